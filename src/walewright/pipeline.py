@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from walewright.knit.steps import SizePlan
     from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
+    from walewright.sheet.photograph import ReadyPicture
     from walewright.solve.model import Counts
     from walewright.source.syntax import ShapeBlock, Tree
     from walewright.write.model import Instructions
@@ -50,6 +51,8 @@ class Outcome:
     """What the instructions are printed in; English where nothing is said."""
     read: tuple[Work, ...] = ()
     """The work of each size as the printed words tell it."""
+    picture: ReadyPicture | None = None
+    """The photograph that the design names, where who has the files has read it."""
 
     @property
     def proven(self) -> bool:
@@ -76,7 +79,7 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes, language: 
 
 def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
     """As `compile`, as far as the stitches and rows of every size. No helps are tried for what cannot be counted."""
-    outcome = understood(text, file, shipped, changes)
+    outcome = _understand(Outcome(file, text), shipped, changes, alone=True)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
     together = _put_together(outcome)
@@ -120,14 +123,15 @@ def understood(text: str, file: str, shipped: Shipped, changes: Changes, languag
     return _understand(Outcome(file, text, language=language), shipped, changes)
 
 
-def _understand(outcome: Outcome, shipped: Shipped, changes: Changes) -> Outcome:
+def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: bool = False) -> Outcome:
+    """`alone`: without a look into the alternatives that are not taken."""
     from walewright import design, source
 
     tree, unread = source.read(outcome.file, outcome.text)
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(tree, shipped)
     spoken = source.in_language(tree, _named(outcome))
-    meant, unclear = design.understand(spoken, shipped, changes, shapes)
+    meant, unclear = design.understand(spoken, shipped, changes, shapes, alone)
     return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
 
 
@@ -171,8 +175,8 @@ def _count(outcome: Outcome, helps: bool, apart: bool = False) -> Outcome:
     if counts is None or counts.parted is None:
         return made
     # A band wider than the bed is knitted in parts, which later stages take for bands of their own.
-    bands, glued = counts.parted
-    return replace(made, design=replace(outcome.design, bands=bands), glued=glued)
+    bands, cuts, glued = counts.parted
+    return replace(made, design=replace(outcome.design, bands=bands, cuts=cuts), glued=glued)
 
 
 def _knit_and_write(outcome: Outcome) -> Outcome:

@@ -188,6 +188,27 @@ def other_swatch(lines: Lines, chance: random.Random, _: Sequence[str]) -> None:
             lines[i] = f"{one[1]}{float(one[2]) * wide:.1f} cm by {float(one[3]) * high:.1f} cm{one[4]}"
 
 
+def offered(lines: Lines, chance: random.Random, _: Sequence[str]) -> None:
+    """A statement with its block put below an alternative of a choice, and something like it below the other one."""
+    heads = [i for i, line in enumerate(lines) if line.strip() and not line.lstrip().startswith(("#", "|"))]
+    if not heads:
+        return
+    at = chance.choice(heads)
+    depth = len(lines[at]) - len(lines[at].lstrip())
+    end = at + 1
+    while end < len(lines) and (not lines[end].strip() or len(lines[end]) - len(lines[end].lstrip()) > depth):
+        end += 1
+    block = lines[at:end]
+    like = list(block)
+    a_little(like, chance, ())
+    if not any(line.startswith("choice variant") for line in lines):
+        lines.insert(0, "choice variant this, that")
+        at, end = at + 1, end + 1
+    space = " " * depth
+    under = [[f"{space}for variant {name}", *(f"    {line}" for line in body)] for name, body in (("this", block), ("that", like))]
+    lines[at:end] = [line for part in under[: chance.choice((1, 2, 2))] for line in part]
+
+
 CHANGES: dict[Change, int] = {
     a_little: 50,
     another_length: 6,
@@ -198,5 +219,6 @@ CHANGES: dict[Change, int] = {
     other_order: 4,
     other_bed: 2,
     other_swatch: 5,
+    offered: 4,
 }
 """Kinds of change, and how often each is drawn."""

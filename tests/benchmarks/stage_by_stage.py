@@ -7,7 +7,7 @@ whatever its explanation: the text that is compared with compiles.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from functools import cached_property
@@ -21,6 +21,7 @@ from walewright.cli.formats.text import text
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.guide.english import LANGUAGE
+from walewright.languages import printed
 from walewright.pipeline import Outcome
 from walewright.report.model import Diagnostic, has_errors
 from walewright.sheet.model import PageOptions, Sheet
@@ -42,9 +43,9 @@ def failed(outcome: Outcome) -> bool:
 class Compiled:
     """One text in some sizes, taken only as far as it is asked for; a stage that is not come to is None."""
 
-    def __init__(self, text: str, sizes: tuple[str, ...] | None) -> None:
+    def __init__(self, text: str, sizes: tuple[str, ...] | None, chosen: Mapping[str, str] | None = None) -> None:
         self.text = text
-        self.changes = Changes(sizes=sizes)
+        self.changes = Changes(sizes=sizes, chosen=chosen or {})
 
     @cached_property
     def understood(self) -> Outcome:
@@ -61,7 +62,8 @@ class Compiled:
         if self.understood.design is None or failed(self.understood):
             return self.understood
         with _unexplained(alone=len(self.understood.design.sizes) == 1):
-            return pipeline._counted(self.understood, helps=False)
+            together = pipeline._put_together(self.understood)
+            return together if failed(together) else pipeline._count(together, helps=False)
 
     @cached_property
     def planned(self) -> Outcome | None:
@@ -83,7 +85,7 @@ class Compiled:
         works = tuple(knit.expand(size, made.design.charts) for size in made.plans)
         machine = pipeline._bed(made.design)
         made = _written(replace(made, works=works, results=tuple(bed.knit(work, machine) for work in works)))
-        read, unread = readback.read_back_all(made.plain_text)
+        read, unread = readback.read_back_all(made.plain_text, printed().reading)
         again = tuple(bed.knit(work, machine) for work in read) if read is not None else (None,) * len(works)
         return replace(made, diagnostics=(*made.diagnostics, *unread)), again
 
@@ -122,8 +124,9 @@ def _unexplained(alone: bool) -> Iterator[None]:
 
 def _written(made: Outcome) -> Outcome:
     assert made.design is not None
-    instructions = write.write(made.plans, made.design.sizes, made.design.charts)
-    return replace(made, instructions=instructions, plain_text=write.plain_text(instructions))
+    words = printed()
+    instructions = write.write(made.plans, words.writing, made.design.sizes, made.design.charts)
+    return replace(made, instructions=instructions, plain_text=write.plain_text(instructions, words.writing))
 
 
 def _proven(knitted: tuple[Outcome, tuple[BedResult | None, ...]] | None) -> Outcome | None:
@@ -167,7 +170,7 @@ def shows(was: Compiled, now: Compiled) -> str:
         return "told later"
     if _text(before) != _text(after):
         return "text"
-    page, its = was.sheet, _sheet(after)
+    page, its = was.made, _sheet(after)
     assert page is not None
     assert its is not None
     if page != its and sheet.html(page) != sheet.html(its):

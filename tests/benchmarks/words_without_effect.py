@@ -7,10 +7,11 @@ to 1), for that share of the changes, drawn at random. A source is named by what
 stopped (`timeout -s INT 600 python ...`) is taken up where it was, and runs with other seeds add up. At the end the sum of the
 whole file is printed, and what is not explained.
 
-A change shows if what is told, what is knitted, the plain text, the plan document or the page is another (`stage_by_stage`). It is
-tried in the first size (for a figure in the sizes: in the size it is of), and if nothing shows there, in each of the others whose
-design is another, and in all of them at once. What changes nothing is listed; what is listed and does not stand in `EXPLAINED` is a
-word that is ignored. One that is explained is tried in one size only.
+A change in an alternative of a choice is tried where it is taken. A change shows if what is told, what is knitted, the plain
+text, the plan document or the page is another (`stage_by_stage`). It is tried in the first size (for a figure in the sizes: in
+the size it is of), and if nothing shows there, in each of the others whose design is another, and in all of them at once. What
+changes nothing is listed; what is listed and does not stand in `EXPLAINED` is a word that is ignored. One that is explained is
+tried in one size only.
 """
 
 from __future__ import annotations
@@ -24,6 +25,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache
+from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -252,6 +254,7 @@ def _indent(line: str) -> int:
 
 
 Sizes = tuple[str, ...] | None
+Chosen = tuple[tuple[str, str], ...]
 Key = tuple[str, int, str, str, str]
 
 
@@ -262,10 +265,14 @@ class Tried:
         self.written = written
         statements = source.read("", written.text)[0].statements
         self.names = next((s.names for s in statements if isinstance(s, source.syntax.Sizes)), ())
-        self.originals: dict[Sizes, Compiled] = {}
+        self.originals: dict[tuple[Sizes, Chosen], Compiled] = {}
+        design = Compiled(written.text, None).understood.design
+        offered = design.choices if design is not None else ()
+        self.ways: list[Chosen] = list(product(*([(c.name, a) for a in c.alternatives] for c in offered)))
+        """All ways to choose, the source's own first."""
 
-    def original(self, sizes: Sizes) -> Compiled:
-        return self.originals.setdefault(sizes, Compiled(self.written.text, sizes))
+    def original(self, sizes: Sizes, chosen: Chosen = ()) -> Compiled:
+        return self.originals.setdefault((sizes, chosen), Compiled(self.written.text, sizes, dict(chosen)))
 
     def first(self, number: int) -> Sizes:
         return (self.names[min(number, len(self.names) - 1)],) if self.names else None
@@ -278,7 +285,7 @@ class Tried:
     def stage(self, change: Change) -> str:
         """Where the change shows, or an empty text."""
         first = self.first(change.size)
-        at = self._shows(change, first)
+        at = next((at for way in self.ways if (at := self._shows(change, first, way))), "")
         if at or len(self.names) < 2 or explained(change, self.written.lines[change.line].strip()):
             return at
         every = Compiled(change.text, None)
@@ -287,8 +294,8 @@ class Tried:
         alone: list[Sizes] = [(name,) for name in self.names if (name,) != first]
         return next((at for sizes in (*alone, None) if (at := self._shows(change, sizes))), "")
 
-    def _shows(self, change: Change, sizes: Sizes) -> str:
-        return shows(self.original(sizes), Compiled(change.text, sizes))
+    def _shows(self, change: Change, sizes: Sizes, chosen: Chosen = ()) -> str:
+        return shows(self.original(sizes, chosen), Compiled(change.text, sizes, dict(chosen)))
 
 
 def _alike(one: Compiled, other: Compiled) -> bool:

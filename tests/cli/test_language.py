@@ -176,7 +176,7 @@ QUOTED = {
     "missing-part": {"pattern"},
     "names-look-alike": {"latin", "cyrillic", "capital", "letter", "em"},
     "reserved-name": {"start", "end", "neck", "shoulder"},
-    "reserved-word": {"round", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between", "along"},
+    "reserved-word": {"round", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between", "along", "for"},
     "unknown-table": {"age", "baby", "child", "foot", "hand", "head", "men", "women", "youth"},
 }
 """Words of the source's language and names of letters that a list has without quotes."""

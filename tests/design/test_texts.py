@@ -57,7 +57,7 @@ def test_a_note_of_a_shape_is_headed_by_it_and_printed_once() -> None:
     assert texts(shape, outer, used.replace("use side", "use outer")) == (("note", "side: Keep it even."),)
 
 
-KINDS = {"summary", "difficulty", "story", "note", "step"}
+KINDS = {"summary", "difficulty", "story", "designer", "copyright", "edition", "date", "note", "step"}
 
 
 def test_every_key_of_the_grammar_is_printed_where_it_can_stand() -> None:

@@ -171,7 +171,8 @@ OTHER_NAMES = {
     "BandLine.name", "OpeningLine.name", "PieceBlock.name", "LevelDef.name", "SlotLine.name", "PieceBlock.mirror_of",
     "CordLine.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "MachineBlock.name",
     "OwnFigure.size", "FinishedLine.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part",
-    "PieceBlock.like", "Without.part", "InLanguage.language",
+    "PieceBlock.like", "Without.part", "InLanguage.language", "ChoiceLine.name", "ForBlock.choice", "ForBlock.alternative",
+    "PhotographLine.file", "PhotographLine.showing",
 }  # fmt: skip
 WORDS = {
     "text", "key", "title", "unit", "label", "system", "colour", "stitch", "tension", "fit", "face", "symbol", "kind", "hung_first",

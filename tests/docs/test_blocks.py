@@ -17,6 +17,7 @@ from tests.whole.handwork_told import untold
 from walewright import pipeline, source
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.design.reading.choices import combinations
 from walewright.pipeline import Outcome
 from walewright.report.model import Severity
 
@@ -55,6 +56,18 @@ def test_a_whole_source_is_proven(block: Block) -> None:
     assert [d for d in outcome.diagnostics if d.severity is Severity.ERROR] == []
     assert outcome.proven
     assert untold(outcome) == set()
+
+
+@pytest.mark.parametrize("block", [b for b in (*WHOLE, *EXAMPLES) if "\nchoice " in b.source], ids=lambda b: b.name)
+def test_every_way_to_choose_is_proven(block: Block) -> None:
+    design = compiled(block).design
+    assert design is not None
+    ways = combinations(design.choices)
+    assert len(ways) > 1
+    for chosen in ways:
+        outcome = pipeline.compile(block.source, block.name, shipped(), Changes(chosen=chosen))
+        assert outcome.proven, chosen
+        assert untold(outcome) == set()
 
 
 @pytest.mark.parametrize("block", EXAMPLES, ids=lambda b: b.name)

@@ -44,6 +44,7 @@ def test_the_language_page_has_every_statement() -> None:
 def _heading(rule: str) -> str:
     """The heading under which a rule of the grammar is described."""
     together = {
+        "for_choice": "for",
         "size_row": "row",
         "piece_like": "like",
         "machine_fact": "fact",

@@ -279,3 +279,33 @@ def test_a_tighter_longer_pair_of_mittens_takes_no_less() -> None:
     assert after.swatch_grams == pytest.approx(before.swatch_grams)
     assert before.swatch_grams > before.garment_grams
     assert after.grams >= before.grams * 0.98
+
+
+def test_strands_are_as_long_as_what_they_are_knitted_into(design: Design) -> None:
+    """Two of one and one of another: each strand lies along every loop, so metres count strands and grams their thickness."""
+    fine = replace(design.yarns[0], name="fine", ball_grams=50.0, ball_metres=200.0)
+    silk = replace(design.yarns[0], name="silk", ball_grams=25.0, ball_metres=210.0)
+    both = replace(design.yarns[0], ball_grams=2 * fine.tex + silk.tex, ball_metres=1000.0, strands=("fine", "silk", "fine"))
+    held = replace(design, yarns=(fine, both, silk))
+    single = replace(design, yarns=(replace(both, strands=()),))
+    spent = of(("plain", "wool", Tally(9000, chains=80)), ("rib", "wool", Tally(3000)), tails_cm=Counter(wool=400))
+    of_fine, of_silk = yarn_uses(held, spent, {"wool": 250.0})
+    (whole,) = yarn_uses(single, spent, {"wool": 250.0})
+    assert (of_fine.yarn, of_silk.yarn) == ("fine", "silk")
+    assert of_fine.metres == pytest.approx(2 * whole.metres)
+    assert of_silk.metres == pytest.approx(whole.metres)
+    assert of_fine.grams + of_silk.grams == pytest.approx(whole.grams)
+    assert of_fine.garment_grams + of_silk.garment_grams == pytest.approx(whole.garment_grams)
+    assert of_fine.swatch_grams / of_silk.swatch_grams == pytest.approx(2 * fine.tex / silk.tex)
+
+
+def test_a_yarn_by_itself_and_together_is_bought_once(design: Design) -> None:
+    double = replace(
+        design.yarns[0], name="double", ball_grams=2 * design.yarns[0].tex, ball_metres=1000.0, strands=("wool", "wool")
+    )
+    held = replace(design, yarns=(design.yarns[0], double))
+    (plain_only,) = yarn_uses(held, plain(1000))
+    (both,) = yarn_uses(held, of(("plain", "wool", Tally(1000)), ("plain", "double", Tally(1000))))
+    assert both.yarn == "wool"
+    # A weighed fabric weighs by its cells: twice as many, whatever they are of.
+    assert both.garment_grams == pytest.approx(2 * plain_only.garment_grams)

@@ -47,6 +47,21 @@ def test_the_page_has_every_sentence() -> None:
         for one in told:
             shown |= {one.kind} if isinstance(one, ReadPhrase) else {p.kind for p in one.body if not isinstance(p, ReadRepeat)}
     named = {name for name, _ in rules() if not name.startswith("_")}
-    parts = {"edges", "edge", "edge_name", "eased", "round", "span", "stretched", "row", "stripe", "carried", "columns", "rows"}
+    parts = {
+        "edges",
+        "edge",
+        "edge_name",
+        "stretch_of_rows",
+        "stretch_of_stitches",
+        "eased",
+        "round",
+        "span",
+        "stretched",
+        "row",
+        "stripe",
+        "carried",
+        "columns",
+        "rows",
+    }
     parts |= {"row_for_row", "lengths", "seam", "side", "strips", "closed_seam", "reaching", "kept"}
     assert named - parts - {"start", "chart_line", "meaning"} == shown

@@ -196,7 +196,7 @@ piece thumb in plain
     assert [p.stitches for p in thumb.start_pick_ups] == [thumb.start // 2] * 2
 
 
-def test_a_band_wider_than_the_bed_is_refused_or_parted() -> None:
+def test_a_band_that_the_bed_has_no_room_for_is_parted() -> None:
     for high, parted in ((20, False), (22, True)):
         made = tiny(
             fabric("fine", 1.0)
@@ -210,9 +210,24 @@ band trim with collar along back side
 """,
             needles=20,
         )
-        if parted:
-            assert made.error.code == "wider-than-bed"
-            assert made.line().startswith("band trim")
-            assert "knit it on a bed of 22 needles or more" in in_english(made.error).helps
-        else:
-            assert band(made).stitches == 20
+        bands = made.garments[0].bands
+        assert len(bands) == 1 + parted
+        assert sum(own.stitches for own in bands) == high
+
+
+def test_a_band_that_something_measures_stays_one_and_is_refused() -> None:
+    made = tiny(
+        fabric("fine", 1.0)
+        + """piece back in plain
+    levels hem 0 cm, top 22 cm
+    start 10 cm wide with e-wrap
+    left edge straight to top called side
+    end cast off
+band trim with collar along back side
+finished trim along trim
+""",
+        needles=20,
+    )
+    assert made.error.code == "wider-than-bed"
+    assert made.line().startswith("band trim")
+    assert "knit it on a bed of 22 needles or more" in in_english(made.error).helps

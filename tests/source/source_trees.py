@@ -55,6 +55,11 @@ def _text(*keys: str) -> st.SearchStrategy[s.TextLine]:
     return st.builds(s.TextLine, st.sampled_from(keys), texts, _others)
 
 
+FRONT = ("designer", "copyright", "edition", "date")
+notes = st.builds(s.TextLine, st.just("note"), texts, _others, st.lists(size_names, max_size=3).map(tuple))
+photographs = st.builds(s.PhotographLine, texts, texts, _others)
+
+
 def _maybe(strategy: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
     return st.one_of(st.none(), strategy)
 
@@ -184,7 +189,16 @@ def edgings(draw: st.DrawFn) -> s.EdgingLine:
     return s.EdgingLine(draw(edging_names), draw(names), depth, when, cast_off, **kind, **tensions_of)
 
 
-piece_lines = (
+choices = st.builds(s.ChoiceLine, names, st.lists(names, min_size=1, max_size=4).map(tuple))
+
+
+def _for(*kinds: st.SearchStrategy[s.Statement]) -> st.SearchStrategy[s.ForBlock]:
+    """The lines of an alternative, and of one within it."""
+    inner = st.builds(s.ForBlock, names, names, _body(*kinds))
+    return st.builds(s.ForBlock, names, names, _body(*kinds, inner))
+
+
+lines_of_pieces = (
     levels,
     starts,
     edges(),
@@ -215,8 +229,9 @@ piece_lines = (
         st.sampled_from(("both", "left", "right")),
     ),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
-    _text("note"),
+    notes,
 )
+piece_lines = (*lines_of_pieces, _for(*lines_of_pieces))
 pieces = st.one_of(
     st.builds(
         s.PieceBlock,
@@ -241,7 +256,9 @@ pieces = st.one_of(
     ),
 )
 lets = st.builds(s.Let, amount_names, expressions)
-shapes = st.builds(s.ShapeBlock, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets))
+shapes = st.builds(
+    s.ShapeBlock, names, st.lists(amount_names, max_size=4).map(tuple), _body(*piece_lines, lets, _for(*lines_of_pieces, lets))
+)
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
@@ -260,17 +277,21 @@ machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
 places = st.builds(s.PlaceRef, names, _maybe(edge_names))
 measured = st.one_of(st.builds(s.Round, names, names), st.builds(s.Along, places))
+for_holes = st.builds(s.ForEachButtonhole, st.lists(names, min_size=1, max_size=3).map(tuple))
+needed_amounts = _maybe(st.one_of(expressions, measured, for_holes))
 finished_measures = st.builds(s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
 
-statements = st.one_of(
-    _text("note"),
-    st.builds(s.PatternBlock, texts, _body(_text("summary", "difficulty", "story", "note")), _others),
+_pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photographs)
+plain_statements = st.one_of(
+    notes,
+    choices,
+    st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
     st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts)),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
-    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, _text("note"))),
+    st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
     st.builds(s.ChartBlock, names, _body(*chart_lines)),
     edgings(),
     pieces,
@@ -278,14 +299,17 @@ statements = st.one_of(
     bands,
     joins,
     st.builds(s.CordLine, names, expressions),
+    st.builds(s.NeededLine, texts, needed_amounts, _others),
+    st.builds(s.YarnLine, names, texts, colour=_maybe(texts), strands=st.lists(names, min_size=2, max_size=3).map(tuple)),
     finished_measures,
     st.builds(s.Through, places, names, st.booleans(), _maybe(expressions), _maybe(expressions)),
     st.builds(s.LapLine, places, places, _maybe(expressions)),
     st.builds(
         s.Require, st.one_of(expressions, measured), st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)
     ),
-    st.builds(s.MakingUp, _body(_text("step"), joins)),
+    st.builds(s.MakingUp, _body(_text("step"), joins, _for(_text("step"), joins))),
 )
+statements = st.one_of(plain_statements, _for(plain_statements))
 
 
 def _depths(statements: tuple[s.Statement, ...], depth: int = 0) -> list[tuple[int, bool]]:

@@ -85,10 +85,16 @@ def test_every_rule_that_is_kept_is_built() -> None:
 
 
 def test_every_header_opens_a_block() -> None:
-    opened = {inner for headers in grammar.HEADERS.values() for inner in headers.values()}
+    opened = {inner for headers in grammar.HEADERS.values() for word, inner in headers.items() if word != "for"}
     assert opened == {*grammar.KINDS} - {"in_file"}
     for kind, headers in grammar.HEADERS.items():
         assert set(headers) <= grammar.first_words(kind)
+
+
+def test_an_alternative_has_lines_of_the_kind_that_it_stands_among() -> None:
+    can = {kind for kind in grammar.KINDS if "for" in grammar.first_words(kind)}
+    assert can == {"in_file", "in_pattern", "in_piece", "in_shape", "in_making_up"}
+    assert {kind: grammar.HEADERS[kind]["for"] for kind in can} == {kind: kind for kind in can}
 
 
 def test_a_long_source_is_read_line_by_line() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from random import Random
 
@@ -224,6 +225,37 @@ band trim_band with trim along right_front edge + right_front neckline + back ne
 """
 
 
+def parted(dice: Random) -> str:
+    """A band that the bed has no room for: over two fronts and the neck, or up the long edge of a piece, or of two."""
+    if dice.random() < 0.6:
+        return _on_a_narrow_bed(dice, all_round(dice), 14)
+    head, _ = _head(dice)
+    shape = dice.choice(("straight to", "straight to", "slope by -6 cm at", "curve by -4 cm at", "arch by 3 cm at"))
+    copies = dice.choice(("", "", ", knit 2"))
+    cut = dice.choice(("", "    neck 4 cm wide, long / 3 deep, v, cast off\n"))
+    text = f"""{head}{_edging(dice, "after")}
+piece front in plain{copies}
+    levels hem 0 cm, mid long, top 2 * long + 20 cm
+    start wide + 6 cm wide with e-wrap
+    left edge straight to top called side
+    right edge straight to mid called {dice.choice(("edge", "below"))}
+    right edge {shape} top called edge
+{cut}    end cast off
+"""
+    along = "front edge + front below" if "called below" in text else "front edge"
+    along = "front neck" if cut and dice.random() < 0.5 else along
+    return _on_a_narrow_bed(dice, f"{text}band trim_band with trim along {along}{_holes(dice)}\n", 16)
+
+
+def _on_a_narrow_bed(dice: Random, text: str, more_cm: int) -> str:
+    """The same on a bed that its widest piece just finds room on."""
+    wide = max(float(n) for n in re.findall(r"[\d.]+", re.findall(r"^    wide (.*)", text, re.M)[0])) + more_cm
+    stitches, cm = re.findall(r"swatch (\d+) stitches by \d+ rows = ([\d.]+) cm", text)[0]
+    needles = 2 * int(wide * int(stitches) / float(cm) / 2) + dice.choice((6, 12, 30))
+    pitch, _ = BEDS[re.findall(r"^machine (\w+)", text, re.M)[0]]
+    return re.sub(r"^machine \w+", f"machine mine\n    needles {needles}\n    pitch {pitch} mm", text, flags=re.M)
+
+
 def begun(dice: Random) -> str:
     """A piece begun along an edge, in rib or plain, with buttonholes or a rib over a part of it."""
     head, _ = _head(dice)
@@ -296,4 +328,4 @@ def tip(dice: Random) -> str:
 {band}"""
 
 
-KINDS = (strip, strip, picked_up, picked_up, welt, neck, all_round, begun, in_one, tip)
+KINDS = (strip, strip, picked_up, picked_up, welt, neck, all_round, parted, parted, begun, in_one, tip)

@@ -37,6 +37,8 @@ class HungEdge:
     facing: HungFace
     left_end: SeamEnd
     """Which of its ends is at the left: of rows "bottom" or "top", of stitches "left" or "right"."""
+    stretch: tuple[int, int] = (0, 0)
+    """Of a stretch of the edge, as `PickUpEdge.low` and `high`."""
 
     def copy_for(self, number: int, copies: int) -> int:
         """Which of the copies of the piece hangs on copy `number` of the block."""

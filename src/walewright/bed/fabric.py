@@ -308,6 +308,8 @@ class KnitPiece:
     fabric: KnitFabric | None
     taken: set[tuple[str, BedPart, int]] = field(default_factory=set)
     """(edge, part, copy) that something took up: each can be had once."""
+    stretches: list[tuple[tuple[str, BedPart, int], range]] = field(default_factory=list)
+    """(edge, part, copy) and the numbers of its points of which something took up a stretch."""
 
     def all_taken(self, edge: str, part: BedPart) -> bool:
         """Whether the edge of every copy has been taken up."""

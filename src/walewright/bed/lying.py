@@ -16,6 +16,7 @@ from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge
 from walewright.bed.refusals import Refusal, of_piece
 from walewright.bed.sides import clockwise_backwards
+from walewright.bed.stretched import corners_of
 from walewright.knit.operations import HungEnd, PickUpEdge
 
 ENDS: Mapping[Literal["rows", "stitches"], tuple[HungEnd, HungEnd]] = {"rows": ("bottom", "top"), "stitches": ("left", "right")}
@@ -47,15 +48,18 @@ def _end_at_left(op: PickUpEdge, edges: tuple[BedEdge, ...]) -> HungEnd:
     return ENDS[first.along][turned(first, op.facing)]
 
 
-def hung_edge(m: Machine, op: PickUpEdge, fabric: KnitFabric, edges: tuple[BedEdge, ...]) -> HungEdge:
-    """What hangs on the needles now, with the corners at its two ends."""
+def hung_edge(m: Machine, op: PickUpEdge, fabric: KnitFabric, edges: tuple[BedEdge, ...], points: range) -> HungEdge:
+    """What hangs on the needles now, `points` of an edge or all of several, with the corners at its two ends."""
     first, last = m.span(op.first, op.last)
     at_left, at_right = (edges[0], edges[-1]) if op.facing == "purl" else (edges[-1], edges[0])
     begin, end = (fabric.corners.get((edge.name, edge.part)) for edge in (at_left, at_right))
+    if len(edges) == 1 and begin is not None:
+        begin = end = corners_of(edges[0], begin, points)
     corners = None
     if begin is not None and end is not None:
         corners = begin[turned(at_left, op.facing)], end[not turned(at_right, op.facing)]
-    return HungEdge(op.piece, op.edge, op.part, op.copy, first, last, corners, op.facing, _end_at_left(op, edges))
+    at_left_end = _end_at_left(op, edges)
+    return HungEdge(op.piece, op.edge, op.part, op.copy, first, last, corners, op.facing, at_left_end, (op.low, op.high))
 
 
 def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:

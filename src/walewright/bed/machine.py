@@ -90,6 +90,8 @@ class Machine:
     named: list[tuple[int, NameEdge]] = field(default_factory=list)
     taken: list[tuple[str, str, BedPart, int]] = field(default_factory=list)
     """(piece, edge, part, copy) that this block took up."""
+    stretches: dict[str, list[tuple[tuple[str, BedPart, int], range]]] = field(default_factory=dict)
+    """By piece, (edge, part, copy) and the numbers of its points that this block took up."""
     waste: list[tuple[str, str | int, int]] = field(default_factory=list)
     """What comes away, in order: ("comb", first, last) cast on, (yarn, tension, 1) a pass, (edge, "", rows) knitted off."""
     fastened_loops: list[int] = field(default_factory=list)

@@ -120,9 +120,10 @@ def _taken(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, Knit
     for name, edge_name, copy in (*op.one, *op.other):
         for edge in fabrics[name].edge(edge_name):
             for one in copies_of(copy, fabrics[name].copies):
-                if (edge.name, edge.part, one) in pieces[name].taken:
+                key = (edge.name, edge.part, one)
+                if key in pieces[name].taken or any(key == some for some, _ in pieces[name].stretches):
                     return refused("edge-taken/joined", edge=edge_name, piece=name)
-                pieces[name].taken.add((edge.name, edge.part, one))
+                pieces[name].taken.add(key)
     return None
 
 

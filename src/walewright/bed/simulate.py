@@ -150,6 +150,8 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, KnitPiece], meetin
         return _fault(block, len(block.operations), m.counter, refusal)
     for piece, edge, part, copy in m.taken:
         pieces[piece].taken.add((edge, part, copy))
+    for piece, stretches in m.stretches.items():
+        pieces[piece].stretches.extend(stretches)
     return result
 
 

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.bed.corners import copies_of
 from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import LoopKind
 from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
 from walewright.bed.machine import Machine
-from walewright.bed.model import BedPart, CourseKind, Link
+from walewright.bed.model import BedEdge, CourseKind, Link
 from walewright.bed.needles import needs_empty
 from walewright.bed.refusals import Refusal, edge_said, known_edges
+from walewright.bed.stretched import points_of, take_stretch
 from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang
 
 FOLLOWS = "follows-from-earlier"
@@ -38,7 +41,8 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         return refusal
     if not fabric.feet:
         return m.refuse("no-open-feet", piece=op.piece)
-    refusal = _take(m, piece, fabric, op.piece, ("start", "whole"), 0)
+    start = next(iter(fabric.edge("start")), BedEdge("start", "whole", "stitches", 0, None, ()))
+    refusal = _take(m, piece, fabric, op.piece, start, 0, range(len(start.points)))
     if refusal is not None:
         return refusal
     count = last - first + 1
@@ -74,20 +78,23 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     refusal = _wrong_copy(m, op, fabric) or wrong_end(m, op, edges)
     if refusal is not None:
         return refusal
+    points = points_of(m, op, fabric, edges)
+    if isinstance(points, Refusal):
+        return points
     path: list[tuple[tuple[int, ...], bool]] = []
     for edge in edges if op.facing == "purl" else reversed(edges):
         live = edge.live or (edge.name == "start" and bool(fabric.feet))
-        refusal = _take(m, piece, fabric, op.piece, (edge.name, edge.part), op.copy)
+        some = points if len(edges) == 1 else range(len(edge.points))
+        refusal = _take(m, piece, fabric, op.piece, edge, op.copy, some)
         if refusal is not None:
             return refusal
-        path += [(point, live) for point in from_the_left(edge, op.facing)]
+        path += [(point, live) for point in from_the_left(replace(edge, points=edge.points[some.start : some.stop]), op.facing)]
     count = last - first + 1
-    if count > len(path):
-        return m.refuse("pick-up-too-many", stitches=count, edge=edge_said(op.edge, op.part), piece=op.piece, places=len(path))
-    if op.over and count != len(path):
-        return m.refuse("link-unequal", stitches=len(path), edge=edge_said(op.edge, op.part), piece=op.piece, needles=count)
+    refusal = _number(m, op, count, len(path))
+    if refusal is not None:
+        return refusal
     line = m.over_hung if op.over else m.hung
-    line.append(hung_edge(m, op, fabric, edges))
+    line.append(hung_edge(m, op, fabric, edges, points))
     refusal = beside(m, line) or (same_side(m, line[-1]) if op.over else None)
     if refusal is not None:
         return refusal
@@ -97,12 +104,22 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     return None
 
 
-def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: tuple[str, BedPart], copy: int) -> Refusal | None:
-    """Every stretch of an edge can be taken up once: of the copy named, or of each."""
+def _number(m: Machine, op: PickUpEdge, count: int, places: int) -> Refusal | None:
+    """As many stitches as there are needles find places; loop is linked to loop."""
+    if count > places:
+        return m.refuse("pick-up-too-many", stitches=count, edge=edge_said(op.edge, op.part), piece=op.piece, places=places)
+    if op.over and count != places:
+        return m.refuse("link-unequal", stitches=places, edge=edge_said(op.edge, op.part), piece=op.piece, needles=count)
+    return None
+
+
+def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: BedEdge, copy: int, points: range) -> Refusal | None:
+    """Every point of an edge can be taken up once: of the copy named, or of each."""
     for one in copies_of(copy, fabric.copies):
-        if (*edge, one) in piece.taken or (name, *edge, one) in m.taken:
-            return m.refuse("edge-taken/hung", edge=edge_said(*edge), piece=name)
-    m.taken += [(name, *edge, one) for one in copies_of(copy, fabric.copies)]
+        key = (edge.name, edge.part, one)
+        free = key not in piece.taken and (name, *key) not in m.taken
+        if not free or not take_stretch(m, piece, name, key, points, len(edge.points)):
+            return m.refuse("edge-taken/hung", edge=edge_said(edge.name, edge.part), piece=name)
     return None
 
 

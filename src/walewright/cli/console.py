@@ -104,11 +104,12 @@ def confess(fault: BaseException, doing: Said, words: Language) -> None:
         code = trace.tb_frame.f_code
         place = (code.co_filename.rsplit("walewright/", 1)[-1], trace.tb_lineno, code.co_name)
         trace = trace.tb_next
+    failed = f"{type(fault).__name__}: {fault}"
     facts = said(
         "bug",
         version=__version__,
         doing=doing,
-        fault=f"{type(fault).__name__}: {fault}",
+        fault=failed,
         file=place[0],
         line=place[1],
         function=place[2],

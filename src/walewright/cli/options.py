@@ -44,6 +44,7 @@ class Asked:
     """The texts of the options that say what a knitter gives, as they were typed."""
 
     sizes: Sequence[str] = ()
+    chosen: Sequence[str] = ()
     tensions: Sequence[str] = ()
     swatches: Sequence[str] = ()
     measures: Sequence[str] = ()
@@ -86,6 +87,7 @@ class Wanted:
 
 
 PAIRS = (
+    ("--choose", "chosen", "sleeves=short"),
     ("--tension", "tensions", "plain=17 st 24 rows"),
     ("--swatch", "swatches", "plain=40 st 60 rows 23.5 cm 21 cm 28 g"),
     ("--measure", "measures", "length=60 cm"),
@@ -96,8 +98,8 @@ PAIRS = (
 
 
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
-    """The knitter's own sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here, with its
-    place in the command line; whether it suits the source is asked when the source is read."""
+    """The knitter's own choices, sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here,
+    with its place in the command line; whether it suits the source is asked when the source is read."""
     faults = [*unfit_form(line, asked.messages), *unknown_language(line, asked.language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:

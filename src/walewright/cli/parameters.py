@@ -67,6 +67,13 @@ HELP = _leaving("--help", _help, "Show this message and exit.")
 VERSION = _leaving("--version", _version, "Print the version and leave.")
 FILES = click.argument("files", nargs=-1, required=True, metavar="FILE...", help="Sources, ending in .wale.")
 SIZES = click.option("--size", "sizes", multiple=True, metavar="SIZE", help="Only this size (repeat, or list with commas).")
+CHOOSE = click.option(
+    "--choose",
+    "chosen",
+    multiple=True,
+    metavar="CHOICE=ALTERNATIVE",
+    help='One of the alternatives that the source offers, as "sleeves=short".',
+)
 MESSAGES = click.option(
     "--messages",
     default="text",
@@ -82,6 +89,7 @@ LANGUAGE = click.option(
     help="The language that is printed and told in.",
 )
 GIVEN = together(
+    CHOOSE,
     click.option(
         "--tension",
         "tensions",

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache
 from typing import TYPE_CHECKING
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
-from walewright.report.model import Diagnostic
+from walewright.report.model import Diagnostic, diagnosed
 
 if TYPE_CHECKING:
     from walewright.cli.edits import Again
@@ -49,7 +50,22 @@ def compile_file(file: str, wanted: Wanted) -> Outcome:
         lambda changes: pipeline.counted(text, file, given, changes),
         lambda changes: pipeline.compile(text, file, given, changes, wanted.printed),
     )
-    return regrade.explained(outcome, own, trials)
+    return _with_photograph(regrade.explained(outcome, own, trials))
+
+
+def _with_photograph(outcome: Outcome) -> Outcome:
+    """The outcome with the picture that its source names, made ready; or with why it cannot be."""
+    line = outcome.design.photograph if outcome.design is not None else None
+    if line is None:
+        return outcome
+    from walewright.sheet.photograph import ready
+
+    data, why = world.read_picture(outcome.file, line.file)
+    picture, unfit = ready(data) if why is None else (None, why)
+    if picture is not None:
+        return replace(outcome, picture=picture)
+    told = diagnosed(f"photograph-unusable/{unfit}", (line.origin.span, "named"), helps=("which",), file=named(line.file))
+    return replace(outcome, diagnostics=(*outcome.diagnostics, told))
 
 
 def understand_file(file: str, wanted: Wanted) -> Outcome:

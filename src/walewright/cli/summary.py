@@ -9,6 +9,7 @@ from walewright.cli.left_over import MARK, is_off, left_over
 from walewright.cli.tables import plain, table, written
 from walewright.cli.worn_tables import as_worn, openings, passages
 from walewright.report.columns import named
+from walewright.report.said import said
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -24,7 +25,8 @@ def summary(outcome: Outcome, guide: Guide, words: Language, everything: bool) -
     With `everything`, before that what opens and what passes there, and a table a piece: per size the stitches and rows counted,
     and the centimetres wanted and knitted, marked where they are further apart than a stitch or a row; and the joins."""
     design, _, _, proof = outcome.result()
-    head = guide.say("check/head", file=named(outcome.file), title=design.title, sizes=len(proof.sizes))
+    chosen = tuple(said("check/choice", choice=c.name, alternative=c.alternative) for c in design.choices)
+    head = guide.say("check/head", file=named(outcome.file), title=design.title, chosen=chosen, sizes=len(proof.sizes))
     tables = list(_tables(outcome, guide, everything)) if proof.sizes else []
     shown = (plain(one) for one in tables if one.row_count)
     last = left_over(outcome, guide, words)

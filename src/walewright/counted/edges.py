@@ -67,6 +67,33 @@ def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[Edge
     return found
 
 
+def stretch_between(of: CountedPiece, edge: str, low: int, high: int) -> EdgeStretch:
+    """Some of one edge ("side left", "neck centre"): of rows those after the `low`th up to the `high`th above its bottom, of
+    stitches those after the `low`th from the left."""
+    (whole,) = stretches(of, edge)
+    if whole.length.stitches:
+        share = (high - low) / whole.length.stitches
+        return EdgeStretch(whole.part, EdgeLength(0, high - low, whole.length.cm * share), high - low)
+    side, runs, (bottom, _) = edge_rows(of, edge)
+    held = held_rows(of.sized, side) if runs in (of.sized.left, of.sized.right) else frozenset()
+    return _polyline(of, whole.part, (bottom + low, bottom + high), runs, held)
+
+
+def edge_rows(of: CountedPiece, edge: str) -> tuple[EdgeSide, tuple[SizedRun, ...], tuple[int, int]]:
+    """Of one row edge: its side (of a gap, that of the part beside it), all runs of that side, and the rows where it begins and
+    ends."""
+    head, part = split_part(edge)
+    gap = next((o for o in of.sized.openings if o.name == head), None)
+    for side in SIDES:
+        runs = gap.edge(side) if gap is not None else of.sized.left if side == "left" else of.sized.right
+        own = [run for run in runs if run.name == head]
+        if gap is not None and part == side:
+            return side, runs, (gap.row, gap.to_row)
+        if gap is None and own and part in ("", side):
+            return side, runs, (own[0].from_row, own[-1].to_row)
+    raise ValueError(f"{of.sized.name} has no edge {edge} along rows")
+
+
 def split_part(edge: str) -> tuple[str, str]:
     """ "neck centre" is the part "centre" of "neck"; of any other name the part is empty."""
     head, _, tail = edge.rpartition(" ")

@@ -284,6 +284,8 @@ class PickUp:
     """Which of several copies of the piece; 0: the only one, or each copy with its own; `NEXT_COPY`."""
     live: bool = False
     """Whether open loops wait there."""
+    between: tuple[int, int] | None = None
+    """Of a stretch of an edge: of rows the counter's readings below and above it, of stitches how many lie left of its two ends."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
 from typing import TypeVar
 
 from walewright.design.charts.grids import chart, first_row, uses_of
@@ -19,7 +20,9 @@ from walewright.design.pieces.worn import Worn, stated
 from walewright.design.put_together import Workroom, pieces
 from walewright.design.reading.changes import Changes, changed_rows, chosen_sizes
 from walewright.design.reading.children import CAUTIONS, look_after, table_of_children
+from walewright.design.reading.choices import Chosen, choices, selected, to_look_into
 from walewright.design.reading.companions import companions
+from walewright.design.reading.held_together import held_together
 from walewright.design.reading.likely import look_at_swatches
 from walewright.design.reading.machine import machine
 from walewright.design.reading.materials import fabric, yarn
@@ -32,13 +35,15 @@ from walewright.design.reading.sizes import GradedRows, grade
 from walewright.design.reading.tables import Shipped
 from walewright.design.reading.values import HIDDEN, Scope
 from walewright.design.used.agreement import look_for_disagreement
+from walewright.design.used.alternatives import Way, told_of_all
 from walewright.design.used.edition import edition, given
 from walewright.design.used.idle import look_into
 from walewright.design.used.idle_places import tell_idle_places
+from walewright.design.used.needed import needed, photograph
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
-from walewright.report.model import Diagnostic, Span
+from walewright.report.model import Diagnostic, Span, has_errors
 from walewright.report.said import said
 from walewright.source import syntax
 
@@ -48,6 +53,7 @@ StatementKind = TypeVar("StatementKind", bound=syntax.Node)
 
 TOP_LEVEL = (
     syntax.Broken
+    | syntax.ChoiceLine
     | syntax.TextLine
     | syntax.PatternBlock
     | syntax.Sizes
@@ -63,6 +69,7 @@ TOP_LEVEL = (
     | syntax.JoinLine
     | syntax.Free
     | syntax.CordLine
+    | syntax.NeededLine
     | syntax.FinishedLine
     | syntax.Through
     | syntax.LapLine
@@ -72,15 +79,44 @@ TOP_LEVEL = (
 
 
 def understand(
-    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock] = ()
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock] = (), alone: bool = False
 ) -> tuple[Design | None, tuple[Diagnostic, ...]]:
     """The design that the tree means with a knitter's changes in it, and what there is to say about it.
 
     The design is None when anything told is an error or a line of the tree could not be read. `shipped` is the text of
     the size tables, machine profiles and shapes; `shapes` are those of the shipped shapes that `wanted_shapes` asks for, read.
-    Never raises for a fault of the author's.
+    The alternatives of a choice that are not taken are looked into as well, but for `alone`. Never raises for a fault of the
+    author's.
     """
-    found, whole, findings, design = _meant(tree, shipped, changes, shapes)
+    lost = tuple(broken(tree.statements))
+    findings = Findings(lost)
+    offered = choices(tree, changes, findings)
+    if offered is None:
+        return None, findings.all()
+
+    def meant(chosen: Chosen, changes: Changes) -> tuple[Design | None, Way]:
+        design, told = _understood(selected(tree, chosen), shipped, changes, shapes, lost)
+        return design, Way(chosen, told)
+
+    design, way = meant({choice.name: choice.alternative for choice in offered}, changes)
+    if findings.failed:
+        return None, (*findings.all(), *way.told)
+    found = way.told
+    if offered and not alone:
+        # What a knitter gives is given for the alternative that is taken.
+        plain = changes.only(())
+        written = meant(way.chosen, plain)[1] if changes.regrade else way
+        others = [meant(other, plain)[1] for other in to_look_into(tree, offered)]
+        found = told_of_all(tree, way, written, others)
+    told = (*findings.all(), *found)
+    return (None if design is None or has_errors(told) else replace(design, choices=offered)), told
+
+
+def _understood(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock], lost: tuple[syntax.Broken, ...]
+) -> tuple[Design | None, tuple[Diagnostic, ...]]:
+    """What a tree without choices means."""
+    found, whole, findings, design = _meant(tree, shipped, changes, shapes, lost)
     if design is None:
         # What is misspelt, or in a line that cannot be read, may be the use that seems to be missing.
         return None, findings.all()
@@ -92,15 +128,21 @@ def understand(
 def understand_all(
     tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock] = ()
 ) -> tuple[Design | None, tuple[Diagnostic, ...]]:
-    """As `understand`, with all that is defined in the design, used or not, and no report of what is unused."""
-    _, _, findings, design = _meant(tree, shipped, changes, shapes)
+    """As `understand` of the alternatives taken alone, with all that is defined in the design, used or not, and no report of what
+    is unused."""
+    lost = tuple(broken(tree.statements))
+    told = Findings(lost)
+    offered = choices(tree, changes, told)
+    if offered is None:
+        return None, told.all()
+    whole = selected(tree, {choice.name: choice.alternative for choice in offered})
+    _, _, findings, design = _meant(whole, shipped, changes, shapes, lost)
     return design, findings.all()
 
 
 def _meant(
-    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock]
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock], lost: tuple[syntax.Broken, ...]
 ) -> tuple[Uses, syntax.Tree, Findings, Design | None]:
-    lost = tuple(broken(tree.statements))
     findings = Findings(lost)
     tree = written_out(tree, findings)
     whole = turned_over(expanded(tree, shapes, sorted(shipped.shapes), findings), findings)
@@ -146,12 +188,16 @@ class _Reading:
 
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
         knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
-        own_yarns = self._by_name(self.every(syntax.YarnLine), lambda n: yarn(n, findings))
-        yarns = changed_yarns(self.every(syntax.YarnLine), own_yarns, self.changes, findings)
+        yarn_lines = self.every(syntax.YarnLine)
+        single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))
+        own_yarns = held_together(yarn_lines, single, findings)
+        changed = changed_yarns(yarn_lines, single, self.changes, findings)
+        # What is wrong with the strands is told of the source's own.
+        yarns = held_together(yarn_lines, changed, Findings())
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))
         own_fabrics = self._by_name(self.every(syntax.FabricBlock), lambda n: fabric(n, yarns, charts, findings))
-        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, self.every(syntax.YarnLine), findings)
+        look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, yarn_lines, findings)
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
@@ -182,13 +228,14 @@ class _Reading:
         finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
         told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
         required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
+        needs = [needed(n, worn, bands, findings) for n in self.every(syntax.NeededLine)]
         if title is None or knitted is None or own_machine is None:
             return None
         source = edition(table.names, written.rows.values(), own_fabrics.values(), own_yarns.values(), own_machine, self.found)
         return Design(
             file=self.tree.file,
             title=title.title,
-            texts=texts(title, self.tree, self.found, findings),
+            texts=texts(title, self.tree, self.found, (table.names, graded.sizes), findings),
             sizes=graded.sizes,
             measurements=_there(graded.rows.values()),
             machine=knitted,
@@ -216,6 +263,8 @@ class _Reading:
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
             given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
+            needed=_there(needs),
+            photograph=photograph(title, findings),
         )
 
     def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[GradedRows, GradedRows, Scope]:

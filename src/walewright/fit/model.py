@@ -129,3 +129,5 @@ class Fit:
     buttons: tuple[Buttons, ...]
     free: tuple[tuple[str, str], ...]
     """Row edges (piece, edge) that nothing joins and the source does not call free."""
+    needed: tuple[PerSize, ...] = ()
+    """How much of each thing that the design says is needed, counted or in cm; empty where nothing is said."""

@@ -5,19 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.bed import BedResult
-from walewright.design.model import Design, Measured, PerSize, Requirement
+from walewright.design.model import Design, PerSize, Requirement
 from walewright.fit.begun import drawn_in
 from walewright.fit.buttons import buttons
 from walewright.fit.cloth import cloth
-from walewright.fit.girths import girths, lap_of, measured, tubes
+from walewright.fit.girths import girths, lap_of, tubes
 from walewright.fit.loops import Walker, walker
+from walewright.fit.measuring import lengths_of, nothing
 from walewright.fit.model import Ease, Fit, Girth, Reach
+from walewright.fit.needed import needed
 from walewright.fit.passing import passings
 from walewright.fit.reach import reaches
 from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
-from walewright.glue.model import Glued, Place
-from walewright.report.model import Diagnostic, Severity, Span, diagnosed
+from walewright.glue.model import Glued
+from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, only, said
 from walewright.solve.model import Counts
 
@@ -38,6 +40,7 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
     passing, told = passings(design, glued, walkers, found)
     all_girths = girths(design, walkers)
     stated, eases, unstated = _stated(design, walkers)
+    needs, unmeasured = needed(design, glued, walkers)
     reach = reaches(design, glued, walkers, all_tubes, found)
     eases += _told_by_pieces(design, all_girths, known=eases)
     whole = Fit(
@@ -49,8 +52,9 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
         passing,
         buttons(design, glued, [w.cloth for w in walkers]),
         free_row_edges(design, walkers[0]),
+        needs,
     )
-    findings = [*told, *unstated, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
+    findings = [*told, *unstated, *unmeasured, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
     findings += [*_required(design, walkers), *_laps(design, walkers[0])]
     findings += drawn_in(design, glued, [w.cloth for w in walkers])
     return whole, tuple(findings)
@@ -65,30 +69,15 @@ def _stated(design: Design, walkers: Sequence[Walker]) -> tuple[list[tuple[str, 
     eases: list[Ease] = []
     told: list[Diagnostic] = []
     for one in design.finished:
-        girth = measured(design, walkers, one.measured) if one.measured and one.measured.kind != "along" else None
-        values = one.values or (girth.values if girth else ()) or _along(walkers, one.measured)
+        girth, values = lengths_of(design, walkers, one.measured)
+        values = one.values or values
         if not values:
-            told.append(_nothing(one.measured, one.origin.span))
+            told.append(nothing(one.measured, one.origin.span))
         elif one.body:
             eases.append(Ease(one.name, values, one.fits, one.body, girth))
         else:
             plain.append((one.name, values))
     return plain, eases, told
-
-
-def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
-    """The length of a band's last edge or of an edge of a piece: of both sides of a piece that has it on both, once."""
-    if what is None or what.kind != "along":
-        return ()
-    lengths = [w.cloth.length(Place(what.owner, what.at or "rim")) for w in walkers]
-    known = tuple(length for length in lengths if length is not None)
-    return known if len(known) == len(lengths) else ()
-
-
-def _nothing(what: Measured | None, span: Span) -> Diagnostic:
-    if what is not None and what.kind != "along":
-        return diagnosed("nothing-to-measure/no-ring", (span, "measured-here"), helps=("join-the-pieces",))
-    return diagnosed("nothing-to-measure/no-length", (span, "measured-here"))
 
 
 def _told_by_pieces(design: Design, all_girths: Sequence[Girth], known: Sequence[Ease]) -> list[Ease]:
@@ -177,10 +166,9 @@ def _required(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]
     for required in design.requirements:
         if required.measured is None:
             continue
-        girth = measured(design, walkers, required.measured) if required.measured.kind != "along" else None
-        values = girth.values if girth is not None else _along(walkers, required.measured)
+        _, values = lengths_of(design, walkers, required.measured)
         if not values:
-            yield _nothing(required.measured, required.origin.span)
+            yield nothing(required.measured, required.origin.span)
             continue
         bad = [i for i, (a, b) in enumerate(zip(values, required.right, strict=True)) if not _holds(a, required, b)]
         if bad:

@@ -29,12 +29,12 @@ def units(surface: Surface, name: EdgeName, used: bool = False) -> list[Unit]:
 
 def _paths(surface: Surface, name: EdgeName) -> Iterator[Path]:
     head = "shoulder" if name.edge == "end" and not _there(surface, name.piece, "end") else name.edge
-    single = [e for e in _of(surface, name.piece) if surface.edges[e].ring.edge == head]
+    single = [e for e in _of(surface, name.piece) if (surface.edges[e].ring.edge, surface.edges[e].ring.cut) == (head, name.cut)]
     if single:
         yield from ((e,) for e in single)
         return
     for _, first in _copies(surface, name.piece):
-        by_name = {surface.edges[e].ring.edge: e for e in first}
+        by_name = {surface.edges[e].ring.edge: e for e in first if not surface.edges[e].ring.cut}
         parts = [by_name[f"{head} {part}"] for part in GAP_PARTS if f"{head} {part}" in by_name]
         if not parts:
             continue

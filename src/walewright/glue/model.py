@@ -29,6 +29,8 @@ class Place:
     edge: str
     copy: int = 1
     copies: int = 1
+    cut: int = 0
+    """Which stretch of an edge that a band is parted within, as `EdgeName.cut`."""
 
     @property
     def text(self) -> str:
@@ -80,19 +82,28 @@ class HangingLine:
 
 
 @dataclass(frozen=True, slots=True)
+class EndsSewn:
+    """Two ends of strips that meet where no seam is, sewn together: of a band knitted in parts. Each is a place ("last end")."""
+
+    one: Place
+    other: Place
+
+
+@dataclass(frozen=True, slots=True)
 class WornOpening:
     """A ring of edges that nothing is joined to: what is left of the boundary of the garment."""
 
     edges: Chain
 
 
-TaskKind = Literal["piece", "edging", "band", "seam", "step"]
+TaskKind = Literal["piece", "edging", "band", "seam", "ends", "step"]
 
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """One thing to do: knit a piece (with all its copies), the edging on its start or a band, make a seam, or a step of the
-    author's. `number` is that of the seam in `Glued.seams` or of the step in `Design.making_up`."""
+    """One thing to do: knit a piece (with all its copies), the edging on its start or a band, make a seam, sew ends of strips
+    together, or a step of the author's. `number` is that of the seam in `Glued.seams`, of the ends in `Glued.ends` or of the step
+    in `Design.making_up`."""
 
     kind: TaskKind
     name: str = ""
@@ -109,6 +120,7 @@ class Glued:
     """Parts that hang together; two gloves are two."""
     worn: tuple[tuple[str, Face], ...]
     """The side of each piece and band that is worn outside."""
+    ends: tuple[EndsSewn, ...] = ()
 
     def lines_of(self, owner: str) -> tuple[HangingLine, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""

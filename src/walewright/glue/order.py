@@ -14,7 +14,7 @@ from walewright.design.model import Design
 from walewright.glue.joins import Glueing
 from walewright.glue.lines import HungCopy, closed_by_itself
 from walewright.glue.model import Task
-from walewright.glue.surface import Surface
+from walewright.glue.surface import Path, Surface
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,9 +149,15 @@ def _knit(design: Design, owner: str) -> list[Task]:
 
 
 def ordered(
-    design: Design, surface: Surface, glueings: Sequence[Glueing], lines: Sequence[HungCopy], own: dict[tuple[str, int], int]
+    design: Design,
+    surface: Surface,
+    glueings: Sequence[Glueing],
+    lines: Sequence[HungCopy],
+    own: dict[tuple[str, int], int],
+    ends: Sequence[Path] = (),
 ) -> Ordered:
-    """The whole work in one order. `own` numbers the glueing of each line, behind those of the seams."""
+    """The whole work in one order. `own` numbers the glueing of each line, behind those of the seams. Each two `ends` of strips are
+    sewn together when both are knitted, those of one band after all its parts."""
     work = _Working(design, surface, glueings, list(lines), own)
     hung = {line.hanging.owner for line in lines}
     for piece in design.pieces:
@@ -168,7 +174,16 @@ def ordered(
     shut = tuple((line, _closing(work, line)) for line in work.lines)
     for number in list(work.waiting):
         work.tasks.append(Task("seam", number=number))
+    _sew_ends(design, surface, work.tasks, ends)
     return Ordered(tuple(work.tasks), work.needs, {k: tuple(dict.fromkeys(v)) for k, v in work.spares.items()}, shut)
+
+
+def _sew_ends(design: Design, surface: Surface, tasks: list[Task], ends: Sequence[Path]) -> None:
+    whole = {band.name: band.part_of for band in design.bands}
+    for number in reversed(range(len(ends))):
+        of = whole[surface.edges[ends[number][0]].owner]
+        last = max((at for at, task in enumerate(tasks) if task.kind == "band" and whole[task.name] == of), default=len(tasks) - 1)
+        tasks.insert(last + 1, Task("ends", number=number))
 
 
 def _steps_before(design: Design) -> dict[int, list[int]]:

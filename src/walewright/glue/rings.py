@@ -34,18 +34,37 @@ class RingEdge:
     end: frozenset[str]
     first: EndAt
     last: EndAt
+    cut: int = 0
+    """Which stretch of the edge, as `EdgeName.cut`."""
 
     @property
     def turned(self) -> RingEdge:
         """Walked the other way round."""
-        return RingEdge(self.edge, self.state, self.end, self.begin, self.last, self.first)
+        return RingEdge(self.edge, self.state, self.end, self.begin, self.last, self.first, self.cut)
 
 
 def rings(design: Design, piece: Piece, purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:
     """The outer ring of the piece, then those of its openings and slots. A piece that is worn with its purl side out is looked
     at from its knit side."""
-    found = (tuple(_outer_ring(design, piece)), *_inner_rings(piece))
+    found = tuple(_cut(design, piece, ring) for ring in (tuple(_outer_ring(design, piece)), *_inner_rings(piece)))
     return tuple(map(_turned, found)) if purl_out else found
+
+
+def _cut(design: Design, piece: Piece, ring: tuple[RingEdge, ...]) -> tuple[RingEdge, ...]:
+    """The ring with the edges that bands are parted within in stretches."""
+    counts = {cut.edge: len(cut.at[0]) + 1 for cut in design.cuts if cut.piece == piece.name}
+    return tuple(stretch for edge in ring for stretch in _stretches(edge, counts.get(edge.edge, 1)))
+
+
+def _stretches(edge: RingEdge, count: int) -> Iterator[RingEdge]:
+    if count == 1:
+        yield edge
+        return
+    inside: frozenset[str] = frozenset()
+    for n in range(count):
+        number = n + 1 if edge.first in ("bottom", "left") else count - n
+        begin, end = edge.begin if n == 0 else inside, edge.end if n == count - 1 else inside
+        yield RingEdge(edge.edge, edge.state, begin, end, edge.first, edge.last, number)
 
 
 def strip(purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:

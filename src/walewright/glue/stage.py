@@ -6,9 +6,10 @@ from collections.abc import Sequence
 
 from walewright.design.model import Design
 from walewright.glue import findings
+from walewright.glue.ends import sewn_ends
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
-from walewright.glue.model import Face, Glued, HangingLine, Seam, WornOpening, right_side
+from walewright.glue.model import EndsSewn, Face, Glued, HangingLine, Seam, WornOpening, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
@@ -47,7 +48,8 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     if told:
         return None, tuple(told), surface, tuple(lines)
     seams = len(joining.found)
-    work = ordered(design, surface, joining.found, lines, own)
+    ends = sewn_ends(design, surface, lines)
+    work = ordered(design, surface, joining.found, lines, own, ends)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
     told += findings.left_over(design, joining)
@@ -59,7 +61,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     named = (*findings.named_for_other_side(design, surface, lines), *findings.half_joined(design, joining))
     strips = _zipped(surface, seams)
     warned = (*findings.not_mirrored(design, surface, lines), *named)
-    return _glued(design, joining, lines, work, strips), warned, surface, tuple(lines)
+    return _glued(design, joining, lines, work, strips, ends), warned, surface, tuple(lines)
 
 
 def _put_together(
@@ -157,7 +159,12 @@ def _ending_at(surface: Surface, corner: int) -> list[int]:
 
 
 def _glued(
-    design: Design, joining: Joining, lines: Sequence[HungCopy], work: Ordered, strips: dict[int, dict[int, tuple[str, str]]]
+    design: Design,
+    joining: Joining,
+    lines: Sequence[HungCopy],
+    work: Ordered,
+    strips: dict[int, dict[int, tuple[str, str]]],
+    ends: Sequence[Path],
 ) -> Glued:
     surface = joining.surface
     seams: list[Seam] = []
@@ -182,7 +189,8 @@ def _glued(
         )
     openings = tuple(WornOpening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
-    return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines))
+    sewn = tuple(EndsSewn(*surface.chain(pair)) for pair in ends)
+    return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines), sewn)
 
 
 def _worn(design: Design, lines: Sequence[HungCopy]) -> tuple[tuple[str, Face], ...]:

@@ -31,7 +31,7 @@ class SurfaceEdge:
 
     @property
     def place(self) -> Place:
-        return Place(self.owner, self.ring.edge, self.copy, self.copies)
+        return Place(self.owner, self.ring.edge, self.copy, self.copies, self.ring.cut)
 
 
 @dataclass(slots=True)

@@ -59,7 +59,21 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
         design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind
     )
     *before, (title, off) = made.paragraphs
-    return replace(made, paragraphs=(*before, (title, (*corner_notes(design, garment, band, sized), *off))))
+    ends = (said("edges"), tuple(_sewn_ends(glued, band, counted(edging, sized.rows))))
+    paragraphs = (*before, (title, (*corner_notes(design, garment, band, sized), *off)), *([ends] if ends[1] else []))
+    return replace(made, paragraphs=paragraphs)
+
+
+def _sewn_ends(glued: Glued, band: Band, rows: int) -> Iterator[Step]:
+    """The ends that are sewn to those of other parts of the band, by their names."""
+    ends = {(place.owner, place.edge) for pair in glued.ends for place in (pair.one, pair.other)}
+    for name, where in STRIP_ENDS.items():
+        if (band.name, name) in ends:
+            yield st.EdgeIs(name, where, 0, rows, origin=band.origin.path)
+
+
+STRIP_ENDS: dict[str, Side] = {"first end": "left", "last end": "right"}
+"""The ends of a band, and at which needle they are."""
 
 
 def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:

@@ -24,7 +24,8 @@ def _rehang_start(s: State, step: st.RehangStart) -> Done:
 
 def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
     where = step.piece, step.edge, step.part, step.first, step.last
-    return (op.PickUpEdge(*where, facing=step.facing, left_end=step.left_end, copy=step.copy.number),), s
+    stretch = step.low, step.high
+    return (op.PickUpEdge(*where, False, step.facing, step.left_end, step.copy.number, *stretch),), s
 
 
 def _latch_rib(s: State, step: st.LatchRib) -> Done:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.knit.copies import NONE, Copy
-from walewright.knit.manners import FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
+from walewright.knit.manners import EdgeStretchOf, FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
 from walewright.knit.move_kinds import HungEnd, HungFace, HungPart
 from walewright.knit.step import Step
 
@@ -54,6 +54,11 @@ class PickUpAlong(Step):
     copy: Copy = NONE
     loops: LoopsOpen = ""
     """ "open": as many open loops as there are stitches wait there, and each goes on a needle."""
+    stretch: EdgeStretchOf = ""
+    """Only a stretch of the edge: "rows" from the counter's `low` to its `high`, or "stitches", those after the `low`th from the
+    left up to the `high`th."""
+    low: int = 0
+    high: int = 0
 
 
 @dataclass(frozen=True, slots=True)

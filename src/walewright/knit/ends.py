@@ -10,7 +10,7 @@ from walewright.knit import steps as st
 from walewright.knit.copies import Copy
 from walewright.knit.folding import counted, first_use, knitted, set_aside
 from walewright.knit.lengths import gathering_cm, tail_cm
-from walewright.knit.manners import LoopsOpen
+from walewright.knit.manners import EdgeStretchOf, LoopsOpen
 from walewright.knit.operations import NamedRows, Side, other
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
@@ -92,8 +92,14 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             copy = Copy(pick.copy)
             where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
             loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
-            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, origin=origin)
+            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, *_stretch(pick), origin=origin)
             at = last + 1
+
+
+def _stretch(pick: PickUp) -> tuple[EdgeStretchOf, int, int]:
+    if pick.between is None:
+        return "", 0, 0
+    return "rows" if pick.left_end in ("bottom", "top") else "stitches", *pick.between
 
 
 def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: int, tails: Tails) -> tuple[Step, ...]:

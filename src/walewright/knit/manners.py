@@ -32,6 +32,9 @@ Sooner = Literal["", "disturbed"]
 
 LoopsOpen = Literal["", "open"]
 
+EdgeStretchOf = Literal["", "rows", "stitches"]
+"""What a stretch of an edge is counted in; empty where all of it is meant."""
+
 SeamEdges = Literal["", "open", "no tail", "beyond"]
 """open: both are open loops, which no seam holds | no tail: of a graft, neither is a last row, where a tail hangs | beyond: what
 one side is longer lies along the strips."""

@@ -23,3 +23,6 @@ NamedRows = Literal["outer", "left", "right", "inner"]
 """Which edges of rows: the outer ones of both sides, one of them, or those of the parted halves."""
 
 SeamWay = Literal["sewn", "gathered", "grafted"]
+
+NEXT_COPY = -1
+"""In place of the number of a copy: each copy of the block takes the next one, the last copy the first."""

@@ -15,6 +15,7 @@ from walewright.knit.hand_work import LayIn as LayIn
 from walewright.knit.hand_work import LiftOff as LiftOff
 from walewright.knit.hand_work import PictureRow as PictureRow
 from walewright.knit.hand_work import SewOff as SewOff
+from walewright.knit.move_kinds import NEXT_COPY as NEXT_COPY
 from walewright.knit.move_kinds import CastOnWay as CastOnWay
 from walewright.knit.move_kinds import HungEnd as HungEnd
 from walewright.knit.move_kinds import HungFace as HungFace
@@ -267,16 +268,13 @@ class Rehang:
     facing: HungFace = "purl"
 
 
-NEXT_COPY = -1
-"""In place of the number of a copy: each copy of the block takes the next one, the last copy the first."""
-
-
 @dataclass(frozen=True, slots=True)
 class PickUpEdge:
     """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
 
     The piece's `facing` side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's
-    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`."""
+    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`. With `low` and `high` a stretch of
+    it: of rows those after that reading up to that, of stitches those after so many from the left up to so many."""
 
     piece: str
     edge: str
@@ -288,6 +286,8 @@ class PickUpEdge:
     facing: HungFace = "purl"
     left_end: SeamEnd = ""
     copy: int = 0
+    low: int = 0
+    high: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,7 +25,7 @@ from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
 from walewright.knit.order import GroupKey, RowStretch
 from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
-from walewright.knit.seaming import joins, links, made_on_the_bed
+from walewright.knit.seaming import joins, links, made_on_the_bed, sewn_ends
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.knit.tails import Tails, tails
@@ -89,7 +89,7 @@ def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapp
 
 def _room(design: Design, glued: Glued, task: Task) -> str:
     """Where a task is done: on the bed, or off it."""
-    if task.kind == "step":
+    if task.kind in ("step", "ends"):
         return "by hand"
     if task.kind == "seam":
         return "links" if made_on_the_bed(design, glued.seams[task.number]) else "by hand"
@@ -131,6 +131,8 @@ def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequenc
         numbers = [task.number for task in some]
         if kind == "step":
             yield from (st.Say(design.making_up[number], "by hand") for number in numbers)
+        elif kind == "ends":
+            yield from sewn_ends(design, glued, garment, numbers)
         else:
             yield from joins(design, glued, garment, numbers)
 

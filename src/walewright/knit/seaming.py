@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import groupby
 
 from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, of_several
+from walewright.knit.folding import counted
 from walewright.knit.linking import link_block
 from walewright.knit.manners import SeamEdges
 from walewright.knit.steps import Step, StepBlock
@@ -39,6 +41,21 @@ def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence
             groups.append([group])
     for some in groups:
         yield _sentence(design, glued, garment, some)
+
+
+def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[Step]:
+    """Sentences for ends of strips sewn together, those of as many rows in one."""
+    for (origin, rows), some in groupby(numbers, key=lambda n: _end_rows(design, glued, garment, n)):
+        pairs = [glued.ends[n] for n in some]
+        seams = tuple(st.SeamOf(*(_edges((end,), ("bottom",), False) for end in (pair.one, pair.other))) for pair in pairs)
+        yield st.JoinEdges(seams, 0, 0, "sewn", rows, 0, 0, "", (), origin=origin)
+
+
+def _end_rows(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, int]:
+    """The band that two ends are of, and how many rows these have."""
+    band = next(b for b in design.bands if b.name == glued.ends[number].one.owner)
+    sized = next(b for b in garment.bands if b.name == band.name)
+    return band.origin.path, counted(design.edging(band.edging), sized.rows)
 
 
 def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:

@@ -10,6 +10,7 @@ from walewright.knit.operations import Block, Join
 from walewright.plan import shapes
 from walewright.plan.measured import measured
 from walewright.plan.moves import block, join_side
+from walewright.plan.page import for_the_page
 from walewright.plan.regraded import regraded
 from walewright.plan.shapes import Json, cm
 from walewright.plan.worn import worn
@@ -53,6 +54,10 @@ def plan_json(outcome: Outcome) -> Json:
         "fabrics": [_fabric(fabric) for fabric in design.fabrics],
         "charts": [shapes.chart(chart) for chart in design.charts],
         "measurements": [_measurement(m, design.sizes) for m in design.measurements],
+        "choices": [
+            {"name": c.name, "alternatives": list(c.alternatives), "alternative": c.alternative, "chosen": c.chosen}
+            for c in design.choices
+        ],
         "regraded": regraded(design),
         "sizes": [
             _size(design, garment, work, proof)
@@ -64,6 +69,7 @@ def plan_json(outcome: Outcome) -> Json:
         "cords": [
             {"piece": c.piece, "cm": {size: cm(v) for size, v in zip(design.sizes, c.length, strict=True)}} for c in design.cords
         ],
+        **for_the_page(design, outcome.fit),
     }
 
 
@@ -85,6 +91,7 @@ def _yarn(yarn: Yarn) -> Json:
         "ball_metres": cm(yarn.ball_metres),
         "tex": cm(yarn.tex),
         "colour": yarn.colour,
+        **({"strands": list(yarn.strands)} if yarn.strands else {}),
     }
 
 

@@ -87,6 +87,7 @@ def pick_up(of: PickUp) -> Json:
         "stitches": of.stitches,
         "points": of.points,
         "cm": cm(of.cm),
+        "between": None if of.between is None else list(of.between),
     }
 
 

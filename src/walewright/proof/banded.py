@@ -19,6 +19,11 @@ def band_as_counted(design: Design, sized: SizedBand, fabric: KnitFabric) -> Tol
     # A facing is turned in along a row of its own, the first.
     begun = 1 if edging.kind == "facing" else 0
     yield said("at/first-row"), sized.stitches, sum(course.count for course in fabric.passes(1))
+    taken = [pick for pick in sized.pick_ups if pick.stitches]
+    for pick, hung in zip(taken, fabric.hung, strict=False):
+        (begin, end), (first, last) = pick.between or (0, 0), hung.stretch
+        yield said("at/stretch-begins", piece=pick.edge.piece, edge=pick.edge.edge), begin, first
+        yield said("at/stretch-ends", piece=pick.edge.piece, edge=pick.edge.edge), end, last
     for cut in sized.holes:
         yield from hole(cut, begun + cut.row, fabric)
     for cut in sized.behind:

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from walewright.bed import BedResult, KnitFabric
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Piece
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, HangingLine, Seam, right_side
+from walewright.glue.model import OPPOSITE, Chain, EndAt, EndsSewn, Glued, HangingLine, Seam, right_side
 from walewright.knit.operations import Join
 from walewright.report.said import Fact, Said, said
 
@@ -78,8 +78,9 @@ def _edging_of(design: Design, block: str) -> str:
 def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[Said]:
     """Seams that are in the one and not in the other, or twice, whichever side and end they are told from."""
     copies = {fabric.name: fabric.copies for fabric in result.fabrics}
-    wanted = Counter(min(_ways(seam)) for seam in glued.seams)
-    told = {way: min(_ways(seam)) for seam in glued.seams for way in _ways(seam)}
+    ways = [*map(_ways, glued.seams), *map(_ways_of_ends, glued.ends)]
+    wanted = Counter(map(min, ways))
+    told = {way: min(same) for same in ways for way in same}
     sewn = (seam for task in result.done if isinstance(task, Join) for seam in _seams_of(task, copies))
     linked = (seam for fabric in result.fabrics if fabric.hung_over for seam in _linked(fabric))
     made = Counter(told.get(seam, seam) for seam in (*sewn, *linked))
@@ -96,6 +97,11 @@ def _ways(seam: Seam) -> tuple[tuple[Walk, Walk], ...]:
         return (((one[0], ""), other),)
     back, beside = _back(seam.one, seam.one_begins), _back(seam.other, seam.other_begins)
     return (one, other), (other, one), (back, beside), (beside, back)
+
+
+def _ways_of_ends(ends: EndsSewn) -> tuple[tuple[Walk, Walk], ...]:
+    pairs = ((ends.one, ends.other), (ends.other, ends.one))
+    return tuple((way((a,), ("bottom",)), way((b,), ("bottom",))) for way in (_walk, _back) for a, b in pairs)
 
 
 def _walk(chain: Chain, begins: Sequence[EndAt]) -> Walk:

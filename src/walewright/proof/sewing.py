@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.bed import KnitFabric, seam
+from walewright.counted.bands import band_fabric
 from walewright.design.model import Design
 from walewright.glue.model import Glued
 from walewright.proof.seams import pairs
@@ -27,4 +28,8 @@ def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, KnitFabric]) ->
         if along is not None:
             yarn = design.fabric(design.piece(made.one[0].owner).fabric).yarn
             found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0) * (GRAFT if new_end else 1)
+    for pair in glued.ends:
+        along = seam(fabrics, pairs((pair.one,)))
+        yarn = band_fabric(design, pair.one.owner).yarn
+        found[yarn] = found.get(yarn, 0.0) + ((along.length_cm if along else None) or 0.0)
     return found

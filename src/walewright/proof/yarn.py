@@ -14,7 +14,7 @@ are as long as they were asked for; for cast-offs, seams, ends and swatches see 
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import get_args
 
@@ -79,11 +79,25 @@ def yarn_uses(design: Design, spent: Spent, seams_cm: Mapping[str, float] | None
         own = {yarn: t for (name, yarn), t in spent.tallies.items() if name == knit.name and yarn in tex}
         for name, part in _of_fabric(knit, own, tex).items():
             grams[name][knit.name] = part
+    cut = {y.name: spent.tails_cm.get(y.name, 0) + SEAM_WIDTHS * (seams_cm or {}).get(y.name, 0.0) for y in design.yarns}
     found = []
-    for yarn in design.yarns:
-        cut = spent.tails_cm.get(yarn.name, 0) + SEAM_WIDTHS * (seams_cm or {}).get(yarn.name, 0.0)
-        found.append(_use(design, yarn, grams[yarn.name], cut * yarn.tex / 1e5))
+    for yarn in design.bought():
+        lengths = [(y, 1 if y == yarn else y.strands.count(yarn.name)) for y in design.yarns]
+        parts = _of_strand(yarn, [(y, times, grams[y.name]) for y, times in lengths if times])
+        found.append(_use(design, yarn, parts, sum(times * cut[y.name] for y, times in lengths) * yarn.tex / 1e5))
     return (*found, *_helpers(design, spent))
+
+
+def _of_strand(yarn: Yarn, held: Iterable[tuple[Yarn, int, Mapping[str, _YarnPart]]]) -> dict[str, _YarnPart]:
+    """Grams of a yarn in each fabric, by itself and held together with others. `held`: each yarn that it is, or is so many strands
+    of, with its own grams: strands lie side by side, as long as each other, and so share them by their thickness."""
+    found: dict[str, _YarnPart] = {}
+    for whole, times, parts in held:
+        share = times * yarn.tex / whole.tex
+        for fabric, part in parts.items():
+            own = found.get(fabric, _YarnPart(0.0))
+            found[fabric] = _YarnPart(own.garment + part.garment * share, own.swatch + part.swatch * share)
+    return found
 
 
 def loop_cm(design: Design, knit: Knit) -> float:

@@ -65,17 +65,21 @@ class Edgings(Mind):
     def _pick_up(
         self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, rest: Sequence[int | str], over: bool
     ) -> None:
-        """`rest`: which copy, if that is said, the edge, its end at the left, the first and the last needle."""
+        """`rest`: which copy, if that is said, the edge, the ends of a stretch of it, its end at the left, the first and the last
+        needle."""
+        which, (low, high) = 0, (0, 0)
+        if isinstance(rest[0], int):
+            which, *rest = rest  # type: ignore[assignment]
         match rest:
             case [str(edge), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
-                which = 0
-            case [int(which), str(edge), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
+                pass
+            case [str(edge), int(low), int(high), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
                 pass
             case _:
                 raise TypeError(f"the grammar gives other words: {rest}")
         self._count(stitches, first, last)
         self._all(first, last, ("work",))
-        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which))
+        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which, low, high))
 
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
         self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]

@@ -148,7 +148,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"OUTER": "outer", "INNER": "inner"},
     **{"WHOLE": "whole", "LEFT_PART": "left", "CENTRE": "centre", "RIGHT_PART": "right", "UPPER": "upper"},
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
-    **{"START": "start", "END": "end", "SHOULDER": "shoulder"},
+    **{"START": "start", "END": "end", "SHOULDER": "shoulder", "FIRST_END": "first end", "LAST_END": "last end"},
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY},
@@ -264,6 +264,13 @@ class _Phrases(Transformer[Token, Any]):
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
         eased = next((n for n in numbers if len(n) != 3), ())
         return ReadPhrase("join_edges", (way, seams, *matched, *eased))
+
+    def stretch_of_rows(self, children: list[Any]) -> Several:
+        return Several(tuple(children))
+
+    def stretch_of_stitches(self, children: list[Any]) -> Several:
+        first, last = children
+        return Several((ReadGraded(tuple(None if r is None else r - 1 for r in first.readings)), last))
 
     def seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
         """Where nothing is said of it, a side begins at the bottom of its rows."""

@@ -48,7 +48,7 @@ def unique(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
 
 def _block(diagnostic: Diagnostic, language: Language, known: Mapping[str, Source], paint: Paint) -> str:
     words, severity = worded(diagnostic, language), diagnostic.severity
-    called = phrased(said(f"shown/{severity.value}"), language)
+    called = phrased(said(f"severity/{severity.value}"), language)
     head = paint.severity(f"{called}[{diagnostic.code}]", severity)
     lines = [f"{head}: {paint.strong(harmless(words.message))}"]
     lines += excerpt(diagnostic, words.labels, known, paint, language)
@@ -83,7 +83,7 @@ def _counted(diagnostics: Iterable[Diagnostic]) -> tuple[Said, ...]:
     """`2 errors, 1 warning`."""
     severities = [d.severity for d in diagnostics]
     counts = [(severities.count(s), s.value) for s in Severity]
-    return tuple(said(f"shown/{word}s", count=n) for n, word in counts if n)
+    return tuple(said(f"counted/{word}s", count=n) for n, word in counts if n)
 
 
 def _span(diagnostic: Diagnostic) -> Span:

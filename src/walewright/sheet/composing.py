@@ -18,8 +18,10 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.legends import legend
-from walewright.sheet.model import ChartPart, Fact, PageOptions, Sheet, SheetPart
+from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
+from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
+from walewright.sheet.photograph import ReadyPicture
 from walewright.solve.model import Counts
 from walewright.write.model import Abbreviation, Instructions
 
@@ -32,10 +34,11 @@ def compose(
     proof: Proof,
     options: PageOptions,
     fit: Fit | None = None,
+    picture: ReadyPicture | None = None,
 ) -> Sheet:
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
-    body."""
+    body. `picture` is the photograph that the design names, read and made ready."""
     # On the page a size is called as people say it: "3 months".
     design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
     instructions = replace(instructions, sizes=design.sizes)
@@ -44,7 +47,7 @@ def compose(
     sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
     charted = charts(guide, design, counts, instructions, proof)
     texts = {
-        key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "author")
+        key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "designer")
     }
     return Sheet(
         language=guide.code,
@@ -60,8 +63,8 @@ def compose(
         sizes=size_table(guide, design, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),
         materials=supplies.yarn_table(guide, design, proof),
-        materials_notes=supplies.yarn_notes(guide, proof),
-        tools=hand_tools.tools(guide, design, instructions),
+        materials_notes=supplies.yarn_notes(guide, design, proof),
+        tools=(*needs(guide, design, fit, options.units), *hand_tools.tools(guide, design, instructions)),
         tensions=supplies.tensions(guide, design, options.units),
         swatch=guide.advice["swatch"],
         machine=supplies.machine(guide, design, counts),
@@ -74,7 +77,8 @@ def compose(
         safety=guide.advice["safety"],
         children=advice.cautions(guide, design),
         checked=checked(guide, proof, options.units),
-        author=", ".join(texts["author"]),
+        author=", ".join(texts["designer"]),
+        credits=credits(guide, design),
         version=options.version,
         date=options.date,
         colophon=_colophon(guide, design, options),
@@ -82,10 +86,12 @@ def compose(
         pictures=other_pictures(guide, design, charted, proof),
         bobbins=lengths.bobbins(guide, design, proof),
         floats=lengths.floats(guide, design, proof),
+        choices=regrading.choices(guide, design),
         regraded=regrading.regraded(guide, design, options.units),
         regraded_line=regrading.regraded_line(guide, design, options.units),
         words=page_words(guide),
         regrade=regrading.to_regrade(guide, design, options.units),
+        photograph=_photograph(design, picture),
     )
 
 
@@ -100,13 +106,32 @@ def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], c
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
     sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
     facts = [Fact(guide.say("cover/sizes" if len(design.sizes) > 1 else "cover/size"), sizes)]
-    yarns = ", ".join(y.label for y in design.yarns)
+    yarns = ", ".join(y.label for y in design.bought())
     facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
+    facts += regrading.choices(guide, design)
     if difficulty:
         facts.append(Fact(guide.say("cover/difficulty"), difficulty))
     return tuple(facts)
+
+
+def _photograph(design: Design, picture: ReadyPicture | None) -> PlacedPicture | None:
+    if picture is None or design.photograph is None:
+        return None
+    return PlacedPicture(picture.uri, design.photograph.showing, picture.width, picture.height)
+
+
+def credits(guide: Guide, design: Design) -> tuple[str, ...]:
+    """Whose pattern it is, and of when."""
+    texts = dict(design.texts)
+    said = ((guide.say(f"cover/{key}", **{key: texts[key]}) if key in LABELLED else texts[key]) for key in CREDITS if key in texts)
+    return tuple(said)
+
+
+CREDITS = ("designer", "edition", "date", "copyright")
+LABELLED = ("designer", "copyright")
+"""Those that are printed with a word or a sign before them."""
 
 
 def _contents(

@@ -21,6 +21,7 @@ FACES = (
 """(family as the theme names it, style, package, file)."""
 
 SVG = "data:image/svg+xml,"
+PHOTOGRAPH = "data:image/jpeg;base64,"
 
 
 def font_face_css() -> str:
@@ -40,9 +41,10 @@ def _files(package: str) -> Path:
 
 
 class ShippedOnly(URLFetcher):  # type: ignore[misc]
-    """Fetches the font files, and the theme's own ornaments written into it as SVG; refuses all else with ValueError.
+    """Fetches the font files, the theme's own ornaments written into it as SVG, and the photograph written into the page; refuses
+    all else with ValueError.
 
-    Nothing on a sheet comes from elsewhere: an author gives words, not pictures, and words are escaped."""
+    Nothing on a sheet comes from elsewhere: an author gives words, which are escaped, and a file that was read before."""
 
     def __init__(self) -> None:
         super().__init__(allowed_protocols=("file", "data"), allow_redirects=False)
@@ -50,7 +52,7 @@ class ShippedOnly(URLFetcher):  # type: ignore[misc]
 
     def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
         """The response, for an allowed `url`."""
-        if url.startswith(SVG):
+        if url.startswith((SVG, PHOTOGRAPH)):
             return super().fetch(url, headers)
         parts = urlsplit(url)
         if parts.scheme == "file" and not parts.netloc and Path(unquote(parts.path)).resolve() in self._fonts:

@@ -232,6 +232,16 @@ class Checked:
 
 
 @dataclass(frozen=True, slots=True)
+class PlacedPicture:
+    """A photograph written into the page, and what is to be seen on it."""
+
+    uri: str
+    alternative: str
+    width: int
+    height: int
+
+
+@dataclass(frozen=True, slots=True)
 class Sheet:
     """The whole booklet, in the order in which it is printed."""
 
@@ -267,6 +277,8 @@ class Sheet:
     """Cautions for a garment that a child wears, where it is for children."""
     checked: Checked
     author: str
+    credits: tuple[str, ...]
+    """Whose pattern it is, and of when, as the author says."""
     version: str
     date: str
     """ISO date, or empty."""
@@ -279,8 +291,12 @@ class Sheet:
     bobbins: tuple[ListTable, ...] = ()
     floats: ListTable | None = None
     """Floats that are longer than fingers like."""
+    choices: tuple[Fact, ...] = ()
+    """Of what the source leaves to the knitter, what this copy has and what there is besides."""
     regraded: ListTable | None = None
     """What a knitter gave, beside the source's own; None for the source's own edition."""
     regraded_line: str = ""
     """The same in one sentence."""
     regrade: Regrade | None = None
+    photograph: PlacedPicture | None = None
+    """In place of the drawing on the cover."""

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
-from walewright.design.model import Design, Edition, Fabric, Given, Measurement
+from walewright.design.model import Choice, Design, Edition, Fabric, Given, Measurement
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import length, sentence
 from walewright.sheet.fitting import told
-from walewright.sheet.model import ListTable, Regrade, Row, RowGroup, SizesTable, TableCell
+from walewright.sheet.model import Fact, ListTable, Regrade, Row, RowGroup, SizesTable, TableCell
 from walewright.sheet.supplies import stitch_words
 
 
@@ -18,11 +18,24 @@ def source_of(design: Design) -> Edition:
     return design.edition or Edition(design.sizes, design.measurements, design.fabrics, design.yarns, design.machine)
 
 
+def choices(guide: Guide, design: Design) -> tuple[Fact, ...]:
+    """What is chosen in this copy, and what else there is."""
+    return tuple(
+        Fact(sentence(name_of(c.name)), guide.say("cover/choice", taken=name_of(c.alternative), others=_besides(c)))
+        for c in design.choices
+    )
+
+
+def _besides(choice: Choice) -> tuple[str, ...]:
+    return tuple(name_of(a) for a in choice.alternatives if a != choice.alternative)
+
+
 def regraded(guide: Guide, design: Design, units: str) -> ListTable | None:
-    """Each thing that the knitter gave, beside the source's; None for the source's own edition."""
-    if not design.given:
+    """Each thing that the knitter chose or gave, beside the source's; None for the source's own edition."""
+    chosen = [(sentence(name_of(c.name)), name_of(c.alternative), name_of(c.alternatives[0])) for c in design.choices if c.chosen]
+    rows = (*chosen, *((_what(guide, g), *_both(guide, g, units)) for g in design.given))
+    if not rows:
         return None
-    rows = tuple((_what(guide, g), *_both(guide, g, units)) for g in design.given)
     heads = tuple(guide.say(f"regraded/{column}") for column in ("what", "own", "source"))
     return ListTable(guide.say("regraded"), heads, rows)
 
@@ -53,8 +66,8 @@ def to_regrade(guide: Guide, design: Design, units: str) -> Regrade:
     rows = tuple(_measure(guide, m, units) for m in source.measurements)
     measures = SizesTable(caption, design.sizes, (RowGroup("", rows),)) if rows else None
     heads = guide.say("regraded/what"), guide.say("regrade/option"), guide.say("regraded/source")
-    others = ListTable(guide.say("regrade/others"), heads, tuple(_others(guide, source)))
-    such_as = guide.say("regrade/such-as", command=_command(source, design.file.rpartition("/")[2]))
+    others = ListTable(guide.say("regrade/others"), heads, (*_offered(guide, design.choices), *_others(guide, source)))
+    such_as = guide.say("regrade/such-as", command=_command(source, design.choices, design.file.rpartition("/")[2]))
     return Regrade(measures, others, (guide.say("regrade/how"), such_as))
 
 
@@ -63,6 +76,12 @@ def _measure(guide: Guide, row: Measurement, units: str) -> Row:
     if row.to_fit:
         about = guide.say("regrade/about-to-fit", about=about) if about else guide.say("regrade/to-fit")
     return Row(sentence(row.name), tuple(TableCell(*length(v, units)) for v in row.values), note=about)
+
+
+def _offered(guide: Guide, choices: Iterable[Choice]) -> Iterator[tuple[str, str, str]]:
+    for choice in choices:
+        own, *others = (name_of(a) for a in choice.alternatives)
+        yield sentence(name_of(choice.name)), "--choose", guide.say("regrade/choice", own=own, others=tuple(others))
 
 
 def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
@@ -84,12 +103,13 @@ def fabric_words(guide: Guide, fabric: Fabric) -> str:
     return guide.say("regrade/fabric", stitch=stitch_words(guide, fabric), yarn=name_of(fabric.yarn))
 
 
-def _command(source: Edition, file: str) -> str:
-    """A command line that gives a size, a tension and a measurement of the source's."""
+def _command(source: Edition, choices: Sequence[Choice], file: str) -> str:
+    """A command line that gives a choice, a size, a tension and a measurement of the source's."""
+    choose = f" --choose {choices[0].name}={choices[0].alternatives[-1]}" if choices else ""
     size = f" --size {source.sizes[len(source.sizes) // 2]}" if len(source.sizes) > 1 else ""
     fabric = source.fabrics[0] if source.fabrics else None
     tension = f' --tension "{fabric.name}={fabric.tension_words}"' if fabric is not None else ""
     row = next(iter(source.measurements), None)
     middle = len(row.values) // 2 if row is not None else 0
     own = f' --measure "{row.name}={length(row.values[middle], "cm")[0]} cm"' if row is not None else ""
-    return f"walewright build {file}{size}{tension}{own}"
+    return f"walewright build {file}{choose}{size}{tension}{own}"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterator
 
 from walewright.counted.model import SizedGarment
@@ -18,7 +19,7 @@ from walewright.solve.model import Counts
 def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizesTable:
     """Balls, metres and grams of each yarn a size, and what the grams are for."""
     groups = []
-    for yarn in design.yarns:
+    for yarn in design.bought():
         uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
         parts = [whole_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
         rows = (
@@ -46,7 +47,7 @@ def _comes_away(guide: Guide, proof: Proof) -> Iterator[Row]:
             yield Row(guide.say(f"yarn/{kind}"), tuple(TableCell(metres(m)) for m in uses))
 
 
-def yarn_notes(guide: Guide, proof: Proof) -> tuple[str, ...]:
+def yarn_notes(guide: Guide, design: Design, proof: Proof) -> tuple[str, ...]:
     """How the yarn was reckoned and how far off it may be, each way once; what differs from size to size only by its figures is
     one sentence with all of them."""
     uses: dict[tuple[str, YarnKind], list[YarnUse]] = {}
@@ -56,7 +57,17 @@ def yarn_notes(guide: Guide, proof: Proof) -> tuple[str, ...]:
     for (label, kind), of in uses.items():
         for way in reckoned(guide, of):
             labels.setdefault(way, {})[label or guide.say(f"yarn/{kind}")] = None
-    return tuple(guide.say("yarn/way", yarns=sentence(guide.listed(list(names))), way=way) for way, names in labels.items())
+    told = (guide.say("yarn/way", yarns=sentence(guide.listed(list(names))), way=way) for way, names in labels.items())
+    return (*together(guide, design), *told)
+
+
+def together(guide: Guide, design: Design) -> Iterator[str]:
+    """What the steps call by one name, and is several yarns."""
+    labels = {y.name: y.label for y in design.yarns}
+    for yarn in (y for y in design.yarns if y.strands):
+        counts = Counter(yarn.strands)
+        strands = (guide.say("yarn/strands", yarn=labels[n], count=k) if k > 1 else labels[n] for n, k in counts.items())
+        yield guide.say("yarn/together", yarn=sentence(yarn.name.replace("_", " ")), strands=tuple(strands))
 
 
 def tensions(guide: Guide, design: Design, units: str) -> tuple[Tension, ...]:

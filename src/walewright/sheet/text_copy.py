@@ -19,7 +19,7 @@ from walewright.sheet.lengths import bobbins, floats
 from walewright.sheet.model import ListTable, Sheet
 from walewright.sheet.reckoned import reckoned
 from walewright.sheet.regrading import source_of
-from walewright.sheet.supplies import basis_words, dial_words, stitch_words
+from walewright.sheet.supplies import basis_words, dial_words, stitch_words, together
 
 WIDE, HANGING = 96, 94
 """Characters of a line, and of one of several that hang below the first."""
@@ -30,7 +30,8 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
     and `units`, cm | in | both."""
     long = floats(guide, design, proof)
     parts = (
-        _title(design),
+        _title(sheet, design),
+        _choices(guide, sheet),
         _regraded(guide, sheet),
         _section(guide.say("text/sizes"), (graded(design.sizes), *_measurements(guide, design, units))),
         _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
@@ -47,15 +48,21 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
     return "\n\n".join(part for part in parts if part) + "\n"
 
 
-def _title(design: Design) -> str:
-    texts = [text for key, text in design.texts if key != "note"]
-    return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, WIDE) for text in texts)))
+def _title(sheet: Sheet, design: Design) -> str:
+    texts = [text for key, text in design.texts if key in ("summary", "difficulty", "story")]
+    return "\n".join((design.title, "=" * len(design.title), *(textwrap.fill(text, WIDE) for text in (*texts, *sheet.credits))))
 
 
 def _notes(guide: Guide, sheet: Sheet) -> str:
     """The author's remarks, each with a hanging indent; empty where there is none."""
     notes = [textwrap.fill(text, HANGING, subsequent_indent="    ") for text in sheet.notes]
     return _section(guide.say("page/notes"), notes) if notes else ""
+
+
+def _choices(guide: Guide, sheet: Sheet) -> str:
+    """What was chosen, and what else there is; empty where nothing is to be chosen."""
+    rows = (guide.say("text/choice", what=fact.label, chosen=fact.text) for fact in sheet.choices)
+    return _section(guide.say("text/choices"), rows) if sheet.choices else ""
 
 
 def _regraded(guide: Guide, sheet: Sheet) -> str:
@@ -166,7 +173,7 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
 def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list[str]:
     machine = design.machine
     lines = [guide.say("text/machine", bed=machine.called, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")]
-    for at, yarn in enumerate(design.yarns):
+    for at, yarn in enumerate(design.bought()):
         uses = [size.yarn[at] for size in proof.sizes]
         parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
         garment, swatches, reserve, grams = (graded([str(part) for part in of]) for of in parts)
@@ -185,6 +192,7 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
             )
         )
         lines.extend(f"    {guide.say('text/reckoned', way=way)}" for way in reckoned(guide, uses))
+    lines += (textwrap.fill(line, 92, subsequent_indent="    ") for line in together(guide, design))
     return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in sheet.tools)]
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.counted.model import SizedGarment
-from walewright.design.model import Band
+from walewright.design.model import Band, EdgeCut
 from walewright.glue.model import Glued
 
 SolveStatus = Literal["optimal", "infeasible", "stopped"]
@@ -29,5 +29,6 @@ class Component:
 class Counts:
     sizes: tuple[SizedGarment, ...]
     components: tuple[Component, ...]
-    parted: tuple[tuple[Band, ...], Glued] | None = None
-    """Where bands wider than the bed are knitted in parts: the bands as they are knitted, and the garment put together so."""
+    parted: tuple[tuple[Band, ...], tuple[EdgeCut, ...], Glued] | None = None
+    """Where bands wider than the bed are knitted in parts: the bands as they are knitted, where edges are cut for them, and the
+    garment put together so."""

@@ -243,7 +243,7 @@ def _counted(
     assert not broken, f"the solver's numbers break {broken}"
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
     count = range(len(design.sizes))
-    pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces)) for i in count]
+    pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces), i) for i in count]
     design, again, in_parts = parted(design, glued, pieces, glue)
     bands = bands_of(design, again, pieces)
     told = (
@@ -274,13 +274,13 @@ def _counted(
         for i in count
     )
     solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
-    return Counts(garments, solved, (design.bands, again) if in_parts else None), in_parts
+    return Counts(garments, solved, (design.bands, design.cuts, again) if in_parts else None), in_parts
 
 
-def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:
+def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...], size: int) -> tuple[SizedPiece, ...]:
     """The pieces of one size, those begun along edges with what they are hung on."""
     return tuple(
-        replace(sized, start_pick_ups=start_pick_ups(design, piece, sized, pieces, glued.lines_of(piece.name)[0]))
+        replace(sized, start_pick_ups=start_pick_ups(design, piece, sized, pieces, size, glued.lines_of(piece.name)[0]))
         if piece.start_way == "along"
         else sized
         for piece, sized in zip(design.pieces, pieces, strict=True)

@@ -14,6 +14,7 @@ BLOCK_INDENT = 4
 """Columns that a line of a block is indented when it is written anew."""
 
 BLOCKS = (
+    syntax.ForBlock,
     syntax.PatternBlock,
     syntax.Sizes,
     syntax.MachineBlock,

@@ -95,7 +95,7 @@ class Builder:
         if makes.node is None:
             return RulePart(values, span, said)
         if makes.places:
-            (row,) = tree.children
+            *_, row = tree.children
             values[makes.places] = tuple(self.span(token) for token in getattr(row, "children", ()))
         for name, (called, help_) in makes.needs.items():
             if name not in values and values.get("kind") not in makes.unless:
@@ -211,6 +211,8 @@ def _check_spelling(node: syntax.Statement, line: str) -> None:
     given: tuple[str, ...] = ()
     if isinstance(node, syntax.Sizes):
         given = node.names
+    elif isinstance(node, syntax.ChoiceLine):
+        given = (node.name, *node.alternatives)
     elif isinstance(node, syntax.Levels):
         given = tuple(level.name for level in node.levels)
     elif isinstance(node, syntax.EdgeLine):

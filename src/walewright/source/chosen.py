@@ -18,10 +18,16 @@ def _chosen(statement: Statement, language: str) -> Statement:
         case syntax.TextLine(others=others):
             found = _told(others, language)
             return statement if found is None else replace(statement, text=found)
+        case syntax.NeededLine(others=others):
+            found = _told(others, language)
+            return statement if found is None else replace(statement, text=found)
+        case syntax.PhotographLine(others=others):
+            found = _told(others, language)
+            return statement if found is None else replace(statement, showing=found)
         case syntax.PatternBlock(body=body, others=others):
             found = _told(others, language)
             return replace(statement, title=statement.title if found is None else found, body=_all(body, language))
-        case syntax.FabricBlock() | syntax.PieceBlock() | syntax.MakingUp() | syntax.ShapeBlock():
+        case syntax.FabricBlock() | syntax.PieceBlock() | syntax.MakingUp() | syntax.ShapeBlock() | syntax.ForBlock():
             return replace(statement, body=_all(statement.body, language))
     return statement
 

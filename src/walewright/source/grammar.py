@@ -28,9 +28,12 @@ KINDS = (
 """Start symbols: the kinds of block a line can stand in."""
 
 _WITHIN_A_PIECE = {"opening": "in_opening"}
+_ALTERNATIVE = "for"
+"""Opens a block of lines of the kind that it stands among."""
 
 HEADERS: Mapping[str, Mapping[str, str]] = {
     "in_file": {
+        _ALTERNATIVE: "in_file",
         "pattern": "in_pattern",
         "sizes": "in_sizes",
         "machine": "in_machine",
@@ -40,8 +43,10 @@ HEADERS: Mapping[str, Mapping[str, str]] = {
         "shape": "in_shape",
         "making": "in_making_up",
     },
-    "in_piece": _WITHIN_A_PIECE,
-    "in_shape": _WITHIN_A_PIECE,
+    "in_piece": {_ALTERNATIVE: "in_piece", **_WITHIN_A_PIECE},
+    "in_shape": {_ALTERNATIVE: "in_shape", **_WITHIN_A_PIECE},
+    "in_pattern": {_ALTERNATIVE: "in_pattern"},
+    "in_making_up": {_ALTERNATIVE: "in_making_up"},
 }
 """Kind of block to the first words of its lines that open a block in it, and the kind of that block."""
 

@@ -11,7 +11,21 @@ from dataclasses import dataclass, field
 
 from walewright.source import syntax
 
-AMOUNT_NAMES_TAKEN = ("round", "v", "square", "simple", "fashioned", "added", "knitted", "cast", "on", "between", "along")
+AMOUNT_NAMES_TAKEN = (
+    "round",
+    "v",
+    "square",
+    "simple",
+    "fashioned",
+    "added",
+    "knitted",
+    "cast",
+    "on",
+    "between",
+    "along",
+    "for",
+    "in",
+)
 """Words that mean something else where an amount can stand, so that no measurement can have them for a name."""
 
 SIZE_NAMES_TAKEN = ("to",)
@@ -68,11 +82,19 @@ CELL_KINDS = {
 """Rules for what a symbol can mean by itself, to the kind of `syntax.ChartKey`."""
 
 RULES: Mapping[str, Makes] = {
+    "choice": Makes(syntax.ChoiceLine, ("name", "alternatives"), places="places"),
+    "for_choice": Makes(syntax.ForBlock, ("choice", "alternative"), {"body": ()}),
     "pattern": Makes(syntax.PatternBlock, ("title",), {"body": ()}, many="others"),
     "summary": Makes(syntax.TextLine, ("text",), {"key": "summary"}, many="others"),
     "difficulty": Makes(syntax.TextLine, ("text",), {"key": "difficulty"}, many="others"),
     "story": Makes(syntax.TextLine, ("text",), {"key": "story"}, many="others"),
+    "designer": Makes(syntax.TextLine, ("text",), {"key": "designer"}, many="others"),
+    "copyright": Makes(syntax.TextLine, ("text",), {"key": "copyright"}, many="others"),
+    "edition": Makes(syntax.TextLine, ("text",), {"key": "edition"}, many="others"),
+    "date": Makes(syntax.TextLine, ("text",), {"key": "date"}, many="others"),
+    "photograph": Makes(syntax.PhotographLine, ("file", "showing"), many="others"),
     "note": Makes(syntax.TextLine, ("text",), {"key": "note"}, many="others"),
+    "for_sizes": Makes(None, ("sizes",)),
     "step": Makes(syntax.TextLine, ("text",), {"key": "step"}, many="others"),
     "in_language": Makes(syntax.InLanguage, ("language", "text")),
     "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
@@ -94,6 +116,7 @@ RULES: Mapping[str, Makes] = {
     "loop": Makes(None, ("loop",)),
     "by_count": Makes(None, ("count",)),
     "yarn_count": Makes(syntax.YarnCount, ("text", "system")),
+    "together": Makes(None, ("strands",)),
     "shown": Makes(None, ("colour",)),
     "charted": Makes(syntax.Stitch, ("chart", "yarn", "tension"), {"stitch": "chart"}),
     "whole_repeats": Makes(None, (), {"fit": "whole"}),
@@ -220,6 +243,9 @@ RULES: Mapping[str, Makes] = {
     "wrong_side_facing": Makes(None, (), {"facing": "wrong"}),
     "free": Makes(syntax.Free, ("edges",)),
     "cord": Makes(syntax.CordLine, ("piece", "length")),
+    "needed": Makes(syntax.NeededLine, ("text",), many="others"),
+    "needed_amount": Makes(None, ("amount",)),
+    "holes_of": Makes(syntax.ForEachButtonhole, ("owners",)),
     "finished": Makes(syntax.FinishedLine, ("name", "amount")),
     "measured_round": Makes(syntax.Round, ("piece", "level")),
     "measured_along": Makes(syntax.Along, ("place",)),
@@ -238,6 +264,7 @@ RULES: Mapping[str, Makes] = {
 }
 
 TUPLES = (
+    "alternatives",
     "size_names",
     "values",
     "fact_values",
@@ -248,6 +275,8 @@ TUPLES = (
     "parameters",
     "arguments",
     "argument",
+    "strands",
+    "owners",
 )
 WORDS = {"unit": "", "stitch_unit": "", "side": "", "face": "", "count_system": "", "relation": "", "fact_key": " "}
 """Rules that make a word, and what stands between the tokens it is made of."""

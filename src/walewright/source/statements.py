@@ -7,6 +7,7 @@ from typing import Any
 
 from walewright.source import syntax
 from walewright.source.expressions import amount, expression, number
+from walewright.source.page_statements import amount_of, in_languages, needed, photograph, place, text_line
 from walewright.source.text import escaped
 from walewright.trade.cells import CellKind
 from walewright.trade.edgings import EdgingKind, EdgingWhen
@@ -142,7 +143,8 @@ def _machine_fact(fact: syntax.MachineFact) -> str:
 def _yarn(yarn: syntax.YarnLine) -> str:
     length = f" = {amount(yarn.ball_length)}" if yarn.ball_length is not None else ""
     count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
-    said = f"yarn {yarn.name} {escaped(yarn.label)}, {amount(yarn.ball_weight)}{length}{count}"
+    ball = " + ".join(yarn.strands) + " together" if yarn.ball_weight is None else f"{amount(yarn.ball_weight)}{length}{count}"
+    said = f"yarn {yarn.name} {escaped(yarn.label)}, {ball}"
     return _options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""])
 
 
@@ -312,45 +314,33 @@ def _join(join: syntax.JoinLine) -> str:
     return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 
-def _place(place: syntax.PlaceRef) -> str:
-    return _joined(place.owner, place.edge or "")
-
-
-def _amount(value: syntax.Expr | syntax.ToMeasure) -> str:
-    """An expression, or what is measured on the garment."""
-    if isinstance(value, syntax.Round):
-        return f"round {value.piece} {value.level}"
-    return f"along {_place(value.place)}" if isinstance(value, syntax.Along) else expression(value)
-
-
 def _finished(finished: syntax.FinishedLine) -> str:
     options = [_maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
-    return _options(f"finished {finished.name} {_amount(finished.amount)}", options)
+    return _options(f"finished {finished.name} {amount_of(finished.amount)}", options)
 
 
 def _through(through: syntax.Through) -> str:
     passes = "never passes" if through.never else "passes"
-    head = _joined(f"through {_place(through.place)} {passes} {through.part}", _maybe("of", through.figure))
+    head = _joined(f"through {place(through.place)} {passes} {through.part}", _maybe("of", through.figure))
     return _options(head, [_maybe("stretches to", through.share)])
 
 
 def _lap(lap: syntax.LapLine) -> str:
-    return _options(f"lap {_place(lap.over)} over {_place(lap.under)}", [_maybe("", lap.width, "wide")])
+    return _options(f"lap {place(lap.over)} over {place(lap.under)}", [_maybe("", lap.width, "wide")])
 
 
 def _require(require: syntax.Require) -> str:
     because = f"because {escaped(require.because)}" if require.because is not None else ""
-    return _joined(f"require {_amount(require.left)} {require.relation} {expression(require.right)}", because)
-
-
-def _others(text: syntax.TextLine | syntax.PatternBlock) -> list[str]:
-    return [f"in {other.language} {escaped(other.text)}" for other in text.others]
+    return _joined(f"require {amount_of(require.left)} {require.relation} {expression(require.right)}", because)
 
 
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
-    syntax.TextLine: lambda s: _options(f"{s.key} {escaped(s.text)}", _others(s)),
-    syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", _others(s)),
+    syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
+    syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
+    syntax.TextLine: text_line,
+    syntax.PhotographLine: photograph,
+    syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", in_languages(s.others)),
     syntax.Sizes: lambda s: " ".join(("sizes", *s.names)),
     syntax.SizeRow: _size_row,
     syntax.Let: lambda s: f"let {s.name} = {expression(s.value)}",
@@ -384,6 +374,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.ShapeBlock: _shape,
     syntax.Use: _use,
     syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",
+    syntax.NeededLine: needed,
     syntax.Shoulders: lambda s: f"{'shoulders' if s.edge == 'both' else s.edge + ' shoulder'} held from {s.from_level}",
     syntax.End: lambda s: f"end {ENDS[s.way]}",
     syntax.BandLine: _band,

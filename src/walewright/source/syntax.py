@@ -9,7 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
+from walewright.source.choice_lines import ChoiceLine, ForBlock
 from walewright.source.joining_lines import BandLine, JoinLine
+from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
     AcrossLine,
     ButtonholesLine,
@@ -40,12 +42,13 @@ from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
-    "ChartRow", "ChartWay", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr", "FabricBlock",
-    "FinishedLine", "Free", "InLanguage", "JoinLine", "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact",
-    "MakingUp", "MotifLine", "Name", "Neck", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock",
-    "PieceBlock", "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow",
-    "Sizes", "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree",
-    "Use", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
+    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "JoinLine", "LapLine", "Let",
+    "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine", "Negative",
+    "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock", "PlaceRef", "Regauged",
+    "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes", "SlotLine", "Start",
+    "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "WedgeLine", "Without",
+    "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -65,23 +68,6 @@ class Broken(Node):
     """A line that could not be read; already reported."""
 
     text: str
-
-
-@dataclass(frozen=True, slots=True)
-class InLanguage(Node):
-    """`in german "…"`: what a text is in another printed language."""
-
-    language: str
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
-class TextLine(Node):
-    """`summary "…"`, `note "…"`, `difficulty "…"`, `story "…"`, `step "…"`: `key` is the first word."""
-
-    key: str
-    text: str
-    others: tuple[InLanguage, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,12 +139,14 @@ class YarnLine(Node):
 
     name: str
     label: str
-    ball_weight: Number
+    ball_weight: Number | None = None
     ball_length: Number | None = None
     count: YarnCount | None = None
     """Of `yarn fine "28/2 wool", 500 g of 2/28 Nm`: the yarn's count in place of a length."""
     colour: str | None = None
     """`, shown "#23395d"`: the colour in which the page draws it."""
+    strands: tuple[str, ...] = ()
+    """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -333,7 +321,10 @@ class MakingUp(Node):
 
 Statement = (
     Broken
+    | ChoiceLine
+    | ForBlock
     | TextLine
+    | PhotographLine
     | PatternBlock
     | SizeRow
     | Sizes
@@ -367,6 +358,7 @@ Statement = (
     | ShapeBlock
     | Use
     | CordLine
+    | NeededLine
     | FinishedLine
     | Through
     | LapLine

@@ -20,11 +20,16 @@ _NO_ROWS: Mapping[int, str] = {}
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """A statement as a line, with its indentation; `kind` is what it is, `block` whether others stand under it."""
+    """A statement as a line, with its indentation; `kind` is what it is, `block` whether others stand under it.
+
+    `depth` is in how many blocks it stands; `inside`: in one of them that is more than an alternative of the margin; `first`: right
+    under the line that opens the innermost."""
 
     text: str
     kind: type
+    depth: int
     inside: bool
+    first: bool
     block: bool
 
 
@@ -41,24 +46,24 @@ def tidy(tree: syntax.Tree) -> str:
     lines: list[str] = []
     for ordinal, statement in enumerate(written):
         last = written[ordinal - 1] if ordinal else None
-        apart = last is not None and not statement.inside and (last.inside or _apart(last, statement))
-        _above(lines, own.get(ordinal, ()), apart)
+        apart = last is not None and _apart(last, statement)
+        _above(lines, own.get(ordinal, ()), apart, statement.depth)
         if ordinal == 0 and lines:
             # What stands above the first statement is about the whole file.
             lines.append("")
         text = statement.text
         lines.append(f"{text}  {_comment(beside[ordinal])}" if ordinal in beside else text)
-    _above(lines, own.get(len(written), ()), bool(written))
+    _above(lines, own.get(len(written), ()), bool(written), 0)
     if lines[-1:] == [""]:
         lines.pop()
     return "\n".join(lines) + "\n" if lines else ""
 
 
-def _above(lines: list[str], comments: Iterable[syntax.Comment], apart: bool) -> None:
-    """Adds comments, and the blank line before a statement that stands apart: before its own comments, after those that
+def _above(lines: list[str], comments: Iterable[syntax.Comment], apart: bool, depth: int) -> None:
+    """Adds comments, and the blank line before a statement that stands apart, so deep: before its own comments, after those that
     end the block above."""
     for comment in comments:
-        if apart and not comment.indent:
+        if apart and comment.indent <= depth:
             lines.append("")
             apart = False
         lines.append(INDENT * comment.indent + _comment(comment.text))
@@ -71,17 +76,26 @@ def _comment(text: str) -> str:
 
 
 def _apart(last: Written, statement: Written) -> bool:
-    broken_block = statement.kind is syntax.Broken and statement.text.startswith(" ")
+    """Whether a blank line stands between the two: never within a block, and around every one."""
+    if statement.inside or statement.first:
+        return False
+    if last.inside or last.depth != statement.depth:
+        return True
+    broken_block = statement.kind is syntax.Broken and statement.text.startswith(" " * (BLOCK_INDENT * statement.depth + 1))
     return not broken_block and (last.block or statement.block or last.kind is not statement.kind)
 
 
-def _written(statements: Iterable[syntax.Statement], depth: int = 0, rows: Mapping[int, str] = _NO_ROWS) -> Iterable[Written]:
+def _written(
+    statements: Iterable[syntax.Statement], depth: int = 0, rows: Mapping[int, str] = _NO_ROWS, inside: bool = False
+) -> Iterable[Written]:
     """The statements and what stands in their blocks; `rows` are lines that the block has laid out already."""
-    for statement in statements:
+    for at, statement in enumerate(statements):
         inner = table(statement) if isinstance(statement, syntax.Sizes) else {}
         text = inner.get(id(statement)) or rows.get(id(statement)) or line(statement)
-        yield Written(INDENT * depth + text, type(statement), depth > 0, isinstance(statement, BLOCKS))
-        yield from _written(getattr(statement, "body", ()), depth + 1, inner)
+        first = depth > 0 and at == 0
+        yield Written(INDENT * depth + text, type(statement), depth, inside, first, isinstance(statement, BLOCKS))
+        within = inside or not isinstance(statement, syntax.ForBlock)
+        yield from _written(getattr(statement, "body", ()), depth + 1, inner, within)
 
 
 def table(sizes: syntax.Sizes) -> Mapping[int, str]:

@@ -60,6 +60,8 @@ PLACES = {
 """Where a line of each kind stands."""
 
 EXAMPLES = {
+    "choice": "choice sleeves long, short",
+    "for": "for sleeves short",
     "pattern": 'pattern "Tidewrack"',
     "sizes": "sizes S M L",
     "let": "let half = bust / 2 + 4 cm",
@@ -82,6 +84,12 @@ EXAMPLES = {
     "summary": 'summary "Drop-shoulder pullover with a round neck."',
     "difficulty": 'difficulty "First garment"',
     "story": 'story "Named for the weed that the tide leaves."',
+    "designer": 'designer "The Windrow Workshop"',
+    "copyright": 'copyright "2026, The Windrow Workshop"',
+    "edition": 'edition "Second edition, sleeves lengthened"',
+    "date": 'date "November 2026"',
+    "photograph": 'photograph "tidewrack.jpg", showing "A grey pullover, laid flat"',
+    "needed": 'needed "buttons, 15 mm", 6',
     "note": 'note "Wash the swatch before you measure it."',
     "step": 'step "Block the pieces to the measurements."',
     "stocking": "stocking stitch in wool at tension 4",

@@ -19,6 +19,7 @@ from walewright.world.shipped import package_path, package_text, shipped_names, 
 
 if TYPE_CHECKING:
     from walewright.world.dates import today
+    from walewright.world.pictures import read_picture
     from walewright.world.rewriting import rewrite
     from walewright.world.sets import settle, write_set
 
@@ -31,6 +32,7 @@ __all__ = [
     "package_path",
     "package_text",
     "read_held",
+    "read_picture",
     "read_source",
     "rewrite",
     "settle",
@@ -42,8 +44,8 @@ __all__ = [
     "write_set",
 ]
 
-LATER = {"today": "dates", "rewrite": "rewriting", "settle": "sets", "write_set": "sets"}
-"""What only commands that write need, to the module that has it: loaded when it is first asked for."""
+LATER = {"today": "dates", "read_picture": "pictures", "rewrite": "rewriting", "settle": "sets", "write_set": "sets"}
+"""What not every command needs, to the module that has it: loaded when it is first asked for."""
 
 
 def __getattr__(name: str) -> Any:

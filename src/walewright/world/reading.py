@@ -59,7 +59,7 @@ def read_held(path: str) -> tuple[Held | None, Diagnostic | None]:
         fault = _unfit(path, os.stat(path))
         if fault is not None:
             return None, fault
-        data, before, after = _read(path)
+        data, before, after = read_bytes(path, LARGEST_SOURCE)
     except FileNotFoundError:
         return None, refusal(path, "source-missing", "check-the-name")
     except (OSError, ValueError) as failed:
@@ -98,15 +98,15 @@ def _too_large(path: str, size: int) -> Diagnostic:
     return refusal(path, "source-too-large", "right-file", size=Amount(size / 1e6, "MB"), most=most)
 
 
-def _read(path: str) -> tuple[bytes, os.stat_result, os.stat_result]:
-    """Up to a byte more than the largest source, and what the system said of the open file before and after."""
+def read_bytes(path: str, most: int) -> tuple[bytes, os.stat_result, os.stat_result]:
+    """Up to a byte more than the `most`, and what the system said of the open file before and after."""
     # Not blocking, in case that a pipe has taken the file's place since it was looked at.
     handle = os.open(path, os.O_RDONLY | _BYTES | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_NOCTTY", 0))
     try:
         before = os.fstat(handle)
         if not stat.S_ISREG(before.st_mode):
             return b"", before, before
-        parts, room = [], LARGEST_SOURCE + 1
+        parts, room = [], most + 1
         while room > 0 and (part := os.read(handle, room)):
             parts.append(part)
             room -= len(part)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
-from walewright.cli.parameters import FILES, HELP, LANGUAGE, MESSAGES, SIZES, command
+from walewright.cli.parameters import CHOOSE, FILES, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.report.columns import named
 
 if TYPE_CHECKING:
@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 
 
 def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
-    """List what a knitter can give in place of the source's own: sizes, measurements, tensions, yarns and bed. Writes nothing."""
+    """List what a knitter can give in place of the source's own: alternatives, sizes, measurements, tensions, yarns and bed. Writes
+    nothing."""
     # A garment need not be proven for that, only understood.
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, files))
@@ -80,4 +81,4 @@ def _others(guide: Guide, rows: Sequence[Sequence[str]]) -> Table:
     return table
 
 
-COMMAND = command("choices", _choices, FILES, SIZES, LANGUAGE, MESSAGES, HELP)
+COMMAND = command("choices", _choices, FILES, SIZES, CHOOSE, LANGUAGE, MESSAGES, HELP)

@@ -3,12 +3,9 @@
 from walewright.design.model.charts import Cell, CellKey, Chart
 from walewright.design.model.credit import Credit
 from walewright.design.model.design import (
-    Band,
     Buttonholes,
     Cord,
     Design,
-    EdgeJoin,
-    EdgeName,
     EdgeRun,
     Edging,
     Level,
@@ -16,16 +13,17 @@ from walewright.design.model.design import (
     Measurement,
     Opening,
     Piece,
-    Requirement,
     ShapingWay,
     Slot,
     Wedge,
 )
 from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
-from walewright.design.model.regrading import Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
 __all__ = [
@@ -34,10 +32,12 @@ __all__ = [
     "Cell",
     "CellKey",
     "Chart",
+    "Choice",
     "Cord",
     "CountPerSize",
     "Credit",
     "Design",
+    "EdgeCut",
     "EdgeJoin",
     "EdgeName",
     "EdgeRun",
@@ -52,10 +52,12 @@ __all__ = [
     "Measured",
     "Measurement",
     "Motif",
+    "Needed",
     "Opening",
     "Origin",
     "Passage",
     "PerSize",
+    "Photograph",
     "Piece",
     "Rate",
     "RepeatStretch",

@@ -13,15 +13,16 @@ from typing import Literal
 from walewright.design.model.charts import Chart
 from walewright.design.model.credit import Credit
 from walewright.design.model.fabrics import Fabric, Yarn
+from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate as Rate
-from walewright.design.model.regrading import Edition, Given
-from walewright.design.model.wearing import Finished, Lap, Measured, Passage
+from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
-from walewright.trade.joins import JoinWay, NextCopy, WornFacing
-from walewright.trade.relations import Relation
+from walewright.trade.joins import WornFacing
 from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -265,76 +266,12 @@ class Piece:
 
 
 @dataclass(frozen=True, slots=True)
-class EdgeName:
-    """A piece's edge. Names given by the author with `called` (of one edge or both), of openings and slots, and always: start,
-    end, neck, shoulder."""
-
-    piece: str
-    edge: str
-
-
-@dataclass(frozen=True, slots=True)
-class Band:
-    """An edging knitted on loops picked up along edges, in the order worked."""
-
-    name: str
-    edging: str
-    along: tuple[EdgeName, ...]
-    origin: Origin
-    holes: CountPerSize = ()
-    """Buttonholes by size, of `hole_stitches` (1: eyelets), at half the depth, the outermost `first` and `last` cm from the band's
-    ends; empty where it has none."""
-    hole_stitches: int = 0
-    first: PerSize = ()
-    last: PerSize = ()
-    facing: WornFacing = ""
-    """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
-    of the band comes outside."""
-    places: tuple[tuple[int, ...], ...] = ()
-    """Of a part of a band that is wider than the bed: per size, the stitches between its beginning and each of its buttonholes."""
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeJoin:
-    """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
-
-    `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
-    `way`: "sewn" | "grafted" | "linked" (both need open loops or equal stitches) | "gathered" (sewn, the fullness drawn in)."""
-
-    one: tuple[EdgeName, ...]
-    other: tuple[EdgeName, ...]
-    easing: PerSize
-    origin: Origin
-    longer: PerSize | None = None
-    way: JoinWay = "sewn"
-    matching: bool = False
-    """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
-    next_copy: NextCopy = ""
-    """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
-    the first)."""
-
-
-@dataclass(frozen=True, slots=True)
 class Cord:
     """A cord or ribbon drawn through a piece, `length` cm long."""
 
     piece: str
     length: PerSize
     origin: Origin
-
-
-@dataclass(frozen=True, slots=True)
-class Requirement:
-    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
-    knitted garment, by `fit` (`left` is then empty)."""
-
-    left: PerSize
-    relation: Relation
-    right: PerSize
-    text: str
-    because: str
-    origin: Origin
-    measured: Measured | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -374,12 +311,22 @@ class Design:
     """The source's own figures; None where a design comes of no source."""
     given: tuple[Given, ...] = ()
     """What the knitter gave in their place."""
+    choices: tuple[Choice, ...] = ()
+    """What the source leaves to the knitter, and what is taken here."""
+    cuts: tuple[EdgeCut, ...] = ()
+    """Edges within which a band wider than the bed is parted."""
+    needed: tuple[Needed, ...] = ()
+    photograph: Photograph | None = None
 
     def chart(self, name: str) -> Chart:
         return next(c for c in self.charts if c.name == name)
 
     def fabric(self, name: str) -> Fabric:
         return next(f for f in self.fabrics if f.name == name)
+
+    def bought(self) -> tuple[Yarn, ...]:
+        """The yarns that are had by themselves: those that are others held together are not."""
+        return tuple(y for y in self.yarns if not y.strands)
 
     def whole_fabrics(self) -> tuple[Fabric, ...]:
         """Those that something is knitted in over its whole width; of panels alone, nothing is measured by its rows."""

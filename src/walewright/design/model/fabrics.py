@@ -22,6 +22,9 @@ class Yarn:
     origin: Origin
     colour: str = ""
     """As the page shows it, "#rrggbb"; empty: the page chooses."""
+    strands: tuple[str, ...] = ()
+    """Of yarns that are held together: their names, one for each strand. Such a yarn is not bought; its ball stands for what 1000 m
+    of all strands weigh."""
 
     @property
     def tex(self) -> float:

@@ -20,6 +20,21 @@ GivenKind = Literal[GivenByName, "bed"]
 
 
 @dataclass(frozen=True, slots=True)
+class Choice:
+    """What the source leaves to the knitter: its `alternatives`, and the `alternative` taken. The first is the
+    source's own."""
+
+    name: str
+    alternatives: tuple[str, ...]
+    alternative: str
+
+    @property
+    def chosen(self) -> bool:
+        """Whether it is another than where nothing is chosen."""
+        return self.alternative != self.alternatives[0]
+
+
+@dataclass(frozen=True, slots=True)
 class Given:
     """One thing given. `kind`: "measure", "tension", "swatch", "dial", "yarn" or "bed"; `name` that of the row, fabric or yarn,
     empty for the bed. `own` and `source` say both in words; a measure has no words, but its length in `own_cm` and, per size,

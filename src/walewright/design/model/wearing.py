@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model.origin import Origin, PerSize
+from walewright.trade.relations import Relation
 from walewright.trade.worn import BodyPart
 
 
@@ -64,3 +65,17 @@ class Lap:
     under: tuple[str, str]
     width: PerSize
     origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class Requirement:
+    """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
+    knitted garment, by `fit` (`left` is then empty)."""
+
+    left: PerSize
+    relation: Relation
+    right: PerSize
+    text: str
+    because: str
+    origin: Origin
+    measured: Measured | None = None

@@ -15,6 +15,7 @@ from typing import Any
 from walewright.design.findings import Findings, Used
 from walewright.design.pieces.one_edge import at_edge
 from walewright.design.pieces.shape_extents import extents
+from walewright.design.reading.choices import in_all
 from walewright.design.reading.meanings import LEAVE_OUT
 from walewright.design.reading.values import HIDDEN
 from walewright.report.model import Span
@@ -60,10 +61,10 @@ OF_A_PIECE = (
 
 
 def wanted_shapes(tree: syntax.Tree) -> tuple[str, ...]:
-    """Names of the shapes that a source uses and does not define itself."""
+    """Names of the shapes that a source uses, in whatever alternative, and does not define itself in all of them."""
     own = {s.name for s in tree.statements if isinstance(s, syntax.ShapeBlock)}
-    blocks = (s.body for s in tree.statements if isinstance(s, syntax.PieceBlock | syntax.ShapeBlock))
-    used = (s.name for body in blocks for s in body if isinstance(s, syntax.Use))
+    blocks = (s.body for s in in_all(tree.statements) if isinstance(s, syntax.PieceBlock | syntax.ShapeBlock))
+    used = (s.name for body in blocks for s in in_all(body) if isinstance(s, syntax.Use))
     return tuple(dict.fromkeys(name for name in used if name not in own))
 
 

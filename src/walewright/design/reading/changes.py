@@ -22,10 +22,10 @@ from walewright.source import syntax
 
 @dataclass(frozen=True, slots=True)
 class Changes:
-    """`sizes`: names to keep, or None for all. By name of the fabric: `tensions` ("17 st 24 rows", to 10 cm), `swatches`
-    ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a row to "104 cm", for all sizes kept. `yarns`: name to
-    "my wool, 50 g = 120 m". `bed`: "standard", or facts of the source's ("needles=180"); `own_bed` one that the knitter has
-    described in a file of its own, read."""
+    """`sizes`: names to keep, or None for all. `chosen`: name of a choice to the alternative taken. By name of the fabric:
+    `tensions` ("17 st 24 rows", to 10 cm), `swatches` ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a
+    row to "104 cm", for all sizes kept. `yarns`: name to "my wool, 50 g = 120 m". `bed`: "standard", or facts of the source's
+    ("needles=180"); `own_bed` one that the knitter has described in a file of its own, read."""
 
     sizes: tuple[str, ...] | None = None
     tensions: Mapping[str, str] = field(default_factory=dict)
@@ -35,9 +35,10 @@ class Changes:
     yarns: Mapping[str, str] = field(default_factory=dict)
     bed: str = ""
     own_bed: syntax.MachineBlock | None = None
+    chosen: Mapping[str, str] = field(default_factory=dict)
 
     def texts(self) -> Iterator[tuple[GivenKind, str, str]]:
-        """(kind, name, text) of everything given but sizes; the bed has no name."""
+        """(kind, name, text) of everything given but sizes and choices; the bed has no name."""
         for kind, attribute in ATTRIBUTES.items():
             for name, text in getattr(self, attribute).items():
                 yield kind, name, text
@@ -45,14 +46,15 @@ class Changes:
             yield "bed", "", self.bed
 
     def only(self, kept: Iterable[tuple[str, str]]) -> Changes:
-        """These sizes with nothing given but what is `kept`: (kind, name)."""
+        """These sizes and choices with nothing given but what is `kept`: (kind, name)."""
         wanted = set(kept)
         mappings = {
             attribute: {name: text for name, text in getattr(self, attribute).items() if (kind, name) in wanted}
             for kind, attribute in ATTRIBUTES.items()
         }
         bed = ("bed", "") in wanted
-        return Changes(self.sizes, **mappings, bed=self.bed if bed else "", own_bed=self.own_bed if bed else None)
+        own_bed = self.own_bed if bed else None
+        return Changes(self.sizes, **mappings, bed=self.bed if bed else "", own_bed=own_bed, chosen=self.chosen)
 
     def with_text(self, kind: GivenKind, name: str, text: str) -> Changes:
         """These, with another text for one thing given."""
@@ -60,12 +62,12 @@ class Changes:
             return replace(self, bed=text)
         mappings = {attribute: dict(getattr(self, attribute)) for attribute in ATTRIBUTES.values()}
         mappings[ATTRIBUTES[kind]][name] = text
-        return Changes(self.sizes, **mappings, bed=self.bed, own_bed=self.own_bed)
+        return Changes(self.sizes, **mappings, bed=self.bed, own_bed=self.own_bed, chosen=self.chosen)
 
     @property
     def regrade(self) -> bool:
-        """Whether anything but sizes is given."""
-        return any(getattr(self, f.name) for f in fields(self) if f.name != "sizes")
+        """Whether anything but sizes and choices is given: figures in place of the source's own."""
+        return any(getattr(self, f.name) for f in fields(self) if f.name not in ("sizes", "chosen"))
 
 
 ATTRIBUTES: Mapping[GivenByName, str] = {

@@ -75,7 +75,7 @@ def look_at_swatches(
     for node in yarn_nodes:
         of = [one for one in swatched if one.yarn.name == node.name]
         unlikely = [one for one in of if not one.likely]
-        if unlikely:
+        if unlikely and not node.strands:
             _unlikely_yarn(node, unlikely, all_of_them=len(unlikely) == len(of), findings=findings)
     for one in swatched:
         if one.likely:

@@ -34,18 +34,30 @@ HELPERS = ("waste", "ravel")
 def yarn(node: syntax.YarnLine, findings: Findings) -> Yarn | None:
     """A yarn with the weight of its ball, and the length that is said or that follows from its count."""
     owner = said("yarn", yarn=node.name)
-    if node.name in HELPERS:
-        findings.report("reserved-name/yarn", (node.span, "own"), helps=("rename",), name=node.name)
-        findings.lose(node.name)
+    if node.ball_weight is None or reserved(node, findings):
         return None
     grams = measured(node.ball_weight, MASS, said("ball-of", of=owner), findings)
     metres = _metres(node, owner, grams, findings)
-    if node.colour is not None and not COLOUR.fullmatch(node.colour):
-        findings.report("bad-colour", (node.span, "colour"), helps=("write",), colour=node.colour, owner=owner)
-        return None
-    if grams is None or metres is None:
+    if not colour_of(node, findings) or grams is None or metres is None:
         return None
     return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "")
+
+
+def reserved(node: syntax.YarnLine, findings: Findings) -> bool:
+    """Whether it has the name of a helping yarn; told."""
+    if node.name in HELPERS:
+        findings.report("reserved-name/yarn", (node.span, "own"), helps=("rename",), name=node.name)
+        findings.lose(node.name)
+    return node.name in HELPERS
+
+
+def colour_of(node: syntax.YarnLine, findings: Findings) -> bool:
+    """Whether the colour of a yarn, if it has one, can be read; told where not."""
+    if node.colour is None or COLOUR.fullmatch(node.colour):
+        return True
+    owner = said("yarn", yarn=node.name)
+    findings.report("bad-colour", (node.span, "colour"), helps=("write",), colour=node.colour, owner=owner)
+    return False
 
 
 def _metres(node: syntax.YarnLine, owner: Said, grams: float | None, findings: Findings) -> float | None:

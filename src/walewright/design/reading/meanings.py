@@ -158,7 +158,8 @@ def _colours(node: syntax.ChartWay, around: Around) -> Idle | None:
 
 MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.SizeRow: {"unit": EVERYWHERE, "table": EVERYWHERE, "table_row": EVERYWHERE, "to_fit": EVERYWHERE, "about": EVERYWHERE},
-    syntax.YarnLine: {"count": EVERYWHERE, "colour": EVERYWHERE},
+    syntax.TextLine: {"sizes": EVERYWHERE},
+    syntax.YarnLine: {"count": EVERYWHERE, "colour": EVERYWHERE, "strands": EVERYWHERE},
     syntax.Swatch: {"weight": EVERYWHERE, "loop": _loop},
     syntax.Stitch: {"fit": _across, "edge": _across},
     syntax.ChartKey: {
@@ -199,6 +200,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,
     },
+    syntax.NeededLine: {"amount": EVERYWHERE},
     syntax.FinishedLine: {"fits": EVERYWHERE, "stretches": _stretches},
     syntax.Through: {"never": EVERYWHERE, "part": EVERYWHERE, "figure": EVERYWHERE, "share": EVERYWHERE},
     syntax.LapLine: {"width": EVERYWHERE},

@@ -105,6 +105,7 @@ def in_place_of(
     """The yarns as they are called: one that the knitter has not named, at a tension that is not its own in the source, may be
     another, and is not to be bought by its label alone."""
     elsewhere = {f.yarn for f in fabrics if f is not None and f.basis != "source"}
+    elsewhere |= {strand for name in elsewhere if (held := yarns.get(name)) is not None for strand in held.strands}
     return {
         name: replace(y, label=f"yarn like {y.label}") if y is not None and name in elsewhere and y == source[name] else y
         for name, y in yarns.items()

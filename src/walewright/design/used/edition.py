@@ -24,7 +24,7 @@ def edition(
         sizes,
         tuple(m for m in measurements if m is not None and found.has("measurement", m.name)),
         tuple(f for f in fabrics if f is not None and found.has("fabric", f.name)),
-        tuple(y for y in yarns if y is not None and found.has("yarn", y.name)),
+        tuple(y for y in yarns if y is not None and not y.strands and found.has("yarn", y.name)),
         machine,
     )
 

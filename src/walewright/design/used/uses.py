@@ -22,6 +22,7 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.Name: {"name": "measurement"},
     syntax.Stitch: {"yarn": "yarn", "chart": "chart"},
     syntax.StripeRows: {"yarn": "yarn"},
+    syntax.YarnLine: {"strands": "yarn"},
     syntax.ChartKey: {"yarn": "yarn"},
     syntax.Regauged: {"of": "fabric", "within": "fabric"},
     syntax.EdgingLine: {"fabric": "fabric"},
@@ -32,7 +33,7 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.BandLine: {"edging": "edging"},
     syntax.Use: {"name": "shape"},
 }
-"""Fields that name a definition, by kind of node, and the kind of what they name."""
+"""Fields that name a definition, or several, by kind of node, and the kind of what they name."""
 
 DEFINITIONS: Mapping[type, str] = {
     syntax.SizeRow: "measurement",
@@ -108,7 +109,7 @@ def references(node: object) -> Iterator[NamedIn]:
     for field in fields(node):
         value = getattr(node, field.name)
         if field.name in named and value:
-            yield named[field.name], value
+            yield from ((named[field.name], name) for name in (value if isinstance(value, tuple) else (value,)))
         elif isinstance(value, syntax.Node | tuple):
             yield from references(value)
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 COMMANDS = {
     # Of a check.
-    "check/head": "{file}: {title}, {sizes:size|sizes} proven",
+    "check/head": "{file}: {title}{chosen:?, {chosen}}, {sizes:size|sizes} proven",
+    "check/choice": "{choice} {alternative}",
     "check/yarn": "yarn",
     "check/grams-and-balls": "g/balls",
     "check/as-worn": "as worn",

@@ -19,6 +19,9 @@ TOOLS = {
     "tool/thread": "Short lengths of contrasting thread to mark edges",
     "tool/cord": "Cord or ribbon for the {piece}: {cm} cm",
     "tool/last": "Blunt sewing needle, tape measure, scissors with covered points",
+    # What the author lists.
+    "needed/count": "{count} {what}",
+    "needed/length": "{what}: {length}",
     # Fabrics.
     "stitch/chart": "chart {chart}",
     "stitch/every": "{stitch}, every {nth} needle",

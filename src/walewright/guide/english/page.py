@@ -36,8 +36,11 @@ PAGE = {
     "machine knitters at kcguild.org.uk.",
     "contents/reading": "Reading the pattern",
     "cover/size": "Size",
+    "cover/choice": "{taken}; there is also {others:and}",
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
     "cover/machine": "{machine}, {needles} needles",
+    "cover/designer": "Design: {designer}",
+    "cover/copyright": "\N{COPYRIGHT SIGN} {copyright}",
     "cover/difficulty": "Difficulty",
 }

@@ -99,6 +99,8 @@ TABLES = {
     "yarn/away": "That comes away again, metres",
     "yarn/waste": "Waste yarn",
     "yarn/ravel": "Ravel cord",
+    "yarn/together": "{yarn}: {strands:and} held together.",
+    "yarn/strands": "{yarn}, {count} strands",
     # How it was reckoned.
     "way/from-loops": "{known:/; }; swatches, seams and tails included, with {spare} % for ends; right to about {error} %"
     "{estimated:?: weigh a swatch to know better}",
@@ -173,6 +175,7 @@ TABLES = {
     "regrade/both": "cm and inches",
     "regrade/to-fit": "to fit",
     "regrade/about-to-fit": "{about}, to fit",
+    "regrade/choice": "{own}, or {others:or}",
     "regrade/size": "Size",
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",

@@ -7,6 +7,8 @@ TEXT_COPY = {
     "text/finished": "Finished",
     "text/tension": "Tension",
     "text/materials": "Materials",
+    "text/choice": "{what}: {chosen}",
+    "text/choices": "Choices",
     "text/regraded": "{what}: {own} (in the source {source}) ",
     "text/measurement": "{name}{to_fit:? (to fit)}: {lengths}{credit:? ({credit})}",
     "text/ease": "ease, {what}: {lengths}",

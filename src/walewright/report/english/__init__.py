@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from walewright.report.english.bed import PHRASES as BED
 from walewright.report.english.charts import WORDINGS as CHARTS
+from walewright.report.english.choices import WORDINGS as CHOICES
 from walewright.report.english.commands import PHRASES as OUTSIDE
 from walewright.report.english.commands import WORDINGS as COMMANDS
 from walewright.report.english.contradictions import PHRASES as CONTRADICTIONS
@@ -28,6 +29,8 @@ ENGLISH = Language(
     wordings={
         **LINES,
         **VALUES,
+        **CHOICES,
+        **CHOICES,
         **MATERIALS,
         **SHAPES,
         **OPENINGS,

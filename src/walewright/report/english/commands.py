@@ -4,6 +4,18 @@ from __future__ import annotations
 
 from walewright.report.wording import Wording
 
+_PHOTOGRAPH = "name a JPEG or PNG file of 500 pixels or more that lies in the folder of the source, or below it"
+_UNFIT_PICTURES = {
+    "outside": ("does not lie beside the source", "a name within the folder of the source is meant"),
+    "missing": ("is not there", "no file of that name"),
+    "not-file": ("is no file", "a folder, a pipe or a device"),
+    "too-large": ("is larger than any picture", "more than 40 MB"),
+    "refused": ("cannot be read", "the system refuses it"),
+    "kind": ("is neither JPEG nor PNG", "another kind of file"),
+    "damaged": ("cannot be decoded", "the file is damaged"),
+    "too-small": ("is too small to be printed", "less than 500 pixels"),
+    "too-many-pixels": ("has more pixels than any camera takes", "more than 80 million pixels"),
+}
 _DATE = {
     "notes": {"sets-the-date": "it sets the date on the page, in whole seconds since the beginning of 1970"},
     "helps": {
@@ -146,6 +158,12 @@ WORDINGS: dict[str, Wording] = {
         "the page printer warns: {warning}",
         helps={"look-at-it": "look at the PDF before you give it away"},
     ),
+    **{
+        f"photograph-unusable/{case}": Wording(
+            f"the photograph {{file}} {why}", labels={"named": label}, helps={"which": _PHOTOGRAPH}
+        )
+        for case, (why, label) in _UNFIT_PICTURES.items()
+    },
     "source-is-folder": Wording("this is a folder, not a source", helps={"name-a-file": "name a file in it that ends in {suffix}"}),
     "source-linked": Wording(
         "the file has {names} names (hard links); written anew, it would be parted from the others",
@@ -192,13 +210,13 @@ WORDINGS: dict[str, Wording] = {
 }
 
 SHOWN: dict[str, str] = {
-    "shown/error": "error",
-    "shown/warning": "warning",
+    "severity/error": "error",
+    "severity/warning": "warning",
     "shown/note": "note",
     "shown/help": "help",
     "shown/sizes": "{count:=in size|in sizes}",
-    "shown/errors": "{count:error|errors}",
-    "shown/warnings": "{count:warning|warnings}",
+    "counted/errors": "{count:error|errors}",
+    "counted/warnings": "{count:warning|warnings}",
     "shown/in": "in {file}",
     "shown/at": "in {file}, line {line}, column {column}",
     "shown/to-line": "(to line {line})",

@@ -10,7 +10,9 @@ WORDINGS: dict[str, Wording] = {
         labels={"picked-up-here": "picked up here"},
         notes={
             "part": "`{part}`: along {along}",
-            "ends-sewn": "their ends are sewn together in the seams where they meet, a stitch of each",
+            "cut-rows": "within `{edge}` it is parted {far} above the lower end",
+            "cut-stitches": "within `{edge}` it is parted {far} from the left end",
+            "ends-sewn": "their ends are sewn together where they meet, a stitch of each",
         },
         helps={"bands-of-their-own": "write them as bands of their own to part it elsewhere"},
     ),

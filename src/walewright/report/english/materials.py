@@ -11,6 +11,11 @@ _STRIPE_ROWS = Wording("a stripe of {rows} rows", labels={"rows": "{rows} rows"}
 WORDINGS: dict[str, Wording] = {
     "absurd-count/edge-stitches": _EDGE_STITCHES,
     "absurd-count/stripe-rows": _STRIPE_ROWS,
+    "absurd-count/strands": Wording(
+        "yarn `{yarn}` is {count} strands together",
+        labels={"strands": "{count} strands"},
+        notes={"possible": "2 to {most} are possible"},
+    ),
     "absurd-swatch/density": Wording(
         "{what} has {density} to 10 cm",
         labels={"in": "{count} in {length}"},

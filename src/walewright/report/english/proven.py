@@ -73,6 +73,8 @@ PLACES: dict[str, str] = {
     "at/chart-needles": "row {row}, under the chart {chart}: needles",
     "at/chart-rows": "row {row}, under the chart {chart}: rows",
     "at/chart-stitches": "row {row}, under the chart {chart}: stitches",
+    "at/stretch-begins": "where the stretch of the {piece} {edge} begins",
+    "at/stretch-ends": "where the stretch of the {piece} {edge} ends",
     "at/edge-rows": "row {row}, {side:term} edge: rows",
     "at/first-row": "the first row",
     "at/hung-back": "row {row}, hung back {side:term} of the centre",

@@ -22,6 +22,9 @@ WORDINGS: dict[str, Wording] = {
     "absurd-count/copies": _COPIES,
     "absurd-count/edge-steps": Wording("an edge in steps has at most {most} of them", labels={"steps": "{times} steps"}),
     "absurd-count/every": _EVERY,
+    "absurd-count/needed": Wording(
+        "{what} is more than {longest}", labels={"amounts": "{amounts}"}, helps={"look": "look at the number"}
+    ),
     "absurd-count/number": _NUMBER,
     "absurd-count/repeats": _REPEATS,
     "absurd-count/times": _TIMES,
@@ -170,6 +173,11 @@ WORDINGS: dict[str, Wording] = {
         "piece `{piece}` has no width left at `{level}`",
         labels={"width": "{width}"},
         helps={"less-in": "move the two edges in by less, together by more than {lacking}"},
+    ),
+    "no-buttonholes": Wording(
+        "`{owner}` has no buttonholes",
+        labels={"here": "one for each of them"},
+        helps={"own-count": "name the piece or band that has them, or write how many, such as `6`"},
     ),
     "not-positive/copies": _COPIES,
     "not-positive/edge-steps": Wording("an edge in steps needs at least one step", labels={"steps": "{times} steps"}),

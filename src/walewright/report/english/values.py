@@ -59,6 +59,10 @@ WORDINGS: dict[str, Wording] = {
     ),
     "given-twice/texts": Wording("`{name}` is given twice, as {one} and as {other}", helps={"leave-one": "leave one of them out"}),
     "impossible-statement/at-margin": Wording("this statement belongs inside a block", labels={"alone": "on its own here"}),
+    "impossible-statement/choice": Wording(
+        "a choice cannot belong to an alternative of another",
+        labels={"within": "offered here", "around": "within this alternative"},
+    ),
     "impossible-statement/in-shape": Wording("this statement cannot stand in a shape", labels={"shape": "in a shape"}),
     "impossible-statement/no-value": Wording("`{function}` takes at least one value", labels={"given": "{count} given"}),
     "impossible-statement/round": Wording("`{function}` takes a value and what to round it to", labels={"given": "{count} given"}),
@@ -277,6 +281,11 @@ WORDINGS: dict[str, Wording] = {
         "{what} are counted, and `{name}` is {dimension}",
         labels={"here": "{dimension}"},
         helps={"no-unit": "write the row or the sum without a unit"},
+    ),
+    "wrong-unit/needed": Wording(
+        "what is needed is counted or has a length, and this is {dimension}",
+        labels={"dimension": "{dimension}"},
+        helps={"count-or-length": "write a number without a unit, such as `6`, or a length, such as `60 cm`"},
     ),
     "wrong-unit/regauged": Wording(
         "`{function}` takes a width, as a length",

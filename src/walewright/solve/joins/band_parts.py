@@ -1,29 +1,30 @@
-"""Bands wider than the bed: knitted in parts, which meet where a seam joins the edges that they run along.
-
-A band is parted between two of its edges only where a seam ends: there the ends of the parts are sewn together in that seam (common
-practice: strips are joined at the centre back, else at the shoulders; a seam takes a stitch of each).
-"""
+"""Bands wider than the bed: knitted in parts, whose ends are sewn together where they meet, a stitch of each."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
-from itertools import combinations, pairwise
-from math import comb, floor
+from itertools import accumulate, islice, pairwise
+from math import floor
 
-from walewright.counted.model import SizedBand, SizedPiece
+from walewright.counted.model import SizedBand
 from walewright.design.model import Band, Design, EdgeName
-from walewright.glue.model import Chain, Glued, HangingLine
+from walewright.glue.model import Glued, HangingLine
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Said, only, said
+from walewright.report.said import Said, by_size, only, said
 from walewright.solve.edges.bed_width import bed
-from walewright.solve.joins.bands import apart, places_of, sized_band, stitches_along
-
-PartEnds = tuple[int, ...]
-"""After how many of its edges each part of a band ends; the last is the number of all."""
-
-Garments = Sequence[tuple[SizedPiece, ...]]
-"""The pieces of each size."""
+from walewright.solve.joins.band_places import (
+    Garments,
+    LongBand,
+    PartingWay,
+    alongs_of,
+    cuts_of,
+    long_band,
+    ways_to_part,
+    whole,
+    with_bands,
+)
+from walewright.solve.joins.bands import apart, sized_band
 
 Glue = Callable[[Design], Glued | None]
 
@@ -41,30 +42,27 @@ def bands_of(design: Design, glued: Glued, garments: Garments) -> list[tuple[Siz
 def parted(design: Design, glued: Glued, garments: Garments, glue: Glue) -> tuple[Design, Glued, tuple[Diagnostic, ...]]:
     """The design with every band that is wider than the bed in parts, where it can be parted, put together again by `glue`, and
     what there is to say about it."""
-    told: list[Diagnostic] = []
     made = bands_of(design, glued, garments)
     for number, band in enumerate(design.bands):
-        widest = max(bands[number].stitches for bands in made)
-        whole = [bands[number] for bands in made]
-        if widest <= design.machine.needles or named_elsewhere(design, band) or not all(map(apart, whole)):
+        own = [bands[number] for bands in made]
+        widest = max(sized.stitches for sized in own)
+        if widest <= design.machine.needles or band.part_of or named_elsewhere(design, band) or not all(map(apart, own)):
             continue
-        for ends in ways_to_part(design, band, glued.lines_of(band.name)[0], garments):
-            parts = _parts(design, band, ends, whole, glued.lines_of(band.name)[0], garments)
-            if parts is None:
+        line = long_band(design, band, glued.lines_of(band.name), garments)
+        for way in islice(ways_to_part(line), _MOST_TRIED):
+            parts = _parts(line, way, own)
+            other = with_bands(design, band, parts, cuts_of(line, way)) if parts is not None else None
+            again = glue(other) if other is not None else None
+            if parts is None or other is None or again is None or not _fits(other, again, garments, parts):
                 continue
-            own = tuple(b for each in design.bands for b in (parts if each.name == band.name else (each,)))
-            other = replace(design, bands=own)
-            again = glue(other)
-            if again is None or not _fits(other, again, garments, parts):
-                continue
-            design, glued = other, again
-            told.append(_told(design, band, widest, parts, ends))
-            break
-        else:
-            continue
-        more = parted(design, glued, garments, glue)
-        return more[0], more[1], (*told, *more[2])
-    return design, glued, tuple(told)
+            told = _told(line, way, widest, parts)
+            design, glued, more = parted(other, again, garments, glue)
+            return design, glued, (told, *more)
+    return design, glued, ()
+
+
+_MOST_TRIED = 40
+"""Ways of parting a band that are put together to see whether they will do."""
 
 
 def named_elsewhere(design: Design, band: Band) -> bool:
@@ -75,54 +73,11 @@ def named_elsewhere(design: Design, band: Band) -> bool:
     return band.name in owners
 
 
-def ways_to_part(design: Design, band: Band, line: HangingLine, garments: Garments) -> Iterator[PartEnds]:
-    """Where the band can be parted so that each part has room on the bed in every size: in as few parts as can be, the most even
-    first."""
-    needles = design.machine.needles
-    counts = [stitches_along(design, band, line, pieces) for pieces in garments]
-    number = len(band.along)
-    places = places_of(band, line)
-    corners = [n for n in range(1, number) if _at_seam(places, n)]
-    between = list(pairwise((0, *corners, number)))
-    if any(sum(count[a:z]) > needles for count in counts for a, z in between):
-        return
-    for cuts in range(1, len(corners) + 1):
-        if comb(len(corners), cuts) > _MOST_WAYS:
-            return
-        ways = [(*some, number) for some in combinations(corners, cuts)]
-        widest = {ends: max(sum(count[a:z]) for count in counts for a, z in pairwise((0, *ends))) for ends in ways}
-        fit = [ends for ends in ways if widest[ends] <= needles and _distinct(band.along, ends)]
-        yield from sorted(fit, key=lambda ends: (widest[ends], ends))
-        if fit:
-            return
-
-
-_MOST_WAYS = 5_000
-"""Of parting a band: it would lie along dozens of pieces."""
-
-
-def parts_of(along: Sequence[EdgeName], ends: PartEnds) -> tuple[tuple[EdgeName, ...], ...]:
-    """The edges of each part, from the left needle on; parts that lie along edges of the same names are told once."""
-    return tuple(dict.fromkeys(tuple(along[a:z]) for a, z in pairwise((0, *ends))))
-
-
-def _at_seam(places: Sequence[Chain], number: int) -> bool:
-    """Whether a seam makes the two edges there meet: they are of two pieces, or of two copies of one."""
-    one, other = places[number - 1][-1], places[number][0]
-    return (one.owner, one.copy) != (other.owner, other.copy)
-
-
-def _distinct(along: Sequence[EdgeName], ends: PartEnds) -> bool:
-    """Whether each edge is in one part, or whole parts are alike: those are copies of one band."""
-    seen = [edge for part in parts_of(along, ends) for edge in set(part)]
-    return len(seen) == len(set(seen))
-
-
-def _parts(
-    design: Design, band: Band, ends: PartEnds, sized: Sequence[SizedBand], line: HangingLine, garments: Garments
-) -> tuple[Band, ...] | None:
+def _parts(line: LongBand, way: PartingWay, sized: Sequence[SizedBand]) -> tuple[Band, ...] | None:
     """The parts as bands of their own; None where a buttonhole would lie across two of them."""
-    alongs = parts_of(band.along, ends)
+    design, band = line.design, line.band
+    each = alongs_of(line, way)
+    alongs = tuple(dict.fromkeys(each))
     taken = {b.name for b in design.bands} | {p.name for p in design.pieces}
     names: list[str] = []
     for number in range(len(alongs)):
@@ -130,15 +85,13 @@ def _parts(
         while name in taken:
             name += "_part"
         names.append(name)
-    bare = replace(band, holes=(), hole_stitches=0, first=(), last=())
+    bare = replace(band, holes=(), hole_stitches=0, first=(), last=(), part_of=band.name)
     plain = [replace(bare, name=name, along=along) for name, along in zip(names, alongs, strict=True)]
     if not band.holes:
         return tuple(plain)
-    if len(alongs) < len(ends):
+    if len(alongs) < len(each):
         return None
-    places = [
-        _in_parts(made, stitches_along(design, band, line, pieces), ends) for made, pieces in zip(sized, garments, strict=True)
-    ]
+    places = [_in_parts(made, line.widths(way, size)) for size, made in enumerate(sized)]
     if any(of is None for of in places):
         return None
     found: list[Band] = []
@@ -150,10 +103,10 @@ def _parts(
     return tuple(found)
 
 
-def _in_parts(sized: SizedBand, counts: Sequence[int], ends: PartEnds) -> list[list[int]] | None:
+def _in_parts(sized: SizedBand, widths: Sequence[int]) -> list[list[int]] | None:
     """The stitches between the beginning of each part and each buttonhole in it; None where one would lie across two of them."""
-    begins = [0, *(sum(counts[:end]) for end in ends)]
-    found: list[list[int]] = [[] for _ in ends]
+    begins = list(accumulate(widths, initial=0))
+    found: list[list[int]] = [[] for _ in widths]
     for hole in sized.holes:
         first, last = (slot + sized.stitches // 2 for slot in (hole.first, hole.last))
         home = next(n for n, (a, z) in enumerate(pairwise(begins)) if a <= first < z)
@@ -175,19 +128,34 @@ def _fits(design: Design, glued: Glued, garments: Garments, parts: Sequence[Band
     return all(band.stitches <= design.machine.needles and apart(band) for band in made)
 
 
-def _told(design: Design, band: Band, widest: int, parts: Sequence[Band], ends: PartEnds) -> Diagnostic:
+def _told(line: LongBand, way: PartingWay, widest: int, parts: Sequence[Band]) -> Diagnostic:
+    design, band = line.design, line.band
     return diagnosed(
         "band-parted",
         (band.origin.span, "picked-up-here"),
         bed(design.machine),
-        notes=(*(said("part", part=part.name, along=written(part.along)) for part in parts), "ends-sewn"),
+        notes=(
+            *(said("part", part=part.name, along=written(part.along)) for part in parts),
+            *_cuts_told(line, way),
+            "ends-sewn",
+        ),
         helps=("bands-of-their-own",),
         severity=Severity.WARNING,
         band=band.name,
         stitches=widest,
         needles=design.machine.needles,
-        parts=len(ends),
+        parts=len(way) + 1,
     )
+
+
+def _cuts_told(line: LongBand, way: PartingWay) -> Iterator[Said]:
+    """How far up or along an edge the band is parted within it."""
+    ends = {(place.owner, place.edge): end for place, end in zip(line.along, line.lines[0].left_ends, strict=True)}
+    for cut in cuts_of(line, way):
+        rows = ends[cut.piece, cut.edge] in ("bottom", "top")
+        for number in range(len(cut.at[0])):
+            far = by_size(line.design.sizes, [at[number] for at in cut.at], "rows" if rows else "stitches")
+            yield said("cut-rows" if rows else "cut-stitches", edge=written((EdgeName(cut.piece, cut.edge),)), far=far)
 
 
 def written(along: Sequence[EdgeName]) -> str:
@@ -199,12 +167,13 @@ def written(along: Sequence[EdgeName]) -> str:
 
 
 def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
-    """A message for each band with more stitches than the bed has needles; `bands[i]` are those of size i."""
+    """A message for each band with more stitches than the bed has needles that is not parted; `bands[i]` are those of size i."""
     needles = design.machine.needles
     for number, band in enumerate(design.bands):
         stitches = [own[number].stitches for own in bands]
         over = [i for i, count in enumerate(stitches) if count > needles]
-        if over:
+        # Of buttonholes that do not fit on it another message tells, and where it is parted depends on them.
+        if over and all(apart(own[number]) for own in bands):
             yield diagnosed(
                 "wider-than-bed/band",
                 (band.origin.span, "picked-up-here"),
@@ -219,13 +188,15 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
 
 
 def _ways_out(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments, most: int) -> Iterator[Said]:
-    along = next((parts_of(band.along, ends) for ends in ways_to_part(design, band, lines[0], garments)), ())
-    if along:
+    line = long_band(design, band, lines, garments)
+    way = next((way for way in islice(ways_to_part(line), _MOST_TRIED) if whole(line, way)), None)
+    if way is not None:
+        along = tuple(dict.fromkeys(alongs_of(line, way)))
         yield said("several-bands", bands=len(along), each=tuple(said("along", along=written(part)) for part in along))
     else:
-        counts = [stitches_along(design, band, lines[0], pieces) for pieces in garments]
-        longest = max(range(len(band.along)), key=lambda n: max(count[n] for count in counts))
-        takes = max(count[longest] for count in counts)
+        named = [[sum(count[n] for n in own) for own in line.named] for count in line.counts]
+        longest = max(range(len(band.along)), key=lambda n: max(count[n] for count in named))
+        takes = max(count[longest] for count in named)
         if takes > design.machine.needles:
             yield said("lengthways", edge=written(band.along[longest : longest + 1]), takes=takes)
     per_10_cm = loosest(design, band, lines, garments)

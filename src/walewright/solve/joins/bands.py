@@ -13,7 +13,7 @@ from itertools import pairwise
 from math import ceil, floor
 
 from walewright.counted import counted_piece
-from walewright.counted.edges import EdgeStretch, split_part, stretches
+from walewright.counted.edges import EdgeStretch, edge_rows, split_part, stretch_between, stretches
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
@@ -49,13 +49,16 @@ class _Part:
     left_end: EndAt = "left"
     copy: int = 0
     live: bool = False
+    between: tuple[int, int] | None = None
+    place: int = 0
+    """Its number in the line."""
 
 
 def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[HangingLine]) -> SizedBand:
     """A band in one size, one for each of its `lines`, which are alike."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
-    parts, counts = _counted(design, band, lines[0], pieces)
+    parts, counts = _counted(design, band, lines[0], pieces, size)
     rows = edging_rows(design, edging, size)
     holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
     behind = tuple(_behind(edging, rows, holes))
@@ -71,11 +74,13 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     )
 
 
-def _counted(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
+def _counted(
+    design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece], size: int
+) -> tuple[list[_Part], tuple[int, ...]]:
     """The stretches of a band's line, and the stitches of each."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
-    parts = _walk(design, line, pieces, fabric)
+    parts = _walk(design, line, pieces, size, fabric)
     step, rest = needles_of(edging)
     return parts, shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
 
@@ -92,16 +97,12 @@ def places_of(band: Band, line: HangingLine) -> tuple[Chain, ...]:
     return tuple(found)
 
 
-def stitches_along(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
-    """Stitches that a band takes along each of the edges that it names."""
-    found: list[int] = []
-    for own in places_of(band, line):
-        at = [line.along.index(place) for place in own]
-        part = replace(line, along=own, left_ends=tuple(line.left_ends[n] for n in at))
-        found.append(len(_walk(design, part, pieces, design.edged_in(band.edging))))
-    _, counts = _counted(design, band, line, pieces)
-    ends = [sum(found[: n + 1]) for n in range(len(found))]
-    return tuple(sum(counts[a:z]) for a, z in pairwise((0, *ends)))
+def stitches_along(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece], size: int) -> tuple[int, ...]:
+    """Stitches that a band takes along each place of its line."""
+    found = [0] * len(line.along)
+    for part, count in zip(*_counted(design, band, line, pieces, size), strict=True):
+        found[part.place] += count
+    return tuple(found)
 
 
 def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
@@ -116,25 +117,40 @@ def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ..
             left_end=p.left_end,
             copy=p.copy,
             live=p.live,
+            between=p.between,
         )
         for p, count in zip(parts, counts, strict=True)
         if count
     )
 
 
-def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], size: int, band: Fabric) -> list[_Part]:
     """The parts of a line from the left needle to the right."""
     found: list[_Part] = []
-    for place, end in zip(line.along, line.left_ends, strict=True):
+    for number, (place, end) in enumerate(zip(line.along, line.left_ends, strict=True)):
         sized = next(p for p in pieces if p.name == place.owner)
         head, _ = split_part(place.edge)
-        for stretch in stretches(counted_piece(design, sized), place.edge):
+        own, between = _there(design, place, sized, size)
+        for stretch in own:
             if stretch.points:
                 alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
-                told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line))
+                told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line), between=between, place=number)
                 found.append(replace(told, live=_is_live(design.piece(place.owner), place.edge)))
     return found
+
+
+def _there(design: Design, place: Place, sized: SizedPiece, size: int) -> tuple[tuple[EdgeStretch, ...], tuple[int, int] | None]:
+    """What is there to pick up along a place, and of a stretch of an edge where it lies, as `PickUp.between`."""
+    of = counted_piece(design, sized)
+    if not place.cut:
+        return stretches(of, place.edge), None
+    cut = next(c for c in design.cuts if (c.piece, c.edge) == (place.owner, place.edge))
+    (whole,) = stretches(of, place.edge)
+    bottom, top = (0, whole.length.stitches) if whole.length.stitches else edge_rows(of, place.edge)[2]
+    low, high = (0, *cut.at[size], top - bottom)[place.cut - 1 : place.cut + 1]
+    own = (stretch_between(of, place.edge, low, high),)
+    return own, (low, high) if whole.length.stitches else (sized.counter(bottom + low), sized.counter(bottom + high))
 
 
 def _is_live(piece: Piece, edge: str) -> bool:
@@ -336,12 +352,12 @@ def apart(band: SizedBand) -> bool:
 
 
 def start_pick_ups(
-    design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: HangingLine
+    design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], size: int, line: HangingLine
 ) -> tuple[PickUp, ...]:
     """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
     where there are no more places (`short_starts` reports it)."""
     fabric = fabric_above(design, piece, piece.levels[0].name)
-    parts = [replace(p, firm=False) for p in _walk(design, line, pieces, fabric)]
+    parts = [replace(p, firm=False) for p in _walk(design, line, pieces, size, fabric)]
     if not parts:
         return ()
     counts = [0] * len(parts)

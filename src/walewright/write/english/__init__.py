@@ -65,6 +65,8 @@ EDGES = {
     "right": "right",
     "centre": "centre",
     "upper": "upper",
+    "first": "first",
+    "last": "last",
 }
 
 

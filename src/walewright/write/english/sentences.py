@@ -94,10 +94,12 @@ EDGINGS = {
     "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy} {edge}, {left_end},"
     " on needles {@span}{@over}",
     "over": ", over the {STS} of the other piece",
-    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {part} of the {piece}{@copy} {edge}, {left_end},"
-    " on needles {@span}",
-    "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy} {edge},"
+    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {part} of the {piece}{@copy} {edge}{@stretch},"
     " {left_end}, on needles {@span}",
+    "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy}"
+    " {edge}{@stretch}, {left_end}, on needles {@span}",
+    "stretch/rows": " from {RC} {low} to {RC} {high}",
+    "stretch/stitches": " from its {lowest:ordinal} to its {high:ordinal} {ST}, counted from the left",
     "of_copy": " ({copy})",
     "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards, end needles left out,"
     " {rows} {rows|row} deep, and latch it up on the other face",

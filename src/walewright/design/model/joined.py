@@ -1,0 +1,72 @@
+"""Edges by name, and what is knitted on or joined along them: bands and joins."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.trade.joins import JoinWay, NextCopy, WornFacing
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeName:
+    """A piece's edge. Names given by the author with `called` (of one edge or both), of openings and slots, and always: start,
+    end, neck, shoulder."""
+
+    piece: str
+    edge: str
+    cut: int = 0
+    """Of an edge that a band is parted within: which stretch of it, from 1 on, from the bottom or from the left; 0: all of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeCut:
+    """Where bands are parted within an edge (as the glued garment names it, "side left"): per size, rows above its bottom or
+    stitches right of its left end, rising."""
+
+    piece: str
+    edge: str
+    at: tuple[tuple[int, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """An edging knitted on loops picked up along edges, in the order worked."""
+
+    name: str
+    edging: str
+    along: tuple[EdgeName, ...]
+    origin: Origin
+    holes: CountPerSize = ()
+    """Buttonholes by size, of `hole_stitches` (1: eyelets), at half the depth, the outermost `first` and `last` cm from the band's
+    ends; empty where it has none."""
+    hole_stitches: int = 0
+    first: PerSize = ()
+    last: PerSize = ()
+    facing: WornFacing = ""
+    """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
+    of the band comes outside."""
+    places: tuple[tuple[int, ...], ...] = ()
+    """Of a part of a band that is wider than the bed: per size, the stitches between its beginning and each of its buttonholes."""
+    part_of: str = ""
+    """The band that it is a part of, as its author calls it."""
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeJoin:
+    """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
+
+    `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
+    `way`: "sewn" | "grafted" | "linked" (both need open loops or equal stitches) | "gathered" (sewn, the fullness drawn in)."""
+
+    one: tuple[EdgeName, ...]
+    other: tuple[EdgeName, ...]
+    easing: PerSize
+    origin: Origin
+    longer: PerSize | None = None
+    way: JoinWay = "sewn"
+    matching: bool = False
+    """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
+    next_copy: NextCopy = ""
+    """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
+    the first)."""

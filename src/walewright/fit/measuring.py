@@ -1,0 +1,36 @@
+"""What the author asks to be measured on the knitted garment."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from walewright.design.model import Design, Measured, PerSize
+from walewright.fit.girths import measured
+from walewright.fit.loops import Walker
+from walewright.fit.model import Girth
+from walewright.glue.model import Place
+from walewright.report.model import Diagnostic, Span, diagnosed
+
+
+def lengths_of(design: Design, walkers: Sequence[Walker], what: Measured | None) -> tuple[Girth | None, PerSize]:
+    """What goes round, where that is asked for, and the length in each size; empty where it cannot be told, or nothing is asked."""
+    if what is not None and what.kind != "along":
+        girth = measured(design, walkers, what)
+        return girth, girth.values if girth is not None else ()
+    return None, _along(walkers, what)
+
+
+def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
+    """The length of a band's last edge or of an edge of a piece: of both sides of a piece that has it on both, once."""
+    if what is None:
+        return ()
+    lengths = [w.cloth.length(Place(what.owner, what.at or "rim")) for w in walkers]
+    known = tuple(length for length in lengths if length is not None)
+    return known if len(known) == len(lengths) else ()
+
+
+def nothing(what: Measured | None, span: Span) -> Diagnostic:
+    """That it cannot be told."""
+    if what is not None and what.kind != "along":
+        return diagnosed("nothing-to-measure/no-ring", (span, "measured-here"), helps=("join-the-pieces",))
+    return diagnosed("nothing-to-measure/no-length", (span, "measured-here"))

@@ -1,0 +1,33 @@
+"""How much of each thing is needed that the author lists beside the yarn."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from walewright.design.model import Design, Needed, PerSize
+from walewright.fit.loops import Walker
+from walewright.fit.measuring import lengths_of, nothing
+from walewright.glue.model import Glued
+from walewright.report.model import Diagnostic
+
+
+def needed(design: Design, glued: Glued, walkers: Sequence[Walker]) -> tuple[tuple[PerSize, ...], list[Diagnostic]]:
+    """In the order of the design, counted or in cm, and what cannot be measured."""
+    found: list[PerSize] = []
+    told: list[Diagnostic] = []
+    for one in design.needed:
+        amounts = one.values or _for_buttonholes(design, glued, one)
+        if one.measured is not None:
+            _, amounts = lengths_of(design, walkers, one.measured)
+            if not amounts:
+                told.append(nothing(one.measured, one.origin.span))
+        found.append(amounts)
+    return tuple(found), told
+
+
+def _for_buttonholes(design: Design, glued: Glued, one: Needed) -> PerSize:
+    """One for each; a band is knitted once on each of its lines, and the copies of a piece are counted already."""
+    bands = {band.name for band in design.bands}
+    times = [len(glued.lines_of(owner)) if owner in bands else 1 for owner, _ in one.holes]
+    counts = [[n * k for n in counts] for k, (_, counts) in zip(times, one.holes, strict=True)]
+    return tuple(float(sum(of_size)) for of_size in zip(*counts, strict=True))

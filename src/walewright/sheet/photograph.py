@@ -1,0 +1,68 @@
+"""A photograph made ready for the page: looked at, turned upright, no larger than paper shows, and without what a camera wrote into
+it besides."""
+
+from __future__ import annotations
+
+import io
+import warnings
+from base64 import b64encode
+from dataclasses import dataclass
+from typing import Literal
+
+MOST_PIXELS = 80_000_000
+"""More than cameras take; what says that it has more is no photograph, and would need memory by the gigabyte."""
+SMALLEST = 500
+"""Pixels of the longer side. Below that a picture of half a page is coarse: 500 are 110 dots to the inch on 115 mm."""
+LARGEST = 1800
+"""Pixels of the longer side on the page: 300 dots to the inch on 150 mm."""
+QUALITY = 88
+
+Unfit = Literal["kind", "damaged", "too-small", "too-many-pixels"]
+"""Why a file is no photograph for a page."""
+
+
+@dataclass(frozen=True, slots=True)
+class ReadyPicture:
+    """A JPEG file, and its size in pixels."""
+
+    data: bytes
+    width: int
+    height: int
+
+    @property
+    def uri(self) -> str:
+        return "data:image/jpeg;base64," + b64encode(self.data).decode()
+
+
+def ready(data: bytes) -> tuple[ReadyPicture | None, Unfit | None]:
+    """The picture for the page, or why there is none. The same file gives the same bytes."""
+    # Only a source with a photograph waits for it.
+    from PIL import Image, ImageOps, UnidentifiedImageError
+
+    try:
+        with warnings.catch_warnings():
+            # The library warns of many pixels on the terminal, and later than is wanted here.
+            warnings.simplefilter("ignore", Image.DecompressionBombWarning)
+            opened = Image.open(io.BytesIO(data), formats=("JPEG", "PNG"))
+        with opened:
+            if opened.width * opened.height > MOST_PIXELS:
+                return None, "too-many-pixels"
+            if max(opened.size) < SMALLEST:
+                return None, "too-small"
+            profile = opened.info.get("icc_profile")
+            upright = ImageOps.exif_transpose(opened)
+            on_white = Image.new("RGBA", upright.size, "white")
+            on_white.alpha_composite(upright.convert("RGBA"))
+            picture = on_white.convert("RGB")
+    except UnidentifiedImageError:
+        return None, "kind"
+    except Image.DecompressionBombError:
+        return None, "too-many-pixels"
+    except (OSError, ValueError, SyntaxError):
+        return None, "damaged"
+    picture.thumbnail((LARGEST, LARGEST), Image.Resampling.LANCZOS)
+    made = io.BytesIO()
+    # The profile of another colour space says what the numbers mean; of one with four inks it would say it wrongly.
+    kept = profile if opened.mode in ("RGB", "RGBA", "P") else None
+    picture.save(made, "JPEG", quality=QUALITY, optimize=True, icc_profile=kept)
+    return ReadyPicture(made.getvalue(), *picture.size), None
