@@ -90,7 +90,7 @@ def test_steps_and_cast_off_first(cut: Cut) -> None:
     assert piece.left[1].cast_off == (3.0, 3.0)
     assert piece.left[1].change == (-4.0, -4.0)
     assert piece.left[2].change == (-6.0, -6.0)
-    assert piece.left[2].steps == 3
+    assert piece.left[2].steps == (3, 3)
 
 
 def side(piece: Piece, which: str) -> list[tuple[str, str, float]]:

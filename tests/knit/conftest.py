@@ -112,7 +112,7 @@ class Room:
         straight = (self.run(0, rows),)
         left, right = fields.pop("left", straight), fields.pop("right", None)
         right = left if right is None else right
-        apart = () if left == right else (EdgeRun("", "top", "straight", (0.0,), (0.0,), 0, SIMPLE, HERE),)
+        apart = () if left == right else (EdgeRun("", "top", "straight", (0.0,), (0.0,), (), SIMPLE, HERE),)
         piece = Piece(
             name=name,
             fabric=fields.pop("fabric", "plain"),

@@ -61,7 +61,7 @@ SIZED = SizedPiece(
     widest=12,
     charts=(PLACED,),
 )
-_EDGE = (EdgeRun("", "top", "straight", (0.0,), (0.0,), 0, ShapingWay("simple"), HERE),)
+_EDGE = (EdgeRun("", "top", "straight", (0.0,), (0.0,), (), ShapingWay("simple"), HERE),)
 DESIGN = Design(
     file="by hand",
     title="by hand",

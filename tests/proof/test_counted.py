@@ -173,7 +173,7 @@ HAT = SizedPiece(
 
 
 def edge_run(to: str, change: float = 0.0, path: str = "straight", most: float | None = None) -> EdgeRun:
-    return EdgeRun("", to, path, (change,), (0.0,), 0, SIMPLE, HERE, None if most is None else (most,))
+    return EdgeRun("", to, path, (change,), (0.0,), (), SIMPLE, HERE, None if most is None else (most,))
 
 
 def piece(sized: SizedPiece, **more: object) -> Piece:

@@ -48,7 +48,7 @@ def per(count: int, first: float, step: float) -> tuple[float, ...]:
 
 
 def run(name: str, to_level: str, zeros: tuple[float, ...]) -> d.EdgeRun:
-    return d.EdgeRun(name, to_level, "straight", zeros, zeros, 0, SIMPLE, ORIGIN)
+    return d.EdgeRun(name, to_level, "straight", zeros, zeros, (), SIMPLE, ORIGIN)
 
 
 def body_piece(name: str, count: int, depth: float) -> d.Piece:
@@ -81,7 +81,7 @@ def sleeve_piece(count: int) -> d.Piece:
     zeros = per(count, 0, 0)
     way = d.ShapingWay("fashioned", 2)
     edges = (
-        d.EdgeRun("side", "widest", "slope", per(count, 9, 0.5), zeros, 0, way, ORIGIN),
+        d.EdgeRun("side", "widest", "slope", per(count, 9, 0.5), zeros, (), way, ORIGIN),
         run("head", "top", zeros),
     )
     return d.Piece(

@@ -103,7 +103,7 @@ def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
         counts_of.append(sized)
         edges = {
             side: tuple(
-                d.EdgeRun(r.name, made.piece.levels[1].name, "straight", (0.0,), (0.0,), 0, r.way, ORIGIN) for r in of if r.name
+                d.EdgeRun(r.name, made.piece.levels[1].name, "straight", (0.0,), (0.0,), (), r.way, ORIGIN) for r in of if r.name
             )
             for side, of in (("left", sized[0].left), ("right", sized[0].right))
         }

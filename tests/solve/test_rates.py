@@ -27,7 +27,7 @@ def counted(
 
 def moves(rate: Rate, whose: str, span: Counted, turned: bool = False) -> list[tuple[int, int]]:
     change = (float(span.change),)
-    run = EdgeRun("", "top", "rate", change, (float(span.cast_off),), 0, ShapingWay("simple"), HERE, None, rate)
+    run = EdgeRun("", "top", "rate", change, (float(span.cast_off),), (), ShapingWay("simple"), HERE, None, (rate,))
     made = (turned_runs if turned else edge_runs)(run, whose, [span])
     assert made is not None
     return [(row - span.from_row, by) for row, by in made[0].changes()]
@@ -115,7 +115,7 @@ def test_sizes_begin_alike() -> None:
     """A whole gap first only where every size has a row left behind its last move."""
     rate = Rate(1, 4, 1, 1, False)
     spans = [counted(rate, rows, -1) for rows in (42, 44)]
-    run = EdgeRun("", "top", "rate", (-10.0, -11.0), (0.0, 0.0), 0, ShapingWay("simple"), HERE, None, rate)
+    run = EdgeRun("", "top", "rate", (-10.0, -11.0), (0.0, 0.0), (), ShapingWay("simple"), HERE, None, (rate, rate))
     made = edge_runs(run, PAIR, spans)
     assert made is not None
     assert [[p.gaps for p in sized.phrases] for sized in made] == [[(2,), (4,)]] * 2

@@ -8,6 +8,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from walewright.guide.english.measure_words import measure_words
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
@@ -26,7 +27,6 @@ from walewright.design.model import (
     Wedge,
     Zone,
 )
-from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
 
@@ -346,7 +346,7 @@ def test_loops_are_hung_back_over_the_whole_width(workshop: type[Workshop]) -> N
     shop = workshop()
     levels = shop.levels("sleeve", cuff=0, puff=10, top=30)
     still = shop.each(0.0)
-    across = EdgeRun("", "puff", "across", shop.each(6.0), still, 0, ShapingWay("simple"), origin("across"))
+    across = EdgeRun("", "puff", "across", shop.each(6.0), still, (), ShapingWay("simple"), origin("across"))
     runs = (shop.run("puff"), across, shop.run("top"))
     design = shop.design(shop.piece("sleeve", 20, levels, runs))
     counts = solved(design)
@@ -519,7 +519,7 @@ def test_a_width_is_measured_in_the_rows_below_it_and_loops_hung_back_in_those_a
     shop = workshop(across=2.0, up=3.0)
     levels = shop.levels("sleeve", cuff=0, rib=10, top=40)
     zone = Zone("rib", "cuff", "rib", None, shop.each(0.0), origin("zone"))
-    across = EdgeRun("", "rib", "across", shop.each(4.0), shop.each(0.0), 0, ShapingWay("simple"), origin("across"))
+    across = EdgeRun("", "rib", "across", shop.each(4.0), shop.each(0.0), (), ShapingWay("simple"), origin("across"))
     runs = (shop.run("rib", 2.0), across, shop.run("top"))
     rib = shop.fabric("rib", 3.0, 4.0, 3)
     piece = solved(shop.design(shop.piece("sleeve", 20, levels, runs, zones=(zone,)), rib=rib)).sizes[0].pieces[0]

@@ -101,7 +101,7 @@ def test_outward_curves_have_outward_moves() -> None:
 @pytest.mark.parametrize("path", ["slope", "curve", "arch"])
 def test_a_fashioned_increase_has_a_stitch_below_to_be_filled_from(path: str, whose: str) -> None:
     """There is none after the first row of all; further up there is."""
-    run = EdgeRun("edge", "top", path, (1.0,), (0.0,), 0, ShapingWay("fashioned", 2), Origin("test"))
+    run = EdgeRun("edge", "top", path, (1.0,), (0.0,), (), ShapingWay("fashioned", 2), Origin("test"))
     for by, rows in ((1, 12), (2, 12), (4, 12), (9, 20)):
         made = edge_runs(run, whose, [ShapingSpan(0, rows, by, 0, 0)])
         assert made is not None

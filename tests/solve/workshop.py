@@ -92,7 +92,16 @@ class Workshop:
     ) -> EdgeRun:
         changes = self.each(change)
         path = path if any(changes) else "straight"
-        return EdgeRun(name, to, path, changes, self.each(cast_off), steps, way, origin(f"edge {name} {path} to {to} {changes}"))
+        return EdgeRun(
+            name,
+            to,
+            path,
+            changes,
+            self.each(cast_off),
+            (steps,) * len(changes) if steps else (),
+            way,
+            origin(f"edge {name} {path} to {to} {changes}"),
+        )
 
     def piece(
         self,
@@ -140,7 +149,7 @@ class Workshop:
         wide, flats = self.each(width), self.each(flat)
         half = tuple((w - f) / 2 for w, f in zip(wide, flats, strict=True))
         path = {"round": "curve", "v": "slope", "square": "straight"}[shape] if any(half) else "straight"
-        runs = (EdgeRun("", to, path, half, self.each(0), 0, way, place),)
+        runs = (EdgeRun("", to, path, half, self.each(0), (), way, place),)
         centre = self.each(0)
         return Opening("neck", wide, self.each(depth), flats, shape, way, place, to_level=to, centre=centre, left=runs, right=runs)
 

@@ -27,6 +27,7 @@ values = st.one_of(
     st.decimals(0, 9999, places=4, allow_nan=False, allow_infinity=False).map(float),
 )
 counts = st.integers(0, 999)
+counted = st.one_of(counts, st.builds(s.Name, names))
 numbers = st.builds(s.Number, values, st.one_of(st.none(), st.sampled_from(UNITS)))
 
 
@@ -37,7 +38,7 @@ def _operations(inner: st.SearchStrategy[s.Expr]) -> st.SearchStrategy[s.Expr]:
         st.builds(s.Binary, st.sampled_from("+-*/"), inner, inner),
         st.builds(s.Negative, inner),
         st.builds(s.Call, functions, several),
-        st.builds(s.Call, st.just("round"), st.tuples(inner, inner)),
+        st.builds(s.Call, st.sampled_from(("round", "round_up", "round_down")), st.tuples(inner, inner)),
         st.builds(s.Regauged, amount_names, inner, names, names),
     )
 
@@ -155,9 +156,9 @@ def edges(draw: st.DrawFn) -> s.EdgeLine:
     fields: dict[str, object] = dict(draw(ways))
     path = draw(st.sampled_from(("straight", "slope", "curve", "arch", "steps", "rate")))
     if path == "steps":
-        fields |= {"by": draw(expressions), "times": draw(counts)}
+        fields |= {"by": draw(expressions), "times": draw(counted)}
     elif path == "rate":
-        fields |= {"by": draw(st.one_of(stitch_counts, stitch_counts.map(s.Negative))), "every": draw(counts)}
+        fields |= {"by": draw(st.one_of(stitch_counts, stitch_counts.map(s.Negative))), "every": draw(counted)}
     elif path != "straight" and draw(st.booleans()):
         fields["by"] = draw(expressions)
     elif path != "straight":
@@ -218,7 +219,7 @@ lines_of_pieces = (
     ),
     st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
-    st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counts),
+    st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
@@ -262,6 +263,7 @@ shapes = st.builds(
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions, hole_along=refs),
 )
 joins = st.builds(
     s.JoinLine,

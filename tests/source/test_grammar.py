@@ -80,7 +80,7 @@ def test_an_example_of_its_own_place_is_needed_there() -> None:
 def test_every_rule_that_is_kept_is_built() -> None:
     named = {str(r.alias or r.origin.name) for r in grammar.parser().rules}
     inlined = {r for r in named if r.startswith(("_", "$root"))} | {*grammar.KINDS, "sum", "product", "sign", "atom"}
-    expressions = {*rules.OPERATIONS, "negative", "name", "number", "stitch_number", "call", "round_call", "regauged"}
+    expressions = {*rules.OPERATIONS, "negative", "name", "number", "stitch_number", "call", "round_call", "rounded", "regauged"}
     assert named - inlined == {*rules.RULES, *rules.TUPLES, *rules.WORDS, *expressions}
 
 

@@ -344,6 +344,8 @@ A, B, C = s.Name("a"), s.Name("b"), s.Name("c")
         ("2.5 %", s.Number(2.5, "%")),
         ("3 in", s.Number(3, "in")),
         ("inch", s.Name("inch")),
+        ("round_up(a to b)", s.Call("round_up", (A, B))),
+        ("round_down(a to b + c)", s.Call("round_down", (A, s.Binary("+", B, C)))),
         ("a + b * c", s.Binary("+", A, s.Binary("*", B, C))),
         ("(a + b) * c", s.Binary("*", s.Binary("+", A, B), C)),
         ("a - b - c", s.Binary("-", s.Binary("-", A, B), C)),

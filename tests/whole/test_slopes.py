@@ -72,7 +72,7 @@ def test_three_reckonings_agree(gauge: tuple[float, float]) -> None:
         way, path, whose = draws.choice(WAYS), draws.choice(PATHS), draws.choice(("pair", "left", "right"))
         if abs(by) > rows // 2 or (way.at_once == 2 and by > 0):
             continue
-        wanted = EdgeRun("edge", "top", path, (float(by),), (0.0,), 0, way, piece.origin)
+        wanted = EdgeRun("edge", "top", path, (float(by),), (0.0,), (), way, piece.origin)
         made = edge_runs(wanted, whose, [ShapingSpan(FROM, FROM + rows, by, 0, 0)])
         if made is None:
             continue

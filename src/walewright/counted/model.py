@@ -298,6 +298,8 @@ class SizedBand:
     holes: tuple[SizedSlot, ...] = ()
     """Buttonholes; rows are those of what is seen, from 0 on."""
     copies: int = 1
+    holed: tuple[int, int] = (0, 0)
+    """Stitches left of the two ends of the part that has the buttonholes."""
     behind: tuple[SizedSlot, ...] = ()
     """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows as the counter shows
     them."""

@@ -97,6 +97,7 @@ DESIGN = _errors(
     edges_to_one_place="Two edges are led to the same place beside the centre line.",
     edges_apart="Both edges are moved together and stand at different levels.",
     edging_charted="An edging is in a charted fabric.",
+    buttonholes_off_band="Buttonholes lie along edges that their band does not lie along so.",
     edging_first_in_band="A band has an edging that is knitted first.",
     edging_latched="An edging of a kind that is knitted plain is in a latched rib.",
     edging_left_open="An edging ends on waste yarn, and nothing takes up its loops.",

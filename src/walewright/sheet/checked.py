@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, sentence
 from walewright.proof.model import JoinProof, PieceProof, Proof, SewnEdge, SizeProof
@@ -15,7 +16,7 @@ ABSENT = TableCell("–")
 
 def checked(guide: Guide, proof: Proof, units: str) -> Checked:
     """The proof's tables. Lengths in cm, or in inches where `units` is "in"."""
-    sizes = tuple(s.size.replace("_", " ") for s in proof.sizes)
+    sizes = tuple(name_of(s.size) for s in proof.sizes)
     names = dict.fromkeys(p.name for s in proof.sizes for p in s.pieces)
     pieces = tuple(_piece_table(guide, proof, name, sizes, units) for name in names if _measured(proof, name))
     return Checked(_words(guide, proof), pieces, _whole_table(guide, proof, sizes, units))
@@ -100,7 +101,7 @@ def join_words(guide: Guide, join: JoinProof) -> str:
 
 def edge_words(guide: Guide, edge: SewnEdge) -> Said:
     """An edge with its piece, and which copy of it."""
-    piece, named = edge.piece.replace("_", " "), guide.edge(edge.edge)
+    piece, named = name_of(edge.piece), guide.edge(edge.edge)
     return (
         said("join/edge-of-copy", piece=piece, edge=named, copy=edge.copy)
         if edge.copy

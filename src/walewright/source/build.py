@@ -10,6 +10,8 @@ from typing import Any
 from lark import Token, Tree
 
 from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.near import near
+from walewright.report.said import Fact, said
 from walewright.source import syntax
 from walewright.source.limits import DEEPEST, too_deep
 from walewright.source.rules import (
@@ -17,6 +19,7 @@ from walewright.source.rules import (
     EDGE_NAMES_TAKEN,
     EDGING_NAMES_TAKEN,
     OPERATIONS,
+    ROUNDINGS,
     RULES,
     SIZE_NAMES_TAKEN,
     TUPLES,
@@ -139,6 +142,9 @@ class Builder:
             return syntax.Regauged(*parts, span=span, said=(("of", of), ("within", within)))
         if rule == "round_call":
             return syntax.Call("round", parts, span=span)
+        if rule == "rounded":
+            self.check_rounding(parts[0], span)
+            return syntax.Call(parts[0], parts[1:], span=span)
         return syntax.Binary(OPERATIONS[rule], *parts, span=span)
 
     def token(self, token: Token) -> object:
@@ -180,6 +186,15 @@ class Builder:
         if unicodedata.category(symbol)[0] not in "MC":
             return
         raise Refused(diagnosed("invisible-symbol", (self.span(symbol), "own"), helps=("delete",), letter=ord(symbol)))
+
+    def check_rounding(self, function: str, span: Span) -> None:
+        """Raises `Refused` for a function that rounds nothing."""
+        if function in ROUNDINGS:
+            return
+        meant = near(function, ROUNDINGS)
+        helps = (said("close", meant=meant),) if meant else ()
+        facts: dict[str, Fact] = {"what": "function", "name": function, "known": ROUNDINGS}
+        raise Refused(diagnosed("unknown-name", (span, "here"), notes=("known",), helps=helps, facts=facts))
 
     def whole(self, value: float, token: Tree[Token] | Token) -> int:
         """A number that counts something; raises `Refused` when it has a fraction."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from walewright.source import syntax
+from walewright.source.rules import ROUNDINGS
 
 _SUMS = ("+", "-")
 
@@ -27,7 +28,7 @@ def expression(value: syntax.Expr) -> str:
     if isinstance(value, syntax.Name):
         return value.name
     if isinstance(value, syntax.Call):
-        between = " to " if value.function == "round" else ", "
+        between = " to " if value.function in ROUNDINGS else ", "
         return f"{value.function}({between.join(expression(a) for a in value.args)})"
     if isinstance(value, syntax.Regauged):
         return f"{value.function}({expression(value.value)} of {value.of} in {value.within})"

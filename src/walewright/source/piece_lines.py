@@ -82,12 +82,12 @@ class EdgeLine(Node):
     width: Expr | None = None
     by: Expr | None = None
     cast_off: Expr | None = None
-    times: int | None = None
+    times: int | Name | None = None
     called: str | None = None
     way: WayKind | None = None
     inset: int | None = None
     width_most: Expr | None = None
-    every: int | None = None
+    every: int | Name | None = None
     at_once: int = 1
     beside: CentreSide = ""
 
@@ -169,7 +169,7 @@ class ZoneLine(Node):
     to_level: str
     width: Expr | None = None
     offset: Expr | None = None
-    repeats: int | None = None
+    repeats: int | Name | None = None
     """`, 3 repeats wide`: of a charted fabric, in place of a width."""
 
 

@@ -228,6 +228,7 @@ RULES: Mapping[str, Makes] = {
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
     "band": Makes(syntax.BandLine, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
+    "band_buttonholes_along": Makes(None, ("holes", "hole_stitches", "hole_along", "first", "last")),
     "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
     "join": Makes(syntax.JoinLine, ("one", "other")),
     "easing": Makes(None, ("easing",)),
@@ -280,4 +281,6 @@ TUPLES = (
 )
 WORDS = {"unit": "", "stitch_unit": "", "side": "", "face": "", "count_system": "", "relation": "", "fact_key": " "}
 """Rules that make a word, and what stands between the tokens it is made of."""
+ROUNDINGS = ("round", "round_up", "round_down")
+"""Functions that are written `round(a to b)`."""
 OPERATIONS = {"add": "+", "subtract": "-", "multiply": "*", "divide": "/"}

@@ -86,8 +86,8 @@ def _maybe(before: str, value: syntax.Expr | None, after: str = "") -> str:
     return _joined(before, expression(value), after) if value is not None else ""
 
 
-def _counted(count: int, one: str, many: str) -> str:
-    return f"{count} {one if count == 1 else many}"
+def _counted(count: int | syntax.Name, one: str, many: str) -> str:
+    return f"{_count(count)} {one if count == 1 else many}"
 
 
 def _extent(value: syntax.Expr, most: syntax.Expr | None) -> str:
@@ -267,7 +267,8 @@ def _edge(edge: syntax.EdgeLine) -> str:
     if edge.path == "straight":
         path = f"straight to {edge.to_level}"
     elif edge.path == "steps" and edge.by is not None:
-        path = f"steps {expression(edge.by)} {edge.times} times to {edge.to_level}"
+        times = f", {edge.times.name}" if isinstance(edge.times, syntax.Name) else f" {edge.times}"
+        path = f"steps {expression(edge.by)}{times} times to {edge.to_level}"
     elif edge.path == "rate":
         path = _rate(edge)
     elif edge.width is not None:
@@ -303,7 +304,8 @@ def _band(band: syntax.BandLine) -> str:
     holes = ""
     if band.first is not None and band.last is not None:
         ends = f"{expression(band.first)} first, {expression(band.last)} last"
-        holes = f"{_holes(band.holes, band.hole_stitches)}, {ends}"
+        where = f" along {_refs(band.hole_along)}" if band.hole_along else ""
+        holes = f"{_holes(band.holes, band.hole_stitches)}{where}, {ends}"
     return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, _facing(band.facing)])
 
 

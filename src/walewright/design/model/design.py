@@ -134,20 +134,20 @@ class EdgeRun:
     move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
     arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
     the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps for path "steps", else 0; `rate` that of path "rate", whose move follows from its rows. With
-    `most` the change is free: from `change`, where the run begins as far out as it may, to `most`, where it begins as far in as
-    it may."""
+    `steps`: number of equal steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
+    follows from its rows, else empty. With `most` the change is free: from `change`, where the run begins as far out as it may,
+    to `most`, where it begins as far in as it may."""
 
     name: str
     to_level: str
     path: RunPath
     change: PerSize
     cast_off: PerSize
-    steps: int
+    steps: CountPerSize
     way: ShapingWay
     origin: Origin
     most: PerSize | None = None
-    rate: Rate | None = None
+    rates: tuple[Rate, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

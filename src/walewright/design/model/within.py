@@ -18,8 +18,8 @@ class Zone:
     width: PerSize | None
     centre: PerSize
     origin: Origin
-    repeats: int = 0
-    """Of a panel of a charted fabric given in repeats: how many wide (`width` is then the width of so many)."""
+    repeats: CountPerSize = ()
+    """Of a panel of a charted fabric given in repeats: how many wide by size (`width` is then the width of so many)."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, MachineProfile, Origin, PerSize, ShapingWay
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
+from walewright.design.pieces.moves import EdgeMove, move, rated, steps_of, tell_wrong_way
 from walewright.design.pieces.outline import OutlineSide, level_index
-from walewright.design.pieces.rates import rate_of, rows_enough
+from walewright.design.pieces.rates import rates_of, rows_enough
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
@@ -78,7 +78,7 @@ def traced(
     for side, so_far in now.items():
         if so_far.level < on.last:
             rest = EdgeRun(
-                "", top, "straight", still, still, 0, ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
+                "", top, "straight", still, still, (), ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
             )
             now[side] = _after(so_far, on.last, rest, EdgeMove(still, None, so_far.least, so_far.most))
     return now
@@ -102,7 +102,10 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
     if node.path == "rate":
         return _at_rate(node, (come, to), way, now, on) if way is not None else None
-    moved = move(node, to, now, on.centre, on.cloth, on.what)
+    steps = steps_of(node, on.cloth.place)
+    if steps is None:
+        return None
+    moved = move(node, steps, to, now, on.centre, on.cloth, on.what)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None
@@ -114,7 +117,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
         node.path,
         moved.change,
         cast_off,
-        (node.times or 0) if node.path == "steps" else 0,
+        steps,
         way,
         _origin(node, on),
         moved.most,
@@ -135,16 +138,16 @@ def _origin(node: syntax.EdgeLine, on: Tracing) -> Origin:
 def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: ShapingWay, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after a statement that says so many stitches every so many rows."""
     place, nothing = on.cloth.place, tuple(0.0 for _ in on.sizes)
-    rate = rate_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
+    rates = rates_of(node, way, on.cloth, on.machine, on.gap, between[0] == 0)
     cast_off = nothing if node.cast_off is None else place.across(node.cast_off, said("cast-off"), NOT_NEGATIVE)
-    if rate is None or cast_off is None:
+    if rates is None or cast_off is None:
         return None
-    if not rows_enough(node, rate, *between, on.cloth):
+    if not rows_enough(node, rates, *between, on.cloth):
         return None
-    moved = rated(node, rate, cast_off, between, now, on.cloth)
+    moved = rated(node, rates, cast_off, between, now, on.cloth)
     if moved is None or not _at_once_is_inwards(node, moved, on) or (any(cast_off) and not _cast_off_inwards(node, on)):
         return None
-    run = EdgeRun(node.called or "", node.to_level, "rate", moved.change, cast_off, 0, way, _origin(node, on), moved.most, rate)
+    run = EdgeRun(node.called or "", node.to_level, "rate", moved.change, cast_off, (), way, _origin(node, on), moved.most, rates)
     return _moved(node, between[1], run, moved, now)
 
 
@@ -201,24 +204,41 @@ def _after(side: OutlineSide, level: int, run: EdgeRun, moved: EdgeMove) -> Outl
 
 def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after loops are hung back over more or fewer needles; both get the same move."""
-    findings = on.findings
-    at = level_index(node.level, node.span, on.piece, on.levels, findings)
-    if at is None or not _together(node.span, {s.level for s in now.values()}, now, on):
+    at = level_index(node.level, node.span, on.piece, on.levels, on.findings)
+    if at is None or not _together(node.span, {s.level for s in now.values()}, now, on) or not _may_be_hung(node, at, now, on):
         return None
-    names = [level.name for level in on.levels]
-    come = now["left"].level
+    width = on.cloth.at(at).across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
+    if width is None:
+        return None
+    least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
+    if not _can_be_hung(node, at, width, least, most, on):
+        return None
+    low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))
+    high = tuple((w - m) / 2 for w, m in zip(width, least, strict=True))
+    free = least != most
+    origin = Origin(f"{on.path} / across at {node.level}", node.span)
+    nothing = tuple(0.0 for _ in width)
+    run = EdgeRun("", node.level, "across", low, nothing, (), ShapingWay("simple"), origin, high if free else None)
+    after: TracedSides = {}
+    for side, so_far in now.items():
+        position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))
+        after[side] = _after(so_far, at, run, EdgeMove(low, None, position, position))
+    return after
+
+
+def _may_be_hung(node: syntax.AcrossLine, at: int, now: TracedSides, on: Tracing) -> bool:
+    """Whether both edges have come to that level, and nothing is hung back there yet."""
+    come, earlier = now["left"].level, now["left"].runs[-1:]
     if come != at:
-        findings.report(
+        on.findings.report(
             "across-elsewhere",
             (node.span, "at"),
             helps=("lead-there" if come < at else "write-before",),
-            reached=names[come],
+            reached=on.levels[come].name,
             level=node.level,
         )
-        return None
-    earlier = now["left"].runs[-1:]
-    if earlier and earlier[0].path == "across":
-        findings.report(
+    elif earlier and earlier[0].path == "across":
+        on.findings.report(
             "repeated-statement/across",
             (node.span, "again"),
             (earlier[0].origin.span, "first"),
@@ -226,43 +246,39 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
             piece=on.piece,
             level=node.level,
         )
-        return None
+    else:
+        return True
+    return False
+
+
+def _can_be_hung(node: syntax.AcrossLine, at: int, width: PerSize, least: PerSize, most: PerSize, on: Tracing) -> bool:
+    """Whether loops can be hung back so far, and are at all."""
     place = on.cloth.at(at)
-    width = place.across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
-    if width is None:
-        return None
-    least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
+    as_wide = all(max(abs(w - low), abs(w - high)) < 1e-6 for w, low, high in zip(width, least, most, strict=True))
+    if as_wide and on.cloth.below(min(at + 1, on.last)) == on.cloth.below(at):
+        why = said("as-wide-across", piece=on.piece, width=place.per_size(width))
+        on.findings.report("without-effect", (node.span, "here"), helps=("leave-out",), why=why)
+        return False
     doubled = tuple(s for s, w, high in zip(on.sizes, width, most, strict=True) if w > 2 * high + 1e-6)
     # Sizes that are out on the other side have another bound: they are reported when these are mended.
     far = doubled or tuple(s for s, w, low in zip(on.sizes, width, least, strict=True) if w < low / 2 - 1e-6)
     if far:
         more = bool(doubled)
         bound = tuple(2 * h for h in most) if more else tuple(w / 2 for w in least)
-        findings.report(
+        on.findings.report(
             "across-too-far",
             (node.span, "to"),
             notes=("below", "loops"),
             helps=("write",),
             sizes=place.scope.only(far),
             piece=on.piece,
-            more=bool(more),
+            more=more,
             level=node.level,
             width=place.per_size(width),
             least=place.per_size(least),
             bound=concerned(on.sizes, bound, far),
         )
-        return None
-    low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))
-    high = tuple((w - m) / 2 for w, m in zip(width, least, strict=True))
-    free = least != most
-    origin = Origin(f"{on.path} / across at {node.level}", node.span)
-    nothing = tuple(0.0 for _ in width)
-    run = EdgeRun("", node.level, "across", low, nothing, 0, ShapingWay("simple"), origin, high if free else None)
-    after: TracedSides = {}
-    for side, so_far in now.items():
-        position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))
-        after[side] = _after(so_far, at, run, EdgeMove(low, None, position, position))
-    return after
+    return not far
 
 
 def _ends(now: TracedSides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:

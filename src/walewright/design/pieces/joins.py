@@ -44,7 +44,8 @@ def band(
     holes: tuple[CountPerSize, PerSize, PerSize] | None = ((), (), ())
     if node.holes != 0 or node.hole_stitches:
         holes = _holes(node, what, edging, fabrics, scope, findings)
-    if edging is None or along is None or holes is None:
+    hole_along = edges(node.hole_along, known, findings)
+    if edging is None or along is None or holes is None or hole_along is None or not _on_band(node, along, hole_along, findings):
         return None
     counts, first, last = holes
     return Band(
@@ -57,7 +58,25 @@ def band(
         first=first,
         last=last,
         facing=node.facing,
+        hole_along=hole_along,
     )
+
+
+def _on_band(node: syntax.BandLine, along: tuple[EdgeName, ...], part: tuple[EdgeName, ...], findings: Findings) -> bool:
+    """Whether the part with the buttonholes is one stretch of the band, told in its order; an edge that is there twice tells of no
+    one place."""
+    places = [n for n in range(len(along)) if along[n : n + len(part)] == part]
+    if not part or len(places) == 1:
+        return True
+    findings.report(
+        "buttonholes-off-band",
+        (node.hole_along[0].span.to(node.hole_along[-1].span), "along"),
+        notes=(said("band-along", along=_words(along)),),
+        helps=("twice" if places else "stretch",),
+        band=node.name,
+        twice=bool(places),
+    )
+    return False
 
 
 def _holes(
@@ -224,7 +243,7 @@ def _words(names: tuple[EdgeName, ...]) -> str:
 def cord(node: syntax.CordLine, known: EdgesOfPieces, scope: Scope, findings: Findings) -> Cord | None:
     """A cord drawn through a piece."""
     findings.look_up("piece", node.piece, node.span, known)
-    length = AmountPlace(scope, findings, None).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
+    length = AmountPlace(scope, findings, None, in_fabric=False).across(node.length, said("cord-of", piece=node.piece), POSITIVE)
     if length is None or node.piece not in known:
         return None
     return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))

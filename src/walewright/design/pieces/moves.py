@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from walewright.design.model import PerSize, Rate
+from walewright.design.model import CountPerSize, PerSize, Rate
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, OutlineSide
 from walewright.design.pieces.rates import far
+from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -38,25 +39,26 @@ class EdgeMove:
 
 
 def move(
-    node: syntax.EdgeLine, to: int, now: Mapping[EdgeSide, OutlineSide], centre: PerSize, cloth: PieceCloth, what: Said
+    node: syntax.EdgeLine,
+    steps: CountPerSize,
+    to: int,
+    now: Mapping[EdgeSide, OutlineSide],
+    centre: PerSize,
+    cloth: PieceCloth,
+    what: Said,
 ) -> EdgeMove | None:
-    """The move of each edge of the statement up to level `to`; None when told why there is none. `centre` is how far right of the
+    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when told why there is none.
+    `centre` is how far right of the
     middle of the start the centre line lies."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
     if node.path == "straight":
         still = tuple(0.0 for _ in place.scope.sizes)
         return _moved(here, still, None)
-    times = node.times if node.path == "steps" and node.times is not None else 1
-    if times < 1:
-        place.findings.report("not-positive/edge-steps", (node.span, "steps"), times=times)
-        return None
-    if times > MOST_STEPS:
-        place.findings.report("absurd-count/edge-steps", (node.span, "steps"), most=MOST_STEPS, times=times)
-        return None
     if node.by is not None:
         by = place.across(node.by, said("edge-of", of=what))
-        return _moved(here, tuple(b * times for b in by), None) if by is not None else None
+        times = steps or (1,) * len(place.scope.sizes)
+        return _moved(here, tuple(b * n for b, n in zip(by, times, strict=True)), None) if by is not None else None
     if node.width is None:
         place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
         return None
@@ -66,6 +68,23 @@ def move(
         place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
     return _to_width(node, node.width, now, place, what)
+
+
+def steps_of(node: syntax.EdgeLine, place: AmountPlace) -> CountPerSize | None:
+    """In how many equal steps an edge goes; none where it goes otherwise. None when told why they cannot be."""
+    if node.path != "steps" or node.times is None:
+        return ()
+    times = numbered(node.times, place.scope, said("steps-to", level=node.to_level), place.findings)
+    if times is None:
+        return None
+    wrong = tuple(s for s, n in zip(place.scope.sizes, times, strict=True) if not 1 <= n <= MOST_STEPS)
+    if wrong:
+        first = times[place.scope.sizes.index(wrong[0])]
+        kind = "not-positive/edge-steps" if first < 1 else "absurd-count/edge-steps"
+        only = place.scope.only(wrong)
+        place.findings.report(kind, (node.span, "steps"), sizes=only, most=MOST_STEPS, times=first)
+        return None
+    return times
 
 
 def _to_place(
@@ -132,7 +151,7 @@ def _to_width(
 
 def rated(
     node: syntax.EdgeLine,
-    rate: Rate,
+    rates: Sequence[Rate],
     cast_off: PerSize,
     between: tuple[int, int],
     now: Mapping[EdgeSide, OutlineSide],
@@ -140,7 +159,7 @@ def rated(
 ) -> EdgeMove | None:
     """The move of an edge at a rate, with what is cast off before it."""
     here = now[SIDES[0] if node.which == "both" else node.which]
-    found = far(rate, -1 if isinstance(node.by, syntax.Negative) else 1, cast_off, *between, cloth)
+    found = far(rates, -1 if isinstance(node.by, syntax.Negative) else 1, cast_off, *between, cloth)
     if found is None:
         return None
     least, most = found

@@ -63,7 +63,7 @@ def neck(
         findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
     path = NECKS[node.shape].path if any(half) else "straight"
     still = tuple(0.0 for _ in width)
-    runs = (EdgeRun("", top.name, path, half, still, 0, way, origin),)
+    runs = (EdgeRun("", top.name, path, half, still, (), way, origin),)
     made = Opening(
         "neck",
         width,

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import ceil, floor
 
 from walewright.design.model import MachineProfile, PerSize, Rate, ShapingWay
 from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.reading.numbered import numbered
 from walewright.report.said import Said, said
 from walewright.source import syntax
 
@@ -16,15 +18,20 @@ PAIR = 2
 """Rows in which the carriage comes back to the side where it was."""
 
 
-def rate_of(
+def rates_of(
     node: syntax.EdgeLine, way: ShapingWay, cloth: PieceCloth, machine: MachineProfile | None, gap: bool, at_start: bool
-) -> Rate | None:
-    """The rate of a statement; None when told why it cannot be kept. `gap`: of the edge of a gap, which takes from the fabric where
-    it moves outwards; `at_start`: no row is knitted below it."""
-    findings, every, stitches = cloth.place.findings, node.every or 0, _stitches(node)
-    if not 1 <= every <= MOST_EVERY:
+) -> tuple[Rate, ...] | None:
+    """The rate of a statement in each size; None when told why it cannot be kept. `gap`: of the edge of a gap, which takes from the
+    fabric where it moves outwards; `at_start`: no row is knitted below it."""
+    findings, sizes, stitches = cloth.place.findings, cloth.place.scope.sizes, _stitches(node)
+    rows = numbered(node.every or 0, cloth.place.scope, said("rows-of-rate", level=node.to_level), findings)
+    if rows is None:
+        return None
+    wrong = tuple(s for s, n in zip(sizes, rows, strict=True) if not 1 <= n <= MOST_EVERY)
+    if wrong:
+        every = rows[sizes.index(wrong[0])]
         kind = "not-positive/every" if every < 1 else "absurd-count/every"
-        findings.report(kind, (node.span, "every"), every=every, most=MOST_EVERY)
+        findings.report(kind, (node.span, "every"), sizes=cloth.place.scope.only(wrong), every=every, most=MOST_EVERY)
         return None
     if stitches == 0:
         findings.report("not-positive/rate", (node.span, "none"))
@@ -38,14 +45,15 @@ def rate_of(
             helps=("write",),
             to_level=node.to_level,
             stitches=stitches,
-            every=2 * every,
+            every=2 * rows[0],
         )
         return None
     single = (stitches == 1 and (inwards or way.kind == "fashioned")) or (inwards and stitches == way.at_once)
-    if not single and every % PAIR:
-        _tell_odd(node, stitches, every, cloth, machine)
+    odd = tuple(s for s, n in zip(sizes, rows, strict=True) if n % PAIR)
+    if not single and odd:
+        _tell_odd(node, stitches, rows[sizes.index(odd[0])], odd, cloth, machine)
         return None
-    return _rate(stitches, every, not single, gap, node.cast_off is not None, at_start and not inwards)
+    return tuple(_rate(stitches, n, not single, gap, node.cast_off is not None, at_start and not inwards) for n in rows)
 
 
 def _rate(stitches: int, every: int, at_carriage: bool, gap: bool, cast_off: bool, from_nothing: bool) -> Rate:
@@ -61,7 +69,9 @@ def _stitches(node: syntax.EdgeLine) -> int:
     return round(number.value) if isinstance(number, syntax.Number) else 0
 
 
-def _tell_odd(node: syntax.EdgeLine, stitches: int, every: int, cloth: PieceCloth, machine: MachineProfile | None) -> None:
+def _tell_odd(
+    node: syntax.EdgeLine, stitches: int, every: int, odd: tuple[str, ...], cloth: PieceCloth, machine: MachineProfile | None
+) -> None:
     helps: list[str | Said] = ["even"]
     tools = sorted(machine.prongs) if machine is not None else []
     if stitches == 1 and tools:
@@ -70,6 +80,7 @@ def _tell_odd(node: syntax.EdgeLine, stitches: int, every: int, cloth: PieceClot
         "rate-not-kept/increase-at-carriage" if stitches == 1 else "rate-not-kept/several-at-carriage",
         (node.span, "every"),
         helps=helps,
+        sizes=cloth.place.scope.only(odd),
         to_level=node.to_level,
         rows=every,
         even=every + 1,
@@ -77,12 +88,12 @@ def _tell_odd(node: syntax.EdgeLine, stitches: int, every: int, cloth: PieceClot
     )
 
 
-def rows_enough(node: syntax.EdgeLine, rate: Rate, come: int, to: int, cloth: PieceCloth) -> bool:
+def rows_enough(node: syntax.EdgeLine, rates: Sequence[Rate], come: int, to: int, cloth: PieceCloth) -> bool:
     """Whether the edge moves once at least in every size; told where it does not."""
     rows, sizes = cloth.rows(come, to, free=True), cloth.place.scope.sizes
     if rows is None:
         return False
-    few = tuple(s for s, r in zip(sizes, rows, strict=True) if rate.moves(_up(r)) == 0)
+    few = tuple(s for s, rate, r in zip(sizes, rates, rows, strict=True) if rate.moves(_up(r)) == 0)
     if few:
         low = cloth.levels[come].name
         cloth.place.findings.report(
@@ -93,7 +104,7 @@ def rows_enough(node: syntax.EdgeLine, rate: Rate, come: int, to: int, cloth: Pi
             sizes=cloth.place.scope.only(few),
             low=low,
             to_level=node.to_level,
-            every=rate.rows,
+            every=rates[sizes.index(few[0])].rows,
             rows=cloth.at(to).per_size(rows, "there"),
         )
     return not few
@@ -104,8 +115,10 @@ def _up(rows: float) -> int:
     return 2 * ceil(rows / 2 - 1e-6)
 
 
-def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth: PieceCloth) -> tuple[PerSize, PerSize] | None:
-    """How far an edge moves at a rate, `outwards` 1 or -1, in cm: at the least and at the most, for a level may come out a row
+def far(
+    rates: Sequence[Rate], outwards: int, cast_off: PerSize, come: int, to: int, cloth: PieceCloth
+) -> tuple[PerSize, PerSize] | None:
+    """How far an edge moves at its rate, `outwards` 1 or -1, in cm: at the least and at the most, for a level may come out a row
     lower or higher than it is written, and a free one is anywhere. None when a fabric is not known."""
     fabric = cloth.below(to)
     lowest, highest = cloth.rows(come, to), cloth.rows(come, to, free=True)
@@ -114,7 +127,8 @@ def far(rate: Rate, outwards: int, cast_off: PerSize, come: int, to: int, cloth:
     ends = [2 * floor(rows / 2 + 1e-6) for rows in lowest], [_up(rows) for rows in highest]
     least, most = (
         tuple(
-            outwards * (rate.stitches * rate.moves(r) / fabric.stitches_per_cm + off) for r, off in zip(rows, cast_off, strict=True)
+            outwards * (rate.stitches * rate.moves(r) / fabric.stitches_per_cm + off)
+            for rate, r, off in zip(rates, rows, cast_off, strict=True)
         )
         for rows in ends
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
-from walewright.design.model import Chart, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
+from walewright.design.model import Chart, CountPerSize, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.fitting import leaves
 from walewright.design.pieces.openings import offset
@@ -63,22 +63,26 @@ def zone(
     arounds = dict.fromkeys(cloth.below(level) for level in range(low + 1, high + 1))
     if width is None or not all(_panel(fabric, around, what, node, findings) for around in arounds):
         return None
-    reach = {s: tuple(w / 2 for w in width) for s in SIDES}
+    reach = {s: tuple(w / 2 for w in width[0]) for s in SIDES}
     for at in range(low, high + 1):
         level = outline.levels[at]
         if not leaves(reach, centre, level.height, what, said("at-level", level=level.name), node.span, outline, place):
             return None
-    return Zone(node.fabric, node.from_level, node.to_level, width, centre, origin, node.repeats or 0)
+    return Zone(node.fabric, node.from_level, node.to_level, width[0], centre, origin, width[1])
 
 
 def _width(
     node: syntax.ZoneLine, fabric: Fabric, what: Said, place: AmountPlace, charts: Mapping[str, Chart | None]
-) -> PerSize | None:
-    """The width of a panel in cm. Stitches of a charted one are its own, and it may be so many repeats wide."""
+) -> tuple[PerSize, CountPerSize] | None:
+    """The width of a panel in cm, and how many repeats it is wide, if that is said. Stitches of a charted one are its own."""
     chart = charts.get(fabric.chart)
     if node.repeats is None or node.width is not None:
         here = AmountPlace(place.scope, place.findings, fabric) if fabric.chart else place
-        return here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
+        wide = here.across(node.width, said("width-of", of=what), POSITIVE) if node.width is not None else None
+        return None if wide is None else (wide, ())
+    repeats = numbered(node.repeats, place.scope, said("repeats-of", of=what), place.findings)
+    if repeats is None:
+        return None
     if not fabric.chart:
         place.findings.report(
             "repeats-without-chart",
@@ -86,24 +90,27 @@ def _width(
             (fabric.origin.span, "stitch"),
             helps=("give-width",),
             what=what,
-            repeats=node.repeats,
+            repeats=repeats[0],
             stitch=fabric.stitch,
         )
         return None
-    if not 1 <= node.repeats <= MOST_REPEATS:
+    wrong = tuple(s for s, n in zip(place.scope.sizes, repeats, strict=True) if not 1 <= n <= MOST_REPEATS)
+    if wrong:
+        first = repeats[place.scope.sizes.index(wrong[0])]
         place.findings.report(
-            "not-positive/repeats" if node.repeats < 1 else "absurd-count/repeats",
+            "not-positive/repeats" if first < 1 else "absurd-count/repeats",
             (node.span, "repeats"),
             notes=("possible",),
+            sizes=place.scope.only(wrong),
             what=what,
-            repeats=node.repeats,
+            repeats=first,
             most=MOST_REPEATS,
         )
         return None
     if chart is None:
         return None
-    stitches = chart.before + node.repeats * chart.repeat + chart.after
-    return tuple(stitches / fabric.stitches_per_cm for _ in place.scope.sizes)
+    stitches = (chart.before + n * chart.repeat + chart.after for n in repeats)
+    return tuple(n / fabric.stitches_per_cm for n in stitches), repeats
 
 
 def _panel(fabric: Fabric, around: Fabric | None, what: Said, node: syntax.ZoneLine, findings: Findings) -> bool:

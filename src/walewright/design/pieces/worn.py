@@ -106,7 +106,7 @@ class Worn:
         return node.owner, names[node.edge]
 
     def _length(self, expression: syntax.Expr, what: Said) -> PerSize | None:
-        return AmountPlace(self.scope, self.findings, None).across(expression, what, POSITIVE)
+        return AmountPlace(self.scope, self.findings, None, in_fabric=False).across(expression, what, POSITIVE)
 
     def _share(self, expression: syntax.Expr) -> PerSize | None:
         value = self.scope.value(expression)

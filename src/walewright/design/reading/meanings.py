@@ -112,7 +112,7 @@ def _wide(node: syntax.ZoneLine, _: Around) -> Idle | None:
     if node.repeats is None:
         return None
     return Idle(
-        said("repeats-wide", fabric=node.fabric, repeats=node.repeats),
+        said("repeats-wide", fabric=node.fabric, repeats=node.repeats if isinstance(node.repeats, int) else node.repeats.name),
         said("leave-one-width-out"),
     )
 
@@ -196,6 +196,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,
+        "hole_along": EVERYWHERE,
     },
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,

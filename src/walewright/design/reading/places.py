@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
-from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES
-from walewright.design.reading.values import Scope, Value
+from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, Dimension
+from walewright.design.reading.values import Here, Scope, Value
 from walewright.report.model import NOWHERE
 from walewright.report.said import BySize, Said, by_size
 from walewright.source import syntax
@@ -17,27 +17,29 @@ LONGEST_CM = 1000.0
 class AmountPlace:
     """Evaluates expressions where a length of the garment is meant; all results in cm per size."""
 
-    def __init__(self, scope: Scope, findings: Findings, fabric: Fabric | None) -> None:
+    def __init__(self, scope: Scope, findings: Findings, fabric: Fabric | None, in_fabric: bool = True) -> None:
         self.scope = scope
         self.findings = findings
         self.fabric = fabric
         """None when it is not known; then a count has no length, and nothing more is said of it."""
+        self.in_fabric = in_fabric
+        """Whether the place is in a fabric at all; a cord's length is not."""
 
     def across(self, expression: syntax.Expr, what: Said, least: float | None = None) -> PerSize | None:
         """A length across the work: cm, or stitches of the fabric here."""
-        value = self.scope.value(expression)
+        value = self.scope.value(expression, self._here(STITCHES))
         if value is None:
             return None
         if value.dimension == ROWS:
             self.findings.report("rows-across", (value.span, "rows"), helps=("width",), what=what)
             return None
-        if value.dimension == STITCHES:
+        if value.dimension == STITCHES and self.in_fabric:
             return self._checked(_over(value, self.fabric.stitches_per_cm), what, least, value) if self.fabric else None
         return self._length(value, what, least, "stitches")
 
     def up(self, expression: syntax.Expr, what: Said, least: float | None = None) -> PerSize | None:
         """A length up the work: cm, or rows of the fabric here."""
-        value = self.scope.value(expression)
+        value = self.scope.value(expression, self._here(ROWS))
         if value is None:
             return None
         if value.dimension == STITCHES:
@@ -46,6 +48,11 @@ class AmountPlace:
         if value.dimension == ROWS:
             return self._checked(_over(value, self.fabric.rows_per_cm), what, least, value) if self.fabric else None
         return self._length(value, what, least, "rows")
+
+    def _here(self, count: Dimension) -> Here | None:
+        if self.fabric is None:
+            return Here(count, None) if self.in_fabric else None
+        return Here(count, self.fabric.stitches_per_cm if count == STITCHES else self.fabric.rows_per_cm)
 
     def _length(self, value: Value, what: Said, least: float | None, count: str) -> PerSize | None:
         if not is_length(value, what, self.findings, count if self.fabric else ""):

@@ -10,15 +10,17 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from functools import partial
 
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Fabric, PerSize
-from walewright.design.reading.units import LENGTH, NUMBER, WORDS, Dimension, convert, written
+from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, WORDS, Dimension, convert, written
 from walewright.report.model import NOWHERE, Span
 from walewright.report.said import Said, only, said
 from walewright.source import syntax
 
-FUNCTIONS = ("min", "max", "round")
+ROUNDING = ("round", "round_up", "round_down")
+FUNCTIONS = ("min", "max", *ROUNDING)
 REGAUGED = "stitches"
 """The function that takes a width from one fabric to another."""
 
@@ -43,6 +45,21 @@ class Value:
 
     def on(self, span: Span) -> Value:
         return replace(self, span=span)
+
+
+@dataclass(frozen=True, slots=True)
+class Here:
+    """The place of an expression in the work: counts of this dimension, stitches across and rows up, are lengths there, so many to
+    the centimetre. None: the fabric is not known, and what would need it has no value; why not has been told."""
+
+    count: Dimension
+    per_cm: float | None
+
+    def length(self, value: Value) -> Value | None:
+        """A count as a length."""
+        if self.per_cm is None:
+            return None
+        return replace(value, amounts=tuple(a / self.per_cm for a in value.amounts), dimension=LENGTH)
 
 
 class Scope:
@@ -92,20 +109,21 @@ class Scope:
                 self._known[last] = self.value(self._lets[last].value)
                 path.popitem()
 
-    def value(self, expression: syntax.Expr) -> Value | None:
-        """The expression for every size, or None when something in it has been reported."""
+    def value(self, expression: syntax.Expr, here: Here | None = None) -> Value | None:
+        """The expression for every size, or None when something in it has been reported. `here`: where in the work it stands, so
+        that lengths and counts add up; what a name stands for has no such place."""
         if isinstance(expression, syntax.Number):
             return self._number(expression)
         if isinstance(expression, syntax.Name):
             return self.named(expression.name, expression.span)
         if isinstance(expression, syntax.Negative):
-            inner = self.value(expression.value)
+            inner = self.value(expression.value, here)
             return inner and Value(tuple(-a for a in inner.amounts), inner.dimension, expression.span)
         if isinstance(expression, syntax.Call):
-            return self._call(expression)
+            return self._call(expression, here)
         if isinstance(expression, syntax.Regauged):
             return self._regauged(expression)
-        return self._binary(expression)
+        return self._binary(expression, here)
 
     # ------------------------------------------------------------ kinds of expression
 
@@ -113,8 +131,8 @@ class Scope:
         read = literal(number, self._findings)
         return read and Value((read[0],) * len(self.sizes), read[1], number.span)
 
-    def _binary(self, expression: syntax.Binary) -> Value | None:
-        left, right = self.value(expression.left), self.value(expression.right)
+    def _binary(self, expression: syntax.Binary, here: Here | None) -> Value | None:
+        left, right = self.value(expression.left, here), self.value(expression.right, here)
         if left is None or right is None:
             return None
         pairs = tuple(zip(left.amounts, right.amounts, strict=True))
@@ -128,24 +146,29 @@ class Scope:
                 return None
             share = tuple(a / b for a, b in pairs)
             return self._bounded(Value(share, left.dimension.over(right.dimension), expression.span))
-        if not self.agree(left, right):
+        alike = self.alike((left, right), here)
+        if alike is None:
             return None
+        left, right = alike
+        pairs = tuple(zip(left.amounts, right.amounts, strict=True))
         sign = 1 if expression.op == "+" else -1
         return self._bounded(Value(tuple(a + sign * b for a, b in pairs), left.dimension, expression.span))
 
-    def _call(self, call: syntax.Call) -> Value | None:
+    def _call(self, call: syntax.Call, here: Here | None) -> Value | None:
         if call.function not in FUNCTIONS:
             self._findings.unknown("function", call.function, call.span, FUNCTIONS)
             return None
-        if not call.args or (call.function == "round" and len(call.args) != 2):
-            kind = "impossible-statement/round" if call.function == "round" else "impossible-statement/no-value"
+        rounding = call.function in ROUNDING
+        if not call.args or (rounding and len(call.args) != 2):
+            kind = "impossible-statement/round" if rounding else "impossible-statement/no-value"
             self._findings.report(kind, (call.span, "given"), function=call.function, count=len(call.args))
             return None
-        values = [self.value(a) for a in call.args]
-        given = [v for v in values if v is not None]
-        if len(given) < len(values) or not all(self.agree(given[0], v) for v in given[1:]):
+        values = [self.value(a, here) for a in call.args]
+        there = tuple(v for v in values if v is not None)
+        given = self.alike(there, here) if len(there) == len(values) else None
+        if given is None:
             return None
-        if call.function == "round" and min(given[1].amounts) <= 0:
+        if rounding and min(given[1].amounts) <= 0:
             self._findings.report("not-positive/step", (given[1].span, "step"), step=amount(min(given[1].amounts), ""))
             return None
         work = _WORK[call.function]
@@ -184,6 +207,16 @@ class Scope:
         self._findings.report("number-too-large", (value.span, "too-large"), helps=("check-units",), sizes=self.only(high))
         return None
 
+    def alike(self, values: tuple[Value, ...], here: Here | None) -> tuple[Value, ...] | None:
+        """Values that can be added or compared: of one dimension, or counts among lengths in their place, where all are lengths.
+        None where they cannot, which is told."""
+        kinds = {v.dimension for v in values}
+        if here is not None and kinds == {LENGTH, here.count}:
+            lengths = [here.length(v) if v.dimension == here.count else v for v in values]
+            known = tuple(v for v in lengths if v is not None)
+            return known if len(known) == len(lengths) else None
+        return values if all(self.agree(values[0], v) for v in values[1:]) else None
+
     def agree(self, one: Value, other: Value) -> bool:
         """Whether the two can be added or compared; told, with both places, when they cannot."""
         if one.dimension == other.dimension:
@@ -193,7 +226,7 @@ class Scope:
             "mixed-units",
             (one.span, "one"),
             (other.span, "other"),
-            helps=("write-unit",) if bare else (),
+            helps=("write-unit",) if bare else ("in-its-place",) if _in_a_place({one.dimension, other.dimension}) else (),
             one=one.dimension.kind,
             other=other.dimension.kind,
         )
@@ -239,15 +272,27 @@ def measured(number: syntax.Number, wanted: Dimension, what: Said, findings: Fin
     return None
 
 
-def _round(pair: tuple[float, ...]) -> float:
+def _in_a_place(dimensions: set[Dimension]) -> bool:
+    """Whether they would add up where a width or a height is written."""
+    return LENGTH in dimensions and bool(dimensions & {STITCHES, ROWS})
+
+
+def _rounded(pair: tuple[float, ...], lift: float) -> float:
+    """To a multiple of the second: the one at or below the first with so much of a step added."""
     value, step = pair
     if abs(value) > step * LARGEST:
         return value  # the step is lost in the last digit of the value
-    # Halves go up, as knitters round; the small lift keeps 0.5 written in binary from falling short of a half.
-    return math.floor(value / step + 0.5 + 1e-9) * step
+    return math.floor(value / step + lift) * step
 
 
-_WORK: dict[str, Callable[[tuple[float, ...]], float]] = {"min": min, "max": max, "round": _round}
+# Halves go up, as knitters round. The small share keeps 0.5, or a whole, from missing its step for the way it is written in binary.
+_LIFTS = {"round": 0.5 + 1e-9, "round_up": 1 - 1e-9, "round_down": 1e-9}
+
+_WORK: dict[str, Callable[[tuple[float, ...]], float]] = {
+    "min": min,
+    "max": max,
+    **{name: partial(_rounded, lift=lift) for name, lift in _LIFTS.items()},
+}
 
 
 def names(expression: syntax.Expr) -> Iterator[str]:
@@ -276,7 +321,7 @@ def words(expression: syntax.Expr) -> str:
         inner = words(expression.value)
         return f"-({inner})" if isinstance(expression.value, syntax.Binary) else f"-{inner}"
     if isinstance(expression, syntax.Call):
-        between = " to " if expression.function == "round" else ", "
+        between = " to " if expression.function in ROUNDING else ", "
         return f"{expression.function}({between.join(words(a) for a in expression.args)})"
     if isinstance(expression, syntax.Regauged):
         return f"{expression.function}({words(expression.value)} of {expression.of} in {expression.within})"

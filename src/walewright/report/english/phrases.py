@@ -73,8 +73,11 @@ PHRASES: dict[str, str] = {
     "place-of-buttonhole": "the place of the {which:term} buttonhole of {of}",
     "place-at": "the place of the edge of {of} at `{level}`",
     "point-of": "the point of {of}",
+    "repeats-of": "the repeats of {of}",
     "rest-outside": "what rests outside {of}",
     "start-of-piece": "the start of piece `{piece}`",
+    "rows-of-rate": "the rows of the rate to `{level}`",
+    "steps-to": "the steps to `{level}`",
     "swatch-of": "the swatch of {of}",
     "what-it-fits": "what `{name}` fits",
     "width-across": "the width of piece `{piece}` across at `{level}`",
@@ -178,6 +181,7 @@ PHRASES: dict[str, str] = {
     "one-yarn": "chart `{chart}` is in one yarn, so no colours meet in its rows",
     "edges-straight-up": "the edges of {what} go straight up, and nothing is shaped there",
     "parts-at-point": "{what} parts at a point, and no stitches are taken off there",
+    "as-wide-across": "piece `{piece}` is {width} wide there as it is, and goes on in the same fabric",
     "begins-as-slit": "{what} begins as a slit, and no stitches are taken off there",
 }
 TERMS: dict[str, tuple[str, str]] = {

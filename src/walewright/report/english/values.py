@@ -71,7 +71,10 @@ WORDINGS: dict[str, Wording] = {
     "mixed-units": Wording(
         "{one} and {other} do not mix",
         labels={"one": "{one}", "other": "{other}"},
-        helps={"write-unit": "write the bare number with its unit"},
+        helps={
+            "write-unit": "write the bare number with its unit",
+            "in-its-place": "write the sum where the width or the height is: there stitches and rows of the fabric are lengths",
+        },
     ),
     "name-expected": Wording(
         "`{parameter}` of shape `{shape}` is a {what:term}, and a quantity is given",

@@ -188,7 +188,7 @@ def place(piece: Piece, side: EdgeSide, level: str) -> PerSize | None:
     if level == piece.levels[0].name:
         return None if piece.start_most else at
     for run in piece.left if side == "left" else piece.right:
-        if run.most is not None or run.rate is not None:
+        if run.most is not None or run.rates:
             return None
         at = tuple(a + c for a, c in zip(at, run.change, strict=True))
         if run.to_level == level:
@@ -231,7 +231,9 @@ def _stepped(piece: Piece, level: str, times: int) -> Piece:
     def edge(runs: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
         plain = ShapingWay("simple")
         return tuple(
-            replace(run, path="steps", steps=times, way=plain) if (run.to_level, run.path) == (level, "slope") else run
+            replace(run, path="steps", steps=(times,) * len(run.change), way=plain)
+            if (run.to_level, run.path) == (level, "slope")
+            else run
             for run in runs
         )
 

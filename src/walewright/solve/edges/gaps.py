@@ -124,7 +124,7 @@ def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: S
     nothing: PerSizeTerms = (NOTHING,) * len(design.sizes)
     return [
         new(draft, design, piece, f"{opening.name} {r.path} to {r.to_level}")
-        if r.rate is not None or (r.path == "steps" and any(r.change))
+        if bool(r.rates) or (r.path == "steps" and any(r.change))
         else nothing
         for r in runs
     ]
@@ -171,7 +171,7 @@ def _alike(
             level = "" if last else run.to_level
             wanted = tuple(w * per for w in least)
             after.append(now)
-            if run.rate is not None:
+            if run.rates:
                 continue
             quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level)
             want_range(draft, quantity, tuple(w * per for w in most), most)
@@ -247,7 +247,7 @@ def _moving(
             signs = [1 if c >= 0 else -1 for c in run.change]
             now = tuple(t + s * m for t, m, s in zip(now, move, signs, strict=True))
             after.append(now)
-            if run.rate is not None:
+            if run.rates:
                 continue
             per_cm = fabric_below(design, piece, run.to_level).stitches_per_cm
             least, most = (tuple(abs(c) for c in changes) for changes in (run.change, run.most or run.change))
@@ -260,7 +260,7 @@ def _moving(
                 wanted=tuple(c * per_cm for c in least),
                 cm=least,
                 unit="st",
-                tolerance=(float(1 + run.steps / 2),) * len(design.sizes),
+                tolerance=tuple(1 + n / 2 for n in run.steps or (0,) * len(design.sizes)),
                 clause=said("part-moves", **edge),
             )
             want_range(draft, quantity, tuple(c * per_cm for c in most), most)

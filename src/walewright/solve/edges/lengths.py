@@ -193,9 +193,9 @@ def _sideways(
         moved -= cast
     wide = abs(run.change[size]) - run.cast_off[size]
     if run.path == "steps":
-        return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps, run.steps, fabric))
-    if run.rate is not None:
-        return found.plus(_paced(run, run.rate, edge.step[number], edge.pairs(number), fabric))
+        return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps[size], run.steps[size], fabric))
+    if run.rates:
+        return found.plus(_paced(run, run.rates[size], edge.step[number], edge.pairs(number), fabric))
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise, product
 
-from walewright.design.model import Design, EdgeRun, Opening, Piece, Rate
+from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Lines, RuleKind, asks
 from walewright.solve.algebra.sums import Linear, Terms
@@ -95,8 +95,8 @@ def _edge_rules(draft: Draft, edge: _Edge) -> None:
             _across(draft, edge, run, number)
             continue
         _one_way(draft, edge, run, number)
-        if run.rate is not None:
-            _at_rate(draft, edge, run, run.rate, number)
+        if run.rates:
+            _at_rate(draft, edge, run, number)
         else:
             _room(draft, edge, run, number)
 
@@ -118,11 +118,11 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
         if terms.step[number]:
             sign = terms.ways[number][0]
             # After a cast-off the steps divide what is left; a rate goes on from it.
-            times = run.rate.stitches if run.rate is not None else run.steps
+            times = run.rates[i].stitches if run.rates else run.steps[i]
             steps = times * terms.step[number] + terms.cast_off[number]
             lines.append((i, away.equals(sign * steps)))
     count = len(edge.terms)
-    asks(draft, said("moves-one-way", edge=which, steps=run.steps, run=number), (run.origin,), lines, count)
+    asks(draft, said("moves-one-way", edge=which, steps=max(run.steps, default=0), run=number), (run.origin,), lines, count)
     if run.way.kind == "fashioned" and edge.outwards > 0 and not may_lean(edge.piece):
         need = run.way.inset + 1
         lines = [(i, place >= need) for i, e in enumerate(edge.terms) for place in (e.before(number), e.after[number])]
@@ -180,13 +180,20 @@ def partings(piece: Piece, run: EdgeRun, number: int, runs: Sequence[EdgeRun]) -
     return sum(parts(opening) for opening in piece.openings)
 
 
-def _at_rate(draft: Draft, edge: _Edge, run: EdgeRun, rate: Rate, number: int) -> None:
+def _at_rate(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     """As many moves as there are so many rows in the run: at least one."""
     lines: Lines = []
-    for i, terms in enumerate(edge.terms):
+    for i, (terms, rate) in enumerate(zip(edge.terms, run.rates, strict=True)):
         over = 2 * terms.pairs(number) - rate.rows * terms.step[number]
         lines += [(i, over.within(rate.spare, rate.spare + rate.rows - 1)), (i, terms.step[number] >= 1)]
-    clause = said("moves-at-rate", edge=_named(edge, run), stitches=rate.stitches, rows=rate.rows, level=run.to_level, run=number)
+    clause = said(
+        "moves-at-rate",
+        edge=_named(edge, run),
+        stitches=run.rates[0].stitches,
+        rows=run.rates[0].rows,
+        level=run.to_level,
+        run=number,
+    )
     asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
 
@@ -196,7 +203,7 @@ def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     every = 1
     parts = partings(edge.piece, run, number, edge.runs) if edge.outwards > 0 else 0
     for i, terms in enumerate(edge.terms):
-        found = [_rows_for(edge, run, terms, number, way, parts) for way in terms.ways[number]]
+        found = [_rows_for(edge, run, terms, number, way, (parts, run.steps[i] if run.steps else 0)) for way in terms.ways[number]]
         lines += [(i, line) for line, _ in found]
         # The way that is written comes first; the other one is only what whole repeats may leave of it.
         every = max(every, found[0][1])
@@ -211,14 +218,16 @@ def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
     asks(draft, clause, (run.origin,), lines, len(edge.terms))
 
 
-def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int, parts: int) -> tuple[Linear, int]:
-    """The rows that a run's moves that `way` need, and once in how many rows it moves."""
+def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int, parted: tuple[int, int]) -> tuple[Linear, int]:
+    """The rows that a run's moves that `way` need, and once in how many rows it moves. `parted`: how often the piece parts or
+    rejoins within it, and in how many steps it goes."""
+    parts, steps = parted
     pairs, cast, outer = terms.pairs(number), terms.cast_off[number], edge.outwards > 0
     size = way * terms.moved(number) - cast
     inwards = edge.outwards * way < 0
     at_once = run.way.at_once if inwards else 1
     if run.path == "steps":
-        return pairs >= run.steps + (1 if outer or cast else 0) + parts, 2
+        return pairs >= steps + (1 if outer or cast else 0) + parts, 2
     if at_once > 1 or (run.path == "slope" and (inwards or run.way.kind == "fashioned")):
         # One move every row; after a cast-off the first move waits for the other end's turn, and an increase needs a stitch
         # below the last row's to be filled from.

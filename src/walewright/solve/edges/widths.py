@@ -53,7 +53,7 @@ def panel_slots(design: Design, piece: Piece, zone: Zone, size: int) -> tuple[in
     beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
     if fabric.stitch == "chart":
         chart = design.chart(fabric.chart)
-        stitches = chart_width(chart, zone.repeats or panel_repeats(chart, wanted, parity))
+        stitches = chart_width(chart, zone.repeats[size] if zone.repeats else panel_repeats(chart, wanted, parity))
         first = placed_right(piece, stitches, centre * beside)
     else:
         stitches = _panel(wanted, parity)

@@ -20,22 +20,35 @@ from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 EVEN = 2
 
 
-def paced(rate: Rate, whose: str, spans: Sequence[ShapingSpan], begin: Sequence[int]) -> tuple[tuple[ShapingPhrase, ...], ...]:
-    """The phrases of every size. `begin` is where the first gap is counted from. All sizes begin alike if they can: after a whole
-    gap, so that it is read as all others are, or else after half of one, where the line of that rate has come to half a move."""
-    firsts = [_firsts(rate, whose, span) for span in spans]
-    common = next((at for at in firsts[0] if all(at in of_size for of_size in firsts)), None)
+def paced(
+    rates: Sequence[Rate], whose: str, spans: Sequence[ShapingSpan], begin: Sequence[int]
+) -> tuple[tuple[ShapingPhrase, ...], ...]:
+    """The phrases of every size at its rate. `begin` is where the first gap is counted from. All sizes begin alike if they can:
+    after a whole gap, so that it is read as all others are, or else after half of one, where the line of that rate has come to
+    half a move."""
+    firsts = [_firsts(rate, whose, span) for rate, span in zip(rates, spans, strict=True)]
+    begins = _begins(rates, firsts)
     made: list[list[ShapingPhrase]] = []
-    for span, own, start in zip(spans, firsts, begin, strict=True):
-        first = common if common is not None else own[0]
+    for rate, span, first, start in zip(rates, spans, begins, begin, strict=True):
         rows = [_made_at(rate, whose, span, first + n * rate.rows) for n in range(_moves(rate, span))]
         gaps = [after - before for before, after in pairwise([start if span.cast_off else 0, *rows])]
         by = span.sign * rate.stitches
-        made.append([ShapingPhrase((gap,), (by,), len(list(alike))) for gap, alike in groupby(gaps)])
+        made.append([ShapingPhrase((gap,), (by,), len(list(same))) for gap, same in groupby(gaps)])
     longest = max(len(phrases) for phrases in made)
-    for span, phrases in zip(spans, made, strict=True):
+    for rate, span, phrases in zip(rates, spans, made, strict=True):
         phrases += [ShapingPhrase((rate.rows,), (span.sign * rate.stitches,), 0)] * (longest - len(phrases))
     return tuple(map(tuple, made))
+
+
+def _begins(rates: Sequence[Rate], firsts: Sequence[Sequence[int]]) -> list[int]:
+    """After which row each size begins: all after the same one; or, of rates that differ, all after a whole gap, or else none, so
+    that one text can have them."""
+    if len(set(rates)) == 1:
+        common = next((at for at in firsts[0] if all(at in of_size for of_size in firsts)), None)
+        return [own[0] if common is None else common for own in firsts]
+    if all(rate.rows in own for rate, own in zip(rates, firsts, strict=True)):
+        return [rate.rows for rate in rates]
+    return [next((at for at in own if at != rate.rows), own[0]) for rate, own in zip(rates, firsts, strict=True)]
 
 
 def _moves(rate: Rate, span: ShapingSpan) -> int:
@@ -86,15 +99,19 @@ def rates_not_kept(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
     for number, piece in enumerate(design.pieces):
         told: set[str] = set()
         for index, run, whose in _outer_runs(piece):
-            if run.rate is None or run.origin.path in told:
+            if not run.rates or run.origin.path in told:
                 continue
             sized = [pieces[number] for pieces in garments]
-            rows = [_in_the_way(run.rate, whose, of_size, index) for of_size in sized]
+            own = tuple(zip(run.rates, sized, strict=True))
+            rows = [_in_the_way(rate, whose, of_size, index) for rate, of_size in own]
             if any(rows):
                 told.add(run.origin.path)
-                tried = (replace(run.rate, rows=run.rate.rows + more) for more in OTHERS if run.rate.rows + more > 0)
+                rate = next(r for r, where in zip(run.rates, rows, strict=True) if where)
+                # Of rates that differ by size none is proposed: each has another.
+                more = OTHERS if len(set(run.rates)) == 1 else ()
+                tried = (replace(rate, rows=rate.rows + by) for by in more if rate.rows + by > 0)
                 other = next((r for r in tried if not any(_in_the_way(r, whose, of_size, index) for of_size in sized)), None)
-                yield _not_kept(design, piece, run, run.rate, rows, other)
+                yield _not_kept(design, piece, run, rate, rows, other)
 
 
 def _outer_runs(piece: Piece) -> Iterator[tuple[int, EdgeRun, str]]:

@@ -24,8 +24,8 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple[S
         return tuple(_across(run, span) for span in spans)
     begin = [_cast_off_gap(whose, span) for span in spans]
     by_twos = run.way.at_once > 1 and run.path != "steps"
-    if run.rate is not None:
-        rest: tuple[tuple[ShapingPhrase, ...], ...] | None = paced(run.rate, whose, spans, begin)
+    if run.rates:
+        rest: tuple[tuple[ShapingPhrase, ...], ...] | None = paced(run.rates, whose, spans, begin)
     else:
         rest = (_curved if line_of(run.path) is not straight and not by_twos else _even)(run, spans, begin, whose)
     if rest is None:

@@ -30,8 +30,21 @@ def sized_pieces(
     """A piece in every size. A mirror image has its model's schedule, moved to the carriage sides of its own edges. Schedules are
     of one form in all sizes, or (not `together`) each is as plain as it can be by itself."""
     turned = _turned(design, piece)
-    outlines = _outlines(piece, terms, values, turned) if together else [_outlines(piece, (t,), values, turned)[0] for t in terms]
+    if together:
+        outlines = _outlines(piece, terms, values, turned)
+    else:
+        outlines = [_outlines(_in_size(piece, i), (t,), values, turned)[0] for i, t in enumerate(terms)]
     return tuple(_piece(design, piece, t, values, outline, i) for i, (t, outline) in enumerate(zip(terms, outlines, strict=True)))
+
+
+def _in_size(piece: Piece, size: int) -> Piece:
+    """The piece with the steps and rates of one size on its edges, as it is scheduled by itself."""
+
+    def alone(runs: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
+        return tuple(replace(run, steps=run.steps[size : size + 1], rates=run.rates[size : size + 1]) for run in runs)
+
+    openings = tuple(replace(opening, left=alone(opening.left), right=alone(opening.right)) for opening in piece.openings)
+    return replace(piece, left=alone(piece.left), right=alone(piece.right), openings=openings)
 
 
 def _outlines(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned: bool) -> list[_Outline]:
@@ -83,10 +96,10 @@ def _edge(
                 to_row=2 * edge.to_rows[number].at(values),
                 change=sign * edge.moved(number).at(values),
                 cast_off=edge.cast_off[number].at(values),
-                steps=run.steps if run.path == "steps" else 0,
+                steps=run.steps[size] if run.steps else 0,
                 parted=between,
             )
-            for edge, between in zip(edges, parted, strict=True)
+            for size, (edge, between) in enumerate(zip(edges, parted, strict=True))
         ]
         sized = (turned_runs if turned else edge_runs)(run, whose, spans)
         assert sized is not None, f"no room at the edge to {run.to_level}, though its rule holds"
