@@ -75,6 +75,8 @@ PLACES: dict[str, str] = {
     "at/chart-stitches": "row {row}, under the chart {chart}: stitches",
     "at/stretch-begins": "where the stretch of the {piece} {edge} begins",
     "at/stretch-ends": "where the stretch of the {piece} {edge} ends",
+    "at/gained": "row {row}, stitch gained at needle {needle}",
+    "at/lost": "row {row}, stitch lost at needle {needle}",
     "at/edge-rows": "row {row}, {side:term} edge: rows",
     "at/first-row": "the first row",
     "at/hung-back": "row {row}, hung back {side:term} of the centre",
