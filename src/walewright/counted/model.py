@@ -51,6 +51,8 @@ class SizedRun:
     origin: Origin
     across: bool = False
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
+    half_gaps: bool = False
+    """Of such a one: there is half a gap at each end."""
 
     def changes(self) -> Iterator[tuple[int, int]]:
         """(row, stitches) of each move, rows rising."""

@@ -227,6 +227,11 @@ def _facing(facing: WornFacing) -> str:
     return f"{facing} side facing" if facing else ""
 
 
+def _across(across: syntax.AcrossLine) -> str:
+    head = f"across to {expression(across.width)} wide at {across.level}"
+    return _options(head, ["half a gap at each end" if across.half_gaps else ""])
+
+
 def _opening(opening: syntax.OpeningLine) -> str:
     head = f"opening {opening.name} {expression(opening.width)} wide {_between(opening.from_level, opening.to_level)}"
     return _options(head, [_offset(opening.offset), _closed(opening.taken)])
@@ -244,7 +249,18 @@ def _buttonholes(holes: syntax.ButtonholesLine) -> str:
 
 def _wedge(wedge: syntax.WedgeLine) -> str:
     place = f"at {WEDGE_EDGES[wedge.edge]} {_between(wedge.from_level, wedge.to_level)}"
-    return _options(f"wedge {expression(wedge.width)} wide {place}", [HOLDING[wedge.kind], _maybe("resting", wedge.rest)])
+    return _options(
+        f"wedge {expression(wedge.width)} wide {place}", [HOLDING[wedge.kind], _maybe("resting", wedge.rest), _larger(wedge)]
+    )
+
+
+def _shoulders(shoulders: syntax.Shoulders) -> str:
+    whose = "shoulders" if shoulders.edge == "both" else f"{shoulders.edge} shoulder"
+    return _options(f"{whose} held from {shoulders.from_level}", [_larger(shoulders)])
+
+
+def _larger(held: syntax.WedgeLine | syntax.Shoulders) -> str:
+    return "larger steps last" if held.larger_last else ""
 
 
 def _zone(zone: syntax.ZoneLine) -> str:
@@ -362,7 +378,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Levels: _levels,
     syntax.Start: _start,
     syntax.EdgeLine: _edge,
-    syntax.AcrossLine: lambda s: f"across to {expression(s.width)} wide at {s.level}",
+    syntax.AcrossLine: _across,
     syntax.OpeningLine: _opening,
     syntax.Neck: _neck,
     syntax.SlotLine: _slot,
@@ -376,7 +392,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Use: _use,
     syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",
     syntax.NeededLine: needed,
-    syntax.Shoulders: lambda s: f"{'shoulders' if s.edge == 'both' else s.edge + ' shoulder'} held from {s.from_level}",
+    syntax.Shoulders: _shoulders,
     syntax.End: lambda s: f"end {ENDS[s.way]}",
     syntax.BandLine: _band,
     syntax.JoinLine: _join,

@@ -143,6 +143,8 @@ class EdgeRun:
     origin: Origin
     most: PerSize | None = None
     rates: tuple[Rate, ...] = ()
+    half_gaps: bool = False
+    """Of path "across": the first and the last changed needle are half as far from the ends as from each other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,6 +217,8 @@ class Wedge:
     width: PerSize | None = None
     kind: WedgeKind = "in"
     rest: PerSize | None = None
+    larger_last: bool = False
+    """Of steps that differ by a stitch the larger ones are the inner ones, not the outer ones."""
 
 
 @dataclass(frozen=True, slots=True)
