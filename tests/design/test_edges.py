@@ -118,6 +118,7 @@ def test_a_move_the_wrong_way_is_told_as_one(line: str, moves: str, help_: str) 
         ("edges slope by 11 cm at low, two at once", "two-at-once-outwards"),
         ("across to 81 cm wide at hem", "across-too-far"),
         ("across to 80 cm wide at hem", None),
+        ("across to 40 cm wide at hem", "without-effect"),
         ("across to 30 cm wide at top", "across-elsewhere"),
         ("edges slope to between 30 cm and 20 cm wide at low", "range-falls"),
     ],
@@ -134,6 +135,13 @@ def test_across_too_far_both_ways_names_the_sizes_that_its_figure_is_for() -> No
     assert (said.code, said.sizes) == ("across-too-far", ("S",))
     assert "more than doubled" in in_english(said).message
     assert in_english(said).helps == ("write at most S 80 cm",)
+
+
+def test_as_wide_across_in_another_fabric_is_another_number_of_stitches() -> None:
+    other = "\nfabric other\n    stocking stitch in wool at tension 4\n    swatch 40 stitches by 60 rows = 10 cm by 10 cm, 8 g\n"
+    for fabric, codes in (("plain", ["without-effect"]), ("other", [])):
+        lines = ("edges straight to low", "across to 40 cm wide at low", f"fabric {fabric} from low to top")
+        assert [c for c in told(piece(*lines, levels="hem 0 cm, low 10 cm, top length") + other) if c != "unused-name"] == codes
 
 
 def test_across_twice_at_a_level() -> None:

@@ -11,6 +11,7 @@ import pytest
 from tests.laws.code_tree import dotted, modules, stage, tree
 
 LONGEST_FILE = 400
+LONGEST_FUNCTION = 60
 DOORS = {"world", "cli"}
 """Where files, the clock, the environment and the terminal may be touched."""
 
@@ -76,6 +77,23 @@ def test_the_law_sees_an_impurity(text: str) -> None:
 @pytest.mark.parametrize("path", modules(), ids=dotted)
 def test_a_file_is_short(path: Path) -> None:
     assert len(path.read_text(encoding="utf-8").splitlines()) <= LONGEST_FILE
+
+
+def too_long(module: ast.Module) -> list[str]:
+    """Functions, at whatever depth, of more lines than can be read at a glance."""
+    made = (n for n in ast.walk(module) if isinstance(n, ast.FunctionDef | ast.AsyncFunctionDef))
+    lengths = ((node.name, (node.end_lineno or node.lineno) - node.lineno + 1) for node in made)
+    return [f"{name}: {lines} lines" for name, lines in lengths if lines > LONGEST_FUNCTION]
+
+
+@pytest.mark.parametrize("path", modules(), ids=dotted)
+def test_a_function_is_short(path: Path) -> None:
+    assert too_long(tree(path)) == []
+
+
+@pytest.mark.parametrize(("lines", "found"), [(LONGEST_FUNCTION - 1, []), (LONGEST_FUNCTION, ["f: 61 lines"])])
+def test_a_long_function_is_found(lines: int, found: list[str]) -> None:
+    assert too_long(ast.parse("class C:\n    def f():\n" + "        x = 1\n" * lines)) == found
 
 
 def undocumented(module: ast.Module) -> list[str]:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from walewright.design.charts.grids import chart, first_row, uses_of
 from walewright.design.findings import Findings, broken
-from walewright.design.model import Design, Fabric
+from walewright.design.model import Chart, Design, Edition, Fabric, Finished, MachineProfile, Requirement, Yarn
 from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
@@ -154,6 +154,26 @@ def _meant(
     return found, whole, findings, None if findings.failed or lost else design
 
 
+@dataclass(frozen=True, slots=True)
+class _Materials:
+    """Bed, yarns, charts and fabrics by name; the source's `own` ones, and those that are knitted with. What was not understood is
+    None."""
+
+    own_machine: MachineProfile | None
+    machine: MachineProfile | None
+    own_yarns: Mapping[str, Yarn | None]
+    yarns: Mapping[str, Yarn | None]
+    charts: Mapping[str, Chart | None]
+    own_fabrics: Mapping[str, Fabric | None]
+    fabrics: Mapping[str, Fabric | None]
+
+    def edition(self, sizes: tuple[str, ...], rows: GradedRows, found: Uses) -> Edition | None:
+        """What the source itself says; None where its bed was not understood."""
+        if self.own_machine is None:
+            return None
+        return edition(sizes, rows.rows.values(), self.own_fabrics.values(), self.own_yarns.values(), self.own_machine, found)
+
+
 class _Reading:
     """One reading of one tree."""
 
@@ -172,20 +192,86 @@ class _Reading:
 
     def design(self, lines_lost: bool) -> Design | None:
         findings = self.findings
+        title, table, bed, finish = self._heads(lines_lost)
+        stuff = self._materials(bed)
+        self._idle_shapes()
+        if table is None:
+            # Without sizes no expression has a value; the rest waits for them.
+            return None
+        written, graded, scope = self._sizes(table, stuff.fabrics)
+        edgings = self._by_name(self.every(syntax.EdgingLine), lambda n: edging(n, stuff.fabrics, scope, findings))
+        known = edge_names(worked := self.every(syntax.PieceBlock))
+        first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
+        made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, known, findings, first_rows))
+        bands = [band(n, known, edgings, stuff.fabrics, scope, findings) for n in self.every(syntax.BandLine)]
+        order = (*self.every(syntax.JoinLine), *(finish.body if finish else ()))
+        joins = [join(n, known, made, edgings, stuff.fabrics, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
+        closed(edgings.values(), made.values(), bands, joins, findings)
+        free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
+        cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
+        child = table_of_children(table)
+        if child is not None:
+            look_after(child, worked, self.every(syntax.CordLine), findings)
+        else:
+            drawn_through(cords, made, bands, (edgings, stuff.fabrics, stuff.charts), findings)
+        worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
+        finished, required = self._claims(worn, scope)
+        needs = [needed(n, worn, bands, findings) for n in self.every(syntax.NeededLine)]
+        source = stuff.edition(table.names, written, self.found)
+        if title is None or stuff.machine is None or source is None:
+            return None
+        return Design(
+            file=self.tree.file,
+            title=title.title,
+            texts=texts(title, self.tree, self.found, (table.names, graded.sizes), findings),
+            sizes=graded.sizes,
+            measurements=_there(graded.rows.values()),
+            machine=stuff.machine,
+            yarns=_there(stuff.yarns.values()),
+            fabrics=_there(stuff.fabrics.values()),
+            edgings=_there(edgings.values()),
+            pieces=_there(made.values()),
+            bands=_there(bands),
+            joins=_there(joins),
+            requirements=_there(required),
+            making_up=tuple(t.text for t in order if isinstance(t, syntax.TextLine)),
+            joins_before=_joins_before(order),
+            cords=_there(cords),
+            free=tuple(edge for names in _there(free) for edge in names),
+            finished=_there(finished),
+            passages=_there(worn.passage(n) for n in self.every(syntax.Through)),
+            laps=_there(worn.lap(n) for n in self.every(syntax.LapLine)),
+            bodies=companions(table, graded, self.shipped),
+            for_children=child is not None,
+            charts=_there(stuff.charts.values()),
+            cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
+            edition=source,
+            given=given(source, graded.rows, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
+            needed=_there(needs),
+            photograph=photograph(title, findings),
+        )
+
+    def _heads(
+        self, lines_lost: bool
+    ) -> tuple[syntax.PatternBlock | None, syntax.Sizes | None, syntax.MachineBlock | None, syntax.MakingUp | None]:
+        """What there is one of. What lacks is told, and what has the name of another."""
+        findings = self.findings
         title = findings.one("pattern", self.every(syntax.PatternBlock), said("the-source"))
         table = findings.one("sizes", self.every(syntax.Sizes), said("the-source"))
         bed = findings.one("machine", self.every(syntax.MachineBlock), said("the-source"))
         finish = findings.one("making up", self.every(syntax.MakingUp), said("the-source"))
         if table is not None and not table.names:
             table = None
-        worked = self.every(syntax.PieceBlock)
         self._misplaced()
-        parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", worked or None))
+        parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", self.every(syntax.PieceBlock) or None))
         lacking = [what for what, node in parts if node is None]
         if lacking and not lines_lost and self.tree.statements:
             findings.report("missing-part/source", (Span(self.tree.file, 0, 0), ""), lacking=tuple(lacking))
         self._repeated_names()
+        return title, table, bed, finish
 
+    def _materials(self, bed: syntax.MachineBlock | None) -> _Materials:
+        findings = self.findings
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
         knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
         yarn_lines = self.every(syntax.YarnLine)
@@ -202,70 +288,7 @@ class _Reading:
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
         yarns = in_place_of(yarns, own_yarns, fabrics.values())
-        self._idle_shapes()
-        if table is None:
-            # Without sizes no expression has a value; the rest waits for them.
-            return None
-        written, graded, scope = self._sizes(table, fabrics)
-        look_for_disagreement(table, graded, self.found, findings)
-        tell_unmoved(self.written, self.tree, graded, self.changes, findings)
-        edgings = self._by_name(self.every(syntax.EdgingLine), lambda n: edging(n, fabrics, scope, findings))
-        known = edge_names(worked)
-        first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
-        made = pieces(worked, Workroom(scope, fabrics, charts, edgings, knitted, known, findings, first_rows))
-        bands = [band(n, known, edgings, fabrics, scope, findings) for n in self.every(syntax.BandLine)]
-        order = (*self.every(syntax.JoinLine), *(finish.body if finish else ()))
-        joins = [join(n, known, made, edgings, fabrics, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
-        closed(edgings.values(), made.values(), bands, joins, findings)
-        free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
-        cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
-        child = table_of_children(table)
-        if child is not None:
-            look_after(child, worked, self.every(syntax.CordLine), findings)
-        else:
-            drawn_through(cords, made, bands, (edgings, fabrics, charts), findings)
-        worn = Worn(made, {b.name for b in bands if b is not None}, known, scope, findings)
-        finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
-        told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
-        required = [requirement(n, worn.measured(n.left), told, scope, findings) for n in self.every(syntax.Require)]
-        needs = [needed(n, worn, bands, findings) for n in self.every(syntax.NeededLine)]
-        if title is None or knitted is None or own_machine is None:
-            return None
-        source = edition(table.names, written.rows.values(), own_fabrics.values(), own_yarns.values(), own_machine, self.found)
-        return Design(
-            file=self.tree.file,
-            title=title.title,
-            texts=texts(title, self.tree, self.found, (table.names, graded.sizes), findings),
-            sizes=graded.sizes,
-            measurements=_there(graded.rows.values()),
-            machine=knitted,
-            yarns=_there(yarns.values()),
-            fabrics=_there(fabrics.values()),
-            edgings=_there(edgings.values()),
-            pieces=_there(made.values()),
-            bands=_there(bands),
-            joins=_there(joins),
-            requirements=_there(required),
-            making_up=tuple(t.text for t in order if isinstance(t, syntax.TextLine)),
-            joins_before=tuple(
-                sum(isinstance(n, syntax.JoinLine) for n in order[:at])
-                for at, t in enumerate(order)
-                if isinstance(t, syntax.TextLine)
-            ),
-            cords=_there(cords),
-            free=tuple(edge for names in _there(free) for edge in names),
-            finished=_there(finished),
-            passages=_there(worn.passage(n) for n in self.every(syntax.Through)),
-            laps=_there(worn.lap(n) for n in self.every(syntax.LapLine)),
-            bodies=companions(table, graded, self.shipped),
-            for_children=child is not None,
-            charts=_there(charts.values()),
-            cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
-            edition=source,
-            given=given(source, graded.rows, fabrics, yarns, knitted, self.changes),
-            needed=_there(needs),
-            photograph=photograph(title, findings),
-        )
+        return _Materials(own_machine, knitted, own_yarns, yarns, charts, own_fabrics, fabrics)
 
     def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[GradedRows, GradedRows, Scope]:
         """The size table as written and with the knitter's changes, and the scope of all names with a value; every `let` worked
@@ -280,7 +303,16 @@ class _Reading:
         scope = Scope(findings, graded.sizes, graded.values(), lets, fabrics)
         for name, node in lets.items():
             scope.named(name, node.span)
+        look_for_disagreement(table, graded, self.found, findings)
+        tell_unmoved(self.written, self.tree, graded, self.changes, findings)
         return written, graded, scope
+
+    def _claims(self, worn: Worn, scope: Scope) -> tuple[list[Finished | None], list[Requirement | None]]:
+        """What the finished garment is to measure."""
+        finished = [worn.finished(n) for n in self.every(syntax.FinishedLine)]
+        told = {f.name: f.measured for f in finished if f is not None and f.measured is not None}
+        lines = self.every(syntax.Require)
+        return finished, [requirement(n, worn.measured(n.left), told, scope, self.findings) for n in lines]
 
     def _by_name(self, nodes: tuple[NamedPart, ...], make: Callable[[NamedPart], MadeOf | None]) -> dict[str, MadeOf | None]:
         """Everything of a kind by name, in the order of the source; the first of two with one name counts."""
@@ -333,6 +365,12 @@ class _Reading:
         for statement in self.tree.statements:
             if not isinstance(statement, TOP_LEVEL):
                 self.findings.report("impossible-statement/at-margin", (statement.span, "alone"))
+
+
+def _joins_before(order: Sequence[syntax.Statement]) -> tuple[int, ...]:
+    """How many joins come before each step of making up."""
+    texts = (at for at, node in enumerate(order) if isinstance(node, syntax.TextLine))
+    return tuple(sum(isinstance(n, syntax.JoinLine) for n in order[:at]) for at in texts)
 
 
 def _there(made: Iterable[MadeOf | None]) -> tuple[MadeOf, ...]:

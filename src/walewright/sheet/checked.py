@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, sentence
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
@@ -14,7 +15,7 @@ ABSENT = TableCell("–")
 
 def checked(guide: Guide, proof: Proof, units: str) -> Checked:
     """The proof's tables. Lengths in cm, or in inches where `units` is "in"."""
-    sizes = tuple(s.size.replace("_", " ") for s in proof.sizes)
+    sizes = tuple(name_of(s.size) for s in proof.sizes)
     names = dict.fromkeys(p.name for s in proof.sizes for p in s.pieces)
     pieces = tuple(_piece_table(guide, proof, name, sizes, units) for name in names if _measured(proof, name))
     return Checked(_words(guide, proof), pieces, _whole_table(guide, proof, sizes, units))
@@ -85,7 +86,7 @@ def _seam(guide: Guide, proof: Proof, join: int, units: str) -> Row:
     joins = [next((j for j in s.joins if j.join == join), None) for s in proof.sizes]
     in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
     return Row(
-        sentence(next(j.text for j in joins if j is not None).replace("_", " ")),
+        sentence(name_of(next(j.text for j in joins if j is not None))),
         tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
         note=guide.say("checked/rows" if in_rows else "checked/in" if units == "in" else "checked/cm"),
     )

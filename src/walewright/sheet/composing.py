@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
-from walewright.figures.measures import MeasuredPiece, measured
+from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
@@ -39,16 +39,26 @@ def compose(
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
     body. `picture` is the photograph that the design names, read and made ready."""
-    # On the page a size is called as people say it: "3 months".
-    design = replace(design, sizes=tuple(size.replace("_", " ") for size in design.sizes))
-    instructions = replace(instructions, sizes=design.sizes)
+    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
+    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture)
+
+
+def _sheet(
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    options: PageOptions,
+    fit: Fit | None,
+    picture: ReadyPicture | None,
+) -> Sheet:
+    """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     drawings = _drawings(guide, design, pieces, counts, options.units)
     sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
     charted = charts(guide, design, counts, instructions, proof)
-    texts = {
-        key: tuple(text for k, text in design.texts if k == key) for key in ("summary", "difficulty", "story", "note", "designer")
-    }
+    texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
     return Sheet(
         language=guide.code,
         paper={"a4": "A4", "letter": "letter"}[options.paper],
@@ -93,6 +103,10 @@ def compose(
         regrade=regrading.to_regrade(guide, design, options.units),
         photograph=_photograph(design, picture),
     )
+
+
+def _texts(design: Design, key: str) -> tuple[str, ...]:
+    return tuple(text for at, text in design.texts if at == key)
 
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:

@@ -86,7 +86,7 @@ def _offered(guide: Guide, choices: Iterable[Choice]) -> Iterator[tuple[str, str
 
 def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
     if len(source.sizes) > 1:
-        yield guide.say("regrade/size"), "--size", ", ".join(size.replace("_", " ") for size in source.sizes)
+        yield guide.say("regrade/size"), "--size", ", ".join(name_of(size) for size in source.sizes)
     for fabric in source.fabrics:
         tension = guide.say("regrade/to-10-cm", tension=fabric.tension_words, fabric=fabric_words(guide, fabric))
         yield sentence(fabric.name), guide.say("regrade/tension-or-swatch"), tension

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
+from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, graded, metres, sentence, unmarked, whole_grams
 from walewright.proof.model import Proof
@@ -136,7 +137,7 @@ def _other_dials(design: Design, fabric: Fabric) -> tuple[str, ...]:
 def stitch_words(guide: Guide, fabric: Fabric) -> str:
     """The stitch with its "every 3rd needle"."""
     if fabric.chart:
-        return guide.say("stitch/chart", chart=fabric.chart.replace("_", " "))
+        return guide.say("stitch/chart", chart=name_of(fabric.chart))
     if fabric.rib_every:
         return guide.say("stitch/every", stitch=fabric.stitch, nth=guide.ordinal(fabric.rib_every))
     return fabric.stitch
@@ -147,7 +148,7 @@ def basis_words(guide: Guide, fabric: Fabric, regraded_copy: bool) -> str:
     if fabric.basis.startswith("given"):
         return guide.say("basis/given", weighed=fabric.basis != "given, not weighed")
     if fabric.basis == "reckoned":
-        return guide.say("basis/reckoned", fabric=fabric.reckoned_from.replace("_", " "))
+        return guide.say("basis/reckoned", fabric=name_of(fabric.reckoned_from))
     return guide.say("basis/source") if regraded_copy else ""
 
 

@@ -9,6 +9,7 @@ import textwrap
 from collections.abc import Iterable, Sequence
 
 from walewright.design.model import Design, Fabric
+from walewright.figures.measures import name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
@@ -95,10 +96,6 @@ def _steps(printed: str, sizes: int) -> str:
     return steps.strip() if sizes == 1 else f"{head}\n{steps}"
 
 
-def _words(name: str) -> str:
-    return name.replace("_", " ")
-
-
 def _table(table: ListTable) -> str:
     """A table line by line, each with its heads: there is no room for columns beside graded figures."""
     head, *heads = table.heads
@@ -115,7 +112,7 @@ def _measurements(guide: Guide, design: Design, units: str) -> list[str]:
     return [
         guide.say(
             "text/measurement",
-            name=_words(m.name),
+            name=name_of(m.name),
             to_fit=m.to_fit,
             lengths=_lengths(guide, m.values, units),
             source=f" ({m.source})" if m.source else "",
@@ -160,10 +157,10 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
     basis = basis_words(guide, fabric, bool(design.given)).removesuffix(".")
     return guide.say(
         "text/fabric",
-        fabric=_words(fabric.name),
+        fabric=name_of(fabric.name),
         density={"cm": in_cm, "in": in_inches, "both": f"{in_cm} ({in_inches})"}[units],
         stitch=stitch_words(guide, fabric),
-        yarn=_words(fabric.yarn),
+        yarn=name_of(fabric.yarn),
         dial=dial_words(guide, fabric),
         basis=f" ({basis[:1].lower()}{basis[1:]})" if basis else "",
     )
@@ -179,7 +176,7 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
         lines.append(
             guide.say(
                 "text/yarn",
-                yarn=yarn.label or _words(yarn.name),
+                yarn=yarn.label or name_of(yarn.name),
                 balls=graded([str(use.balls) for use in uses]),
                 one=all(use.balls == 1 for use in uses),
                 ball_grams=f"{yarn.ball_grams:g}",

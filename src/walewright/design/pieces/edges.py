@@ -204,56 +204,14 @@ def _after(side: OutlineSide, level: int, run: EdgeRun, moved: EdgeMove) -> Outl
 
 def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSides | None:
     """The sides after loops are hung back over more or fewer needles; both get the same move."""
-    findings = on.findings
-    at = level_index(node.level, node.span, on.piece, on.levels, findings)
-    if at is None or not _together(node.span, {s.level for s in now.values()}, now, on):
+    at = level_index(node.level, node.span, on.piece, on.levels, on.findings)
+    if at is None or not _together(node.span, {s.level for s in now.values()}, now, on) or not _may_be_hung(node, at, now, on):
         return None
-    names = [level.name for level in on.levels]
-    come = now["left"].level
-    if come != at:
-        findings.report(
-            "across-elsewhere",
-            (node.span, "at"),
-            helps=("lead-there" if come < at else "write-before",),
-            reached=names[come],
-            level=node.level,
-        )
-        return None
-    earlier = now["left"].runs[-1:]
-    if earlier and earlier[0].path == "across":
-        findings.report(
-            "repeated-statement/across",
-            (node.span, "again"),
-            (earlier[0].origin.span, "first"),
-            helps=("leave-one-out",),
-            piece=on.piece,
-            level=node.level,
-        )
-        return None
-    place = on.cloth.at(at)
-    width = place.across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
+    width = on.cloth.at(at).across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
     if width is None:
         return None
     least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
-    doubled = tuple(s for s, w, high in zip(on.sizes, width, most, strict=True) if w > 2 * high + 1e-6)
-    # Sizes that are out on the other side have another bound: they are reported when these are mended.
-    far = doubled or tuple(s for s, w, low in zip(on.sizes, width, least, strict=True) if w < low / 2 - 1e-6)
-    if far:
-        more = bool(doubled)
-        bound = tuple(2 * h for h in most) if more else tuple(w / 2 for w in least)
-        findings.report(
-            "across-too-far",
-            (node.span, "to"),
-            notes=("below", "loops"),
-            helps=("write",),
-            sizes=place.scope.only(far),
-            piece=on.piece,
-            more=bool(more),
-            level=node.level,
-            width=place.per_size(width),
-            least=place.per_size(least),
-            bound=concerned(on.sizes, bound, far),
-        )
+    if not _can_be_hung(node, at, width, least, most, on):
         return None
     low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))
     high = tuple((w - m) / 2 for w, m in zip(width, least, strict=True))
@@ -268,6 +226,61 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
         position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))
         after[side] = _after(so_far, at, run, EdgeMove(low, None, position, position))
     return after
+
+
+def _may_be_hung(node: syntax.AcrossLine, at: int, now: TracedSides, on: Tracing) -> bool:
+    """Whether both edges have come to that level, and nothing is hung back there yet."""
+    come, earlier = now["left"].level, now["left"].runs[-1:]
+    if come != at:
+        on.findings.report(
+            "across-elsewhere",
+            (node.span, "at"),
+            helps=("lead-there" if come < at else "write-before",),
+            reached=on.levels[come].name,
+            level=node.level,
+        )
+    elif earlier and earlier[0].path == "across":
+        on.findings.report(
+            "repeated-statement/across",
+            (node.span, "again"),
+            (earlier[0].origin.span, "first"),
+            helps=("leave-one-out",),
+            piece=on.piece,
+            level=node.level,
+        )
+    else:
+        return True
+    return False
+
+
+def _can_be_hung(node: syntax.AcrossLine, at: int, width: PerSize, least: PerSize, most: PerSize, on: Tracing) -> bool:
+    """Whether loops can be hung back so far, and are at all."""
+    place = on.cloth.at(at)
+    as_wide = all(max(abs(w - low), abs(w - high)) < 1e-6 for w, low, high in zip(width, least, most, strict=True))
+    if as_wide and on.cloth.below(min(at + 1, on.last)) == on.cloth.below(at):
+        why = said("as-wide-across", piece=on.piece, width=place.per_size(width))
+        on.findings.report("without-effect", (node.span, "here"), helps=("leave-out",), why=why)
+        return False
+    doubled = tuple(s for s, w, high in zip(on.sizes, width, most, strict=True) if w > 2 * high + 1e-6)
+    # Sizes that are out on the other side have another bound: they are reported when these are mended.
+    far = doubled or tuple(s for s, w, low in zip(on.sizes, width, least, strict=True) if w < low / 2 - 1e-6)
+    if far:
+        more = bool(doubled)
+        bound = tuple(2 * h for h in most) if more else tuple(w / 2 for w in least)
+        on.findings.report(
+            "across-too-far",
+            (node.span, "to"),
+            notes=("below", "loops"),
+            helps=("write",),
+            sizes=place.scope.only(far),
+            piece=on.piece,
+            more=more,
+            level=node.level,
+            width=place.per_size(width),
+            least=place.per_size(least),
+            bound=concerned(on.sizes, bound, far),
+        )
+    return not far
 
 
 def _ends(now: TracedSides) -> tuple[tuple[PerSize, PerSize], tuple[PerSize, PerSize]]:

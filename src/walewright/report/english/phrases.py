@@ -179,6 +179,7 @@ PHRASES: dict[str, str] = {
     "one-yarn": "chart `{chart}` is in one yarn, so no colours meet in its rows",
     "edges-straight-up": "the edges of {what} go straight up, and nothing is shaped there",
     "parts-at-point": "{what} parts at a point, and no stitches are taken off there",
+    "as-wide-across": "piece `{piece}` is {width} wide there as it is, and goes on in the same fabric",
     "begins-as-slit": "{what} begins as a slit, and no stitches are taken off there",
 }
 TERMS: dict[str, tuple[str, str]] = {

@@ -244,77 +244,93 @@ def _move(
     zero: PerSizeTerms,
 ) -> tuple[tuple[int, ...], ...]:
     """Leads the walk over a run that changes the width, and wants what is written of it; which ways it may go."""
-    alike, count = side == "both", len(design.sizes)
-    before, was_free = walk.now, walk.free
+    alike, before, was_free = side == BOTH, walk.now, walk.free
     name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
     walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
     if any(zero):
         walk.now = tuple(place - z for place, z in zip(walk.now, zero, strict=True))
-    factor = 2 if alike else 1
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
-    place: EdgeClause = {"piece": piece.name, "level": run.to_level, "side": "" if alike else side}
     found = walk.lead(run, _halved(by) if alike else by)
     if run.rates:
         # Where it comes to follows from its rows, and is not wanted.
         return found
     which: EdgeSide = "right" if side == "right" else "left"
     number = runs_of(piece, side).index(run)
-    may_turn = leeway(design, piece, which, number)
-    # Where whole repeats take more than a small move has, what is left of it may go the other way.
-    turned = (
-        f if len(f) > 1 or abs(c) * b.per_cm > may_turn else (f[0], -f[0]) for f, c, b in zip(found, run.change, by, strict=True)
-    )
-    found = tuple(turned) if may_turn else found
-    if alike:
-        terms, unit = doubled(walk.now, one)
-        extra = 0.0
-    else:
-        terms, unit = walk.now, 1
-        extra = (0.5 if side == "right" else -0.5) if piece.odd else 0.0
-    least, most = (tuple(factor * p for p in places) for places in (walk.least, walk.most))
-    # Steps are equal, so each of them may be off by half a stitch.
+    if may_turn := leeway(design, piece, which, number):
+        # Where whole repeats take more than a small move has, what is left of it may go the other way.
+        found = tuple(
+            f if len(f) > 1 or abs(c) * b.per_cm > may_turn else (f[0], -f[0])
+            for f, c, b in zip(found, run.change, by, strict=True)
+        )
     loose = slack(design, piece, which, number + 1)
-    steps = run.steps or (0,) * count
-    off = [max(factor + factor * n / 2, loose) for n in steps]
-    quantity = Quantity(
-        name=said("width-wanted" if alike else "edge-at", **place),
+    if was_free and run.most is None:
+        # What the edge starts from is free: how far it moves is wanted, not where it comes to.
+        moved = tuple(d * (now - then) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
+        want(draft, _by_so_far(piece, side, run, moved, by, loose))
+    else:
+        least, most = (tuple((2 if alike else 1) * p for p in places) for places in (walk.least, walk.most))
+        terms, unit = doubled(walk.now, one) if alike else (walk.now, 1)
+        extra = 0.0 if alike or not piece.odd else 0.5 if side == "right" else -0.5
+        wanted, farthest = (tuple(b.stitches(c) + extra for b, c in zip(by, places, strict=True)) for places in (least, most))
+        place = _placed(piece, side, run, terms, unit, wanted, least, loose)
+        want_range(draft, replace(place, signed=any(zero)), farthest, most)
+    return found
+
+
+def _at(piece: Piece, side: WhichEdges, run: EdgeRun) -> EdgeClause:
+    return {"piece": piece.name, "level": run.to_level, "side": "" if side == BOTH else side}
+
+
+def _placed(
+    piece: Piece,
+    side: WhichEdges,
+    run: EdgeRun,
+    terms: PerSizeTerms,
+    factor: int,
+    wanted: tuple[float, ...],
+    cm: PerSize,
+    loose: float,
+) -> Quantity:
+    """Where a run comes to: the width of two edges alike, or how far from the centre one edge is."""
+    alike = side == BOTH
+    # Steps are equal, so each of them may be off by half a stitch.
+    sides = 2 if alike else 1
+    off = tuple(float(max(sides + sides * n / 2, loose)) for n in run.steps or (0,) * len(cm))
+    return Quantity(
+        name=said("width-wanted" if alike else "edge-at", **_at(piece, side, run)),
         pieces=(piece.name,),
         origin=run.origin,
         terms=terms,
-        factor=unit,
-        wanted=tuple(b.stitches(c) + extra for b, c in zip(by, least, strict=True)),
-        cm=least,
+        factor=factor,
+        wanted=wanted,
+        cm=cm,
         unit="st",
-        tolerance=tuple(map(float, off)),
-        clause=said("is-wide-at" if alike else "is-from-the-centre", **place),
+        tolerance=off,
+        clause=said("is-wide-at" if alike else "is-from-the-centre", **_at(piece, side, run)),
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
-        signed=any(zero),
         figure=("width" if side == "both" else EDGE_FIGURES[side], piece.name, run.to_level),
     )
-    if not was_free or run.most is not None:
-        want_range(draft, quantity, tuple(b.stitches(c) + extra for b, c in zip(by, most, strict=True)), most)
-        return found
-    # What the edge starts from is free: how far it moves is wanted, not where it comes to.
-    moved = tuple(d * (now - then) for now, then, (d, *_) in zip(walk.now, before, found, strict=True))
+
+
+def _by_so_far(
+    piece: Piece, side: WhichEdges, run: EdgeRun, moved: PerSizeTerms, by: tuple[WidthAcross, ...], loose: float
+) -> Quantity:
+    """By how much a run moves its edge."""
     wide = tuple(abs(c) for c in run.change)
-    want(
-        draft,
-        Quantity(
-            name=said("edge-move", **place),
-            pieces=(piece.name,),
-            origin=run.origin,
-            terms=moved,
-            factor=1,
-            wanted=tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
-            cm=wide,
-            unit="st",
-            tolerance=tuple(max(1 + n / 2, loose) for n in steps),
-            clause=said("edge-moves", **place),
-        ),
+    return Quantity(
+        name=said("edge-move", **_at(piece, side, run)),
+        pieces=(piece.name,),
+        origin=run.origin,
+        terms=moved,
+        factor=1,
+        wanted=tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
+        cm=wide,
+        unit="st",
+        tolerance=tuple(max(1 + n / 2, loose) for n in run.steps or (0,) * len(wide)),
+        clause=said("edge-moves", **_at(piece, side, run)),
     )
-    return found
 
 
 def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: EdgeClause) -> PerSizeTerms:
