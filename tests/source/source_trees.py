@@ -264,6 +264,7 @@ shapes = st.builds(
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs, picked=counts, of_rows=counts.map(lambda n: n + 1)),
 )
 joins = st.builds(
     s.JoinLine,

@@ -230,6 +230,7 @@ RULES: Mapping[str, Makes] = {
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
     "band": Makes(syntax.BandLine, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
+    "picked_up": Makes(None, ("picked", "of_rows")),
     "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
     "join": Makes(syntax.JoinLine, ("one", "other")),
     "easing": Makes(None, ("easing",)),

@@ -321,7 +321,8 @@ def _band(band: syntax.BandLine) -> str:
     if band.first is not None and band.last is not None:
         ends = f"{expression(band.first)} first, {expression(band.last)} last"
         holes = f"{_holes(band.holes, band.hole_stitches)}, {ends}"
-    return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, _facing(band.facing)])
+    picked = f"{_counted(band.picked, 'stitch', 'stitches')} to {_counted(band.of_rows, 'row', 'rows')}" if band.of_rows else ""
+    return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, picked, _facing(band.facing)])
 
 
 def _join(join: syntax.JoinLine) -> str:

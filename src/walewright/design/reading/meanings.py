@@ -198,6 +198,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,
+        "picked": BY_VALUE, "of_rows": BY_VALUE,
     },
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,
