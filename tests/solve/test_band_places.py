@@ -121,6 +121,27 @@ def test_no_buttonhole_lies_across_two_parts(count: int) -> None:
     assert max(abs(a - b) for a, b in zip(found, wanted, strict=True)) <= 6
 
 
+@pytest.mark.parametrize("needles", [400, 76, 60, 40])
+@pytest.mark.parametrize("count", [1, 2, 4])
+def test_buttonholes_along_an_edge_lie_there_alone_however_the_band_is_parted(needles: int, count: int) -> None:
+    """So far from the ends of that edge as is written; 40 stitches are picked up along it."""
+    made = jacket(40, needles, f", buttonholes {count} over 2 stitches along left_front edge, 5 cm first, 3 cm last")
+    found, before = [], 0
+    for part in parts(made):
+        found += [before + hole.first + part.stitches // 2 for hole in part.holes]
+        before += part.stitches
+    begin = before - 40
+    wanted = [begin + 5 + round((40 - 5 - 3 - 2) * n / max(count - 1, 1)) for n in range(count)]
+    assert len(found) == count
+    assert max(abs(a - b) for a, b in zip(found, wanted, strict=True)) <= 2
+
+
+def test_buttonholes_that_do_not_fit_on_their_part_are_told() -> None:
+    made = jacket(40, 400, ", buttonholes 9 over 4 stitches along left_front edge, 5 cm first, 3 cm last")
+    assert made.error.code == "buttonholes-crowded"
+    assert jacket(40, 400, ", buttonholes 9 over 4 stitches, 5 cm first, 3 cm last").counts is not None
+
+
 def test_clear_of_what_is_cast_off_held_or_repeated_there() -> None:
     made = tiny(
         COLLAR

@@ -198,6 +198,8 @@ piece body in plain, knit 2
 def all_round(dice: Random) -> str:
     """One band up a front, round the neck and down the other front: often wider than the bed."""
     head, _ = _head(dice)
+    where = dice.choice(("", " along right_front edge", " along left_front neckline + left_front edge", " along back neck"))
+    holes = re.sub(r"(over \d stitch(es)?)", rf"\1{where}", _holes(dice))
     facing = dice.choice(("", "", ", wrong side facing"))
     return f"""{head}{_edging(dice, "after")}
 piece back in plain
@@ -219,9 +221,9 @@ piece right_front in plain, mirror of left_front
 join back shoulder to right_front end + left_front end
 join back side to right_front side
 join back side to left_front side
-band trim_band with trim along right_front edge + right_front neckline + back neck + left_front neckline + left_front edge{
-        _holes(dice)
-    }{facing}
+band trim_band with trim along right_front edge + right_front neckline + back neck + left_front neckline + left_front edge{holes}{
+        facing
+    }
 """
 
 
@@ -232,7 +234,7 @@ def parted(dice: Random) -> str:
     head, _ = _head(dice)
     shape = dice.choice(("straight to", "straight to", "slope by -6 cm at", "curve by -4 cm at", "arch by 3 cm at"))
     copies = dice.choice(("", "", ", knit 2"))
-    cut = dice.choice(("", "    neck 4 cm wide, long / 3 deep, v, cast off\n"))
+    cut = dice.choice(("", "    neck 4 cm wide, long / 3 deep, v\n"))
     text = f"""{head}{_edging(dice, "after")}
 piece front in plain{copies}
     levels hem 0 cm, mid long, top 2 * long + 20 cm

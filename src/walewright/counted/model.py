@@ -36,6 +36,15 @@ class ShapingPhrase:
 
 
 @dataclass(frozen=True, slots=True)
+class SizedLine:
+    """A line within a piece along which an edge is shaped: on a "needle", the last that stays, `at` stitches from the centre mark
+    to that edge's side; or with so many stitches ("count") always outside it."""
+
+    of: Literal["needle", "count"]
+    at: int
+
+
+@dataclass(frozen=True, slots=True)
 class SizedRun:
     """One edge between two rows. Changes are placed by `phrases` from `from_row` on; plain rows then lead to `to_row`.
 
@@ -53,6 +62,8 @@ class SizedRun:
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
     half_gaps: bool = False
     """Of such a one: there is half a gap at each end."""
+    lines: tuple[SizedLine, ...] = ()
+    """Of the way "inside", from the centre outwards: a move takes or gives a stitch along each, a smaller one along the first."""
 
     def changes(self) -> Iterator[tuple[int, int]]:
         """(row, stitches) of each move, rows rising."""
@@ -300,6 +311,8 @@ class SizedBand:
     holes: tuple[SizedSlot, ...] = ()
     """Buttonholes; rows are those of what is seen, from 0 on."""
     copies: int = 1
+    holed: tuple[int, int] = (0, 0)
+    """Stitches left of the two ends of the part that has the buttonholes."""
     behind: tuple[SizedSlot, ...] = ()
     """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows as the counter shows
     them."""

@@ -35,7 +35,7 @@ from walewright.design.reading.sizes import GradedRows, grade
 from walewright.design.reading.tables import Shipped
 from walewright.design.reading.values import HIDDEN, Scope
 from walewright.design.used.agreement import look_for_disagreement
-from walewright.design.used.alternatives import Way, told_of_all
+from walewright.design.used.alternatives import OneWay, told_of_all
 from walewright.design.used.edition import edition, given
 from walewright.design.used.idle import look_into
 from walewright.design.used.idle_places import tell_idle_places
@@ -94,9 +94,9 @@ def understand(
     if offered is None:
         return None, findings.all()
 
-    def meant(chosen: Chosen, changes: Changes) -> tuple[Design | None, Way]:
+    def meant(chosen: Chosen, changes: Changes) -> tuple[Design | None, OneWay]:
         design, told = _understood(selected(tree, chosen), shipped, changes, shapes, lost)
-        return design, Way(chosen, told)
+        return design, OneWay(chosen, told)
 
     design, way = meant({choice.name: choice.alternative for choice in offered}, changes)
     if findings.failed:

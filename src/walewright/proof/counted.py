@@ -16,6 +16,7 @@ from walewright.counted.needles import moves
 from walewright.counted.ribs import ribs
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
+from walewright.proof.inside import lines
 from walewright.proof.latched import latched
 from walewright.proof.told import Told
 
@@ -35,6 +36,7 @@ def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
         yield from _slot(sized, slot, fabric)
     for wedge in sized.wedges:
         yield from _wedge(sized, wedge, fabric)
+    yield from lines(sized, fabric)
     yield from _fabrics(of, fabric)
     yield from latched(of, fabric)
     yield from charts(of.design, sized, fabric)

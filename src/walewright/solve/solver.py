@@ -28,8 +28,9 @@ from walewright.solve.edges.panels import panels_crossed
 from walewright.solve.edges.pieces import Heights, PieceTerms, image, piece_terms
 from walewright.solve.edges.ribbing import ribs_without_columns
 from walewright.solve.edges.rules import piece_rules
+from walewright.solve.joins.band_holes import crowded_holes
 from walewright.solve.joins.band_parts import Glue, bands_of, bands_too_wide, parted, together_as_it_is
-from walewright.solve.joins.bands import crowded_holes, short_starts, start_pick_ups
+from walewright.solve.joins.bands import short_starts, start_pick_ups
 from walewright.solve.joins.begun import begun_rules
 from walewright.solve.joins.caps import unmet_cap
 from walewright.solve.joins.joining import edge_by_edge, join_rules

@@ -5,14 +5,12 @@ from walewright.design.model.design import (
     Buttonholes,
     Cord,
     Design,
-    EdgeRun,
     Edging,
     Level,
     MachineProfile,
     Measurement,
     Opening,
     Piece,
-    ShapingWay,
     Slot,
     Wedge,
 )
@@ -22,6 +20,7 @@ from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
@@ -44,6 +43,7 @@ __all__ = [
     "Fabric",
     "Finished",
     "Given",
+    "InsideLine",
     "Lap",
     "Level",
     "MachineProfile",

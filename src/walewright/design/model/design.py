@@ -14,14 +14,14 @@ from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
-from walewright.design.model.rate import Rate as Rate
 from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
-from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
+from walewright.trade.shaping import OpeningShape, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
 
@@ -110,41 +110,6 @@ class Level:
     height: PerSize
     origin: Origin
     most: PerSize | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class ShapingWay:
-    """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
-
-    kind: WayKind
-    inset: int = 0
-    at_once: int = 1
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeRun:
-    """One edge of a piece from the previous run's level up to `to_level`.
-
-    `change` is this edge's move in cm, outwards positive, over the run; `cast_off` (>= 0 cm) of an inward
-    move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
-    arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
-    the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
-    follows from its rows, else empty. With `most` the change is free: from `change`, where the run begins as far out as it may,
-    to `most`, where it begins as far in as it may."""
-
-    name: str
-    to_level: str
-    path: RunPath
-    change: PerSize
-    cast_off: PerSize
-    steps: CountPerSize
-    way: ShapingWay
-    origin: Origin
-    most: PerSize | None = None
-    rates: tuple[Rate, ...] = ()
-    half_gaps: bool = False
-    """Of path "across": the first and the last changed needle are half as far from the ends as from each other."""
 
 
 @dataclass(frozen=True, slots=True)

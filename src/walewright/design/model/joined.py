@@ -39,7 +39,7 @@ class Band:
     origin: Origin
     holes: CountPerSize = ()
     """Buttonholes by size, of `hole_stitches` (1: eyelets), at half the depth, the outermost `first` and `last` cm from the band's
-    ends; empty where it has none."""
+    ends, or from those of the part that lies along `hole_along`; empty where it has none."""
     hole_stitches: int = 0
     first: PerSize = ()
     last: PerSize = ()
@@ -50,6 +50,8 @@ class Band:
     """So many stitches to so many rows, where the author says it; None: as many as the length of the edge has."""
     places: tuple[tuple[int, ...], ...] = ()
     """Of a part of a band that is wider than the bed: per size, the stitches between its beginning and each of its buttonholes."""
+    hole_along: tuple[EdgeName, ...] = ()
+    """Neighbours among `along`; empty: all of it."""
     part_of: str = ""
     """The band that it is a part of, as its author calls it."""
 

@@ -44,7 +44,10 @@ def band(
     holes: tuple[CountPerSize, PerSize, PerSize] | None = ((), (), ())
     if node.holes != 0 or node.hole_stitches:
         holes = _holes(node, what, edging, fabrics, scope, findings)
-    if edging is None or along is None or holes is None or not _picked(node, what, findings):
+    hole_along = edges(node.hole_along, known, findings)
+    if edging is None or along is None or holes is None or hole_along is None or not _picked(node, what, findings):
+        return None
+    if not _on_band(node, along, hole_along, findings):
         return None
     counts, first, last = holes
     return Band(
@@ -58,6 +61,7 @@ def band(
         last=last,
         facing=node.facing,
         picked=(node.picked, node.of_rows) if node.of_rows else None,
+        hole_along=hole_along,
     )
 
 
@@ -77,6 +81,23 @@ def _picked(node: syntax.BandLine, what: Said, findings: Findings) -> bool:
         return True
     findings.report(
         "pick-up-ratio", (place, "ratio"), helps=("fewer",), band=what, stitches=node.picked, rows=node.of_rows, most=MOST_OF_ROWS
+    )
+    return False
+
+
+def _on_band(node: syntax.BandLine, along: tuple[EdgeName, ...], part: tuple[EdgeName, ...], findings: Findings) -> bool:
+    """Whether the part with the buttonholes is one stretch of the band, told in its order; an edge that is there twice tells of no
+    one place."""
+    places = [n for n in range(len(along)) if along[n : n + len(part)] == part]
+    if not part or len(places) == 1:
+        return True
+    findings.report(
+        "buttonholes-off-band",
+        (node.hole_along[0].span.to(node.hole_along[-1].span), "along"),
+        notes=(said("band-along", along=_words(along)),),
+        helps=("twice" if places else "stretch",),
+        band=node.name,
+        twice=bool(places),
     )
     return False
 

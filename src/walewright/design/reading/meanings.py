@@ -183,7 +183,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.EdgeLine: {
         "cast_off": EVERYWHERE, "path": EVERYWHERE, "to_level": EVERYWHERE, "width": EVERYWHERE, "width_most": EVERYWHERE,
         "by": EVERYWHERE, "times": EVERYWHERE, "every": EVERYWHERE, "called": EVERYWHERE, "way": _shaping, "inset": _shaping,
-        "at_once": _shaping, "beside": EVERYWHERE,
+        "at_once": _shaping, "beside": EVERYWHERE, "places": _shaping,
     },
     syntax.AcrossLine: {"half_gaps": EVERYWHERE},
     syntax.OpeningLine: {"offset": EVERYWHERE, "taken": BY_VALUE},
@@ -199,6 +199,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,
         "picked": BY_VALUE, "of_rows": BY_VALUE,
+        "hole_along": EVERYWHERE,
     },
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,

@@ -17,7 +17,7 @@ UNUSED = "unused-name"
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class OneWay:
     """One way to choose, and what was told of the tree that it makes."""
 
     chosen: Chosen
@@ -41,7 +41,7 @@ class _Stretch:
         return self.span.file == place.file and self.span.start <= place.start <= self.span.end
 
 
-def told_of_all(tree: syntax.Tree, own: Way, written: Way, others: Sequence[Way]) -> tuple[Diagnostic, ...]:
+def told_of_all(tree: syntax.Tree, own: OneWay, written: OneWay, others: Sequence[OneWay]) -> tuple[Diagnostic, ...]:
     """What there is to say of the way taken, and then of the `others`, each with a note that says which it is. `written` is the way
     taken without anything that a knitter gave, as the others are."""
     stretches = tuple(_stretches(tree.statements))
@@ -57,7 +57,7 @@ def told_of_all(tree: syntax.Tree, own: Way, written: Way, others: Sequence[Way]
     return tuple(told)
 
 
-def _nowhere(diagnostic: Diagnostic, ways: Iterable[Way], stretches: Sequence[_Stretch]) -> bool:
+def _nowhere(diagnostic: Diagnostic, ways: Iterable[OneWay], stretches: Sequence[_Stretch]) -> bool:
     """Whether each of the ways that has the place, and could be understood, tells the same."""
     place = diagnostic.labels[0].span
     around = [s for s in stretches if s.has(place)]
@@ -65,7 +65,7 @@ def _nowhere(diagnostic: Diagnostic, ways: Iterable[Way], stretches: Sequence[_S
     return all(_what(diagnostic) in {_what(d) for d in way.told} for way in there)
 
 
-def _where(own: Way, way: Way) -> Said:
+def _where(own: OneWay, way: OneWay) -> Said:
     """Which alternatives a message is of."""
     others = [(c, a) for c, a in way.chosen.items() if own.chosen[c] != a]
     return said("in-alternative", chosen=tuple(said("alternative-named", choice=c, alternative=a) for c, a in others))

@@ -19,7 +19,7 @@ WORDINGS: dict[str, Wording] = {
     "buttonholes-crowded": Wording(
         "the {buttonholes} buttonholes of band `{band}` do not fit on it",
         labels={"buttonholes-here": "buttonholes here"},
-        notes={"band-has": "{size}: {stitches:stitch|stitches} and {rows:row|rows}"},
+        notes={"band-has": "{size}: {stitches:stitch|stitches} and {rows:row|rows}{part:? in the part that has them}"},
         helps={
             "deeper": (
                 "{chained:?give the band an edging that has a depth|make the band deeper}: a buttonhole needs two rows below it "

@@ -77,6 +77,15 @@ WORDINGS: dict[str, Wording] = {
         labels={"in": "in `{fabric}`", "chart": "chart `{chart}`"},
         helps={"plain": "knit the edging in a plain fabric, a latched rib or stripes"},
     ),
+    "buttonholes-off-band": Wording(
+        "buttonholes of band `{band}` lie along edges that it {twice:?has more than once|does not lie along so}",
+        labels={"along": "along these"},
+        notes={"band-along": "from its left end to its right one it lies along {along}"},
+        helps={
+            "stretch": "name one of these edges, or some that follow each other, in the same order",
+            "twice": "name more of its edges, so that there is one such place",
+        },
+    ),
     "edging-first-in-band": Wording(
         "{band} is hung on edges that are there already, and edging `{edging}` is knitted first",
         labels={"with": "with {edging}", "knitted-first": "knitted first"},

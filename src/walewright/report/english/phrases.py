@@ -68,6 +68,8 @@ PHRASES: dict[str, str] = {
     "loop-of": "the yarn to a stitch of {of}",
     "needed": "what is needed",
     "middle-of": "the middle of {of}",
+    "shaping-inside": "the shaping inside up to `{level}`",
+    "place-of-line": "the place of a line in {of}",
     "place-of-buttonhole": "the place of the {which:term} buttonhole of {of}",
     "place-at": "the place of the edge of {of} at `{level}`",
     "point-of": "the point of {of}",

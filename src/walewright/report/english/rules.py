@@ -112,10 +112,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
     ),
     "lies-inside": ("the {slot} of the {piece} lies inside the piece", "the {slot} of the {piece} cannot lie inside the piece"),
     "moves-at-most": (
-        "{edge} moves{stitches:? by {stitches:=one stitch|two stitches}} {rows:=once a row|once in two rows} at most",
+        "{edge} moves{stitches:? by {stitches:=one stitch|two stitches}} {rows:once a row|once in # rows} at most",
         (
             "{edge} cannot move so far in so few rows: it moves{stitches:? by {stitches:=one stitch|two stitches}} "
-            "{rows:=once a row|once in two rows} at most"
+            "{rows:once a row|once in # rows} at most"
         ),
     ),
     "moves-at-rate": (

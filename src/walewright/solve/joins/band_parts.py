@@ -13,6 +13,7 @@ from walewright.glue.model import Glued, HangingLine
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, by_size, only, said
 from walewright.solve.edges.bed_width import bed
+from walewright.solve.joins.band_holes import apart
 from walewright.solve.joins.band_places import (
     Garments,
     LongBand,
@@ -24,7 +25,7 @@ from walewright.solve.joins.band_places import (
     whole,
     with_bands,
 )
-from walewright.solve.joins.bands import apart, sized_band
+from walewright.solve.joins.bands import sized_band
 
 Glue = Callable[[Design], Glued | None]
 
@@ -85,7 +86,7 @@ def _parts(line: LongBand, way: Way, sized: Sequence[SizedBand]) -> tuple[Band, 
         while name in taken:
             name += "_part"
         names.append(name)
-    bare = replace(band, holes=(), hole_stitches=0, first=(), last=(), part_of=band.name)
+    bare = replace(band, holes=(), hole_stitches=0, first=(), last=(), hole_along=(), part_of=band.name)
     plain = [replace(bare, name=name, along=along) for name, along in zip(names, alongs, strict=True)]
     if not band.holes:
         return tuple(plain)

@@ -9,20 +9,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
 from math import ceil, floor
 
 from walewright.counted import counted_piece
 from walewright.counted.edges import EdgeStretch, edge_rows, split_part, stretch_between, stretches
-from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece, SizedSlot
-from walewright.design.model import Band, Design, EdgeName, Edging, Fabric, Piece
+from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
+from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
-from walewright.trade.edgings import EDGINGS
-from walewright.trade.ends import SlotTaken
+from walewright.solve.joins.band_holes import behind, holes_of
 from walewright.trade.fabrics import FabricSide
 from walewright.trade.sides import EdgePart
 
@@ -60,8 +58,8 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
     fabric = design.fabric(edging.fabric)
     parts, counts = _counted(design, band, lines[0], pieces, size)
     rows = edging_rows(design, edging, size)
-    holes = tuple(_holes(band, size, sum(counts), rows, fabric)) if band.holes else ()
-    behind = tuple(_behind(edging, rows, holes))
+    part = _holed(band, lines[0], parts, counts)
+    holes = tuple(holes_of(band, size, sum(counts), part, rows, fabric)) if band.holes else ()
     return SizedBand(
         name=band.name,
         stitches=sum(counts),
@@ -70,8 +68,20 @@ def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiec
         origin=band.origin,
         holes=holes,
         copies=len(lines),
-        behind=behind,
+        behind=tuple(behind(edging, rows, holes)),
+        holed=part,
     )
+
+
+def _holed(band: Band, line: HangingLine, parts: Sequence[_Part], counts: Sequence[int]) -> tuple[int, int]:
+    """Stitches left of the two ends of the part of a band that has its buttonholes."""
+    if not band.hole_along:
+        return 0, sum(counts)
+    named = places_of(band, line)
+    at = next(n for n in range(len(named)) if band.along[n : n + len(band.hole_along)] == band.hole_along)
+    first, last = (sum(map(len, named[:n])) for n in (at, at + len(band.hole_along)))
+    before, within = (sum(c for p, c in zip(parts, counts, strict=True) if p.place < end) for end in (first, last))
+    return before, within
 
 
 def _counted(
@@ -279,79 +289,6 @@ def _total(wanted: float, repeat: int, least: int, most: int) -> int:
             return whole
     goal = 2 * floor(wanted / 2 + 0.5)
     return min(max(goal, least + least % 2), most - most % 2)
-
-
-# ----------------------------------------------------------------- buttonholes
-
-
-def _places(band: Band, size: int, stitches: int, fabric: Fabric) -> list[int]:
-    """Stitches between the band's beginning and each of its buttonholes, the outermost as far from the ends as written."""
-    if band.places:
-        return list(band.places[size])
-    first = floor(band.first[size] * fabric.stitches_per_cm + 0.5)
-    last = stitches - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
-    count = band.holes[size]
-    if count == 1:
-        return [first]
-    return [first + floor((last - first) * k / (count - 1) + 0.5) for k in range(count)]
-
-
-def _holes(band: Band, size: int, stitches: int, rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
-    """The buttonholes, on an even row at half the depth, so that the carriage is at the right."""
-    row = max(2, 2 * floor(rows / 4 + 0.5))
-    taken: SlotTaken = "eyelet" if band.hole_stitches == 1 else "cast-off"
-    for number, place in enumerate(_places(band, size, stitches, fabric), 1):
-        first = place - stitches // 2
-        yield SizedSlot(
-            name=f"buttonhole {number}", row=row, first=first, last=first + band.hole_stitches - 1, taken=taken, origin=band.origin
-        )
-
-
-def _behind(edging: Edging, rows: int, holes: Sequence[SizedSlot]) -> Iterator[SizedSlot]:
-    """The same holes in the layer that is folded behind, as many rows beyond the fold as theirs are before it. A fold along a row
-    of its own, or of eyelets, lies in the middle of that row. What is closed lies between two rows; the bar of an eyelet is in the
-    row after its own."""
-    if edging.kind not in ("folded", "picot"):
-        return
-    both = 2 * rows + (1 if edging.fold_tension or edging.kind == "picot" else 0)
-    for hole in holes:
-        yield replace(hole, row=both - hole.row - (1 if hole.taken == "eyelet" else 0))
-
-
-def crowded_holes(design: Design, garments: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
-    """A message for each band whose buttonholes do not lie on it side by side, a stitch at least between them and at its ends;
-    `garments[i]` are the bands of size i."""
-    for number, band in enumerate(design.bands):
-        made = [bands[number] for bands in garments]
-        over = [i for i, sized in enumerate(made) if band.holes and not apart(sized)]
-        if not over:
-            continue
-        fabric = design.edged_in(band.edging)
-        edges = [
-            floor(band.first[i] * fabric.stitches_per_cm + 0.5) + floor(band.last[i] * fabric.stitches_per_cm + 0.5) for i in over
-        ]
-        room = min((made[i].stitches - e - 1) // (band.hole_stitches + 1) for i, e in zip(over, edges, strict=True))
-        if any(s.rows < 4 for s in made):
-            help_ = said("deeper", chained=not EDGINGS[design.edging(band.edging).kind].has_depth)
-        else:
-            help_ = said("fewer", room=room) if room > 0 else said("nearer-ends")
-        yield diagnosed(
-            "buttonholes-crowded",
-            (band.origin.span, "buttonholes-here"),
-            notes=tuple(said("band-has", size=design.sizes[i], stitches=made[i].stitches, rows=made[i].rows) for i in over),
-            helps=(help_,),
-            sizes=only(design.sizes, over),
-            buttonholes=max(band.holes[i] for i in over),
-            band=band.name,
-        )
-
-
-def apart(band: SizedBand) -> bool:
-    """Whether the buttonholes lie on the band, a stitch at least between them and at its ends."""
-    begin, end = -(band.stitches // 2), band.stitches - band.stitches // 2 - 1
-    holes = band.holes
-    inside = all(begin < hole.first and hole.last < end and 0 < hole.row < band.rows for hole in holes)
-    return inside and all(after.first - before.last > 1 for before, after in pairwise(holes))
 
 
 # ----------------------------------------------------------------- pieces begun along edges
