@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, sentence
-from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
+from walewright.proof.model import JoinProof, PieceProof, Proof, SewnEdge, SizeProof
+from walewright.report.said import Said, said
 from walewright.sheet.model import Checked, Row, RowGroup, SizesTable, TableCell
 
 ABSENT = TableCell("–")
@@ -86,9 +87,25 @@ def _seam(guide: Guide, proof: Proof, join: int, units: str) -> Row:
     joins = [next((j for j in s.joins if j.join == join), None) for s in proof.sizes]
     in_rows = all(j is None or (j.one_rows is not None and j.other_rows is not None) for j in joins)
     return Row(
-        sentence(name_of(next(j.text for j in joins if j is not None))),
+        sentence(join_words(guide, next(j for j in joins if j is not None))),
         tuple(ABSENT if j is None else _sides(j, in_rows, units) for j in joins),
         note=guide.say("checked/rows" if in_rows else "checked/in" if units == "in" else "checked/cm"),
+    )
+
+
+def join_words(guide: Guide, join: JoinProof) -> str:
+    """Which edges a join puts together."""
+    one, other = (tuple(edge_words(guide, edge) for edge in side) for side in (join.one, join.other))
+    return guide.say("join/of-two", one=one, other=other) if other else guide.say("join/upon-itself", one=one)
+
+
+def edge_words(guide: Guide, edge: SewnEdge) -> Said:
+    """An edge with its piece, and which copy of it."""
+    piece, named = name_of(edge.piece), guide.edge(edge.edge)
+    return (
+        said("join/edge-of-copy", piece=piece, edge=named, copy=edge.copy)
+        if edge.copy
+        else said("join/edge", piece=piece, edge=named)
     )
 
 

@@ -99,9 +99,36 @@ TABLES = {
     "yarn/away": "That comes away again, metres",
     "yarn/waste": "Waste yarn",
     "yarn/ravel": "Ravel cord",
-    "yarn/error": "{way}; right to about {share} %",
     "yarn/together": "{yarn}: {strands:and} held together.",
     "yarn/strands": "{yarn}, {count} strands",
+    # How it was reckoned.
+    "way/from-loops": "{known:/; }; swatches, seams and tails included, with {spare} % for ends; right to about {error} %"
+    "{estimated:?: weigh a swatch to know better}",
+    "way/none": "none is knitted",
+    "way/of-fabrics": "{fabrics:and} {way}",
+    "way/weighed": "from the weight of the swatch",
+    "way/measured": "from the measured length of yarn in a stitch",
+    "way/estimated": "estimated from the density by the relations of plain knitting",
+    "way/as-in-fabric": "in loops as long as those of {fabric}; the weight is that of a yarn as thick as {yarn}; right to about "
+    "{error} %",
+    "way/one-length": "one length of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; it is used {times} "
+    "times, or so many lengths if pieces wait with theirs in}; right to about {error} %",
+    # Where figures are from.
+    "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
+    "credit/of": "{rows}. {credit}.",
+    # Edges and joins.
+    "edge/start": "start",
+    "edge/end": "end",
+    "edge/shoulder": "shoulder",
+    "edge/neck": "neck",
+    "edge/of-left": "{edge} left",
+    "edge/of-centre": "{edge} centre",
+    "edge/of-right": "{edge} right",
+    "edge/of-upper": "{edge} upper",
+    "join/of-two": "{one:/ + } to {other:/ + }",
+    "join/upon-itself": "{one:/ + } upon itself",
+    "join/edge": "{piece} {edge}",
+    "join/edge-of-copy": "{piece} {copy} {edge}",
     "yarn/way": "{yarns}: {way}.",
     # How the pattern was checked.
     "checked/one": "Before these pages were printed, the garment was knitted loop by loop on a needle bed in the computer: "
