@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
-from walewright.source.choice_lines import ChoiceLine, ForBlock
+from walewright.source.choice_lines import ChoiceLine, ForBlock, UseFrom
 from walewright.source.joining_lines import BandLine, JoinLine
 from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
@@ -47,8 +47,8 @@ __all__ = [
     "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine", "Negative",
     "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock", "PlaceRef", "Regauged",
     "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes", "SlotLine", "Start",
-    "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "WedgeLine", "Without",
-    "YarnCount", "YarnLine", "ZoneLine",
+    "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "UseFrom", "WedgeLine",
+    "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -323,6 +323,7 @@ Statement = (
     Broken
     | ChoiceLine
     | ForBlock
+    | UseFrom
     | TextLine
     | PhotographLine
     | PatternBlock

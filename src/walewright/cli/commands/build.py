@@ -53,9 +53,11 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
             bar.step(f"proving {name}")
             outcome = sources.compile_file(file, wanted)
             edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
+            console.report(
+                line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text, **texts}, line.form, edits, wanted.printed
+            )
             if not outcome.proven:
-                return options.exit_code(outcome.diagnostics)
+                return sources.not_made(outcome)
             from walewright.guide import english
 
             pattern = Pattern(

@@ -46,12 +46,14 @@ def _check(line: CommandLine, /, files: Sequence[str], every_choice: bool, **ask
 
 def _report(line: CommandLine, outcome: Outcome, told: Sequence[Diagnostic], wanted: options.Wanted) -> None:
     edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(tuple(told)), {outcome.file: outcome.text, **texts}, line.form, edits, wanted.printed)
+    console.report(
+        line.placed(tuple(told)), {**outcome.shared, outcome.file: outcome.text, **texts}, line.form, edits, wanted.printed
+    )
 
 
 def _said(outcome: Outcome) -> int:
     if not outcome.proven:
-        return options.exit_code(outcome.diagnostics)
+        return sources.not_made(outcome)
     from walewright.cli.summary import summary
 
     console.say(summary(outcome))

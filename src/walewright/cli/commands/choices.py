@@ -30,9 +30,9 @@ def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
     def one(file: str) -> int:
         outcome = sources.understand_file(file, wanted)
         edits = sources.edits(outcome, wanted)
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text}, line.form, edits)
+        console.report(line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text, FILE: line.text}, line.form, edits)
         if outcome.design is None:
-            return options.exit_code(outcome.diagnostics)
+            return sources.not_made(outcome)
         console.say(listing(file, outcome.design, sorted(sources.shipped().machines)))
         return 0
 

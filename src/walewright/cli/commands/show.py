@@ -52,7 +52,9 @@ def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
     outcome = reach(file, wanted)
     edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
+    console.report(
+        line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text, **texts}, line.form, edits, wanted.printed
+    )
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))
