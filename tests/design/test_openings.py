@@ -139,3 +139,29 @@ def test_openings_and_edges_have_names_of_their_own() -> None:
     line = "opening side 2 cm wide from low to high"
     assert told(piece("edges straight to top called side", line)) == ["repeated-name"]
     assert told(piece("neck 10 cm wide, 4 cm deep, v", "opening neck 2 cm wide from low to middle")) == ["repeated-name"]
+
+
+def test_a_gap_may_narrow_to_nothing() -> None:
+    made = front("opening vent 4 cm wide from low to high, cast off", "    edges slope to 0 cm wide at high").openings[0]
+    assert made.left[0].change == (-2.0, -2.0)
+    assert made.width == (0.0, 0.0)
+    assert (
+        only(piece("opening vent 4 cm wide from low to high, cast off", "    edges slope by -3 cm at high")).code == "no-width-left"
+    )
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "codes"),
+    [
+        ("8 cm left of centre", "8 cm right of centre", []),
+        # 4 cm wide each, and 3 stitches of 5 mm between them.
+        ("3 cm left of centre", "2.6 cm right of centre", []),
+        ("3 cm left of centre", "2.4 cm right of centre", ["slots-overlap"]),
+        ("3 cm left of centre", "3 cm left of centre", ["slots-overlap"]),
+    ],
+)
+def test_slots_side_by_side_leave_fabric_between_them(one: str, other: str, codes: list[str]) -> None:
+    lines = [f"slot {name} 4 cm wide at low, {place}, cast off" for name, place in (("one", one), ("two", other))]
+    assert told(piece(*lines)) == codes
+    apart = [lines[0], lines[1].replace("at low", "at middle")]
+    assert told(piece(*apart)) == []

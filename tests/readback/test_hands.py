@@ -48,6 +48,27 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
         ("Decrease 2 sts at the left end, 2 sts in.", (op.Transfer(-5, -4, 2), op.OutOfWork(-5, -4))),
         ("Increase 1 st at the right end, 2 sts in.", (op.IntoWork(5, 5), op.Transfer(3, 4, 1), op.FillFromBelow(3, 2))),
         ("Increase 1 st at the left end, 1 st in.", (op.IntoWork(-6, -6), op.Transfer(-5, -5, -1), op.FillFromBelow(-5, -4))),
+        # Two at a time, those beside the needle first.
+        (
+            "Decrease 1 st at both ends, on L 2 and R 3, the sts outside moved inwards 2 at a time.",
+            (
+                *(op.Transfer(-4, -3, 1), op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5)),
+                *(op.Transfer(3, 4, -1), op.OutOfWork(4, 4)),
+            ),
+        ),
+        (
+            "Decrease 1 st at the right end, the outer 3 sts moved inwards 2 at a time.",
+            (op.Transfer(2, 3, -1), op.Transfer(4, 4, -1), op.OutOfWork(4, 4)),
+        ),
+        # Those at the edge first; the gap beside the needle is filled from its stitch.
+        (
+            "Increase 1 st at the left end, beside R 1, the sts outside moved outwards 3 at a time.",
+            (op.IntoWork(-6, -6), op.Transfer(-5, -3, -1), op.Transfer(-2, -1, -1), op.FillFromBelow(-1, 0)),
+        ),
+        (
+            "Increase 1 st at the right end, the outer 2 sts moved outwards 1 at a time.",
+            (op.IntoWork(5, 5), op.Transfer(4, 4, 1), op.Transfer(3, 3, 1), op.FillFromBelow(3, 2)),
+        ),
         ("Increase 1 st at the carriage side.", (op.IntoWork(5, 5),)),
         ("Knit 1 row, increase 1 st at the carriage side.", (op.Pass("left"), op.IntoWork(-6, -6))),
         ("Cast off 2 sts at the carriage side.", (op.CastOff(3, 4, "right"),)),
@@ -244,6 +265,11 @@ def test_a_decrease_at_a_held_end_takes_the_outermost_of_the_held() -> None:
         (lambda h: h.decrease(1, "left end"), "no needle is in work"),
         (lambda h: h.needles_to_work(0, 9, 9), "10 needles, not 9"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.hold_at_end("left", 4)), "4 stitches are asked for and 3 are there"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(2, "left end", 1, 3)), "1 stitch goes along a line at a time, not 2"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(1, "both ends", 1, 3)), "a needle is named for 2 ends"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(1, "left end", 0, 3)), "outside R 1 no stitch can be moved"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.increase_beside(1, "right end", 7, 3)), "outside R 8 no stitch can be moved"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.increase_outer(1, "right end", 2, 0)), "a tool has a prong at least"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.wrap_held("left")), "no needle is held at the left"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.return_part("left", 0, 2)), "needle R 1 is not waiting"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.increase_fashioned(2, "left end", 1)), "an increase adds 1 stitch, not 2"),

@@ -70,6 +70,8 @@ def _body(*kinds: st.SearchStrategy[s.Statement]) -> st.SearchStrategy[tuple[s.S
 
 
 ways = st.one_of(st.just({}), st.just({"way": "simple"}), counts.map(lambda inset: {"way": "fashioned", "inset": inset}))
+inside_places = st.builds(s.InsidePlace, expressions, st.sampled_from(("own", "left", "right", "edge")))
+inside = st.lists(inside_places, min_size=1, max_size=3).map(lambda places: {"way": "inside", "places": tuple(places)})
 refs = st.lists(st.builds(s.EdgeRef, names, names), min_size=1, max_size=3).map(tuple)
 
 size_rows = st.one_of(
@@ -153,7 +155,7 @@ stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UN
 @st.composite
 def edges(draw: st.DrawFn) -> s.EdgeLine:
     """One run of an edge, with every path and way."""
-    fields: dict[str, object] = dict(draw(ways))
+    fields: dict[str, object] = dict(draw(st.one_of(ways, inside)))
     path = draw(st.sampled_from(("straight", "slope", "curve", "arch", "steps", "rate")))
     if path == "steps":
         fields |= {"by": draw(expressions), "times": draw(counted)}

@@ -171,6 +171,23 @@ def statement(kind: str, line: str) -> s.Statement:
             "right edge slope to between 3 cm and a left of centre at top",
             s.EdgeLine("right", "slope", "top", CM3, width_most=s.Name("a"), beside="left"),
         ),
+        (
+            "piece a in b",
+            "edges slope to 3 cm wide at top, shaped a from centre and 3 cm from edge",
+            s.EdgeLine(
+                "both",
+                "slope",
+                "top",
+                CM3,
+                way="inside",
+                places=(s.InsidePlace(s.Name("a"), "own"), s.InsidePlace(CM3, "edge")),
+            ),
+        ),
+        (
+            "piece a in b",
+            "left edge slope by 3 cm at top, shaped 3 cm left of centre",
+            s.EdgeLine("left", "slope", "top", by=CM3, way="inside", places=(s.InsidePlace(CM3, "left"),)),
+        ),
         ("piece a in b", "use lean at the left edge, by 3 cm", s.Use("lean", (("by", CM3),), "left")),
         ("piece a in b", "edges straight to top called side", s.EdgeLine("both", "straight", "top", called="side")),
         (

@@ -20,6 +20,10 @@ OF_CHARTS = (st.StartChart,)
 
 SAID = {
     st.IncreaseFashioned: "set them one needle outwards",
+    st.DecreaseOn: "the first of them shares the needle on the line",
+    st.DecreaseOuter: "the first of them shares the needle on the line",
+    st.IncreaseBeside: "hang the loop below the stitch on the line",
+    st.IncreaseOuter: "hang the loop below the stitch on the line",
     st.IncreaseAtCarriage: "Bring the next empty needle to work on the side where the carriage stands",
     st.CastOffAtCarriage: "set the end loop on the next needle",
     st.CastOffAll: "set the end loop on the next needle",

@@ -1,11 +1,12 @@
 """More garments drawn at random with what makes each wrong: turned, begun along edges, sideways, in many copies, with bands on
-mirror images. The draws of `garments_at_random` are the common ones."""
+mirror images, shaped inside. The draws of `garments_at_random` are the common ones."""
 
 from __future__ import annotations
 
 from random import Random
 
 from tests.whole import closed_garments_at_random as closed
+from tests.whole import inside_garments_at_random as inside
 from tests.whole import open_garments_at_random as opens
 from tests.whole import other_garments_at_random as others
 from tests.whole.garments_at_random import Drawn
@@ -25,6 +26,9 @@ KINDS = {
     "buttoned": opens._buttoned,
     "hood": opens._hood,
     "centre seam": opens._centre_seam,
+    "darts": inside._darts,
+    "palm": inside._palm,
+    "closing": inside._closing,
     "yoke": others._yoke,
     "gusset": others._gusset,
     "dolman": others._dolman,

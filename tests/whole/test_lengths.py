@@ -12,7 +12,7 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import stretches
 from walewright.design import Changes
 from walewright.glue import glue
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
 from walewright.solve.joins.seams import chain_length
@@ -229,6 +229,6 @@ def test_a_gap_of_free_width_is_measured_by_the_width_chosen() -> None:
     outcome = compile(HEAD + body, "edges.wale", SHIPPED, Changes())
     assert outcome.proof is not None, [in_english(d).message for d in outcome.diagnostics]
     for size in outcome.proof.sizes:
-        gap = next(m for m in size.pieces[0].measures if measure_words(m.key) == "width of vent")
+        gap = next(m for m in size.pieces[0].measures if LANGUAGE.measure(m.key) == "width of vent")
         assert 8 <= gap.wanted_cm <= 16
         assert abs(gap.off) < 1e-6, gap

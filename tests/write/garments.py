@@ -9,6 +9,7 @@ from hypothesis import strategies as hs
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, Copy
 from walewright.knit.hands import State, perform
+from walewright.knit.manners import EndsShaped
 from walewright.knit.steps import SizePlan, Step, StepBlock
 
 SIDES = ("left", "right")
@@ -142,6 +143,12 @@ SAMPLES: tuple[Step, ...] = (
     st.Decrease("both ends", 1, 2),
     st.Decrease("left end", 2, 0),
     st.IncreaseFashioned("right end", 1),
+    st.DecreaseOn("both ends", -20, 19, 3),
+    st.DecreaseOn("left end", 4, 4, 1),
+    st.DecreaseOuter("right end", 12, 3),
+    st.IncreaseBeside("both ends", -20, 19, 3),
+    st.IncreaseBeside("right end", -4, -4, 7),
+    st.IncreaseOuter("both ends", 1, 2),
     st.IncreaseAtCarriage(),
     st.CastOffAtCarriage(4),
     st.CastOnAtCarriage(3),
@@ -284,6 +291,7 @@ MOVES = (
     "to",
     "decrease",
     "increase",
+    "inside",
     "one more",
     "off",
     "on",
@@ -304,6 +312,20 @@ MOVES = (
 )
 
 
+def _inside(draw: hs.DrawFn, ends: EndsShaped, text: int, s: State) -> tuple[Step, ...]:
+    """A stitch lost or gained along lines somewhere in the work, which has to have room for them."""
+    prongs, room = draw(hs.integers(1, 4)), (s.last - s.first + 1) // 2 - 2
+    if room < 1:
+        return ()
+    outer = draw(hs.integers(1, room))
+    left, right = s.first + outer, s.last - outer
+    first, last = {"both ends": (left, right), "left end": (left, left), "right end": (right, right)}[ends]
+    less, more = st.KnitRows(1), st.KnitRows(2)
+    if text % 2:
+        return (less, st.DecreaseOn(ends, first, last, prongs), more, st.IncreaseBeside(ends, first, last, prongs), less)
+    return (less, st.DecreaseOuter(ends, outer, prongs), more, st.IncreaseOuter(ends, outer, prongs), less)
+
+
 def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]:
     """The steps of a move in state `s`. `text` chooses its words, alike in all sizes."""
     few = draw(hs.integers(1, 3))
@@ -322,6 +344,8 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
             return (st.Decrease(ends, draw(hs.integers(1, 2)), draw(hs.integers(0, 3))),)
         case "increase" if free:
             return (row, st.IncreaseFashioned(ends, few))
+        case "inside" if free and not any(held.values()):
+            return _inside(draw, ends, text, s)
         case "one more" if carriage_free:
             return (row, st.IncreaseAtCarriage()) if few % 2 == 0 else (st.IncreaseAtCarriage(),)
         case "off" if carriage_free:

@@ -13,6 +13,7 @@ from walewright import world
 from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, diagnosed, has_errors
+from walewright.report.said import said
 
 if TYPE_CHECKING:
     from walewright.cli.edits import Again
@@ -61,15 +62,14 @@ def _given(file: str, text: str) -> Shipped:
     return replace(shipped(), files=found)
 
 
-def not_made(outcome: Outcome) -> int:
+def not_made(line: CommandLine, outcome: Outcome) -> int:
     """Says of a file that has only definitions that nothing is made of it; returns the exit code of what is not proven."""
-    from walewright.cli import console
     from walewright.cli.options import exit_code
     from walewright.design import only_definitions
 
     if outcome.tree is None or has_errors(outcome.diagnostics) or not only_definitions(outcome.tree):
         return exit_code(outcome.diagnostics)
-    console.say(f"{named(outcome.file)}: definitions for other sources; nothing is made of it", done=True)
+    line.say(said("only-definitions", file=named(outcome.file)), done=True)
     return 0
 
 

@@ -243,7 +243,7 @@ def _polyline(
 def _at_once(run: SizedRun, by: int) -> bool:
     """Whether a move is a step: cast off or on. Two decreased at once are laid on their neighbours, and slope like single ones;
     nothing of them is left to pick up."""
-    return abs(by) > 1 and by != -run.way.at_once
+    return abs(by) > 1 and not run.way.anywhere(by)
 
 
 def _turned_back(runs: Iterable[SizedRun], moved: Mapping[int, int], steps: Container[int]) -> frozenset[int]:

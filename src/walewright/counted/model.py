@@ -36,6 +36,15 @@ class ShapingPhrase:
 
 
 @dataclass(frozen=True, slots=True)
+class SizedLine:
+    """A line within a piece along which an edge is shaped: on a "needle", the last that stays, `at` stitches from the centre mark
+    to that edge's side; or with so many stitches ("count") always outside it."""
+
+    of: Literal["needle", "count"]
+    at: int
+
+
+@dataclass(frozen=True, slots=True)
 class SizedRun:
     """One edge between two rows. Changes are placed by `phrases` from `from_row` on; plain rows then lead to `to_row`.
 
@@ -51,6 +60,8 @@ class SizedRun:
     origin: Origin
     across: bool = False
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
+    lines: tuple[SizedLine, ...] = ()
+    """Of the way "inside", from the centre outwards: a move takes or gives a stitch along each, a smaller one along the first."""
 
     def changes(self) -> Iterator[tuple[int, int]]:
         """(row, stitches) of each move, rows rising."""

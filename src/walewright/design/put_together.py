@@ -12,15 +12,17 @@ from walewright.design.charts.motifs import motif
 from walewright.design.findings import Findings, amount
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.edges import Tracing, traced
+from walewright.design.pieces.edges import traced
+from walewright.design.pieces.inside_alone import inside_alone
 from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
 from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.openings import apart, neck, opening
 from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
-from walewright.design.pieces.slots import buttonholes, slot
+from walewright.design.pieces.slots import buttonholes, side_by_side, slot
 from walewright.design.pieces.stretches import cloth_of, repeat, zone
+from walewright.design.pieces.tracing import Tracing
 from walewright.design.pieces.wedges import shoulders, together, wedge
 from walewright.design.reading.places import LONGEST_CM, AmountPlace, concerned
 from walewright.design.reading.values import Scope
@@ -265,6 +267,11 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         purpose=node.purpose,
         motifs=motifs,
     )
-    sound = together(made.wedges, parted, cloth.place) and one_thing_at_a_time(made, parted, cloth.place)
+    sound = (
+        side_by_side(slots, parted, cloth)
+        and together(made.wedges, parted, cloth.place)
+        and one_thing_at_a_time(made, parted, cloth.place)
+    )
+    sound = sound and inside_alone(made, parted, room.fabrics, room.charts, cloth.place)
     ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
     return made if sound and charted(made, ground) else None

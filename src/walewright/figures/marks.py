@@ -6,6 +6,7 @@ import itertools
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from walewright.counted.inside import moves
 from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import Fabric
@@ -76,6 +77,9 @@ def cloth(bench: Bench) -> None:
         lines = [bench.at(p) for p in dart.lines]
         paper.draw("dart", path(lines))
         bench.ruler.lines.append(box_round(lines))
+    for line in inside_lines(bench):
+        paper.draw("dart", path(line))
+        bench.ruler.lines.append(box_round(line))
     for slot in sized.slots:
         _slit(bench, slot)
     for run in sized.right:
@@ -88,6 +92,18 @@ def cloth(bench: Bench) -> None:
         _drawn_up(bench)
     for repeat in sized.repeats:
         _bracket(bench, repeat.from_row, repeat.to_row, f"× {repeat.times}")
+
+
+def inside_lines(bench: Bench) -> Iterator[list[Point]]:
+    """Each line within the piece along which an edge is shaped, over the rows of its run."""
+    sized = bench.piece.sized[bench.size]
+    every = sorted(moves(sized), key=lambda m: (m.side, m.run.from_row, m.line))
+    for (side, begin, _), some in itertools.groupby(every, key=lambda m: (m.side, m.run.from_row, m.line)):
+        of_line = list(some)
+        # On the side of the needle that is towards the edge.
+        off = 0 if side == "left" else 1
+        ends = ((begin, of_line[0].slot), *((m.row, m.slot) for m in of_line), (of_line[-1].run.to_row, of_line[-1].slot))
+        yield [bench.stitch(slot + off, row) for row, slot in ends]
 
 
 def words(bench: Bench) -> None:

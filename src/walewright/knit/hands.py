@@ -13,6 +13,7 @@ from typing import Any
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.edging_hands import EDGING_HANDS
+from walewright.knit.inside import INSIDE_HANDS
 from walewright.knit.merging import merged
 from walewright.knit.operations import Operation, Side
 from walewright.knit.pattern_hands import PATTERN_HANDS
@@ -388,6 +389,7 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.DrawPartsCord: _draw_parts_cord,
     st.EdgeIs: _edge_is,
     st.Say: _nothing,
+    **INSIDE_HANDS,
     **PATTERN_HANDS,
     **EDGING_HANDS,
 }

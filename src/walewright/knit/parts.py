@@ -138,7 +138,7 @@ def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_r
 
 def _outer_edges(pattern: PiecePattern, sized: SizedPiece, from_row: int, work: InWork) -> Iterator[Group]:
     """Both edges of the whole width, said once where they are alike."""
-    both = ShapedEnds(BOTH, from_row, work.fewest)
+    both = ShapedEnds(BOTH, from_row, work.fewest, _prongs(pattern), sized.right)
     if pattern.piece.symmetric:
         yield from _runs("outer", sized.left, both)
         return
@@ -148,7 +148,7 @@ def _outer_edges(pattern: PiecePattern, sized: SizedPiece, from_row: int, work: 
     for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
         for number, run in enumerate(runs):
             if number not in pattern.twins:
-                end = ShapedEnds(ONE_END[side], from_row, work.fewest)
+                end = ShapedEnds(ONE_END[side], from_row, work.fewest, _prongs(pattern))
                 yield from run_groups(f"outer {side}", run, number, end, run.origin.path)
 
 
@@ -156,7 +156,12 @@ def _outer_edge(pattern: PiecePattern, sized: SizedPiece, side: Side, work: InWo
     runs = sized.left if side == "left" else sized.right
     for number, run in enumerate(runs):
         track = "outer" if pattern.piece.symmetric or number in pattern.twins else f"outer {side}"
-        yield from run_groups(track, run, number, ShapedEnds(ONE_END[side], fewest=work.fewest), run.origin.path)
+        yield from run_groups(track, run, number, ShapedEnds(ONE_END[side], 0, work.fewest, _prongs(pattern)), run.origin.path)
+
+
+def _prongs(pattern: PiecePattern) -> int:
+    """Of the widest tool at hand."""
+    return max(pattern.design.machine.prongs, default=1)
 
 
 def _runs(track: str, runs: tuple[SizedRun, ...], ends: ShapedEnds) -> Iterator[Group]:

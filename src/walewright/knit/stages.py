@@ -133,6 +133,11 @@ def _disturbed(s: State, step: st.Step) -> set[int]:
             return _at_ends(s, ends, max(inset, 1) + by)
         case st.IncreaseFashioned(ends=ends, inset=inset):
             return _at_ends(s, ends, inset + 1)
+        case st.DecreaseOn(first=left, last=right) | st.IncreaseBeside(first=left, last=right):
+            moved = {"left end": range(first, left + 1), "right end": range(right, last + 1)}
+            return {x for end, some in moved.items() if step.ends in ("both ends", end) for x in some}
+        case st.DecreaseOuter(ends=ends, stitches=n) | st.IncreaseOuter(ends=ends, stitches=n):
+            return _at_ends(s, ends, n + 1)
         case st.CastOffAtCarriage(stitches=n) if s.side is not None:
             return _at_ends(s, f"{s.side} end", n + 1)
         case st.HoldAtEnd(side=side, stitches=n):

@@ -20,6 +20,10 @@ from walewright.knit.edging_steps import PickUpAlong as PickUpAlong
 from walewright.knit.edging_steps import PicotRow as PicotRow
 from walewright.knit.edging_steps import RehangStart as RehangStart
 from walewright.knit.edging_steps import UseLooser as UseLooser
+from walewright.knit.inside_steps import DecreaseOn as DecreaseOn
+from walewright.knit.inside_steps import DecreaseOuter as DecreaseOuter
+from walewright.knit.inside_steps import IncreaseBeside as IncreaseBeside
+from walewright.knit.inside_steps import IncreaseOuter as IncreaseOuter
 from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
 from walewright.knit.joining_steps import EdgeIs as EdgeIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from walewright.counted.model import SizedRun
 from walewright.knit import steps as st
+from walewright.knit.inside import shaped_inside
 from walewright.knit.manners import EndsShaped
 from walewright.knit.order import Group, Move, Rank
 
@@ -28,6 +29,10 @@ class ShapedEnds:
     ends: EndsShaped
     from_row: int = 0
     fewest: Callable[[int], int] = _wide
+    prongs: int = 1
+    """Of the widest tool at hand."""
+    other: tuple[SizedRun, ...] = ()
+    """Of both ends: the runs of the right one, where its lines within the piece lie."""
 
 
 def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin: str) -> Iterator[Group]:
@@ -42,7 +47,7 @@ def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin:
             for gap, by in zip(phrase.gaps, phrase.by, strict=True):
                 scheduled += gap
                 room = scheduled - max(at, ends.from_row)
-                for row, step in _changes(scheduled, by, run, ends, room, origin):
+                for row, step in _changes(scheduled, by, run, number, ends, room, origin):
                     if row > at:
                         body.append(st.KnitRows(row - at, origin=origin))
                     body.append(step)
@@ -60,11 +65,13 @@ def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin:
                 yield Group((track, key + part), some[0][0], moves[-1].row, tuple(moves), repeat)
 
 
-def _changes(row: int, by: int, run: SizedRun, at: ShapedEnds, room: int, origin: str) -> list[tuple[int, st.Step]]:
+def _changes(row: int, by: int, run: SizedRun, number: int, at: ShapedEnds, room: int, origin: str) -> list[tuple[int, st.Step]]:
     """When and how one change of the edge is made. Where hands need the carriage at the edge, two ends take two rows: the
     scheduled one and the one before, or, where there is no room before, the one after. Where there are fewer stitches than the
     tool has prongs, as at the tip of a part, a narrower one is taken."""
     ends = at.ends
+    if run.way.inside:
+        return [(row, step) for step in shaped_inside(by, run, at.other[number] if at.other else run, ends, at.prongs, origin)]
     fashioned = run.way.kind == "fashioned"
     inset = min(run.way.inset, at.fewest(row)) if fashioned else 0
     if by == -1 or by == -run.way.at_once:
@@ -89,11 +96,8 @@ def alike(left: SizedRun, right: SizedRun) -> bool:
     """Whether two edges' runs are the same work at the same rows wherever the carriage is, so that it is said once of both."""
     if (left.from_row, left.phrases, left.way, left.across) != (right.from_row, right.phrases, right.way, right.across):
         return False
-    return all(_anywhere(left, by) for _, by in left.changes())
-
-
-def _anywhere(run: SizedRun, by: int) -> bool:
-    return by in (-1, -run.way.at_once) or (by == 1 and run.way.kind == "fashioned")
+    mirrored = [line.of for line in left.lines] == [line.of for line in right.lines]
+    return mirrored and all(left.way.anywhere(by) for _, by in left.changes())
 
 
 @dataclass(frozen=True, slots=True)

@@ -67,10 +67,15 @@ def run(of: SizedRun) -> Json:
         "from_row": of.from_row,
         "to_row": of.to_row,
         "across": of.across,
-        "way": {"kind": of.way.kind, "inset": of.way.inset, "at_once": of.way.at_once},
+        "way": {"kind": of.way.kind, "inset": of.way.inset, "at_once": of.way.at_once, **_lines(of)},
         "phrases": [{"gaps": list(p.gaps), "by": list(p.by), "times": p.times} for p in of.phrases],
         "changes": [{"row": row, "by": by} for row, by in of.changes()],
     }
+
+
+def _lines(of: SizedRun) -> Json:
+    """Of a run shaped inside the piece, its lines from the centre outwards."""
+    return {"lines": [{"of": line.of, "at": line.at} for line in of.lines]} if of.lines else {}
 
 
 def slot(of: SizedSlot) -> Json:

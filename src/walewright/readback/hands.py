@@ -13,6 +13,7 @@ from walewright.knit import operations as op
 from walewright.knit.operations import Side
 from walewright.readback.charts import ReadChart
 from walewright.readback.edgings import Edgings
+from walewright.readback.inside import Inside
 from walewright.readback.mind import MOST_MOVES as MOST_MOVES
 from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.mind import in_reach
@@ -22,7 +23,7 @@ from walewright.readback.ribs import Ribs
 from walewright.readback.sentences import Reading
 
 
-class Hands(Partings, Edgings, Patterns, Ribs):
+class Hands(Partings, Edgings, Patterns, Ribs, Inside):
     """One block's worth of work: from an empty bed on, the carriage anywhere. Methods are named for the grammar's phrases."""
 
     def __init__(self, charts: Mapping[str, ReadChart] | None = None) -> None:
@@ -217,6 +218,10 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "stands": Hands.stands,
     "decrease": Hands.decrease,
     "increase_fashioned": Hands.increase_fashioned,
+    "decrease_on": Hands.decrease_on,
+    "decrease_outer": Hands.decrease_outer,
+    "increase_beside": Hands.increase_beside,
+    "increase_outer": Hands.increase_outer,
     "increase_at_carriage": Hands.increase_at_carriage,
     "cast_off_at_carriage": Hands.cast_off_at_carriage,
     "cast_on_at_carriage": Hands.cast_on_at_carriage,

@@ -13,6 +13,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
+from walewright.report.said import said
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import dial_words, stitch_words
 from walewright.solve.model import Counts
@@ -76,7 +77,7 @@ def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) 
 
 
 def _edges(guide: Guide, edges: Sequence[EdgeName]) -> str:
-    return guide.say("fact/then", edges=tuple(name_of(f"{e.piece} {e.edge}") for e in edges))
+    return guide.say("fact/then", edges=tuple(said("join/edge", piece=name_of(e.piece), edge=guide.edge(e.edge)) for e in edges))
 
 
 def _counter(guide: Guide, rows: Sequence[str]) -> SizedFigure:

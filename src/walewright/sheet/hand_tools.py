@@ -62,6 +62,9 @@ def _tools(guide: Guide, design: Design, part_on_cord: bool) -> Iterator[str]:
     yield from (guide.say(key) for key in _cord(bool(starts & {"waste", "hand waste"}), part_on_cord))
     yield guide.say("tool/comb-and-weights" if "waste" in starts else "tool/weights")
     insets = {run.way.inset for p in design.pieces for run in _runs(p) if run.way.kind == "fashioned"}
+    if any(run.way.inside for p in design.pieces for run in _runs(p)):
+        # All that lies outside a line is moved with the widest tool at hand.
+        insets.add(max(design.machine.prongs, default=1))
     prongs = sorted({1} | {i for i in insets if i} | {n for c in charts for n in moved_together(c)})
     yield guide.say("tool/transfer", prongs=tuple(str(p) for p in prongs), tools=len(prongs), most=prongs[-1])
     crossed = sorted({cell.cross for chart in charts for cell in used(chart) if cell.kind == "cross"})

@@ -9,7 +9,7 @@ from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
 from walewright.trade.shaping import EdgePath, NeckShape, WayKind, WedgeKind
-from walewright.trade.sides import CentreSide, EdgeSide, WhichEdges
+from walewright.trade.sides import CentreSide, EdgeSide, PlaceOf, WhichEdges
 
 if TYPE_CHECKING:
     from walewright.source.syntax import Statement
@@ -59,6 +59,15 @@ class Start(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class InsidePlace(Node):
+    """`shaped 9 cm from centre and 3 cm from the edge`: a line inside the piece, along which stitches are lost or gained. `of` is
+    what its distance is measured from: the "edge", or the centre line, on the edge's "own", its "left" or its "right" side."""
+
+    distance: Expr
+    of: PlaceOf
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeLine(Node):
     """One run of an edge, from where the last run ended up to a level.
 
@@ -73,7 +82,7 @@ class EdgeLine(Node):
     `which` both|left|right; `path` straight|slope|curve|arch|steps|rate; `width` whole width ("to W wide", a range with
     `width_most`), with `beside` the place of an edge, so far from the centre line ("own", "left", "right" of it), or `by` one
     edge's move (positive = outwards); of a rate `by` stitches (inwards negative) every `every` rows. `way` simple|fashioned with
-    `inset` stitches in, `at_once` 1 or 2 stitches at a time.
+    `inset` stitches in, `at_once` 1 or 2 stitches at a time, or "inside", a stitch at each of the `places`.
     """
 
     which: WhichEdges
@@ -90,6 +99,7 @@ class EdgeLine(Node):
     every: int | Name | None = None
     at_once: int = 1
     beside: CentreSide = ""
+    places: tuple[InsidePlace, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,63 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable
 from typing import Any
 
 from walewright.source import syntax
 from walewright.source.expressions import amount, expression, number
 from walewright.source.page_statements import amount_of, in_languages, needed, photograph, place, text_line
 from walewright.source.text import escaped
-from walewright.trade.cells import CellKind
-from walewright.trade.edgings import EdgingKind, EdgingWhen
-from walewright.trade.ends import EndWay, OwnStart, Taken
-from walewright.trade.fabrics import ChartFit, ColourWay
-from walewright.trade.joins import NextCopy, WornFacing
-from walewright.trade.shaping import WayKind, WedgeKind
-from walewright.trade.sides import CentreSide, EdgeSide, WhichEdges
-
-STARTS: Mapping[OwnStart, str] = {
-    "waste": "on waste yarn",
-    "hand waste": "on waste yarn by hand",
-    "e-wrap": "with e-wrap",
-    "chain": "with chain",
-}
-ENDS: Mapping[EndWay, str] = {"waste": "on waste yarn", "cast-off": "cast off", "sewn-off": "cast off sewn", "gathered": "gathered"}
-TAKEN: Mapping[Taken, str] = {"waste": "on waste yarn", "cast-off": "cast off"}
-WEDGE_EDGES: Mapping[WhichEdges, str] = {"both": "both edges", "left": "the left edge", "right": "the right edge"}
-HOLDING: Mapping[WedgeKind, str] = {"in": "held in", "out": "let out", "both": "held in and let out"}
-WHEN: Mapping[EdgingWhen, str] = {"after": "added after", "first": "knitted first"}
-FITS: Mapping[ChartFit, str] = {"whole": "whole repeats", "centred": "centred", "balanced": "balanced"}
-EDGINGS: Mapping[EdgingKind, str] = {
-    "plain": "",
-    "folded": "folded",
-    "picot": "picot",
-    "mock rib": "mock rib",
-    "rolled": "rolled",
-    "facing": "facing",
-    "chained": "chained",
-}
-MOCK_RIBS = {0: "", 2: "1 by 1", 3: "2 by 1"}
-CELLS: Mapping[CellKind, str] = {
-    "knit": "knit",
-    "hole": "hole",
-    "from left": "from left",
-    "from right": "from right",
-    "two from left": "two from left",
-    "two from right": "two from right",
-    "three": "three together",
-    "purl": "purl",
-    "tuck": "tuck",
-    "slip": "slip",
-    "long": "long",
-    "ladder": "ladder",
-    "cross": "cross",
-}
-NEXT_COPIES: Mapping[NextCopy, str] = {"": "", "next": "each to the next", "all round": "each to the next all round"}
-COLOUR_WAYS: Mapping[ColourWay, str] = {"blocks": "laid in blocks", "floats": "with floats"}
-BESIDE: Mapping[CentreSide, str] = {"": "wide", "own": "from centre", "left": "left of centre", "right": "right of centre"}
-WHICH: Mapping[WhichEdges, str] = {"both": "edges", "left": "left edge", "right": "right edge"}
-ORDINAL_ENDINGS = {1: "st", 2: "nd", 3: "rd"}
+from walewright.source.written_as import (
+    BESIDE,
+    CELLS,
+    COLOUR_WAYS,
+    EDGINGS,
+    ENDS,
+    FITS,
+    HOLDING,
+    MOCK_RIBS,
+    NEXT_COPIES,
+    ORDINAL_ENDINGS,
+    PLACES,
+    STARTS,
+    TAKEN,
+    WEDGE_EDGES,
+    WHEN,
+    WHICH,
+)
+from walewright.trade.ends import Taken
+from walewright.trade.joins import WornFacing
+from walewright.trade.shaping import WayKind
+from walewright.trade.sides import EdgeSide
 
 
 def line(statement: syntax.Statement) -> str:
@@ -119,7 +91,9 @@ def _holes(count: int | syntax.Name, stitches: int) -> str:
     return f"buttonholes {_count(count)} over {_counted(stitches, 'stitch', 'stitches')}"
 
 
-def _way(way: WayKind | None, inset: int | None) -> str:
+def _way(way: WayKind | None, inset: int | None, places: tuple[syntax.InsidePlace, ...] = ()) -> str:
+    if way == "inside":
+        return "shaped " + " and ".join(f"{expression(p.distance)} {PLACES[p.of]}" for p in places)
     return f"fashioned {inset} in" if way == "fashioned" else way or ""
 
 
@@ -278,7 +252,7 @@ def _edge(edge: syntax.EdgeLine) -> str:
         path = f"{edge.path} by {expression(edge.by)} at {edge.to_level}"
     called = f"called {edge.called}" if edge.called is not None else ""
     at_once = "two at once" if edge.at_once == 2 else ""
-    return _options(_joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset), at_once])
+    return _options(_joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset, edge.places), at_once])
 
 
 def _rate(edge: syntax.EdgeLine) -> str:

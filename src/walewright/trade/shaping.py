@@ -13,11 +13,19 @@ once, so often | rate: so many stitches every so many rows."""
 RunPath = Literal[EdgePath, "across"]
 """across: no rows: the loops are hung back evenly on more or fewer needles."""
 
-WayKind = Literal["simple", "fashioned"]
-"""simple: at the last stitch | fashioned: so many stitches in."""
+WayKind = Literal["simple", "fashioned", "inside"]
+"""simple: at the last stitch | fashioned: so many stitches in | inside: along lines within the piece, all that lies outside them
+moved with it."""
 
 WedgeKind = Literal["in", "out", "both"]
 """in: held step by step from the edge inwards, then all returned | out: held at once, returned step by step outwards | both."""
+
+
+def rows_inside(inwards: bool) -> int:
+    """Rows from one move along a line within a piece to the next, at least: all stitches outside it are moved. Darts lose a stitch
+    every 4th row, gussets gain one every 3rd or 4th (common practice)."""
+    return 4 if inwards else 3
+
 
 NeckShape = Literal["round", "v", "square"]
 
@@ -38,7 +46,7 @@ class WedgeFacts:
 
 WEDGES: Mapping[WedgeKind, WedgeFacts] = {"in": WedgeFacts(2), "out": WedgeFacts(2), "both": WedgeFacts(4)}
 
-WAYS: tuple[WayKind, ...] = ("simple", "fashioned")
+WAYS: tuple[WayKind, ...] = ("simple", "fashioned", "inside")
 
 
 @dataclass(frozen=True, slots=True)

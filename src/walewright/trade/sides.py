@@ -18,6 +18,9 @@ CentreSide = Literal["", "own", EdgeSide]
 """On which side of the centre line a place is: "own" of an edge on its own side, or, of a piece that lies beside the centre line,
 on that of the piece; "" where a place is no distance from the centre line."""
 
+PlaceOf = Literal["own", EdgeSide, "edge"]
+"""What the place of a line inside a piece is measured from: the centre line, as of `CentreSide`, or the edge."""
+
 OTHER_SIDE: Mapping[EdgeSide, EdgeSide] = {"left": "right", "right": "left"}
 
 EdgePart = Literal["whole", "left", "centre", "right"]

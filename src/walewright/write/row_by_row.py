@@ -19,6 +19,10 @@ from walewright.write.tally import RowTally, counted, more
 SHAPING = (
     st.Decrease,
     st.IncreaseFashioned,
+    st.DecreaseOn,
+    st.DecreaseOuter,
+    st.IncreaseBeside,
+    st.IncreaseOuter,
     st.IncreaseAtCarriage,
     st.CastOffAtCarriage,
     st.CastOnAtCarriage,
@@ -159,9 +163,9 @@ def announced(stretches: Column[Rows]) -> tuple[Said, ...]:
 
 def _going_on(step: Step) -> str:
     match step:
-        case st.Decrease(ends=ends):
+        case st.Decrease(ends=ends) | st.DecreaseOn(ends=ends) | st.DecreaseOuter(ends=ends):
             return f"decrease at {ends}"
-        case st.IncreaseFashioned(ends=ends):
+        case st.IncreaseFashioned(ends=ends) | st.IncreaseBeside(ends=ends) | st.IncreaseOuter(ends=ends):
             return f"increase at {ends}"
         case st.IncreaseAtCarriage():
             return "increase at carriage"

@@ -74,7 +74,9 @@ def more(step: Step) -> int:
     match step:
         case st.Decrease(ends=ends, by=by):
             return -by * (2 if ends == "both ends" else 1)
-        case st.IncreaseFashioned(ends=ends):
+        case st.DecreaseOn(ends=ends) | st.DecreaseOuter(ends=ends):
+            return -2 if ends == "both ends" else -1
+        case st.IncreaseFashioned(ends=ends) | st.IncreaseBeside(ends=ends) | st.IncreaseOuter(ends=ends):
             return 2 if ends == "both ends" else 1
         case st.IncreaseAtCarriage():
             return 1

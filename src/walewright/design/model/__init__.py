@@ -1,18 +1,17 @@
 """The design as data: what the source means, everything in centimetres, per size."""
 
 from walewright.design.model.charts import Cell, CellKey, Chart
+from walewright.design.model.credit import Credit
 from walewright.design.model.design import (
     Buttonholes,
     Cord,
     Design,
-    EdgeRun,
     Edging,
     Level,
     MachineProfile,
     Measurement,
     Opening,
     Piece,
-    ShapingWay,
     Slot,
     Wedge,
 )
@@ -22,6 +21,7 @@ from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 
@@ -34,6 +34,7 @@ __all__ = [
     "Choice",
     "Cord",
     "CountPerSize",
+    "Credit",
     "Design",
     "EdgeCut",
     "EdgeJoin",
@@ -44,6 +45,7 @@ __all__ = [
     "Fabric",
     "Finished",
     "Given",
+    "InsideLine",
     "Lap",
     "Level",
     "MachineProfile",

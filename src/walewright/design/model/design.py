@@ -8,31 +8,36 @@ Outline convention: a piece is seen as it hangs on the bed, knitter's left = `le
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model.charts import Chart
+from walewright.design.model.credit import Credit
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
-from walewright.design.model.rate import Rate as Rate
 from walewright.design.model.regrading import Choice, Edition, Given
+from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
-from walewright.trade.shaping import OpeningShape, RunPath, WayKind, WedgeKind
+from walewright.trade.shaping import OpeningShape, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
+
+Caution = Literal["us-hood", "us-waist", "eu-small", "eu-older"]
+"""Published limits that bear on knitted garments for children; the rules where a garment is sold come first."""
 
 
 @dataclass(frozen=True, slots=True)
 class Measurement:
-    """A row of the size table, in cm. `source` credits a shipped table, else empty."""
+    """A row of the size table, in cm. `credit` is of a shipped table."""
 
     name: str
     values: PerSize
     to_fit: bool
-    source: str
+    credit: Credit | None
     origin: Origin
     published: str = ""
     """What the shipped table that it comes from calls it: "centre_back_neck_to_wrist"; else empty."""
@@ -110,39 +115,6 @@ class Level:
     height: PerSize
     origin: Origin
     most: PerSize | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class ShapingWay:
-    """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time."""
-
-    kind: WayKind
-    inset: int = 0
-    at_once: int = 1
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeRun:
-    """One edge of a piece from the previous run's level up to `to_level`.
-
-    `change` is this edge's move in cm, outwards positive, over the run; `cast_off` (>= 0 cm) of an inward
-    move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
-    arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
-    the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
-    follows from its rows, else empty. With `most` the change is free: from `change`, where the run begins as far out as it may,
-    to `most`, where it begins as far in as it may."""
-
-    name: str
-    to_level: str
-    path: RunPath
-    change: PerSize
-    cast_off: PerSize
-    steps: CountPerSize
-    way: ShapingWay
-    origin: Origin
-    most: PerSize | None = None
-    rates: tuple[Rate, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -290,7 +262,7 @@ class Design:
     cords: tuple[Cord, ...] = ()
     for_children: bool = False
     """Whether its sizes come from the shipped tables of babies and children."""
-    cautions: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()
     """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
     joins_before: tuple[int, ...] = ()
     """For each step of `making_up`, how many of `joins` come before it; where nothing is said of a step, all."""

@@ -3,59 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
-from walewright.design.findings import Findings
-from walewright.design.model import EdgeRun, Level, MachineProfile, Origin, PerSize, ShapingWay
-from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.model import EdgeRun, Origin, PerSize, ShapingWay
+from walewright.design.pieces.inside_lines import inside_lines
 from walewright.design.pieces.moves import EdgeMove, move, rated, steps_of, tell_wrong_way
 from walewright.design.pieces.outline import OutlineSide, level_index
 from walewright.design.pieces.rates import rates_of, rows_enough
+from walewright.design.pieces.tracing import TracedSides, Tracing
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
 from walewright.report.model import Span
-from walewright.report.said import Said, said
+from walewright.report.said import said
 from walewright.source import syntax
 from walewright.trade.shaping import PATHS
 from walewright.trade.sides import SIDES, EdgeSide
 
 NAMED_ALWAYS = ("start", "end", "neck", "shoulder")
 """Edges that exist without being called."""
-
-TracedSides = dict[EdgeSide, OutlineSide]
-
-
-@dataclass(frozen=True, slots=True)
-class Tracing:
-    """What edges are traced on: the outline of a piece, or the gap of an opening in it (`gap`), from level `first` to `last`."""
-
-    piece: str
-    what: Said
-    path: str
-    """Beginning of the origins' paths."""
-    levels: tuple[Level, ...]
-    cloth: PieceCloth
-    machine: MachineProfile | None
-    first: int
-    last: int
-    centre: PerSize
-    """How far right of the middle of the start the centre line lies."""
-    gap: bool = False
-
-    @property
-    def findings(self) -> Findings:
-        """Where faults are told."""
-        return self.cloth.place.findings
-
-    @property
-    def sizes(self) -> tuple[str, ...]:
-        """The sizes of the design."""
-        return self.cloth.place.scope.sizes
-
-    @property
-    def inwards(self) -> int:
-        """Sign of a move that takes stitches from the fabric: a gap takes them where it widens."""
-        return 1 if self.gap else -1
 
 
 def traced(
@@ -105,12 +69,17 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     steps = steps_of(node, on.cloth.place)
     if steps is None:
         return None
-    moved = move(node, steps, to, now, on.centre, on.cloth, on.what)
+    moved = move(node, steps, to, now, on.centre, on.cloth, on.what, on.gap)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None
     if not _at_once_is_inwards(node, moved, on):
         return None
+    lines = inside_lines(node, now, moved, on)
+    if lines is None:
+        return None
+    if lines:
+        way = ShapingWay("inside", at_once=len(lines))
     run = EdgeRun(
         node.called or "",
         node.to_level,
@@ -121,6 +90,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
         way,
         _origin(node, on),
         moved.most,
+        lines=lines,
     )
     return _moved(node, to, run, moved, now)
 

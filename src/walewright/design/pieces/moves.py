@@ -13,7 +13,7 @@ from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
-from walewright.trade.sides import SIDES, CentreSide, EdgeSide
+from walewright.trade.sides import SIDES, CentreSide, EdgeSide, PlaceOf
 
 MOST_STEPS = 200
 """More steps than that are a slope."""
@@ -46,10 +46,10 @@ def move(
     centre: PerSize,
     cloth: PieceCloth,
     what: Said,
+    gap: bool,
 ) -> EdgeMove | None:
     """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when told why there is none.
-    `centre` is how far right of the
-    middle of the start the centre line lies."""
+    `centre` is how far right of the middle of the start the centre line lies. A `gap` may narrow to nothing."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
     if node.path == "straight":
@@ -67,7 +67,7 @@ def move(
     if node.which != "both":
         place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
-    return _to_width(node, node.width, now, place, what)
+    return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if gap else POSITIVE)
 
 
 def steps_of(node: syntax.EdgeLine, place: AmountPlace) -> CountPerSize | None:
@@ -105,7 +105,7 @@ def _to_place(
         return None
     side: EdgeSide = "right" if which == "right" else "left"
     near, far_off = found[0], found[1] or found[0]
-    ends = [_position(side, node.beside, distance, centre) for distance in (near, far_off)]
+    ends = [position(side, node.beside, distance, centre) for distance in (near, far_off)]
     least, most = (tuple(pick(pair) for pair in zip(*ends, strict=True)) for pick in (min, max))
     here = now[side]
     by = (_less(least, here.least), _less(most, here.most))
@@ -114,7 +114,7 @@ def _to_place(
     return EdgeMove(_less(least, here.most), _less(most, here.least), least, most, by)
 
 
-def _position(side: EdgeSide, beside: CentreSide, distance: PerSize, centre: PerSize) -> PerSize:
+def position(side: EdgeSide, beside: CentreSide | PlaceOf, distance: PerSize, centre: PerSize) -> PerSize:
     """Where an edge stands, outwards from the middle of the start, that is so far from the centre line."""
     outwards = 1 if side == "right" else -1
     found = []
@@ -127,9 +127,14 @@ def _position(side: EdgeSide, beside: CentreSide, distance: PerSize, centre: Per
 
 
 def _to_width(
-    node: syntax.EdgeLine, wanted: syntax.Expr, now: Mapping[EdgeSide, OutlineSide], place: AmountPlace, what: Said
+    node: syntax.EdgeLine,
+    wanted: syntax.Expr,
+    now: Mapping[EdgeSide, OutlineSide],
+    place: AmountPlace,
+    what: Said,
+    narrowest: float,
 ) -> EdgeMove | None:
-    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place)
+    widths = width_range(wanted, node.width_most, said("width-at", of=what, level=node.to_level), place, narrowest)
     if widths is None:
         return None
     width, most = widths

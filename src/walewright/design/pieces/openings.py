@@ -7,9 +7,10 @@ from collections.abc import Mapping, Sequence
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, MachineProfile, Opening, Origin, PerSize, ShapingWay
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.edges import NAMED_ALWAYS, Tracing, traced
+from walewright.design.pieces.edges import NAMED_ALWAYS, traced
 from walewright.design.pieces.fitting import fits
 from walewright.design.pieces.outline import NOTHING, OpeningGap, OutlineSide, PieceOutline, stretch
+from walewright.design.pieces.tracing import Tracing
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.meanings import LEAVE_OUT
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace, concerned

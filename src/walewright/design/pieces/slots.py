@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from walewright.design.findings import Findings
 from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import PieceCloth
@@ -59,6 +61,34 @@ def slot(node: syntax.SlotLine, outline: PieceOutline, cloth: PieceCloth) -> Slo
     if not leaves(reach, centre, outline.levels[at].height, what, said("at-level", level=node.level), node.span, outline, place):
         return None
     return Slot(node.name, node.level, width, centre, node.taken, Origin(f"piece {outline.piece} / {node.name}", node.span))
+
+
+def side_by_side(slots: Sequence[Slot], outline: PieceOutline, cloth: PieceCloth) -> bool:
+    """Whether slots in one row leave fabric between them; told where two do not. A stitch each may be lost by rounding."""
+    for number, one in enumerate(slots):
+        for other in slots[:number]:
+            at = next(i for i, level in enumerate(outline.levels) if level.name == one.level)
+            place = cloth.at(at)
+            if other.level != one.level or place.fabric is None:
+                continue
+            apart = zip(one.centre, other.centre, one.width, other.width, strict=True)
+            between = tuple(abs(a - b) - (c + d) / 2 - 3 / place.fabric.stitches_per_cm for a, b, c, d in apart)
+            near = tuple(s for s, cm in zip(place.scope.sizes, between, strict=True) if cm < -NOTHING)
+            if near:
+                place.findings.report(
+                    "slots-overlap",
+                    (one.origin.span, "one"),
+                    (other.origin.span, "other"),
+                    helps=("apart",),
+                    sizes=place.scope.only(near),
+                    one=one.name,
+                    other=other.name,
+                    piece=outline.piece,
+                    level=one.level,
+                    by=concerned(place.scope.sizes, tuple(-cm for cm in between), near),
+                )
+                return False
+    return True
 
 
 def _within_rows(level: str, at: int, span: Span, what: Said, outline: PieceOutline, findings: Findings) -> bool:

@@ -12,7 +12,7 @@ from dataclasses import replace
 from walewright.design.findings import Findings
 from walewright.design.pieces.alike import Body, copied, merged
 from walewright.source import syntax
-from walewright.trade.sides import OTHER_SIDE, SIDES
+from walewright.trade.sides import OTHER_SIDE, SIDES, WhichEdges
 
 
 def turned_over(tree: syntax.Tree, findings: Findings) -> syntax.Tree:
@@ -71,7 +71,9 @@ def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.St
     match statement:
         case syntax.EdgeLine():
             beside = OTHER_SIDE[statement.beside] if statement.beside in SIDES else statement.beside
-            return replace(statement, which="both" if statement.which == "both" else OTHER_SIDE[statement.which], beside=beside)
+            which: WhichEdges = "both" if statement.which == "both" else OTHER_SIDE[statement.which]
+            places = tuple(replace(p, of=OTHER_SIDE[p.of]) if p.of in SIDES else p for p in statement.places)
+            return replace(statement, which=which, beside=beside, places=places)
         case syntax.WedgeLine() | syntax.Shoulders():
             return replace(statement, edge="both" if statement.edge == "both" else OTHER_SIDE[statement.edge])
         case syntax.ButtonholesLine():

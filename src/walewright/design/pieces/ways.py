@@ -5,6 +5,7 @@ from __future__ import annotations
 from walewright.design.findings import Findings
 from walewright.design.model import MachineProfile, ShapingWay
 from walewright.report.model import Span
+from walewright.trade.shaping import WAYS
 
 
 def shaping_way(
@@ -13,8 +14,11 @@ def shaping_way(
     """The way an edge is shaped; a fashioned one needs a transfer tool of as many prongs as it is stitches in."""
     if kind in (None, "simple"):
         return ShapingWay("simple", 0, at_once)
+    if kind == "inside":
+        # Its lines say how many stitches go at once.
+        return ShapingWay("inside", 0, at_once)
     if kind != "fashioned":
-        findings.unknown("way of shaping", str(kind), span, ("simple", "fashioned"))
+        findings.unknown("way of shaping", str(kind), span, WAYS)
         return None
     depth = inset if inset is not None else 0
     if machine is not None and depth not in machine.prongs:

@@ -183,7 +183,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.EdgeLine: {
         "cast_off": EVERYWHERE, "path": EVERYWHERE, "to_level": EVERYWHERE, "width": EVERYWHERE, "width_most": EVERYWHERE,
         "by": EVERYWHERE, "times": EVERYWHERE, "every": EVERYWHERE, "called": EVERYWHERE, "way": _shaping, "inset": _shaping,
-        "at_once": _shaping, "beside": EVERYWHERE,
+        "at_once": _shaping, "beside": EVERYWHERE, "places": _shaping,
     },
     syntax.OpeningLine: {"offset": EVERYWHERE, "taken": BY_VALUE},
     syntax.SlotLine: {"offset": EVERYWHERE, "taken": EVERYWHERE},

@@ -35,6 +35,20 @@ def _increase(s: Scene) -> None:
     s.arrow((s.x(2) + 2.8, 19), (s.x(3) + 0.3, 13.6), -1.2)
 
 
+def _decrease_inside(s: Scene) -> None:
+    s.needles(back=(5,)).loops(0, 2, 3, 4)
+    s.doubled(1)
+    s.transfer_tool(1, 3)
+    s.arrow((s.x(5) - 0.6, HOOK + 5.5), (s.x(4) + 1.6, HOOK + 5.5))
+
+
+def _increase_inside(s: Scene) -> None:
+    s.needles().loops(0, 1, 3, 4, 5)
+    s.transfer_tool(3, 3)
+    s.yarn((s.x(1) + 1.4, 16.4), (s.x(2) - 0.8, 12.5), (s.x(2), HOOK - 1.4), (s.x(2) + 0.9, 12.5), (s.x(1) + 2.4, 17))
+    s.arrow((s.x(1) + 2.8, 19), (s.x(2) + 0.3, 13.6), -1.2)
+
+
 def _at_carriage(s: Scene) -> None:
     s.needles().loops(0, 1, 2, 3, 4)
     s.yarn((s.x(4) + 1.8, 16), (s.x(5) - 1.4, 11), (s.x(5), HOOK - 0.4), (s.width - 0.5, 7.2))
@@ -99,6 +113,8 @@ TECHNIQUES = (
     Technique("a-decrease-some-stitches-in", ("Decrease 1 in",), _decrease_in),
     Technique("two-decreased-at-once-some-stitches-in", ("Decrease 2 in",), _decrease_two_in),
     Technique("an-increase-some-stitches-in", ("IncreaseFashioned",), _increase),
+    Technique("a-decrease-on-a-line-inside", ("DecreaseOn", "DecreaseOuter"), _decrease_inside),
+    Technique("an-increase-beside-a-line-inside", ("IncreaseBeside", "IncreaseOuter"), _increase_inside),
     Technique("an-increase-at-the-carriage", ("IncreaseAtCarriage",), _at_carriage),
     Technique("casting-off", ("CastOffAtCarriage", "CastOffAll"), _cast_off),
     Technique("casting-on-beside-the-work", ("CastOnAtCarriage",), _cast_on),

@@ -73,6 +73,11 @@ WORDINGS: dict[str, Wording] = {
         notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
         helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
     ),
+    "slots-overlap": Wording(
+        "`{one}` and `{other}` of piece `{piece}` lie across one another, or touch, at `{level}`",
+        labels={"one": "one", "other": "the other"},
+        helps={"apart": "place them further apart, by {by} at least, or in rows of their own"},
+    ),
     "reserved-name/opening": Wording(
         "every piece has an edge `{name}` already",
         labels={"opening-called": "an opening called so", "slot-called": "a slot called so"},

@@ -336,6 +336,46 @@ WORDINGS: dict[str, Wording] = {
             "write-by": "or write `by` and how far the {side:term} edge moves",
         },
     ),
+    "line-inside/opening": Wording(
+        "the edge of an opening cannot be shaped along a line in the part beside it",
+        labels={"shaped": "in an opening"},
+        helps={"opening": "shape the outer edge, below the opening"},
+    ),
+    "line-inside/slope": Wording(
+        "along a line inside a piece stitches are lost and gained evenly, one by one",
+        labels={"shaped": "to `{to_level}`"},
+        helps={"slope": "write a `slope`, without a cast-off"},
+    ),
+    "line-inside/fabric": Wording(
+        "{fabric:?fabric `{fabric}`|a motif} is worked by needles, and where a piece is shaped inside stitches go over to others",
+        labels={"shaped": "to `{to_level}`"},
+        helps={"fabric": "shape in plain knitting, below or above it, or at the edge"},
+    ),
+    "line-inside/lines": Wording(
+        "an edge is shaped along {most:one line|# lines} at most",
+        labels={"shaped": "to `{to_level}`"},
+        helps={"lines": "leave a place out, or shape at others from the next level on"},
+    ),
+    "line-inside/one-place": Wording(
+        "both edges are shaped along one line",
+        labels={"shaped": "both edges"},
+        helps={"one-place": "write the `left edge` and the `right edge` one by one, or count from the edge"},
+    ),
+    "line-inside/no-room": Wording(
+        "there are too few stitches beside a line along which the edge to `{to_level}` is shaped",
+        labels={"shaped": "no room"},
+        helps={
+            "no-room": "a few stitches have to lie between the line and the edge, and between it and the next: place it elsewhere"
+        },
+    ),
+    "many-stitches-moved": Wording(
+        "{stitches} stitches are moved by hand for each stitch that the edge to `{to_level}` loses or gains inside",
+        labels={"shaped": "outside the line"},
+        helps={
+            "seam": "knit the piece in panels, so that a seam is the dart, or shape at the edge",
+            "nearer": "or place the line nearer the edge: with a tool of {prongs:one prong|# prongs}, {most} stitches can be moved",
+        },
+    ),
     "edges-to-one-place": Wording(
         "two edges are led to one place",
         labels={"both": "both edges"},

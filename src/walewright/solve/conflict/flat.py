@@ -11,7 +11,7 @@ from walewright.solve.conflict.changed import place
 from walewright.solve.edges.gaps import gap_runs
 from walewright.solve.edges.gauge import fabric_below, highest, level_number, rows_to
 from walewright.solve.edges.held import end_of
-from walewright.trade.shaping import WEDGES
+from walewright.trade.shaping import WEDGES, rows_inside
 from walewright.trade.sides import SIDES, EdgeSide
 
 """Rows of each step of a wedge, by its kind; a step of an edge takes two, as one that is held in."""
@@ -52,6 +52,7 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         stitches = max(abs(nearest) - run.cast_off[i], 0.0) * fabric.stitches_per_cm
         # Without a tool, a new needle is put to work at the carriage side only: every second row on each side.
         a_row = float(run.way.at_once) if nearest * inwards >= 0 else 1.0 if run.way.kind == "fashioned" else 0.5
+        a_row = run.way.at_once / rows_inside(nearest * inwards >= 0) if run.way.inside else a_row
         if stitches - rows[i] * a_row > A_STITCH + EXACT:
             wide[i] = (stitches - rows[i] * a_row) / fabric.stitches_per_cm
             tall[i] = (stitches / a_row - rows[i]) / fabric.rows_per_cm

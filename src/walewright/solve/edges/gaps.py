@@ -17,14 +17,20 @@ from walewright.solve.edges.edges import EdgeClause, PerSizeTerms, cast_off, dou
 from walewright.solve.edges.gauge import fabric_at, fabric_below, level_number, rows_down
 from walewright.trade.sides import SIDES, EdgeSide
 
+SHUT_CM = 1e-6
+"""Width of a gap that has narrowed to nothing."""
+
 
 def gap_runs(opening: Opening, side: EdgeSide) -> tuple[EdgeRun, ...]:
     """The runs of the gap's edge at that side: a positive change widens it."""
     return opening.left if side == "left" else opening.right
 
 
-def alike(opening: Opening) -> bool:
-    """Whether the gap lies in the middle and its edges are each other's mirror image."""
+def alike(piece: Piece, opening: Opening) -> bool:
+    """Whether the gap lies in the middle and its edges are each other's mirror image. Of an odd number of stitches taken at its
+    parting, which narrow to nothing, one edge moves a stitch more than the other."""
+    if piece.odd and any(flat and abs(wide) < SHUT_CM for flat, wide in zip(opening.flat, opening.width, strict=True)):
+        return False
     return not any(opening.centre) and [_shape(r) for r in opening.left] == [_shape(r) for r in opening.right]
 
 
@@ -55,7 +61,7 @@ def opening_terms(
     else:
         from_rows = [rows[i][opening.from_level] for i in count]
         depth = tuple(to_rows[i] - from_rows[i] for i in count)
-    if alike(opening):
+    if alike(piece, opening):
         left, right = _alike(draft, design, piece, opening, one)
     else:
         left, right = _apart(draft, design, piece, opening, one)

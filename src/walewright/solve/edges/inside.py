@@ -11,7 +11,7 @@ from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Lines, asks
 from walewright.solve.algebra.sums import NOTHING
 from walewright.solve.algebra.terms import PieceTerms
-from walewright.solve.edges.gaps import end_level, gap_runs
+from walewright.solve.edges.gaps import SHUT_CM, end_level, gap_runs
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.held import beside, edge_at, end_of, wedge_sides
 from walewright.trade.sides import SIDES
@@ -45,7 +45,9 @@ def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequ
     least = 0 if opening.shape == "edges" else 1
     for i, t in enumerate(terms):
         own = t.openings[number]
-        lines.append((i, own.width >= least))
+        # One that narrows to nothing comes to nothing: what is left would be a hole where its parts rejoin.
+        shut = opening.shape == "edges" and abs(opening.width[i]) < SHUT_CM
+        lines.append((i, own.width.equals(0) if shut else own.width >= least))
         lines.append((i, own.depth >= 1))
         lines.append((i, own.from_rows >= 1))
         for level in dict.fromkeys(run.to_level for run in opening.left):

@@ -17,6 +17,7 @@ from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.inside import inside_rules
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import multiple_rules
+from walewright.trade.shaping import rows_inside
 from walewright.trade.sides import SIDES, EdgeSide
 
 
@@ -31,7 +32,7 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     _left_over(draft, piece, terms)
     for number, opening in enumerate(piece.openings):
         which = said("edge-of-opening", opening=opening.name, piece=piece.name)
-        for side in SIDES[:1] if alike(opening) else SIDES:
+        for side in SIDES[:1] if alike(piece, opening) else SIDES:
             edges = tuple(t.openings[number].edge(side) for t in terms)
             _edge_rules(
                 draft,
@@ -212,7 +213,7 @@ def _room(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
         "moves-at-most",
         edge=_named(edge, run),
         stitches=run.way.at_once if by_stitches else 0,
-        rows=1 if by_stitches and every == 1 else 2,
+        rows=every if by_stitches else 2,
         run=number,
     )
     asks(draft, clause, (run.origin,), lines, len(edge.terms))
@@ -225,6 +226,10 @@ def _rows_for(edge: _Edge, run: EdgeRun, terms: EdgeTerms, number: int, way: int
     pairs, cast, outer = terms.pairs(number), terms.cast_off[number], edge.outwards > 0
     size = way * terms.moved(number) - cast
     inwards = edge.outwards * way < 0
+    if run.way.inside:
+        # The first move is made after so many rows too, and a row is knitted after the last.
+        every = rows_inside(inwards)
+        return 2 * run.way.at_once * pairs >= every * size + run.way.at_once, every
     at_once = run.way.at_once if inwards else 1
     if run.path == "steps":
         return pairs >= steps + (1 if outer or cast else 0) + parts, 2

@@ -13,6 +13,7 @@ from walewright.solve.schedule.schedule import Taper
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.stairs import Flight, flight_schedules
 from walewright.solve.schedule.structure import phrase_schedules
+from walewright.trade.shaping import rows_inside
 
 FILLED_FROM = 2
 """A fashioned increase is filled from the stitch below the last row's: at the start there is none after one row."""
@@ -108,7 +109,7 @@ def _even(
     for span, gap in zip(spans, begin, strict=True):
         size, moves = _size(run, span)
         by_twos = size > 1 and not span.steps
-        needs_carriage = (size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned")
+        needs_carriage = not run.way.inside and ((size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned"))
         first = max(_after(span, gap, whose), FILLED_FROM if span.sign > 0 and span.from_row == 0 else 1)
         slots = _at_carriage(whose, span, first) if needs_carriage else _any_slots(span, first)
         line = targets(line_of(run.path)(span.rest, span.rows), span.rows)
@@ -119,7 +120,7 @@ def _even(
                 rows=span.rows,
                 line=in_moves,
                 slots=slots,
-                least_gap=2 if needs_carriage else 1,
+                least_gap=2 if needs_carriage else rows_inside(span.sign < 0) if run.way.inside else 1,
                 begin=gap if span.cast_off else 0,
                 size=size,
                 stitches=span.rest,
@@ -135,7 +136,7 @@ def _size(run: EdgeRun, span: ShapingSpan) -> tuple[int, int]:
     if span.steps:
         moves = min(span.steps, span.rest)
         return (span.rest // moves if moves else 1), moves
-    size = run.way.at_once if span.sign < 0 else 1
+    size = run.way.at_once if span.sign < 0 or run.way.inside else 1
     return size, -(-span.rest // size)
 
 

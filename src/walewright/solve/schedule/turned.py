@@ -36,7 +36,7 @@ def turned_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple
 
 
 def _needs_carriage(run: SizedRun, by: int) -> bool:
-    return (by > 0 and (by > 1 or run.way.kind != "fashioned")) or (by < -1 and by != -run.way.at_once)
+    return not run.way.anywhere(by)
 
 
 def _gaps(run: SizedRun, span: ShapingSpan, by: int, whose: str) -> Gaps | None:

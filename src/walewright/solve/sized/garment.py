@@ -20,6 +20,7 @@ from walewright.solve.edges.wedges import sized_wedges
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.turned import turned_runs
+from walewright.solve.sized.inside import lined
 
 Runs = tuple[SizedRun, ...]
 
@@ -116,7 +117,7 @@ def _opening(piece: Piece, opening: Opening, terms: Sequence[OpeningTerms], valu
     none: list[tuple[tuple[int, int], ...]] = [() for _ in terms]
     right = _edge(gap_runs(opening, "right"), [t.right for t in terms], values, GAP, none)
     left = right
-    if not alike(opening):
+    if not alike(piece, opening):
         left = _edge(gap_runs(opening, "left"), [t.left for t in terms], values, GAP, none)
     made: list[SizedOpening] = []
     for size, own in enumerate(terms):
@@ -163,11 +164,13 @@ def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
 def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outline: _Outline, size: int) -> SizedPiece:
     rows = {level: 2 * t.at(values) for level, t in terms.rows.items()}
     start = terms.left.start.at(values) + terms.right.start.at(values)
-    left, right = outline.left, outline.right
+    left_of = start // 2 + (lean(design.machine.needles, start, outline.left, outline.right) if may_lean(piece) else 0)
+    left = lined(design, piece, "left", outline.left, left_of, start / 2 - left_of, size)
+    right = lined(design, piece, "right", outline.right, start - left_of, start / 2 - left_of, size)
     edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
     stitches = {slot.name: t.at(values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
-    off = lean(design.machine.needles, start, left, right) if may_lean(piece) else 0
-    begin = {"left": start // 2 + off, "right": start - start // 2 - off}
+    off = left_of - start // 2
+    begin = {"left": left_of, "right": start - left_of}
     slots = [*sized_slots(design, piece, stitches, rows, size, off)]
     for holes in piece.buttonholes:
         slots += sized_buttonholes(design, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right, size)

@@ -31,6 +31,21 @@ HOW_TO = {
         "empty hang the loop below the next stitch inwards, so that no hole is left.",
         "the end loops set outwards, and the loop of the row below being hung on the needle left empty",
     ),
+    "a-decrease-on-a-line-inside": HowToText(
+        "A decrease on a line inside the work",
+        "No needle may stand empty in the middle, or a ladder runs down from it. So lift the loops next to the line, as many as "
+        "the tool has prongs, and set them one needle towards it: the first of them shares the needle on the line. Set the loops "
+        "beside them on the needles that are empty now, and go on so to the edge. Push the emptied end needle out of work and "
+        "move the edge weight.",
+        "a tool with three prongs setting three loops one needle inwards, the first of them on the needle of the line",
+    ),
+    "an-increase-beside-a-line-inside": HowToText(
+        "An increase beside a line inside the work",
+        "Bring the next empty needle at the edge to work. Lift the end loops, as many as the tool has prongs, and set them one "
+        "needle outwards, then those beside them, and go on so to the line. On the needle left empty there hang the loop below "
+        "the stitch on the line, so that no hole is left. Move the edge weight.",
+        "three loops set one needle outwards, and the loop of the row below being hung on the needle left empty",
+    ),
     "an-increase-at-the-carriage": HowToText(
         "An increase at the carriage",
         "Bring the next empty needle to work on the side where the carriage stands: the next row lays a loop in its hook. See "

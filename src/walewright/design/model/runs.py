@@ -1,0 +1,65 @@
+"""Runs of edges: how an edge goes from level to level, and how its stitches are lost and gained."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.design.model.rate import Rate
+from walewright.trade.shaping import RunPath, WayKind
+
+
+@dataclass(frozen=True, slots=True)
+class ShapingWay:
+    """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time; or "inside", with
+    each move a stitch along each of `at_once` lines within the piece."""
+
+    kind: WayKind
+    inset: int = 0
+    at_once: int = 1
+
+    @property
+    def inside(self) -> bool:
+        """Whether what lies outside a line within the piece is moved with it."""
+        return self.kind == "inside"
+
+    def anywhere(self, by: int) -> bool:
+        """Whether a move by so many stitches is made with transfer tools, wherever the carriage stands: not cast off or on, nor
+        begun on an empty needle at the carriage."""
+        return self.inside or by in (-1, -self.at_once) or (by == 1 and self.kind == "fashioned")
+
+
+@dataclass(frozen=True, slots=True)
+class InsideLine:
+    """A line within a piece along which an edge's stitches are lost or gained: `cm` outwards from the middle of the start
+    ("centre"), or in from the edge ("edge")."""
+
+    of: Literal["centre", "edge"]
+    cm: PerSize
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeRun:
+    """One edge of a piece from the previous run's level up to `to_level`.
+
+    `change` is this edge's move in cm, outwards positive, over the run; `cast_off` (>= 0 cm) of an inward
+    move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
+    arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
+    the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
+    `steps`: number of equal steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
+    follows from its rows, else empty. With `most` the change is free: from `change`, where the run begins as far out as it may,
+    to `most`, where it begins as far in as it may."""
+
+    name: str
+    to_level: str
+    path: RunPath
+    change: PerSize
+    cast_off: PerSize
+    steps: CountPerSize
+    way: ShapingWay
+    origin: Origin
+    most: PerSize | None = None
+    rates: tuple[Rate, ...] = ()
+    lines: tuple[InsideLine, ...] = ()
+    """Of the way "inside", from the centre outwards."""

@@ -1,0 +1,74 @@
+"""What may share rows with shaping along a line within a piece. Stitches outside the line go over to other needles, and with them
+the wales that a rib or a chart counts by needles; a part beside an opening has no room for it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from walewright.design.model import Chart, EdgeRun, Fabric, Piece
+from walewright.design.pieces.outline import NOTHING, PieceOutline
+from walewright.design.pieces.rows_shared import RowsTaken, share_no_rows, whole_width
+from walewright.design.reading.places import AmountPlace
+from walewright.report.said import said
+
+
+def inside_alone(
+    piece: Piece,
+    outline: PieceOutline,
+    fabrics: Mapping[str, Fabric | None],
+    charts: Mapping[str, Chart | None],
+    place: AmountPlace,
+) -> bool:
+    """Whether the lines of a piece are shaped in plain knitting over the whole width; told where they are not."""
+    numbers = {level.name: number for number, level in enumerate(piece.levels)}
+    findings = place.findings
+    for run, low in _lined(piece):
+        high = numbers[run.to_level]
+        shaped = RowsTaken(said("shaping-inside", level=run.to_level), numbers[low], high, run.origin.span)
+        panels = [
+            RowsTaken(said("panel", fabric=z.fabric), numbers[z.from_level], numbers[z.to_level], z.origin.span)
+            for z in piece.zones
+            if z.width is not None
+        ]
+        if not all(share_no_rows((shaped, panel), piece.name, findings) for panel in panels):
+            return False
+        if not whole_width((shaped,), outline, findings, place):
+            return False
+        within = [z for z in piece.zones if z.width is None and numbers[z.from_level] < high and numbers[low] < numbers[z.to_level]]
+        names = [z.fabric for z in within] or [piece.fabric]
+        by_needles = next((f for name in names if (f := fabrics.get(name)) is not None and (f.rib_every or f.chart)), None)
+        drawn = by_needles is not None or _motif_there(piece, outline, shaped, charts, place)
+        if drawn:
+            name = by_needles.name if by_needles is not None else ""
+            findings.report(
+                "line-inside/fabric", (run.origin.span, "shaped"), helps=("fabric",), to_level=run.to_level, fabric=name
+            )
+            return False
+    return True
+
+
+def _lined(piece: Piece) -> Iterator[tuple[EdgeRun, str]]:
+    """Runs shaped along lines, each with the level where it begins."""
+    for runs in (piece.left,) if piece.symmetric else (piece.left, piece.right):
+        low = piece.levels[0].name
+        for run in runs:
+            if run.lines:
+                yield run, low
+            low = run.to_level
+
+
+def _motif_there(
+    piece: Piece, outline: PieceOutline, shaped: RowsTaken, charts: Mapping[str, Chart | None], place: AmountPlace
+) -> bool:
+    """Whether a motif has rows where a line is shaped."""
+    heights = {level.name: level.height for level in piece.levels}
+    low, high = outline.levels[shaped.low].height, outline.levels[shaped.high].height
+    for motif in piece.motifs:
+        chart = charts.get(motif.chart)
+        if chart is None or place.fabric is None:
+            continue
+        tall = len(chart.rows) / place.fabric.rows_per_cm
+        for begin, a, b in zip(heights[motif.level], low, high, strict=True):
+            if begin < b - NOTHING and begin + tall > a + NOTHING:
+                return True
+    return False

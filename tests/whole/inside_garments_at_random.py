@@ -1,0 +1,90 @@
+"""Garments shaped inside their pieces, drawn at random: darts, a gusset in the palm, openings that close again."""
+
+from __future__ import annotations
+
+from random import Random
+
+from tests.whole.garments_at_random import Drawn, _head, _start
+
+
+def _darts(kind: str, dice: Random) -> Drawn:
+    """A tube that is taken in and let out along one or two darts at each side, in front and behind."""
+    near = dice.choice((f"half / 2 - {dice.randrange(7, 10)} cm from centre", f"{dice.randrange(7, 10)} cm from the edge"))
+    also = dice.choice(("", f" and {dice.choice((0, 1))} cm from the edge"))
+    taken, let_out = dice.randrange(3, 6), dice.randrange(2, 6)
+    body = f"""piece body_half in plain, knit 2
+    levels hem 0 cm, hip 4 cm, low 19 cm, high 22 cm, top 40 cm
+    start half wide {_start(dice)}
+    edges straight to hip called side
+    edges slope to half - {taken} cm wide at low called side, shaped {near}{also}
+    edges straight to high called side
+    edges slope to half - {taken - let_out} cm wide at top called side, shaped {near}
+    end cast off
+"""
+    join = "join body_half side to body_half side, each to the next all round\n"
+    text = _head(kind, dice) + body + join
+    shaped = f"shaped {near}{also}"
+    damages = {
+        "a dart beyond the edge": text.replace(shaped, "shaped half / 2 from centre"),
+        "darts across one another": text.replace(shaped, "shaped half - 2 cm from the edge"),
+        "a third line": text.replace(shaped, "shaped 3 cm from centre and 6 cm from centre and 9 cm from centre"),
+        "a dart in a rib": text.replace("    end cast off", "    fabric rib from hem to high\n    end cast off"),
+        "taken in past the dart": text.replace(f"half - {taken} cm wide at low", "4 cm wide at low"),
+    }
+    return Drawn(kind, text, damages)
+
+
+def _palm(kind: str, dice: Random) -> Drawn:
+    """A flat palm with a gusset that grows out of its middle, sewn to a back of the same width."""
+    centre = dice.choice(("", ", centre stitch"))
+    wide = dice.randrange(3, 6)
+    text = (
+        _head(kind, dice)
+        + f"""piece palm in plain{centre}
+    levels cuff 0 cm, base 2 cm, full 10 cm, top 11 cm
+    start wrist wide with e-wrap
+    edges straight to base called seam
+    edges slope to wrist + {wide} cm wide at full called seam, shaped {dice.choice((1, 2))} cm from centre
+    edges straight to top called seam
+    end cast off
+piece back in plain
+    levels cuff 0 cm, base 2 cm, full 10 cm, top 11 cm
+    start wrist wide with e-wrap
+    edges straight to top called seam
+    end cast off
+join palm seam to back seam
+"""
+    )
+    damages = {
+        "too many in too few rows": text.replace(f"wrist + {wide} cm", "wrist + 24 cm"),
+        "a gusset that curves": text.replace("edges slope to", "edges curve to"),
+        "a seam across": text.replace("join palm seam to back seam", "join palm seam_left to back seam_left"),
+    }
+    return Drawn(kind, text, damages)
+
+
+def _closing(kind: str, dice: Random) -> Drawn:
+    """A panel with an opening that narrows to nothing, and slots side by side above it."""
+    where = dice.choice(("", f", {dice.randrange(2, 8)} cm left of centre", f", {dice.randrange(2, 8)} cm right of centre"))
+    wide = dice.choice(("0 cm", "3 cm", "6 cm"))
+    widens = f"        edges slope to 7 cm wide at middle{dice.choice(('', ', fashioned 2 in'))}\n" if wide == "0 cm" else ""
+    closes = dice.choice(("slope", "slope", "arch"))
+    taken = ", cast off" if wide != "0 cm" else ""
+    gap = f"    opening keyhole {wide} wide from low to high{where}{taken}\n{widens}        edges {closes} to 0 cm wide at high\n"
+    sides = (("one", "left"), ("two", "right"))
+    slots = "".join(f"    slot {name} 4 cm wide at row, 8 cm {side} of centre, cast off\n" for name, side in sides)
+    text = (
+        _head(kind, dice)
+        + f"""piece panel in plain
+    levels hem 0 cm, low 6 cm, middle 16 cm, high 32 cm, row 36 cm, top 42 cm
+    start half wide with e-wrap
+{gap}{slots}    end cast off
+"""
+    )
+    damages = {
+        "past nothing": text.replace(f"{closes} to 0 cm wide at high", "slope by -9 cm at high"),
+        "slots across one another": text.replace("8 cm left of centre, cast off", "7 cm right of centre, cast off"),
+        "a slot in the gap": text.replace("wide at row", "wide at middle"),
+        "two openings at once": text.replace("    slot one", "    opening vent 0 cm wide from middle to row\n    slot one"),
+    }
+    return Drawn(kind, text, damages)
