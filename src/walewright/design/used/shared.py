@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
-from pathlib import PurePosixPath
 
 from walewright.design.findings import Findings, broken
 from walewright.design.reading.choices import in_all
@@ -35,7 +34,11 @@ def only_definitions(tree: syntax.Tree) -> bool:
 
 def file_key(user: str, name: str) -> str:
     """The path of a file from the source's folder, as the file `user` (a path from there too) names it."""
-    return str(PurePosixPath(user).parent / name)
+    folder, slash, _ = user.rpartition("/")
+    parts = [part for part in name.split("/") if part not in ("", ".")]
+    # An absolute name stays one, so that it is outside of every folder.
+    path = "/".join((folder, *parts) if slash and not name.startswith("/") else parts)
+    return f"/{path}" if name.startswith("/") else path
 
 
 def used_files(tree: syntax.Tree) -> tuple[syntax.UseFrom, ...]:
@@ -109,8 +112,7 @@ class _Sharing:
 
     def _missing(self, key: str) -> str:
         """Why nobody has read a file."""
-        path = PurePosixPath(key)
-        outside = path.is_absolute() or ".." in path.parts
+        outside = key.startswith("/") or ".." in key.split("/")
         return "outside" if outside else "too-many" if len(self.files) >= MOST_FILES else "missing"
 
     def _unusable(self, line: syntax.UseFrom, fault: str) -> None:
