@@ -159,6 +159,7 @@ DESIGN = _errors(
     patterns_clash="A chart and something else cannot be worked on the same needles.",
     picture_other_stitch="A chart whose colours are laid in blocks has other stitches than knit.",
     ragged_row="A row of the size table does not have one value for each size.",
+    pick_up_ratio="More stitches are to be picked up than an edge has rows.",
     range_falls="A range goes down.",
     rate_not_kept="An edge cannot move at the rate that is written.",
     repeat_changes_width="The width at the end of a repeat is not that at its beginning.",

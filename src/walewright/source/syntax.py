@@ -292,6 +292,13 @@ class PieceBlock(Node):
     """`, as hood`: what the piece is, where that matters for safety. "hood" or empty."""
     like: str | None = None
     """The piece whose statements it has, but for those in its own block."""
+    image_of: str | None = None
+    """Of a mirror image with differences, once it is written out and needs no model: whose image it is."""
+
+    @property
+    def image(self) -> str | None:
+        """The piece whose mirror image it is, with differences or without."""
+        return self.mirror_of or self.image_of
 
 
 @dataclass(frozen=True, slots=True)
