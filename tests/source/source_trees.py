@@ -277,6 +277,8 @@ joins = st.builds(
     _maybe(expressions),
     st.sampled_from(("sewn", "grafted", "linked", "gathered")),
     st.booleans(),
+    of_rows=st.just(4),
+    to_stitches=counts,
 )
 machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 

@@ -241,6 +241,7 @@ RULES: Mapping[str, Makes] = {
     "join": Makes(syntax.JoinLine, ("one", "other")),
     "easing": Makes(None, ("easing",)),
     "longer": Makes(None, ("longer",)),
+    "in_ratio": Makes(None, ("of_rows", "to_stitches")),
     "sewn": Makes(None, (), {"way": "sewn"}),
     "grafted": Makes(None, (), {"way": "grafted"}),
     "linked": Makes(None, (), {"way": "linked"}),

@@ -281,6 +281,8 @@ def _band(band: syntax.BandLine) -> str:
 def _join(join: syntax.JoinLine) -> str:
     way = join.way if join.way != "sewn" else ""
     options = [maybe("easing", join.easing), maybe("longer by", join.longer), way, "matching" if join.matching else ""]
+    if join.of_rows:
+        options.append(f"{counted(join.of_rows, 'row', 'rows')} to {counted(join.to_stitches, 'stitch', 'stitches')}")
     options.append(NEXT_COPIES[join.next_copy])
     return with_options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 

@@ -147,6 +147,16 @@ WORDINGS: dict[str, Wording] = {
             "sew": "let the edges be sewn",
         },
     ),
+    "join-ratio/beside": Wording(
+        "rows that are joined to stitches one by one are not measured, matched or drawn in as well",
+        labels={"ratio": "so many rows to so many stitches", "beside": "and this"},
+        helps={"leave-one": "leave one of the two out"},
+    ),
+    "join-ratio/numbers": Wording(
+        "{rows} {rows:=row|rows} cannot be joined to {stitches} {stitches:=stitch|stitches}",
+        labels={"ratio": "1 to {most} of each"},
+        helps={"numbers": "write the ratio in small numbers, such as `4 rows to 3 stitches`"},
+    ),
     "joined-to-itself": Wording(
         "{edges} is {way:term} to itself, loop by loop",
         labels={"twice": "one edge, named twice"},
