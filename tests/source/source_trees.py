@@ -293,6 +293,7 @@ _pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photog
 plain_statements = st.one_of(
     notes,
     choices,
+    st.builds(s.UseFrom, st.lists(names, min_size=1, max_size=3).map(tuple), texts),
     st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,

@@ -176,6 +176,7 @@ DESIGN = _errors(
     rows_across="Rows are counted across the work.",
     shape_ring="A shape uses itself in the end.",
     shape_too_large="Shapes within shapes come to more than anybody can follow.",
+    shared_file_unusable="A file that the source uses cannot be used.",
     shoulders_at_top="Shoulders are held from the top of the piece.",
     slot_at_edge="A slot or a buttonhole is at the start or the top of its piece.",
     stitches_up="Stitches are counted up the work.",

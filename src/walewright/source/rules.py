@@ -84,6 +84,7 @@ CELL_KINDS = {
 RULES: Mapping[str, Makes] = {
     "choice": Makes(syntax.ChoiceLine, ("name", "alternatives"), places="places"),
     "for_choice": Makes(syntax.ForBlock, ("choice", "alternative"), {"body": ()}),
+    "use_from": Makes(syntax.UseFrom, ("names", "file")),
     "pattern": Makes(syntax.PatternBlock, ("title",), {"body": ()}, many="others"),
     "summary": Makes(syntax.TextLine, ("text",), {"key": "summary"}, many="others"),
     "difficulty": Makes(syntax.TextLine, ("text",), {"key": "difficulty"}, many="others"),
@@ -275,6 +276,7 @@ RULES: Mapping[str, Makes] = {
 
 TUPLES = (
     "alternatives",
+    "used_names",
     "size_names",
     "values",
     "fact_values",

@@ -310,6 +310,7 @@ def _require(require: syntax.Require) -> str:
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
     syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
+    syntax.UseFrom: lambda s: f"use {', '.join(s.names)} from {escaped(s.file)}",
     syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
     syntax.TextLine: text_line,
     syntax.PhotographLine: photograph,

@@ -102,6 +102,8 @@ PHRASES: dict[str, str] = {
     "alternative-of/many": "alternatives of `{choice}`",
     "in-alternative": "so in the alternative {chosen:and}, which is not the one taken here",
     "with-alternatives": "so with {chosen:and}",
+    "definition-in": "definition in `{file}`",
+    "definition-in/many": "definitions in `{file}`",
     "part-of": "part of `{piece}`",
     "part-of/many": "parts of `{piece}`",
     "value-of": "value of shape `{shape}`",
