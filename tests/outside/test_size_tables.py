@@ -6,13 +6,13 @@ import csv
 from pathlib import Path
 
 import pytest
+from walewright.guide.english.measure_words import measure_words
 
 from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.model import Measurement
 from walewright.design.reading.tables import size_table
 from walewright.guide.english import LANGUAGE
-from walewright.guide.english.measure_words import measure_words
 from walewright.pipeline import compile
 from walewright.report.english import in_english
 from walewright.sheet.finished import credit_words

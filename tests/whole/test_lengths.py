@@ -10,6 +10,7 @@ from walewright.bed import seam
 from walewright.bed.fabric import KnitFabric
 from walewright.counted import counted_piece
 from walewright.counted.edges import stretches
+from walewright.counted.in_size import in_size
 from walewright.design import Changes
 from walewright.glue import glue
 from walewright.guide.english import LANGUAGE
@@ -208,10 +209,10 @@ def test_sides_of_joins_are_as_long_as_they_are_knitted(what: str) -> None:
     glued, _ = glue(outcome.design)
     assert glued is not None
     for size, garment in enumerate(outcome.counts.sizes):
-        knitted = fabrics(outcome, size)
+        knitted, of = fabrics(outcome, size), in_size(outcome.design, size, garment.pieces)
         for sewn in glued.seams:
             for side in (sewn.one, sewn.other):
-                counted = chain_length(outcome.design, garment.pieces, side)
+                counted = chain_length(of, side)
                 bed = seam(knitted, tuple((p.owner, p.edge) for p in side))
                 assert bed is not None
                 assert (counted.rows, counted.stitches) == (bed.rows, bed.stitches)

@@ -58,6 +58,7 @@ def plan_json(outcome: Outcome) -> Json:
             {"name": c.name, "alternatives": list(c.alternatives), "alternative": c.alternative, "chosen": c.chosen}
             for c in design.choices
         ],
+        "files": list(outcome.files),
         "regraded": regraded(design),
         "sizes": [
             _size(design, garment, work, proof)

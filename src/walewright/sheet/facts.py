@@ -40,6 +40,8 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
     for band in design.bands:
         if band.name == section.name:
             yield Fact(guide.say("fact/along"), _edges(guide, band.along))
+            if band.picked is not None:
+                yield _fact(guide, "picked-up", "stitches-to-rows", stitches=band.picked[0], rows=band.picked[1])
             yield from _holes(guide, [next(b for b in g.bands if b.name == band.name) for g in counts.sizes])
 
 

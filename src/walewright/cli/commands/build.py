@@ -57,9 +57,13 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
             name = PurePath(file).stem
             step(said("proving", name=name))
             outcome = sources.compile_file(file, wanted)
-            line.report(line.placed(outcome.diagnostics), {file: outcome.text, **wanted.texts}, sources.edits(outcome, wanted))
+            line.report(
+                line.placed(outcome.diagnostics),
+                {**outcome.shared, file: outcome.text, **wanted.texts},
+                sources.edits(outcome, wanted),
+            )
             if not outcome.proven:
-                return options.exit_code(outcome.diagnostics)
+                return sources.not_made(line, outcome)
             guide = wanted.guide
             pattern = Pattern(outcome, guide, printing.paper, printing.units, __version__, today.isoformat(), printing.theme)
             made, doubts = _render(pattern, printing.formats, lambda form: step(said("printing", name=name, form=form)))

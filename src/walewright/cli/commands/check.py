@@ -45,12 +45,14 @@ def _check(line: CommandLine, /, files: Sequence[str], everything: bool, every_c
 
 
 def _report(line: CommandLine, outcome: Outcome, told: Sequence[Diagnostic], wanted: options.Wanted) -> None:
-    line.report(line.placed(tuple(told)), {outcome.file: outcome.text, **wanted.texts}, sources.edits(outcome, wanted))
+    line.report(
+        line.placed(tuple(told)), {**outcome.shared, outcome.file: outcome.text, **wanted.texts}, sources.edits(outcome, wanted)
+    )
 
 
 def _said(line: CommandLine, outcome: Outcome, wanted: options.Wanted, everything: bool) -> int:
     if not outcome.proven:
-        return options.exit_code(outcome.diagnostics)
+        return sources.not_made(line, outcome)
     from walewright.cli.summary import summary
 
     console.say(summary(outcome, wanted.guide, line.words, everything))

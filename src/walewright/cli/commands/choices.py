@@ -31,9 +31,9 @@ def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
     def one(file: str) -> int:
         outcome = sources.understand_file(file, wanted)
         edits = sources.edits(outcome, wanted)
-        line.report(line.placed(outcome.diagnostics), {file: outcome.text}, edits)
+        line.report(line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text}, edits)
         if outcome.design is None:
-            return options.exit_code(outcome.diagnostics)
+            return sources.not_made(line, outcome)
         console.say(listing(wanted.guide, file, outcome.design, sorted(sources.shipped().machines)))
         return 0
 

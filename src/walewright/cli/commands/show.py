@@ -51,7 +51,9 @@ def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
         return 2
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
     outcome = reach(file, wanted)
-    line.report(line.placed(outcome.diagnostics), {file: outcome.text, **wanted.texts}, sources.edits(outcome, wanted))
+    line.report(
+        line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text, **wanted.texts}, sources.edits(outcome, wanted)
+    )
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))

@@ -187,6 +187,8 @@ class Wedge:
     width: PerSize | None = None
     kind: WedgeKind = "in"
     rest: PerSize | None = None
+    larger_last: bool = False
+    """Of steps that differ by a stitch the larger ones are the inner ones, not the outer ones."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,11 +13,7 @@ TABLES = {
     "told/in": "{inches} in",
     "told/both": "{cm} cm ({inches} in)",
     # The figures of a schematic's letters.
-    "legend": "Measurements of the {piece} in {unit}; stitches and rows in small type",
-    "legend/most-stitches": "Most stitches",
-    "legend/rows": "rows",
-    "legend/rows-in-all": "Rows in all",
-    "legend/st": "st",
+    "legend": "Measurements of the {piece} in {unit}",
     # Sizes, and what they are held against.
     "sizes": "Sizes in {unit}",
     "sizes/cm": "cm",
@@ -131,30 +127,16 @@ TABLES = {
     "join/edge-of-copy": "{piece} {copy} {edge}",
     "yarn/way": "{yarns}: {way}.",
     # How the pattern was checked.
-    "checked/one": "Before these pages were printed, the garment was knitted loop by loop on a needle bed in the computer: "
-    "{loops} loops in {moves} moves of hand and carriage. No move was made that the machine cannot make, and no loop was "
-    "left that nothing holds.",
-    "checked/each": "Before these pages were printed, each of the {sizes} sizes was knitted loop by loop on a needle bed in "
-    "the computer: {loops} loops in {moves} moves of hand and carriage. No move was made that the machine cannot make, and "
-    "no loop was left that nothing holds.",
-    "checked/tables": "The tables below set what was knitted beside what was wanted. Stitches and rows are whole: the smallest "
-    "step is one stitch or one row.",
-    "checked/read": "Then the printed words themselves were read back by a second reader that knows nothing of the first: what "
-    "they tell a knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric.",
+    "checked/one": "Before these pages were printed, the garment was knitted in the computer, loop by loop on a needle bed: "
+    "{loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that nothing holds.",
+    "checked/each": "Before these pages were printed, each of the {sizes} sizes was knitted in the computer, loop by loop on a "
+    "needle bed: {loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that "
+    "nothing holds.",
+    "checked/read": "The printed words were then read back by a second reader that knows nothing of the first: what they tell a "
+    "knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric.",
     "checked/unread": "The printed words were not read back for: {sizes}.",
-    "checked/piece": "{piece}: knitted, and wanted in small type, in {unit}",
-    "checked/whole": "The whole garment",
-    "checked/bed": "On the bed",
-    "checked/needles": "Outermost needles",
-    "checked/most": "Most stitches on the bed",
-    "checked/loops": "Loops",
-    "checked/words": "Words read back",
-    "checked/yes": "yes",
-    "checked/no": "no",
-    "checked/seams": "Seams: one side, and the other in small type",
-    "checked/rows": "rows",
-    "checked/cm": "cm",
-    "checked/in": "in",
+    "checked/figures": "Stitches and rows are whole, so a measurement comes out to the nearest one; what was wanted and what was "
+    "knitted stand side by side in the plan document of the pattern.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Regraded",
     "regraded/what": "What",

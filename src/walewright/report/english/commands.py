@@ -237,6 +237,7 @@ PHRASES: dict[str, str] = {
     "printing": "printing {name} as {form}",
     "proving": "proving {name}",
     "rewrote": "rewrote {file}{mixed:? (its line ends were mixed)}",
+    "only-definitions": "{file}: definitions for other sources; nothing is made of it",
     "would-change": "{file} would change{mixed:? (its line ends were mixed)}",
     "wrote": "wrote {file}",
     "checking": "checking {file}",

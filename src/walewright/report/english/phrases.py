@@ -104,6 +104,8 @@ PHRASES: dict[str, str] = {
     "alternative-of/many": "alternatives of `{choice}`",
     "in-alternative": "so in the alternative {chosen:and}, which is not the one taken here",
     "with-alternatives": "so with {chosen:and}",
+    "definition-in": "definition in `{file}`",
+    "definition-in/many": "definitions in `{file}`",
     "part-of": "part of `{piece}`",
     "part-of/many": "parts of `{piece}`",
     "value-of": "value of shape `{shape}`",
@@ -172,6 +174,7 @@ PHRASES: dict[str, str] = {
     # Why an option is without effect.
     "knitted-first": "edging `{edging}` is knitted first, and the piece goes on from its stitches: nothing of it is cast off",
     "as-its-model": "piece `{piece}` has a centre stitch if `{model}`, whose mirror image it is, has one",
+    "no-row-edge": "band `{band}` lies along no row edge, and along stitches it takes one for one",
     "hangs-on-no-edge": "this start hangs on no edge of another piece, so no side of one faces anybody",
     "goes-straight": "the edge goes straight to `{level}`, and nothing is shaped there",
     "moves-by-several": "the edge to `{level}` moves by {stitches} stitches at a time, which are cast off or cast on",
