@@ -96,7 +96,7 @@ def start(node: syntax.Start, piece: str, place: AmountPlace, edgings: Mapping[s
     return widths
 
 
-_NARROWEST, _WIDEST = 0.1, 1000.0
+_NARROWEST, _WIDEST = 0.1, 500.0
 """Centimetres between which a start lies that is as wide as the edges are which it is begun along."""
 
 
