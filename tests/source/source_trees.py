@@ -206,7 +206,7 @@ lines_of_pieces = (
     levels,
     starts,
     edges(),
-    st.builds(s.AcrossLine, expressions, names),
+    st.builds(s.AcrossLine, expressions, names, st.booleans()),
     st.builds(s.OpeningLine, edge_names, expressions, names, names, offsets, taken, _body(edges())),
     necks(),
     st.builds(s.SlotLine, edge_names, expressions, names, offsets, taken),
@@ -219,8 +219,9 @@ lines_of_pieces = (
         names,
         st.sampled_from(("in", "out", "both")),
         _maybe(expressions),
+        st.booleans(),
     ),
-    st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
+    st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"]), st.booleans()),
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
     st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
@@ -266,6 +267,7 @@ shapes = st.builds(
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs, picked=counts, of_rows=counts.map(lambda n: n + 1)),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions, hole_along=refs),
 )
 joins = st.builds(
@@ -290,6 +292,7 @@ _pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photog
 plain_statements = st.one_of(
     notes,
     choices,
+    st.builds(s.UseFrom, st.lists(names, min_size=1, max_size=3).map(tuple), texts),
     st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,

@@ -60,6 +60,8 @@ class SizedRun:
     origin: Origin
     across: bool = False
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
+    half_gaps: bool = False
+    """Of such a one: there is half a gap at each end."""
     lines: tuple[SizedLine, ...] = ()
     """Of the way "inside", from the centre outwards: a move takes or gives a stitch along each, a smaller one along the first."""
 

@@ -333,11 +333,16 @@ class _Phrases(Transformer[Token, Any]):
         return _figure(token)
 
     def NEEDLE(self, token: Token) -> ReadGraded:
-        return self._graded(token, self._needle)
+        side: Side = "right"
 
-    def _needle(self, name: str) -> int:
-        side: Side = "left" if self._language.left in name.split(" ") else "right"
-        return slot(side, _figure(name))
+        def needle(name: str) -> int:
+            # A number alone is on the side of the one before it.
+            nonlocal side
+            words = name.split(" ")
+            side = "left" if self._language.left in words else "right" if self._language.right in words else side
+            return slot(side, _figure(name))
+
+        return self._graded(token, needle)
 
     def CARRIAGE(self, token: Token) -> ReadGraded:
         return self._graded(token, self._language.carriage.index)

@@ -104,10 +104,12 @@ class EdgeLine(Node):
 
 @dataclass(frozen=True, slots=True)
 class AcrossLine(Node):
-    """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles."""
+    """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles;
+    `, half a gap at each end`."""
 
     width: Expr
     level: str
+    half_gaps: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,6 +169,8 @@ class WedgeLine(Node):
     to_level: str
     kind: WedgeKind
     rest: Expr | None = None
+    larger_last: bool = False
+    """`, larger steps last`: where the steps differ by a stitch, the larger ones are the inner ones."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -244,6 +248,7 @@ class Shoulders(Node):
 
     from_level: str
     edge: WhichEdges = "both"
+    larger_last: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -84,6 +84,7 @@ CELL_KINDS = {
 RULES: Mapping[str, Makes] = {
     "choice": Makes(syntax.ChoiceLine, ("name", "alternatives"), places="places"),
     "for_choice": Makes(syntax.ForBlock, ("choice", "alternative"), {"body": ()}),
+    "use_from": Makes(syntax.UseFrom, ("names", "file")),
     "pattern": Makes(syntax.PatternBlock, ("title",), {"body": ()}, many="others"),
     "summary": Makes(syntax.TextLine, ("text",), {"key": "summary"}, many="others"),
     "difficulty": Makes(syntax.TextLine, ("text",), {"key": "difficulty"}, many="others"),
@@ -200,6 +201,7 @@ RULES: Mapping[str, Makes] = {
     "inside_edge": Makes(syntax.InsidePlace, ("distance",), {"of": "edge"}),
     "two_at_once": Makes(None, (), {"at_once": 2}),
     "across": Makes(syntax.AcrossLine, ("width", "level")),
+    "half_gaps": Makes(None, (), {"half_gaps": True}),
     "opening": Makes(syntax.OpeningLine, ("name", "width", "from_level", "to_level"), {"body": ()}),
     "slot": Makes(syntax.SlotLine, ("name", "width", "level")),
     "left_of_centre": Makes(None, ("offset",), turned="offset"),
@@ -213,6 +215,7 @@ RULES: Mapping[str, Makes] = {
     "held_in": Makes(None, (), {"kind": "in"}),
     "let_out": Makes(None, (), {"kind": "out"}),
     "held_in_and_let_out": Makes(None, (), {"kind": "both"}),
+    "larger_last": Makes(None, (), {"larger_last": True}),
     "resting": Makes(None, ("rest",)),
     "zone": Makes(syntax.ZoneLine, ("fabric", "from_level", "to_level")),
     "repeats_wide": Makes(None, ("repeats",)),
@@ -234,6 +237,7 @@ RULES: Mapping[str, Makes] = {
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
     "band": Makes(syntax.BandLine, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
+    "picked_up": Makes(None, ("picked", "of_rows")),
     "band_buttonholes_along": Makes(None, ("holes", "hole_stitches", "hole_along", "first", "last")),
     "edge_ref": Makes(syntax.EdgeRef, ("piece", "edge")),
     "join": Makes(syntax.JoinLine, ("one", "other")),
@@ -272,6 +276,7 @@ RULES: Mapping[str, Makes] = {
 
 TUPLES = (
     "alternatives",
+    "used_names",
     "size_names",
     "values",
     "fact_values",

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
-from walewright.source.choice_lines import ChoiceLine, ForBlock
+from walewright.source.choice_lines import ChoiceLine, ForBlock, UseFrom
 from walewright.source.joining_lines import BandLine, JoinLine
 from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
@@ -44,11 +44,12 @@ from walewright.trade.sides import EdgeSide
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
     "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
-    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
-    "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
-    "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock", "PlaceRef",
-    "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes", "SlotLine",
-    "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "WedgeLine",
+    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine",
+    "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck",
+    "NeededLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
+    "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
+    "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
+    "UseFrom", "WedgeLine",
     "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
@@ -291,6 +292,13 @@ class PieceBlock(Node):
     """`, as hood`: what the piece is, where that matters for safety. "hood" or empty."""
     like: str | None = None
     """The piece whose statements it has, but for those in its own block."""
+    image_of: str | None = None
+    """Of a mirror image with differences, once it is written out and needs no model: whose image it is."""
+
+    @property
+    def image(self) -> str | None:
+        """The piece whose mirror image it is, with differences or without."""
+        return self.mirror_of or self.image_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,6 +332,7 @@ Statement = (
     Broken
     | ChoiceLine
     | ForBlock
+    | UseFrom
     | TextLine
     | PhotographLine
     | PatternBlock

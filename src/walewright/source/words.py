@@ -126,6 +126,7 @@ SECOND_EXAMPLES = {
 """The same for lines that are known by their second word."""
 
 OTHER_EXAMPLES = {
+    ("in_file", "use"): 'use lozenge, welt from "stitches.wale"',
     ("in_fabric", "chart"): "chart lozenge in wool at tension 4, centred, 2 edge stitches",
     ("in_fabric", "right"): "right side purl",
     ("in_chart", "repeat"): "repeat 6 stitches, after 1 stitch",

@@ -188,7 +188,19 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
     free = least != most
     origin = Origin(f"{on.path} / across at {node.level}", node.span)
     nothing = tuple(0.0 for _ in width)
-    run = EdgeRun("", node.level, "across", low, nothing, (), ShapingWay("simple"), origin, high if free else None)
+    run = EdgeRun(
+        "",
+        node.level,
+        "across",
+        low,
+        nothing,
+        (),
+        ShapingWay("simple"),
+        origin,
+        high if free else None,
+        (),
+        half_gaps=node.half_gaps,
+    )
     after: TracedSides = {}
     for side, so_far in now.items():
         position = tuple(p + (w - t) / 2 for p, w, t in zip(so_far.least, width, least, strict=True))

@@ -45,7 +45,9 @@ def band(
     if node.holes != 0 or node.hole_stitches:
         holes = _holes(node, what, edging, fabrics, scope, findings)
     hole_along = edges(node.hole_along, known, findings)
-    if edging is None or along is None or holes is None or hole_along is None or not _on_band(node, along, hole_along, findings):
+    if edging is None or along is None or holes is None or hole_along is None or not _picked(node, what, findings):
+        return None
+    if not _on_band(node, along, hole_along, findings):
         return None
     counts, first, last = holes
     return Band(
@@ -58,8 +60,29 @@ def band(
         first=first,
         last=last,
         facing=node.facing,
+        picked=(node.picked, node.of_rows) if node.of_rows else None,
         hole_along=hole_along,
     )
+
+
+MOST_OF_ROWS = 100
+"""Rows that a ratio counts off: nobody counts further."""
+
+
+def _picked(node: syntax.BandLine, what: Said, findings: Findings) -> bool:
+    """Whether so many stitches can be picked up of so many rows, where that is said: one of each row end at most."""
+    place = node.place_of("picked")
+    if place is None:
+        return True
+    if all(ref.edge in ("start", "end", "shoulder") for ref in node.along):
+        findings.idle(node, "picked", said("no-row-edge", band=node.name), said("leave-out"))
+        return False
+    if 1 <= node.picked <= node.of_rows <= MOST_OF_ROWS:
+        return True
+    findings.report(
+        "pick-up-ratio", (place, "ratio"), helps=("fewer",), band=what, stitches=node.picked, rows=node.of_rows, most=MOST_OF_ROWS
+    )
+    return False
 
 
 def _on_band(node: syntax.BandLine, along: tuple[EdgeName, ...], part: tuple[EdgeName, ...], findings: Findings) -> bool:

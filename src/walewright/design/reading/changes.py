@@ -163,7 +163,7 @@ def changed_rows(graded: GradedRows, lets: Mapping[str, syntax.Let], changes: Ch
             row = rows[name]
             own = Origin(f"measure {name}", NOWHERE)
             values = (cm,) * len(graded.sizes)
-            rows[name] = row and replace(row, values=values, source="", origin=own)
+            rows[name] = row and replace(row, values=values, credit=None, origin=own)
     return replace(graded, rows=rows)
 
 

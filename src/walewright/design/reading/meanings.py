@@ -185,9 +185,11 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
         "by": EVERYWHERE, "times": EVERYWHERE, "every": EVERYWHERE, "called": EVERYWHERE, "way": _shaping, "inset": _shaping,
         "at_once": _shaping, "beside": EVERYWHERE, "places": _shaping,
     },
+    syntax.AcrossLine: {"half_gaps": EVERYWHERE},
     syntax.OpeningLine: {"offset": EVERYWHERE, "taken": BY_VALUE},
     syntax.SlotLine: {"offset": EVERYWHERE, "taken": EVERYWHERE},
-    syntax.WedgeLine: {"edge": EVERYWHERE, "kind": EVERYWHERE, "rest": EVERYWHERE},
+    syntax.WedgeLine: {"edge": EVERYWHERE, "kind": EVERYWHERE, "rest": EVERYWHERE, "larger_last": EVERYWHERE},
+    syntax.Shoulders: {"larger_last": EVERYWHERE},
     syntax.ZoneLine: {"width": _wide, "repeats": EVERYWHERE, "offset": _offset},
     syntax.MotifLine: {"offset": EVERYWHERE},
     syntax.Neck: {
@@ -196,6 +198,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,
+        "picked": BY_VALUE, "of_rows": BY_VALUE,
         "hole_along": EVERYWHERE,
     },
     syntax.JoinLine: {

@@ -55,7 +55,7 @@ PHRASES: dict[str, str] = {
     "stitches-taken-off": "{stitches:stitch is|stitches are} taken off",
     "too-few-there": "{widths:and} there, {lacks} too few on its side",
     # ------------------------------------------------------------- what lies in a piece
-    "edge-at-row": "the {side} edge of the {piece} at row {row}",
+    "edge-at-row": "the {side:term} edge of the {piece} at row {row}",
     "edging-of": "`{edging}` of the {piece}",
     "hole-wide": ("{hole}, {stitches:stitch|stitches} wide, {parts:?where the piece parts, at row|at row} {row}; {works:/; }"),
     "in-work-there": "{stitches:stitch is|stitches are} in work there",

@@ -228,6 +228,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"odd": "an odd number"},
         helps={"even": "write an even number, without the last needle"},
     ),
+    "pick-up-ratio": Wording(
+        "{band} cannot be picked up in {stitches} stitches to {rows} rows",
+        labels={"ratio": "of each row one stitch at most"},
+        helps={"fewer": "write a stitch or more to as many rows or more, {most} at most, such as `3 stitches to 4 rows`"},
+    ),
     "reserved-name/yarn": Wording(
         "`{name}` is what the machine's own helping yarn is called on the page",
         labels={"own": "a yarn of the garment"},

@@ -63,6 +63,10 @@ WORDINGS: dict[str, Wording] = {
         "a choice cannot belong to an alternative of another",
         labels={"within": "offered here", "around": "within this alternative"},
     ),
+    "impossible-statement/use-from": Wording(
+        "what is used of another file cannot belong to an alternative",
+        labels={"within": "used here", "around": "within this alternative"},
+    ),
     "impossible-statement/in-shape": Wording("this statement cannot stand in a shape", labels={"shape": "in a shape"}),
     "impossible-statement/no-value": Wording("`{function}` takes at least one value", labels={"given": "{count} given"}),
     "impossible-statement/round": Wording("`{function}` takes a value and what to round it to", labels={"given": "{count} given"}),

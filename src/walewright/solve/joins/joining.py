@@ -135,5 +135,5 @@ def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size:
     whole = rounded(side)
     for edge in side:
         piece = design.piece(edge.piece)
-        found = found.plus(edge_terms(design, piece, garment[edge.piece][size], edge.edge, size, edge.piece in whole))
+        found += edge_terms(design, piece, garment[edge.piece][size], edge.edge, size, edge.piece in whole)
     return found
