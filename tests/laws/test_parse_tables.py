@@ -77,6 +77,11 @@ def test_the_shipped_tables_are_those_of_the_grammar(grammar: Grammar, from_gram
     assert (parser.lexer_conf.ignore, parser.options.start) == (fresh.lexer_conf.ignore, fresh.options.start)
 
 
+@pytest.mark.parametrize("grammar", GRAMMARS, ids=lambda g: g.name)
+def test_a_grammar_has_the_same_tables_each_time(grammar: Grammar) -> None:
+    assert tables(grammar) == tables(grammar)
+
+
 def _shipped_otherwise(monkeypatch: pytest.MonkeyPatch, grammar: Grammar, text: str | None) -> None:
     honest = shipped.shipped_text
 

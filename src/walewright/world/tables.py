@@ -71,8 +71,39 @@ def tables(grammar: Grammar) -> str:
     data, memo = worked_out(grammar).memo_serialize([TerminalDef, Rule])
     left_out = {*_LOAD_ALLOWED_OPTIONS, "edit_terminals"}
     data["options"] = {name: value for name, value in data["options"].items() if name not in left_out}
-    body = json.dumps({"data": data, "memo": memo}, separators=(",", ":")) + "\n"
+    body = json.dumps(_in_order(data, memo), separators=(",", ":")) + "\n"
     return f"{_head(grammar, body)}\n{body}"
+
+
+def _in_order(data: dict[str, Any], memo: Mapping[int, Any]) -> dict[str, Any]:
+    """The same tables, numbered by what they are of. The library numbers what it keeps in sets as it comes, each time otherwise."""
+    kept = {old: new for new, old in enumerate(sorted(memo, key=lambda old: json.dumps(memo[old])))}
+
+    def named(value: Any) -> Any:
+        if isinstance(value, dict):
+            return {"@": kept[value["@"]]} if "@" in value else {key: named(each) for key, each in value.items()}
+        return [named(each) for each in value] if isinstance(value, list | tuple) else value
+
+    found = named(data)
+    table = found["parser"]["parser"]
+    names = table["tokens"]
+    tokens = {old: new for new, old in enumerate(sorted(names, key=lambda old: str(names[old])))}
+    rows = {old: sorted((tokens[token], action) for token, action in row.items()) for old, row in table["states"].items()}
+    # From each start on, by what leads from one to the next.
+    states: dict[int, int] = {}
+    waiting = [table["start_states"][start] for start in sorted(table["start_states"])]
+    while waiting:
+        state = waiting.pop(0)
+        if state not in states:
+            states[state] = len(states)
+            waiting += [to for _, (reduces, to) in rows[state] if not reduces]
+    table["tokens"] = {tokens[old]: names[old] for old in sorted(names, key=tokens.__getitem__)}
+    table["states"] = {
+        states[old]: {token: (reduces, to if reduces else states[to]) for token, (reduces, to) in rows[old]} for old in states
+    }
+    for ends in ("start_states", "end_states"):
+        table[ends] = {name: states[table[ends][name]] for name in sorted(table[ends])}
+    return {"data": found, "memo": {kept[old]: memo[old] for old in sorted(memo, key=kept.__getitem__)}}
 
 
 def _head(grammar: Grammar, body: str) -> str:

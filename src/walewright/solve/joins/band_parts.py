@@ -17,7 +17,7 @@ from walewright.solve.joins.band_holes import apart
 from walewright.solve.joins.band_places import (
     Garments,
     LongBand,
-    Way,
+    PartingWay,
     alongs_of,
     cuts_of,
     long_band,
@@ -74,7 +74,7 @@ def named_elsewhere(design: Design, band: Band) -> bool:
     return band.name in owners
 
 
-def _parts(line: LongBand, way: Way, sized: Sequence[SizedBand]) -> tuple[Band, ...] | None:
+def _parts(line: LongBand, way: PartingWay, sized: Sequence[SizedBand]) -> tuple[Band, ...] | None:
     """The parts as bands of their own; None where a buttonhole would lie across two of them."""
     design, band = line.design, line.band
     each = alongs_of(line, way)
@@ -129,7 +129,7 @@ def _fits(design: Design, glued: Glued, garments: Garments, parts: Sequence[Band
     return all(band.stitches <= design.machine.needles and apart(band) for band in made)
 
 
-def _told(line: LongBand, way: Way, widest: int, parts: Sequence[Band]) -> Diagnostic:
+def _told(line: LongBand, way: PartingWay, widest: int, parts: Sequence[Band]) -> Diagnostic:
     design, band = line.design, line.band
     return diagnosed(
         "band-parted",
@@ -149,7 +149,7 @@ def _told(line: LongBand, way: Way, widest: int, parts: Sequence[Band]) -> Diagn
     )
 
 
-def _cuts_told(line: LongBand, way: Way) -> Iterator[Said]:
+def _cuts_told(line: LongBand, way: PartingWay) -> Iterator[Said]:
     """How far up or along an edge the band is parted within it."""
     ends = {(place.owner, place.edge): end for place, end in zip(line.along, line.lines[0].left_ends, strict=True)}
     for cut in cuts_of(line, way):

@@ -32,7 +32,7 @@ class PartingPlace:
     share: Fraction = Fraction(0)
 
 
-Way = tuple[PartingPlace, ...]
+PartingWay = tuple[PartingPlace, ...]
 """Where a band is parted, from the left needle to the right."""
 
 _MOST_WAYS = 5_000
@@ -65,12 +65,12 @@ class LongBand:
         within = round(at.share * counts[at.place]) if at.share else 0
         return sum(counts[: at.place]) + within
 
-    def widths(self, way: Way, size: int) -> tuple[int, ...]:
+    def widths(self, way: PartingWay, size: int) -> tuple[int, ...]:
         """Stitches of each part."""
         begins = (0, *(self.left_of(at, size) for at in way), sum(self.counts[size]))
         return tuple(z - a for a, z in pairwise(begins))
 
-    def widest(self, way: Way) -> int:
+    def widest(self, way: PartingWay) -> int:
         return max(max(self.widths(way, size)) for size in range(len(self.counts)))
 
 
@@ -80,7 +80,7 @@ def long_band(design: Design, band: Band, lines: Sequence[HangingLine], garments
     return LongBand(design, band, tuple(lines), garments, counts)
 
 
-def ways_to_part(line: LongBand) -> Iterator[Way]:
+def ways_to_part(line: LongBand) -> Iterator[PartingWay]:
     """Where the band can be parted so that each part has room on the bed in every size: at the best places that will do, in as few
     parts as can be, at the centre back if that is one of them, and the most even first; then in more parts, and at other places."""
     needles = line.design.machine.needles
@@ -211,7 +211,7 @@ _ABOUT = 12
 # ----------------------------------------------------------------- the edges of each part
 
 
-def cuts_of(line: LongBand, way: Way) -> tuple[EdgeCut, ...]:
+def cuts_of(line: LongBand, way: PartingWay) -> tuple[EdgeCut, ...]:
     """Where edges are cut for the parts."""
     found: list[EdgeCut] = []
     for number in dict.fromkeys(at.place for at in way if at.share):
@@ -226,14 +226,14 @@ def _sure(at: int | None) -> int:
     return at
 
 
-def alongs_of(line: LongBand, way: Way) -> tuple[tuple[EdgeName, ...], ...]:
+def alongs_of(line: LongBand, way: PartingWay) -> tuple[tuple[EdgeName, ...], ...]:
     """The edges of each part, from the left needle on: by the author's names where they are whole."""
     begins = (PartingPlace(0), *way)
     ends = (*way, PartingPlace(len(line.along)))
     return tuple(tuple(_names(line, way, begin, end)) for begin, end in zip(begins, ends, strict=True))
 
 
-def _names(line: LongBand, way: Way, begin: PartingPlace, end: PartingPlace) -> Iterator[EdgeName]:
+def _names(line: LongBand, way: PartingWay, begin: PartingPlace, end: PartingPlace) -> Iterator[EdgeName]:
     for name, own in zip(line.band.along, line.named, strict=True):
         if begin <= PartingPlace(own[0]) and PartingPlace(own[-1] + 1) <= end:
             yield name
@@ -243,7 +243,7 @@ def _names(line: LongBand, way: Way, begin: PartingPlace, end: PartingPlace) -> 
                 yield _stretch(line.along[number], line.lines[0].left_ends[number], number, way, begin)
 
 
-def _stretch(place: Place, left_end: str, number: int, way: Way, begin: PartingPlace) -> EdgeName:
+def _stretch(place: Place, left_end: str, number: int, way: PartingWay, begin: PartingPlace) -> EdgeName:
     """The stretch of a place that begins at `begin`, or at its own left end."""
     within = [at for at in way if at.place == number and at.share]
     nth = within.index(begin) + 1 if begin in within else 0
@@ -251,13 +251,13 @@ def _stretch(place: Place, left_end: str, number: int, way: Way, begin: PartingP
     return EdgeName(place.owner, place.edge, cut)
 
 
-def _distinct(line: LongBand, way: Way) -> bool:
+def _distinct(line: LongBand, way: PartingWay) -> bool:
     """Whether each edge is in one part, or whole parts are alike: those are copies of one band."""
     seen = [edge for part in dict.fromkeys(alongs_of(line, way)) for edge in set(part)]
     return len(seen) == len(set(seen))
 
 
-def whole(line: LongBand, way: Way) -> bool:
+def whole(line: LongBand, way: PartingWay) -> bool:
     """Whether the parts lie along edges that an author can name."""
     return all(edge in line.band.along for part in alongs_of(line, way) for edge in part)
 
