@@ -23,6 +23,7 @@ from walewright.source.piece_lines import (
     Levels,
     MotifLine,
     Neck,
+    NeedlesLine,
     OpeningLine,
     RepeatLine,
     Shoulders,
@@ -46,10 +47,10 @@ __all__ = [
     "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
     "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
     "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
-    "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock", "PlaceRef",
-    "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes", "SlotLine",
-    "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use", "WedgeLine",
-    "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
+    "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
+    "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
+    "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -347,6 +348,7 @@ Statement = (
     | Levels
     | Start
     | EdgeLine
+    | NeedlesLine
     | AcrossLine
     | OpeningLine
     | SlotLine
