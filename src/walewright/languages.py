@@ -1,7 +1,7 @@
-"""Printed languages: what writes, reads back and tells in one, together.
+"""Printed languages: what writes, reads back, tells and guides in one, together.
 
-A language is a folder of its name in `write`, in `readback` and in `report`, each with its part as `LANGUAGE`; one that has all
-three can be printed in. What is slow to load is loaded when it is asked for.
+A language is a folder of its name in `write`, `readback`, `report` and `guide`, each with its part as `LANGUAGE`; one that has all
+four can be printed in. What is slow to load is loaded when it is asked for.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from importlib.resources.abc import Traversable
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from walewright.guide.model import Guide
     from walewright.readback.language import ReadLanguage
     from walewright.report.wording import Language
     from walewright.write.language import PrintedLanguage
@@ -20,17 +21,19 @@ if TYPE_CHECKING:
 ENGLISH = "english"
 """What is printed in where nothing is said."""
 
-STAGES = ("write", "readback", "report")
+STAGES = ("write", "readback", "report", "guide")
 
 
 @dataclass(frozen=True, slots=True)
 class PrintedIn:
-    """A language as each stage has it: its words for steps, its grammar, and its words for diagnostics."""
+    """A language as each stage has it: its words for steps, its grammar, its words for diagnostics, and for all else that is
+    printed."""
 
     name: str
     writing: PrintedLanguage
     reading: ReadLanguage
     telling: Language
+    guide: Guide
 
 
 def known() -> tuple[str, ...]:
@@ -45,5 +48,11 @@ def _is_package(entry: Traversable) -> bool:
 
 def printed(name: str = ENGLISH) -> PrintedIn:
     """The language of that name, one of those known."""
-    writing, reading, telling = (import_module(f"walewright.{stage}.{name}").LANGUAGE for stage in STAGES)
-    return PrintedIn(name, writing, reading, telling)
+    writing, reading, telling, guide = (import_module(f"walewright.{stage}.{name}").LANGUAGE for stage in STAGES)
+    return PrintedIn(name, writing, reading, telling, guide)
+
+
+def telling(name: str = ENGLISH) -> Language:
+    """What is told in, alone; in English where there is no language of that name: that itself is told."""
+    found: Language = import_module(f"walewright.report.{name if name == ENGLISH or name in known() else ENGLISH}").LANGUAGE
+    return found

@@ -5,7 +5,8 @@ Stages are imported inside the functions, so that a command pays only for those 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from walewright.report.model import Diagnostic, Severity, has_errors
@@ -49,6 +50,10 @@ class Outcome:
     diagnostics: tuple[Diagnostic, ...] = ()
     language: PrintedIn | None = None
     """What the instructions are printed in; English where nothing is said."""
+    shared: Mapping[str, str] = field(default_factory=dict)
+    """The texts of other files that it uses, by the names that messages have."""
+    files: tuple[str, ...] = ()
+    """Their paths from the source's folder."""
     read: tuple[Work, ...] = ()
     """The work of each size as the printed words tell it."""
     picture: ReadyPicture | None = None
@@ -128,11 +133,35 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: boo
     from walewright import design, source
 
     tree, unread = source.read(outcome.file, outcome.text)
+    read, of_others = _others(tree, shipped)
+    used, unshared = design.with_shared(tree, shipped.files, read)
+    texts = {shipped.files[key].name: shipped.files[key].text for key in read}
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
-    shapes, unshaped = _shapes(tree, shipped)
-    spoken = source.in_language(tree, _named(outcome))
+    shapes, unshaped = _shapes(used, shipped)
+    spoken = source.in_language(used, _named(outcome))
     meant, unclear = design.understand(spoken, shipped, changes, shapes, alone)
-    return replace(outcome, tree=tree, design=meant, diagnostics=(*unread, *unshaped, *unclear))
+    told = (*unread, *of_others, *unshared, *unshaped, *unclear)
+    meant = None if has_errors((*of_others, *unshared)) else meant
+    return replace(outcome, tree=tree, design=meant, diagnostics=told, shared=texts, files=tuple(read))
+
+
+def _others(tree: Tree, shipped: Shipped) -> tuple[dict[str, Tree], tuple[Diagnostic, ...]]:
+    """The trees of the files that a source uses, and of those that these use, by their paths from its folder."""
+    from walewright import design, source
+
+    found: dict[str, Tree] = {}
+    told: tuple[Diagnostic, ...] = ()
+    left = [design.file_key("", line.file) for line in design.used_files(tree)]
+    while left:
+        key = left.pop(0)
+        file = shipped.files.get(key)
+        if file is None or file.fault or key in found:
+            continue
+        other, unread = source.read(file.name, file.text)
+        found[key] = other
+        told += unread
+        left += [design.file_key(key, line.file) for line in design.used_files(other)]
+    return found, told
 
 
 def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[ShapeBlock, ...], tuple[Diagnostic, ...]]:

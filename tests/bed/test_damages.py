@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from tests.bed.by_hand import seam_of, with_blocks
+from tests.bed.words import told
 from walewright.bed import Bed, BedResult, knit
 from walewright.knit.operations import (
     Block,
@@ -37,6 +38,7 @@ from walewright.knit.operations import (
     Work,
     Wrap,
 )
+from walewright.report.said import said
 
 Ops = list[Operation]
 Edit = Callable[[Ops], None]
@@ -468,10 +470,10 @@ def test_damage_is_refused(what: str, work: Work, bed: Bed) -> None:
 def refused(name: str, edit: Edit, code: str, words: tuple[str, ...], work: Work, bed: Bed) -> None:
     result = knit(damaged(work, name, edit), bed)
     (first, *_) = result.faults
-    assert (first.block, first.code) == (name, code), first.message
+    assert (first.block, first.code) == (name, code), told(first)
     for word in words:
-        assert word in first.message
-    assert first.message.startswith(name)
+        assert word in told(first)
+    assert told(first).startswith(name)
     assert name not in {fabric.name for fabric in result.fabrics}
 
 
@@ -495,8 +497,8 @@ def test_a_fault_names_its_operation(work: Work, bed: Bed) -> None:
     ops = broken.blocks[0].operations
     assert ops[fault.index] == Pass("right")
     assert ops[fault.index - 1] == Release(7, 9)
-    assert ("needle", "R 8") in fault.data
-    assert ("row", 24) in fault.data
+    assert ("needle", said("bed/needle/right", number=8)) in fault.facts
+    assert ("row", 24) in fault.facts
 
 
 def test_what_follows_from_a_fault_is_not_reported_again(work: Work, bed: Bed) -> None:
@@ -518,7 +520,7 @@ def test_loops_that_only_waste_passes_hold_are_dropped(bed: Bed) -> None:
     ]
     (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),)), bed).faults
     assert fault.code == "loop-dropped"
-    assert "R 1 at RC 1" in fault.message
+    assert "R 1 at RC 1" in told(fault)
 
 
 def without(work: Work, *names: str) -> Work:
@@ -528,7 +530,7 @@ def without(work: Work, *names: str) -> Work:
 def test_feet_that_nothing_takes_up(work: Work, bed: Bed) -> None:
     (fault,) = knit(without(work, "back welt"), bed).faults
     assert (fault.code, fault.block, fault.index) == ("feet-open", "back", -1)
-    assert "20 feet" in fault.message
+    assert "20 feet" in told(fault)
 
 
 def test_a_welt_for_one_sleeve_of_two(work: Work, bed: Bed) -> None:
@@ -564,4 +566,4 @@ def test_a_wale_cannot_be_dropped_through_a_decrease(bed: Bed) -> None:
     ]
     (fault,) = knit(Work("S", (Block("swatch", tuple(ops)),)), bed).faults
     assert fault.code == "latch-through-join"
-    assert "R 3" in fault.message
+    assert "R 3" in told(fault)

@@ -7,6 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from tests.bed.by_hand import fabric
+from tests.bed.words import told
 from walewright.bed import BedResult, KnitFabric, LoopKind
 from walewright.bed.lying import from_the_left
 from walewright.knit.operations import (
@@ -34,7 +35,7 @@ START = (MoveCarriage("right"), IntoWork(0, 5), UseYarn("wool", "4"), CastOn("e-
 
 def refusal(result: BedResult) -> tuple[str, str]:
     (fault,) = result.faults
-    return fault.code, fault.message
+    return fault.code, told(fault)
 
 
 # ------------------------------------------------------------------ close

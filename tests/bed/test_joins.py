@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from tests.bed.by_hand import rows, seam_of, strip, welt
+from tests.bed.words import told
 from walewright.bed import Bed, KnitFabric, SewnSeam, knit, seam
 from walewright.knit.operations import Join, NameEdge, Work
 
@@ -114,14 +115,14 @@ def test_joins_that_do_not_fit(what: str, pair: Work, bed: Bed) -> None:
     (fault,) = knit(replace(pair, tasks=(*pair.blocks, *joins)), bed).faults
     assert (fault.block, fault.index, fault.code) == ("joins", len(joins) - 1, code)
     for word in words:
-        assert word in fault.message
+        assert word in told(fault)
 
 
 def test_grafted_edges_must_have_equal_numbers(pair: Work, bed: Bed) -> None:
     wrong = seam_of("mitten 1 gap centre", "tab end", LOOPS, way="grafted")
     blocks = tuple(block for block in pair.blocks if block.name != "facing")
     (fault,) = knit(replace(pair, tasks=(*blocks, wrong)), bed).faults
-    assert (fault.code, "2 stitches against 4" in fault.message) == ("join-unequal", True)
+    assert (fault.code, "2 stitches against 4" in told(fault)) == ("join-unequal", True)
 
 
 def test_a_seam_round_a_piece_is_compared_both_sides(work: Work, bed: Bed) -> None:
@@ -132,7 +133,7 @@ def test_a_seam_round_a_piece_is_compared_both_sides(work: Work, bed: Bed) -> No
     (fault,) = knit(
         replace(work, tasks=(sleeve, welt("sleeve", -4, 3, 2), strip("tab"), seam_of(round_it, "tab end", ("bottom", "left")))), bed
     ).faults
-    assert "18 rows against 0" in fault.message
+    assert "18 rows against 0" in told(fault)
     half = seam_of("sleeve 1 lower left + sleeve 1 upper left", "sleeve 2 lower right + sleeve 2 upper right", ROWS)
     assert knit(replace(work, tasks=(sleeve, welt("sleeve", -4, 3, 2), half)), bed).faults == ()
 

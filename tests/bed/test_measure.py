@@ -9,6 +9,7 @@ from math import hypot
 import pytest
 
 from tests.bed.by_hand import seam_of
+from tests.bed.words import told
 from walewright.bed import Bed, BedResult, KnitFabric, LoopKind, SewnSeam, knit, seam
 from walewright.knit.operations import (
     BreakYarn,
@@ -170,7 +171,7 @@ def test_joins_that_do_not_fit(what: str, work: Work, bed: Bed) -> None:
     (fault,) = knit(replace(work, tasks=(*bodies, shoulder, wrong)), bed).faults
     assert (fault.block, fault.index, fault.code) == ("joins", 1, code)
     for word in words:
-        assert word in fault.message
+        assert word in told(fault)
 
 
 def test_easing_needs_gauges(work: Work, bed: Bed) -> None:
@@ -204,7 +205,7 @@ def test_sides_that_differ_share_no_name(one: Callable[..., BedResult]) -> None:
     )
     (fault,) = result.faults
     assert fault.code == "edge-sides-differ"
-    assert "4 rows on the left and 2 on the right" in fault.message
+    assert "4 rows on the left and 2 on the right" in told(fault)
 
 
 START = (MoveCarriage("right"), IntoWork(-4, 3), UseYarn("wool", "4"), CastOn("e-wrap", -4, 3), *(Pass("left"), Pass("right")) * 2)
@@ -246,7 +247,7 @@ def test_a_parted_half_that_waits_wants_no_wrap(one: Callable[..., BedResult]) -
 def test_halves_that_go_on_together_over_an_unwrapped_turn_leave_a_hole(one: Callable[..., BedResult]) -> None:
     (fault,) = one(*START, Hold(-4, -1), Pass("left"), Pass("right"), Release(-4, -1), Pass("left")).faults
     assert fault.code == "held-edge-unwrapped"
-    assert "L 1" in fault.message
+    assert "L 1" in told(fault)
 
 
 def test_a_slit_closes_again_without_a_wrap(one: Callable[..., BedResult]) -> None:

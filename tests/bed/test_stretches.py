@@ -8,6 +8,7 @@ from math import hypot
 import pytest
 
 from tests.bed.by_hand import Ops, fabric, rows
+from tests.bed.words import told
 from walewright.bed import BedResult, KnitFabric
 from walewright.knit.operations import (
     BreakYarn,
@@ -188,7 +189,7 @@ def test_a_cast_off_of_the_other_part_is_on_no_outer_edge(one: One) -> None:
 def test_parts_meet_in_the_same_row(one: One, left: int, right: int, found: str) -> None:
     (fault,) = one(*start(-4, 3), *rows(2, "left"), *slit((-4, -1), (0, 3), 2, left, right), Pass("left")).faults
     assert fault.code == "parts-meet-unevenly"
-    assert found in fault.message
+    assert found in told(fault)
     assert fault.index == len(start(0, 1)) + 2 + len(slit((-4, -1), (0, 3), 2, left, right))
 
 
@@ -210,7 +211,7 @@ def test_one_edge_for_itself(one: One) -> None:
     # Moved before the first row: through the middle of the stitch a quarter of a row up, and on.
     assert armhole.length_cm == pytest.approx(hypot(0.5 / 1.3, 0.25 / 1.85) + hypot(0.5 / 1.3, 1.75 / 1.85))
     (fault,) = one(*ops, NameEdge("front", "upper", 0, 4)).faults
-    assert (fault.code, "'upper'" in fault.message) == ("edge-where", True)
+    assert (fault.code, "`upper`" in told(fault)) == ("edge-where", True)
 
 
 def test_stitches_cast_on_at_an_edge_are_places_along_it(one: One) -> None:
@@ -347,7 +348,7 @@ def test_an_edge_that_begins_within_a_wedge_begins_at_the_last_row_that_reached_
     )
     nowhere = [*ops[:-1], NameEdge("late", "left", 2, 4)]
     (fault,) = one(*nowhere).faults
-    assert (fault.code, "no row" in fault.message) == ("edge-without-rows", True)
+    assert (fault.code, "no row" in told(fault)) == ("edge-without-rows", True)
 
 
 # ------------------------------------------------------------------ an edging knitted first

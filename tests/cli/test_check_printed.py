@@ -51,11 +51,16 @@ finished pouch along back start, fits wide
 """
 
 
+@pytest.mark.parametrize("options", [(), ("--all",)], ids=["short", "all"])
 def test_check_as_it_is_printed(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], snapshot: SnapshotAssertion
+    options: tuple[str, ...],
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+    snapshot: SnapshotAssertion,
 ) -> None:
     monkeypatch.chdir(tmp_path)
     Path("pouch.wale").write_text(SOURCE, encoding="utf-8")
-    status = main(["check", "pouch.wale"])
+    status = main(["check", "pouch.wale", *options])
     told = capsys.readouterr()
     assert (status, told.err.splitlines(), told.out.splitlines()) == snapshot

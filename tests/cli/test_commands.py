@@ -19,13 +19,14 @@ from walewright.cli import main
 from walewright.cli.sources import shipped
 from walewright.cli.summary import summary
 from walewright.design import Changes
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
+from walewright.report.english import ENGLISH
 
 Said = pytest.CaptureFixture[str]
 
 
 def test_check_prints_a_table_for_every_piece_and_size(sound: Path, capsys: Said) -> None:
-    assert main(["check", str(sound)]) == 0
+    assert main(["check", "--all", str(sound)]) == 0
     told = capsys.readouterr()
     assert told.err == ""
     lines = told.out.splitlines()
@@ -40,7 +41,7 @@ def test_check_prints_a_table_for_every_piece_and_size(sound: Path, capsys: Said
 
 
 def test_check_begins_with_yarn_and_ends_with_what_is_left_over(sound: Path, capsys: Said) -> None:
-    assert main(["check", str(sound)]) == 0
+    assert main(["check", "--all", str(sound)]) == 0
     lines = capsys.readouterr().out.splitlines()
     titles = [line for before, line in pairwise(lines) if not before and line and "  " not in line]
     assert titles[:2] == ["yarn", "as worn"]
@@ -50,10 +51,23 @@ def test_check_begins_with_yarn_and_ends_with_what_is_left_over(sound: Path, cap
     assert "!" not in "".join(lines)
 
 
+def test_check_is_short_unless_all_is_asked_for(sound: Path, capsys: Said) -> None:
+    assert main(["check", str(sound)]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    titles = [line for before, line in pairwise(lines) if not before and line and "  " not in line]
+    assert titles[:2] == ["yarn", "as worn"]
+    assert not {"openings", "back", "front", "joins"} & set(titles)
+    assert any(re.match("All round.*cm", line) for line in lines)
+    assert lines[-2:] == [
+        "nothing is unused, unsewn or off by more than a stitch or a row; no loop is open",
+        "every count, opening and join: --all",
+    ]
+
+
 def test_check_says_last_what_is_unused_and_unsewn(sound: Path, capsys: Said) -> None:
     text = sound.read_text(encoding="utf-8").replace("join back side to front side\n", "")
     sound.write_text(text + "\nlet spare = 3 cm\n", encoding="utf-8")
-    assert main(["check", str(sound)]) == 0
+    assert main(["check", "--all", str(sound)]) == 0
     lines = capsys.readouterr().out.splitlines()
     last = lines[len(lines) - lines[::-1].index("") :]
     assert last[0] == "unused: nothing that is made uses the definition `spare`"
@@ -68,12 +82,12 @@ def test_check_marks_what_is_off_by_more_than_its_stitch_or_row(sound: Path) -> 
     assert outcome.proof is not None
     (size,) = outcome.proof.sizes
     wide, *rest = size.pieces[0].measures
-    assert (measure_words(wide.key), wide.unit) == ("width at start", "st")
+    assert (LANGUAGE.measure(wide.key), wide.unit) == ("width at start", "st")
 
     def shown(off: float) -> str:
         piece = replace(size.pieces[0], measures=(replace(wide, off=off), *rest))
         proof = replace(outcome.proof, sizes=(replace(size, pieces=(piece, *size.pieces[1:])),))
-        return summary(replace(outcome, proof=proof))
+        return summary(replace(outcome, proof=proof), LANGUAGE, ENGLISH, everything=True)
 
     for off, marked in ((1.0, False), (-1.0, False), (1.2, True), (-1.2, True)):
         row = next(line for line in shown(off).splitlines() if "cm wanted/knitted" in line)
@@ -130,7 +144,7 @@ def test_sizes_may_be_listed_or_repeated(sound: Path, capsys: Said) -> None:
 
 def test_a_knitters_tension_and_measure_change_the_counts(sound: Path, capsys: Said) -> None:
     own = ["--size", "S", "--tension", "plain=16 st 22 rows", "--measure", "chest=100 cm"]
-    assert main(["check", str(sound), *own]) == 0
+    assert main(["check", "--all", str(sound), *own]) == 0
     widths = next(line for line in capsys.readouterr().out.splitlines() if line.startswith("width at start"))
     # 100 / 2 + 2 = 52 cm at 16 stitches to 10 cm are 83.2 stitches.
     assert re.findall(r"\d+", widths) == ["84"] or re.findall(r"\d+", widths) == ["82"]

@@ -173,6 +173,19 @@ def test_a_mirror_image_with_lines_of_its_own(lines: tuple[str, ...], left: tupl
     assert the("right_front", FRONT, short) == the("right_front", FRONT, long)
 
 
+@pytest.mark.parametrize("own", ["", "    without buttonholes\n"])
+def test_what_hangs_on_a_model_has_its_image_on_the_image(own: str) -> None:
+    front = FRONT.replace("2 cm left of centre\n", "2 cm left of centre, on waste yarn\n")
+    right = f"piece right_front in plain, mirror of left_front\n{own}"
+    lining = """piece lining in plain
+    levels mouth 0 cm, foot 10 cm
+    start 6 cm wide along left_front pocket_upper
+    end cast off
+"""
+    image = the("other_lining", front, right, lining, "piece other_lining in plain, mirror of lining\n")
+    assert [edge["piece"] for edge in image["start_along"]] == ["right_front"]
+
+
 def test_the_mirror_image_of_one_that_differs_is_turned_back() -> None:
     right = "piece right_front in plain, mirror of left_front\n    without buttonholes\n"
     again = "piece other in plain, mirror of right_front\n    without pocket\n"

@@ -54,7 +54,7 @@ def test_own_measurements_stand_for_rows_and_what_follows_from_them(read: Read) 
     assert told == ()
     assert design.measurements[0].values == pytest.approx((104.14, 104.14))
     assert design.measurements[0].to_fit
-    assert design.measurements[0].source == ""
+    assert design.measurements[0].credit is None
     assert design.pieces[0].start_width == pytest.approx((52.07, 52.07))
 
 

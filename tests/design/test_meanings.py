@@ -44,7 +44,7 @@ def options() -> set[tuple[type, str]]:
         for rule, made in RULES.items()
         if made.node is not None
         for part in within(rule, expansions, set())
-        for field in (*RULES[part].fields, *RULES[part].fixed)
+        for field in (*RULES[part].fields, *RULES[part].fixed, *filter(None, [RULES[part].many]))
     }
 
 

@@ -6,9 +6,12 @@ import pytest
 
 from walewright.design.findings import Findings
 from walewright.design.model import Measurement
+from walewright.design.model.credit import Credit
 from walewright.design.reading.sizes import grade
 from walewright.design.reading.tables import Shipped
 from walewright.design.reading.units import NUMBER, ROWS, STITCHES, Dimension
+from walewright.fit.passing import credited
+from walewright.guide.english import LANGUAGE
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.source.syntax import Number, OwnFigure, SizeRow, Sizes
@@ -40,7 +43,7 @@ def test_a_published_row_is_the_middle_of_its_range_with_its_credit(shipped: Shi
     assert bust is not None
     assert bust.values == (83.5, 94.0, 104.0)
     assert bust.to_fit
-    assert bust.source == "Source: Craft Yarn Council's www.YarnStandards.com"
+    assert bust.credit == Credit(("Craft Yarn Council's www.YarnStandards.com",))
 
 
 def test_chosen_sizes_keep_the_order_of_the_header(shipped: Shipped) -> None:
@@ -56,7 +59,8 @@ def test_a_figure_from_memory_is_used_with_a_warning(shipped: Shipped) -> None:
     assert said.severity is Severity.WARNING
     arm = rows["arm"]
     assert arm is not None
-    assert arm.source.endswith("(from memory, not seen)")
+    assert arm.credit is not None
+    assert arm.credit.recalled
 
 
 @pytest.mark.parametrize(("values", "lacking"), [((50, 52), ("no value for L",)), ((50, 52, 54, 56), ())])
@@ -138,7 +142,9 @@ def test_own_figures_stand_where_the_table_has_none(shipped: Shipped) -> None:
     waist = rows["waist"]
     assert waist is not None
     assert waist.values == pytest.approx((109.25, 132.0, 139.7))
-    assert waist.source.endswith("(from memory, not seen), but 3X, 4X the author's own")
+    assert waist.credit is not None
+    assert (waist.credit.recalled, waist.credit.own) == (True, ("3X", "4X"))
+    assert LANGUAGE.said(credited(waist.credit)).endswith("(from memory, not seen), but 3X, 4X the author's own")
 
 
 @pytest.mark.parametrize(

@@ -51,7 +51,9 @@ def test_back_and_front_share_the_levels_of_their_sides(shipped: Shipped) -> Non
 
 
 def test_the_published_figures_are_credited(shipped: Shipped) -> None:
-    credited = {m.name for m in design(shipped).measurements if "www.YarnStandards.com" in m.source}
+    credited = {
+        m.name for m in design(shipped).measurements if m.credit is not None and "www.YarnStandards.com" in str(m.credit.published)
+    }
     assert credited == {"bust", "biceps", "reach"}
 
 

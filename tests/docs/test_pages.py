@@ -45,6 +45,7 @@ def _heading(rule: str) -> str:
     """The heading under which a rule of the grammar is described."""
     together = {
         "for_choice": "for",
+        "use_from": "use from",
         "size_row": "row",
         "piece_like": "like",
         "machine_fact": "fact",

@@ -44,7 +44,6 @@ OPEN = {
     "readback.sentences.ReadPhrase.kind": GRAMMAR,
     "report.said.Amount.unit": WORDS,
     "report.said.BySize.unit": WORDS,
-    "proof.model.YarnUse.way": WORDS,
     "proof.model.PictureLoop.kind": "as the bed's, in small letters",
     "figures.model.Stroke.kind": "a pen, which the style sheet of a page may have or not",
     "world.reading.Held.line_end": "the characters themselves",

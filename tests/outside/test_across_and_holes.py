@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from itertools import pairwise
 
 import pytest
 
 from tests.outside.worked import compiled, garment, knitted, proven
+from walewright.knit.hands import spread_counts
 from walewright.knit.operations import Close, Pass
+from walewright.knit.spread import with_half_gaps
 from walewright.knit.steps import SpreadEvenly, Step
 from walewright.pipeline import Outcome
 from walewright.report.english import in_english
@@ -46,6 +49,43 @@ def test_increases_across_a_row(old: int, more: int, after: set[int]) -> None:
     step = spread(compiled(ACROSS.format(old=old, new=old + more)))
     assert step.runs + step.more_runs == more
     assert {step.singles, step.more_singles if step.more_runs else step.singles} <= after
+
+
+def gaps(step: SpreadEvenly) -> list[int]:
+    """Needles with one loop before the first changed one, between two, and after the last."""
+    changed = [-1, *(i for i, n in enumerate(spread_counts(step)) if n != 1), step.stitches]
+    return [after - before - 1 for before, after in pairwise(changed)]
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "published"),
+    [
+        # Knitter blog, decreasing evenly, 2007, https://annaea.wordpress.com/2007/11/27/how-to-decrease-evenly/: of 54 three, half
+        # a gap at each end: 48 / 3 = 16; 8, two together, then 16, two together, twice, and 8.
+        (54, 51, [8, 16, 16, 8]),
+        # Yarn shop teaching page, http://woolpackyarn.com/calculating-where-to-place-the-increases.html: 112 and 16 more: a gap of
+        # 7, flat work starts at 3.5.
+        (112, 128, [3, *[7] * 15, 4]),
+    ],
+)
+def test_half_a_gap_at_each_end(old: int, new: int, published: list[int]) -> None:
+    step = with_half_gaps(old, -(new // 2), new - new // 2 - 1, "skirt")
+    assert step is not None
+    assert gaps(step) == published
+    if old % 2 == new % 2 == 0:
+        halved = ACROSS.replace("at yoke\n    end", "at yoke, half a gap at each end\n    end")
+        assert gaps(spread(compiled(halved.format(old=old, new=new)))) == published
+
+
+def test_both_rules_of_spacing() -> None:
+    """Source: general question-and-answer page, https://stampinglane.com/mosaicism/
+    how-do-you-decrease-stitches-evenly-in-knitting.html: 115 stitches, increase 8: 115 / 8 = 14.375: in the round 5 gaps of 14
+    and 3 of 15; flat, in 8 + 1 gaps, 7 of 13 and 2 of 12. What is halved at the edges is one of the round's gaps."""
+    odd = ACROSS.replace("in plain", "in plain, centre stitch").replace("{old} stitches", "115 stitches").replace("{new}", "123")
+    assert Counter(gaps(spread(compiled(odd)))) == {13: 7, 12: 2}
+    first, *between, last = gaps(spread(compiled(odd.replace("at yoke\n    end", "at yoke, half a gap at each end\n    end"))))
+    assert Counter([*between, first + last]) == {14: 5, 15: 3}
+    assert last - first in (0, 1)
 
 
 def test_buttonholes_with_even_spaces() -> None:

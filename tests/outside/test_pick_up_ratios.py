@@ -197,3 +197,22 @@ join sleeve raglan to other raglan
     ).joins[0]
     across, up = 15 / 2.8, 30 / 4.0
     assert raglan.one_cm == pytest.approx((across**2 + up**2) ** 0.5, rel=0.01)
+
+
+@pytest.mark.parametrize(
+    ("ratio", "rows", "published"),
+    [
+        # Knitting forum thread, http://www.menwhoknit.com/community/?q=node/5359: 120 rows and 80 stitches, 2 of every 3 rows.
+        ("2 stitches to 3 rows", 120, 80),
+        # Online knitting handbook, http://studioknits.com/bookpage82.htm: along a straight row edge 3 of 4.
+        ("3 stitches to 4 rows", 80, 60),
+        # Knitter blog, 2009, http://stitchesofviolet.blogspot.com/2009/02/picking-up-stitches.html: 5 stitches from 8 rows.
+        ("5 stitches to 8 rows", 80, 50),
+    ],
+)
+@pytest.mark.parametrize("tension", [(16, 24), (30, 30), (28, 40)])
+def test_a_written_ratio_is_kept_at_every_tension(ratio: str, rows: int, published: int, tension: tuple[int, int]) -> None:
+    """As the published sources count off, whatever the lengths are; never two skips together."""
+    outcome = proven(STRIP.format(rows=rows).replace("along strip one", f"along strip one, {ratio}"), *tension, "standard")
+    assert counted(outcome, "edge") == published
+    assert set(skips(picked(outcome, "edge", "strip", "one"))) == {0, 1}

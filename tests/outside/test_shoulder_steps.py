@@ -50,6 +50,26 @@ def test_equal_holding_steps() -> None:
     assert (fabric.rows_in_wale(29), fabric.rows_in_wale(15)) == (96, 100)
 
 
+@pytest.mark.parametrize(
+    ("shoulder", "centre", "first", "last"),
+    [(43, 45, 21, 22), (49, 45, 24, 25), (54, 47, 27, 27), (61, 47, 30, 31), (67, 49, 33, 34)],
+)
+def test_the_odd_stitch_goes_to_the_last_step(shoulder: int, centre: int, first: int, last: int) -> None:
+    """Source: craft book excerpt, back neck and shoulders, https://www.knittingmagic.biz/simply-3/
+    shape-back-neck-and-shoulders.html: shoulders of 43 (49, 54, 61, 67) in two steps, half down and half up: first 21 (24, 27, 30,
+    33), then, next to the neck, 22 (25, 27, 31, 34); between them a centre of 39 (39, 41, 41, 43) and 3 and 3."""
+    wide = f"{2 * shoulder + centre} stitches"
+    body = SHOULDERS.format(odd=", centre stitch", tip="96 rows", top="100 rows", wide=wide, neck=centre, deep=10)
+    outcome = proven(body.replace("held from tip", "held from tip, larger steps last"))
+    assert outcome.counts is not None
+    wedges = outcome.counts.sizes[0].piece("back").wedges
+    assert {wedge.groups for wedge in wedges} == {(first, last)}
+    if first != last:
+        plain = proven(body).counts
+        assert plain is not None
+        assert {wedge.groups for wedge in plain.sizes[0].piece("back").wedges} == {(last, first)}
+
+
 def test_a_third_of_the_rows_may_be_shoulder() -> None:
     """Source: machine knitter blog, 2012, http://ozlorna.blogspot.com/2012/09/: 26 stitches and 36 rows to 10 cm; an armhole of 25
     cm is 90 rows, a back 40 cm wide 104 stitches, and a third of the rows, 30, are the shoulder's."""

@@ -6,17 +6,19 @@ import csv
 from pathlib import Path
 
 import pytest
+from walewright.guide.english.measure_words import measure_words
 
 from tests.outside.worked import SHIPPED
 from walewright.design import Changes
 from walewright.design.model import Measurement
 from walewright.design.reading.tables import size_table
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import compile
 from walewright.report.english import in_english
+from walewright.sheet.finished import credit_words
 
 TABLES = Path(__file__).parents[2] / "patterns" / "tables"
-CREDIT = "Source: Craft Yarn Council's www.YarnStandards.com"
+CREDIT = "Craft Yarn Council's www.YarnStandards.com"
 PUBLISHED = ("women", "men", "baby", "youth", "head", "foot")
 
 DISAGREE = {
@@ -127,7 +129,9 @@ def test_the_council_is_credited_with_what_is_used(name: str) -> None:
     assert all(entry.source.startswith(CREDIT) for entry in table.entries)
     for measurement in table.measurements[:2]:
         size = next(iter(table.row(measurement)))
-        assert understood(name, size, measurement).source.startswith(CREDIT)
+        credit = understood(name, size, measurement).credit
+        assert credit is not None
+        assert credit_words(LANGUAGE, credit).startswith(f"Source: {CREDIT}")
 
 
 @pytest.mark.parametrize("name", NAMES)

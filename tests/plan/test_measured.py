@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from walewright.counted.model import MeasureKey
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.plan.measured import measured
 
 CALLED = {
@@ -26,4 +26,4 @@ CALLED = {
 
 @pytest.mark.parametrize("key", CALLED, ids=CALLED.values())
 def test_the_plan_document_and_the_pages_call_a_measure_so(key: MeasureKey) -> None:
-    assert (measured(key), measure_words(key)) == (CALLED[key],) * 2
+    assert (measured(key), LANGUAGE.measure(key)) == (CALLED[key],) * 2

@@ -11,11 +11,13 @@ from walewright.counted.model import ShapingPhrase, SizedChart, SizedGarment, Si
 from walewright.counted.needles import moved_in
 from walewright.design.model import Design, EdgeName, ShapingWay
 from walewright.proof.charted import charts, matches
+from walewright.report.english import ENGLISH
+from walewright.report.wording import phrased
 
 
 def differences(design: Design = DESIGN, **changed: object) -> list[str]:
     sized = replace(SIZED, charts=(replace(PLACED, **changed),))
-    return [where for where, counted, made in charts(design, sized, knitted(lace())) if counted != made]
+    return [phrased(where, ENGLISH) for where, counted, made in charts(design, sized, knitted(lace())) if counted != made]
 
 
 def test_a_chart_that_lies_as_counted_is_silent() -> None:
@@ -58,7 +60,7 @@ def test_an_end_moved_in_the_very_row_lies_where_it_was_or_where_it_goes() -> No
         # The bed has the end two stitches further in than counted, as after the move; or where it is counted, as before it.
         for first, silent in ((-5, True), (-7, True), (-8, False), (-4, False)):
             placed = replace(sized, charts=(replace(PLACED, first=first, repeats=2),))
-            told = [where for where, counted, made in charts(DESIGN, placed, knitted(lace())) if counted != made]
+            told = [phrased(where, ENGLISH) for where, counted, made in charts(DESIGN, placed, knitted(lace())) if counted != made]
             assert (not told) == silent, (first, told)
     assert (moved_in(moved, 2, "left"), moved_in(held, 2, "left"), moved_in(held, 2)) == (((-2,), 0), ((), 2), ((), 2))
     assert moved_in(moved, 2, "right") == moved_in(moved, 4, "left") == moved_in(held, 2, "right") == ((), 0)
@@ -73,7 +75,7 @@ def joined(one: SizedChart, other: SizedChart, matching: bool = True) -> list[st
     join = SizedJoin((EdgeName("back", "side"),), (EdgeName("front", "side"),), 10, 10, 5.4, 5.4, 0.0, HERE, matching=matching)
     fabrics = {name: knitted(lace(), name) for name in ("back", "front")}
     told = matches(DESIGN, SizedGarment("one", pieces, (), (join,), ()), join, fabrics)
-    return [where for where, counted, made in told if counted != made]
+    return [phrased(where, ENGLISH) for where, counted, made in told if counted != made]
 
 
 def test_whole_repeats_from_one_row_match() -> None:

@@ -12,6 +12,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
 from walewright.plan import plan_bytes, schema
+from walewright.proof.model import FromLoops
 from walewright.report.english import in_english
 
 SOURCE = """
@@ -154,7 +155,8 @@ def test_the_spot_has_its_bobbins(outcome: Outcome) -> None:
 def test_both_yarns_are_reckoned_in_three_ways(outcome: Outcome) -> None:
     assert outcome.proof is not None
     wool, navy = outcome.proof.sizes[0].yarn
-    assert all(part in wool.way for part in ("weight of the swatch", "measured length", "estimated"))
+    assert isinstance(wool.way, FromLoops)
+    assert [source for source, _ in wool.way.known] == ["weighed", "measured", "estimated"]
     assert 0.05 < wool.error < 0.25
     assert 0 < navy.metres < wool.metres
     assert navy.grams == pytest.approx(navy.metres / 2.4)

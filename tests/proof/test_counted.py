@@ -36,7 +36,7 @@ from walewright.design.model import (
     Yarn,
 )
 from walewright.design.model import Fabric as Knit
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.knit.operations import (
     Block,
     CastOff,
@@ -62,6 +62,7 @@ from walewright.knit.operations import (
 from walewright.proof.counted import as_counted
 from walewright.proof.measures import measures
 from walewright.proof.model import Measure
+from walewright.report.said import said
 from walewright.solve.sized.deviations import deviations
 
 HERE = Origin("by hand")
@@ -388,7 +389,7 @@ def measured(of: CountedPiece, fabric: KnitFabric) -> tuple[Measure, ...]:
 
 
 def test_everything_of_the_bag_is_measured() -> None:
-    found = {measure_words(m.key): m for m in measured(counted_piece(DESIGN, BAG), knitted("bag", bag()))}
+    found = {LANGUAGE.measure(m.key): m for m in measured(counted_piece(DESIGN, BAG), knitted("bag", bag()))}
     assert {what: (round(m.knitted_cm, 2), m.unit) for what, m in found.items()} == {
         "width at start": (12.31, "st"),
         "width at crown across": (6.15, "st"),
@@ -410,7 +411,7 @@ def test_everything_of_the_bag_is_measured() -> None:
 
 
 def test_a_repeat_counts_once_and_a_zone_at_its_own_gauge() -> None:
-    found = {measure_words(m.key): m for m in measured(counted_piece(DESIGN, HAT), knitted("hat", hat()))}
+    found = {LANGUAGE.measure(m.key): m for m in measured(counted_piece(DESIGN, HAT), knitted("hat", hat()))}
     assert found["height of high"].knitted_cm == pytest.approx(2 / 1.85 + 4 / 2.0)
     assert found["height of top"].knitted_cm == pytest.approx(14 / 1.85 + 4 / 2.0)
     assert found["height of top"].off == pytest.approx((4 / 2.0 - 4 / 1.85) * 1.85, abs=1e-3)
@@ -420,7 +421,7 @@ def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
     of = counted_piece(DESIGN, BAG)
     start, *others = deviations(DESIGN, of.piece, BAG, 0)
     chosen = (replace(start, piece="hat", wanted_cm=50.0), replace(start, wanted_cm=12.3), *others)
-    found = {measure_words(m.key): m for m in measures(of, knitted("bag", bag()), 0, chosen)}
+    found = {LANGUAGE.measure(m.key): m for m in measures(of, knitted("bag", bag()), 0, chosen)}
     assert found["width at start"].wanted_cm == 12.3
     assert found["width at start"].off == pytest.approx(16 - 12.3 * 1.3)
     assert found["height of palm"].wanted_cm == pytest.approx(14 / 1.85)
@@ -452,7 +453,7 @@ def slipped(row: int) -> list[tuple[str, int, int]]:
 def test_a_needle_held_for_a_row_is_a_gap_only_outside_charts() -> None:
     assert slipped(3) == []
     assert slipped(7) == []
-    assert slipped(1) == [("row 1, from its first to its last stitch", 12, 11)]
+    assert slipped(1) == [(said("at/within-row", row=1), 12, 11)]
 
 
 def striped(*ends: str) -> list[tuple[str, int, int]]:
@@ -463,7 +464,7 @@ def striped(*ends: str) -> list[tuple[str, int, int]]:
 
 def test_each_row_of_stripes_is_in_its_yarn() -> None:
     assert striped("wool", "navy", "wool", "navy", "wool") == []
-    wrong = ("rows in another yarn or tension than their fabric's", 0, 2)
+    wrong = (said("at/other-yarn"), 0, 2)
     assert striped("wool", "navy", "navy", "navy", "wool") == [wrong]
 
 
@@ -478,6 +479,6 @@ def test_a_width_with_a_panel_is_in_both_gauges() -> None:
     design = replace(by_chart.DESIGN, fabrics=(by_chart.PLAIN, cable))
     sized = replace(by_chart.SIZED, charts=(), zones=(SizedZone("cable", 0, 10, -2, 1, HERE),))
     (start, *_) = measured(counted_piece(design, sized), by_chart.knitted(by_chart.lace()))
-    assert measure_words(start.key) == "width at start"
+    assert LANGUAGE.measure(start.key) == "width at start"
     assert start.knitted_cm == pytest.approx(8 / 1.3 + 4 / 1.6)
     assert start.off == pytest.approx((start.knitted_cm - 9.2) * 1.3, abs=1e-3)

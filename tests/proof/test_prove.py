@@ -14,6 +14,7 @@ from walewright.knit.operations import Pass, Work
 from walewright.pipeline import Outcome, compile
 from walewright.proof import prove
 from walewright.report.english import in_english
+from walewright.report.said import said
 
 
 @pytest.fixture(scope="module")
@@ -50,9 +51,15 @@ def test_a_sound_garment_is_proven_with_all_its_pieces(sound: Outcome) -> None:
 def test_seams_have_the_same_rows_on_both_sides(sound: Outcome) -> None:
     assert sound.proof is not None
     for size in sound.proof.sizes:
-        side = next(j for j in size.joins if j.text == "back side to front side")
+        side = next(j for j in size.joins if (j.one[0].edge, j.other[0].piece) == ("side", "front"))
         assert side.one_rows == side.other_rows
         assert side.one_rows
+
+
+def beyond_the_bed(block: str) -> Fault:
+    first, last = (said(f"bed/needle/{side}", number=50) for side in ("left", "right"))
+    named = (("needle", said("bed/needle/right", number=51)), ("first", first), ("last", last))
+    return Fault("beyond-bed", block, 3, facts=named)
 
 
 @pytest.mark.parametrize(
@@ -60,7 +67,7 @@ def test_seams_have_the_same_rows_on_both_sides(sound: Outcome) -> None:
     [("back", "back"), ("back welt", "back"), ("back shoulder right link", "back"), ("neckband", "neckband")],
 )
 def test_a_fault_of_the_bed_is_told_with_its_piece_and_size(sound: Outcome, block: str, described: str) -> None:
-    fault = Fault("beyond-bed", block, 3, "needle R 51 is beyond the bed")
+    fault = beyond_the_bed(block)
     broken = replace(sound.results[2], faults=(fault,))
     assert sound.design is not None
     assert sound.glued is not None
@@ -115,7 +122,7 @@ def test_words_that_knit_another_fabric_are_refused(sound: Outcome) -> None:
 
 
 def test_one_fault_in_all_sizes_is_one_message(sound: Outcome) -> None:
-    fault = Fault("beyond-bed", "back", 3, "needle R 51 is beyond the bed")
+    fault = beyond_the_bed("back")
     broken = tuple(replace(r, faults=(fault,)) for r in sound.results)
     assert codes(sound, broken, sound.results) == ["bed-refuses"]
 

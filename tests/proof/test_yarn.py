@@ -16,10 +16,13 @@ from walewright.design import Changes
 from walewright.design.findings import Findings
 from walewright.design.model import Design, Yarn
 from walewright.design.reading.regauged import changed_fabrics
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import compile
+from walewright.proof.model import AsInFabric, FromLoops, OneLength
 from walewright.proof.plain_knit import KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally
 from walewright.proof.yarn import CHAIN_LOOPS, RAVEL_ENDS_CM, SEAM_WIDTHS, SPARE, loop_cm, yarn_uses
+from walewright.sheet.reckoned import reckoned
 from walewright.world import shipped_text
 
 
@@ -68,15 +71,19 @@ def test_the_way_and_its_error_are_said(design: Design) -> None:
     (weighed,) = yarn_uses(design, spent)
     (measured,) = yarn_uses(unweighed(design, loop_cm=2.0), spent)
     (guessed,) = yarn_uses(unweighed(design), spent)
-    assert "weight of the swatch" in weighed.way
-    assert "measured" in measured.way
-    assert "estimated" in guessed.way
-    assert "weigh a swatch" in guessed.way
+    assert weighed.way == FromLoops((("weighed", ()),), SPARE)
+    assert measured.way == FromLoops((("measured", ()),), SPARE)
+    assert guessed.way == FromLoops((("estimated", ()),), SPARE)
+    told = [reckoned(LANGUAGE, (use,)) for use in (weighed, measured, guessed)]
+    assert "weight of the swatch" in told[0][0]
+    assert "measured" in told[1][0]
+    assert "estimated" in told[2][0]
+    assert ["weigh a swatch" in way for (way,) in told] == [False, False, True]
     assert weighed.error == pytest.approx(0.05)
     assert measured.error == pytest.approx(0.08)
     # The rib's swatch is a small part of it, and less sure than the plain knitting.
     assert 0.15 < guessed.error < 0.20
-    assert f"about {guessed.error:.0%}" in guessed.way
+    assert f"about {guessed.error * 100:.0f} %" in told[2][0]
     # The example's yarn is an ordinary one, so the estimate is not wild.
     assert guessed.grams == pytest.approx(weighed.grams, rel=0.4)
 
@@ -84,8 +91,8 @@ def test_the_way_and_its_error_are_said(design: Design) -> None:
 def test_one_fabric_weighed_and_one_not_are_told_apart(design: Design) -> None:
     half = replace(design, fabrics=tuple(replace(f, swatch_grams=f.swatch_grams * (f.name == "plain")) for f in design.fabrics))
     (use,) = yarn_uses(half, of(("plain", "wool", Tally(30_000)), ("rib", "wool", Tally(3_000))))
-    assert "plain from the weight of the swatch" in use.way
-    assert "rib estimated" in use.way
+    assert use.way == FromLoops((("weighed", ("plain",)), ("estimated", ("rib",))), SPARE)
+    assert "plain from the weight of the swatch; rib estimated" in reckoned(LANGUAGE, (use,))[0]
     assert 0.05 < use.error < 0.10
 
 
@@ -182,9 +189,12 @@ def test_waste_and_ravel_are_no_yarn_of_the_garment(design: Design) -> None:
     assert [use.kind for use in uses] == ["yarn", "waste", "ravel"]
     assert uses[1].metres == pytest.approx(1_000 * cm / 100)
     assert uses[1].grams == pytest.approx(uses[1].metres * design.yarns[0].tex / 1000)
-    assert "as thick as" in uses[1].way
+    assert isinstance(uses[1].way, AsInFabric)
+    assert "as thick as" in reckoned(LANGUAGE, uses[1:2])[0]
     assert 0 <= uses[2].metres * 100 - (80 * cm + RAVEL_ENDS_CM) < 5
-    assert "3 times" in uses[2].way
+    assert isinstance(uses[2].way, OneLength)
+    assert uses[2].way.times == 3
+    assert "it is used 3 times" in reckoned(LANGUAGE, uses[2:])[0]
     assert [use.balls for use in uses[1:]] == [0, 0]
     assert len(yarn_uses(design, plain(10_000))) == 1
 

@@ -93,8 +93,8 @@ def test_other_rows_are_another_fabric(there: str, instead: str) -> None:
         ("at RC 12, 24,", "at RC 24, 12,"),
         ("at RC 12, 24,", "at RC 12, 12,"),
         ("beginning with L 2 and R 2", "beginning with L 2 and R 3"),
-        ("Push the needles of the left part, L 12 (L 14) to L 3,", "Push the needles of the left part, L 12 (L 14) to L 4,"),
-        ("Return the waiting left part, L 12 (L 14) to L 3,", "Return the waiting left part, L 11 (L 14) to L 2,"),
+        ("Push the needles of the left part, L 12 (14) to L 3,", "Push the needles of the left part, L 12 (14) to L 4,"),
+        ("Return the waiting left part, L 12 (14) to L 3,", "Return the waiting left part, L 11 (14) to L 2,"),
     ],
 )
 def test_words_that_contradict(there: str, instead: str) -> None:

@@ -14,7 +14,7 @@ HERE = Origin("here")
 PLAIN = Fabric("plain", "stocking stitch", 0, "wool", "4", 40, 60, 20, 20, 30, HERE)
 SOURCE = Edition(
     ("S", "M"),
-    (Measurement("bust", (84.2, 94.0), True, "", HERE),),
+    (Measurement("bust", (84.2, 94.0), True, None, HERE),),
     (PLAIN,),
     (),
     MachineProfile("bulky", "bulky bed", 100, 8.0, (1, 2), 8, "", HERE),

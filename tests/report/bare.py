@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from walewright.report import render
+from walewright.report.english.commands import SHOWN
 from walewright.report.model import Diagnostic, Label, Severity, Span
 from walewright.report.said import Said, said
 from walewright.report.wording import Language, Wording
@@ -13,7 +14,7 @@ class _AnyMessage(dict[str, Wording]):
         return Wording("{message}")
 
 
-BARE = Language(wordings=_AnyMessage(), phrases={"shown": "{shown}"}, terms={})
+BARE = Language(wordings=_AnyMessage(), phrases={"shown": "{shown}", **SHOWN}, terms={})
 
 
 def shown(text: str) -> Said:

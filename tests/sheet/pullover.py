@@ -122,9 +122,11 @@ def make_design(count: int, title: str, story: str) -> d.Design:
         ),
         sizes=NAMES[:count],
         measurements=(
-            d.Measurement("bust", per(count, 76, 10), True, "published chart of women's sizes, read 2025", ORIGIN),
-            d.Measurement("upper_arm", per(count, 25, 1.5), True, "published chart of women's sizes, read 2025", ORIGIN),
-            d.Measurement("length", per(count, 56, 1), False, "", ORIGIN),
+            d.Measurement("bust", per(count, 76, 10), True, d.Credit(("published chart of women's sizes, read 2025",)), ORIGIN),
+            d.Measurement(
+                "upper_arm", per(count, 25, 1.5), True, d.Credit(("published chart of women's sizes, read 2025",)), ORIGIN
+            ),
+            d.Measurement("length", per(count, 56, 1), False, None, ORIGIN),
         ),
         machine=d.MachineProfile("bulky", "bulky bed", 114, 9.0, (1, 2, 3), 10, "move the edge weights up every 20 rows", ORIGIN),
         yarns=(d.Yarn("wool", "chunky wool", 100, 120, ORIGIN),),
@@ -436,8 +438,16 @@ def make_proof(count: int) -> p.Proof:
             for name in ("back", "front", "sleeve")
         )
         joins = (
-            p.JoinProof("back side to front side", 54, 54, 29.2, 29.2, 0),
-            p.JoinProof("sleeve end to back armhole + front armhole", None, None, 40.1, 41.3, 2),
+            p.JoinProof((p.SewnEdge("back", "side"),), (p.SewnEdge("front", "side"),), 54, 54, 29.2, 29.2, 0),
+            p.JoinProof(
+                (p.SewnEdge("sleeve", "end"),),
+                (p.SewnEdge("back", "armhole"), p.SewnEdge("front", "armhole")),
+                None,
+                None,
+                40.1,
+                41.3,
+                2,
+            ),
         )
         yarn = (
             p.YarnUse(
@@ -446,7 +456,7 @@ def make_proof(count: int) -> p.Proof:
                 700 + 40.0 * i,
                 580 + 35.0 * i,
                 6 + i // 3,
-                "from the weight of the swatches, which are included, with 8 % for seams and ends",
+                p.FromLoops((("weighed", ()),), 0.08),
                 0.05,
                 "yarn",
                 480 + 30.0 * i,

@@ -28,7 +28,7 @@ BODY = fit.Girth("back", "underarm", ("back", "front"), "closed", (89.5, 98.5), 
 SLEEVE = fit.Girth("sleeve", "cuff", ("sleeve",), "closed", (20.0, 22.0))
 REACH = fit.Reach("sleeve", "over the shoulder", (70.0, 72.0), (71.0, 73.0), "reach")
 BUST = fit.Ease("bust", BODY.values, "bust", (76.0, 86.0), BODY)
-NECK = fit.Passing("neck", "head", False, (47.0, 50.0), (61.0, 65.0), (56.0, 56.0), (59.0, 59.0), "", ORIGIN)
+NECK = fit.Passing("neck", "head", False, (47.0, 50.0), (61.0, 65.0), (56.0, 56.0), (59.0, 59.0), None, ORIGIN)
 BUTTONS = fit.Buttons("buttonhole_band", "button_band", (2.0, 2.0), ((1.5, 1.5), (40.0, 42.0)), (1.0, 1.0))
 WORN = fit.Fit((BODY, SLEEVE), (BUST,), (("collar", (60.0, 61.0)),), (REACH,), (), (NECK,), (BUTTONS,), ())
 

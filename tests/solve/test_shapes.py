@@ -8,6 +8,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from walewright.guide.english.measure_words import measure_words
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
@@ -26,7 +27,6 @@ from walewright.design.model import (
     Wedge,
     Zone,
 )
-from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
 

@@ -82,6 +82,7 @@ size_rows = st.one_of(
         _maybe(st.sampled_from(UNITS)),
         to_fit=st.booleans(),
     ),
+    st.builds(s.SizeRow, amount_names, values.map(lambda v: (v,)), st.just("cm"), about=texts.filter(bool), others=_others),
     st.builds(
         s.SizeRow,
         amount_names,
@@ -147,6 +148,7 @@ starts = st.one_of(
         most=_maybe(expressions),
     ),
     st.builds(s.Start, expressions, st.just("along"), _maybe(edging_names), refs, _maybe(expressions)),
+    st.builds(s.Start, st.none(), st.just("along"), _maybe(edging_names), refs),
     st.builds(s.Start, st.none(), st.sampled_from(("waste", "chain")), from_place=expressions, to_place=expressions),
 )
 stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UNITS))
@@ -205,7 +207,7 @@ lines_of_pieces = (
     levels,
     starts,
     edges(),
-    st.builds(s.AcrossLine, expressions, names),
+    st.builds(s.AcrossLine, expressions, names, st.booleans()),
     st.builds(s.OpeningLine, edge_names, expressions, names, names, offsets, taken, _body(edges())),
     necks(),
     st.builds(s.SlotLine, edge_names, expressions, names, offsets, taken),
@@ -218,8 +220,9 @@ lines_of_pieces = (
         names,
         st.sampled_from(("in", "out", "both")),
         _maybe(expressions),
+        st.booleans(),
     ),
-    st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"])),
+    st.builds(s.Shoulders, names, st.sampled_from(["both", "left", "right"]), st.booleans()),
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
     st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
@@ -267,6 +270,7 @@ shapes = st.builds(
 bands = st.one_of(
     st.builds(s.BandLine, names, edging_names, refs),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions),
+    st.builds(s.BandLine, names, edging_names, refs, picked=counts, of_rows=counts.map(lambda n: n + 1)),
     st.builds(s.BandLine, names, edging_names, refs, counts, counts, expressions, expressions, hole_along=refs),
 )
 joins = st.builds(
@@ -277,6 +281,8 @@ joins = st.builds(
     _maybe(expressions),
     st.sampled_from(("sewn", "grafted", "linked", "gathered")),
     st.booleans(),
+    of_rows=st.just(4),
+    to_stitches=counts,
 )
 machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
@@ -291,11 +297,12 @@ _pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photog
 plain_statements = st.one_of(
     notes,
     choices,
+    st.builds(s.UseFrom, st.lists(names, min_size=1, max_size=3).map(tuple), texts),
     st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
-    st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts)),
+    st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts), others=_others),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
     st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
     st.builds(s.ChartBlock, names, _body(*chart_lines)),
@@ -313,6 +320,7 @@ plain_statements = st.one_of(
     st.builds(
         s.Require, st.one_of(expressions, measured), st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)
     ),
+    st.builds(s.Require, expressions, st.sampled_from(("<=", ">=")), expressions, texts, _others),
     st.builds(s.MakingUp, _body(_text("step"), joins, _for(_text("step"), joins))),
 )
 statements = st.one_of(plain_statements, _for(plain_statements))

@@ -10,9 +10,10 @@ from walewright.bed import seam
 from walewright.bed.fabric import KnitFabric
 from walewright.counted import counted_piece
 from walewright.counted.edges import stretches
+from walewright.counted.in_size import in_size
 from walewright.design import Changes
 from walewright.glue import glue
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome, compile
 from walewright.report.english import in_english
 from walewright.solve.joins.seams import chain_length
@@ -208,10 +209,10 @@ def test_sides_of_joins_are_as_long_as_they_are_knitted(what: str) -> None:
     glued, _ = glue(outcome.design)
     assert glued is not None
     for size, garment in enumerate(outcome.counts.sizes):
-        knitted = fabrics(outcome, size)
+        knitted, of = fabrics(outcome, size), in_size(outcome.design, size, garment.pieces)
         for sewn in glued.seams:
             for side in (sewn.one, sewn.other):
-                counted = chain_length(outcome.design, garment.pieces, side)
+                counted = chain_length(of, side)
                 bed = seam(knitted, tuple((p.owner, p.edge) for p in side))
                 assert bed is not None
                 assert (counted.rows, counted.stitches) == (bed.rows, bed.stitches)
@@ -229,6 +230,6 @@ def test_a_gap_of_free_width_is_measured_by_the_width_chosen() -> None:
     outcome = compile(HEAD + body, "edges.wale", SHIPPED, Changes())
     assert outcome.proof is not None, [in_english(d).message for d in outcome.diagnostics]
     for size in outcome.proof.sizes:
-        gap = next(m for m in size.pieces[0].measures if measure_words(m.key) == "width of vent")
+        gap = next(m for m in size.pieces[0].measures if LANGUAGE.measure(m.key) == "width of vent")
         assert 8 <= gap.wanted_cm <= 16
         assert abs(gap.off) < 1e-6, gap

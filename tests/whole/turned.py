@@ -11,11 +11,13 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import fields, replace
 from functools import cache
+from string import Formatter
 from typing import Any
 
+from walewright.guide.model import Advice, Guide, HowToText
 from walewright.languages import PrintedIn, printed
 from walewright.readback.language import PageLayout, ReadLanguage
-from walewright.report.wording import Language
+from walewright.report.wording import Language, Wording
 from walewright.world import shipped_text
 from walewright.write.language import Noun, PrintedLanguage
 
@@ -143,8 +145,61 @@ def read(english: ReadLanguage) -> ReadLanguage:
     )
 
 
+# ----------------------------------------------------------------- what is told
+
+
+def filled(words: str) -> str:
+    """A sentence of messages and of the guide: its places stay, and what stands in them as text is turned."""
+    made = ""
+    for text, name, way, _ in Formatter().parse(words):
+        made += turned(text).replace("{", "{{").replace("}", "}}")
+        if name is not None:
+            made += f"{{{name}{':' + _way(way) if way else ''}}}"
+    return made
+
+
+def _way(way: str) -> str:
+    """How a fact is written: texts to choose from are turned, all else stays."""
+    if way.startswith(("?", "=")):
+        return way[0] + filled(way[1:])
+    if "/" in way and "|" not in way:
+        kind, _, between = way.partition("/")
+        return f"{kind}/{turned(between)}"
+    return filled(way) if "|" in way else way
+
+
+def told(english: Language) -> Language:
+    return replace(
+        english,
+        wordings={key: _wording(wording) for key, wording in english.wordings.items()},
+        phrases={key: filled(words) for key, words in english.phrases.items()},
+        terms={key: (turned(one), turned(many)) for key, (one, many) in english.terms.items()},
+        clauses={key: (filled(one), filled(other)) for key, (one, other) in english.clauses.items()},
+        units={unit: turned(word) for unit, word in english.units.items()},
+        words=tuple(turned(word) for word in english.words),
+        joined=(turned(english.joined[0]), turned(english.joined[1])),
+        more=filled(english.more),
+    )
+
+
+def _wording(english: Wording) -> Wording:
+    parts = ({key: filled(words) for key, words in group.items()} for group in (english.labels, english.notes, english.helps))
+    return Wording(filled(english.message), *parts)
+
+
+def guided(english: Guide) -> Guide:
+    return replace(
+        english,
+        code="en-x-turned",
+        words=told(english.words),
+        advice={key: Advice(turned(a.title), tuple(map(turned, a.lines)), a.ordered) for key, a in english.advice.items()},
+        how_to={key: HowToText(turned(h.title), turned(h.text), turned(h.shown)) for key, h in english.how_to.items()},
+        ordinal=lambda number: turned(english.ordinal(number)),
+    )
+
+
 @cache
 def language() -> PrintedIn:
-    """The language. What is wrong with a source is told in English still."""
+    """The language, in all that is printed and told."""
     english = printed()
-    return PrintedIn("turned", written(english.writing), read(english.reading), english.telling)
+    return PrintedIn("turned", written(english.writing), read(english.reading), told(english.telling), guided(english.guide))

@@ -162,6 +162,8 @@ SAMPLES: tuple[Step, ...] = (
     st.ReturnSome("left", 4),
     st.SpreadEvenly(-30, 29, 60, "two together", 2, 12, 1, 8),
     st.SpreadEvenly(-33, 32, 66, "an empty needle", 0, 6, 0, 0),
+    st.SpreadEvenly(-33, 32, 66, "two together", 9, 2, 8, 3, 4, 1),
+    st.SpreadEvenly(-33, 32, 66, "two together", 0, 0, 0, 0, 32, 1),
     st.SlotOnWaste(6, 10, 15, "thumb", 35),
     st.SlotOnWaste(1, -3, -3, "loop"),
     st.SlotClosed(3, -4, -2, 30),

@@ -31,6 +31,10 @@ def test_numbers(values: tuple[int | None, ...], group: tuple[int, ...], text: s
 
 def test_needles_and_counters() -> None:
     assert Graded((-45, 3, None), ALL).needle(LANGUAGE).text == "L 45 (R 4: –)"
+    assert Graded((-45, -48, -51), ALL).needle(LANGUAGE).text == "L 45 (48: 51)"
+    assert Graded((-2, None, -3), ALL).needle(LANGUAGE).text == "L 2 (–: 3)"
+    assert Graded((1, -1, -2), ALL).needle(LANGUAGE).text == "R 2 (L 1: 2)"
+    assert Graded((None, 1, 2), ALL).needle(LANGUAGE).text == "– (R 2: R 3)"
     assert Graded((0, 84, 110), ALL).counter(LANGUAGE).text == "000 (084: 110)"
     assert Graded((2, 3, 4), ALL).ordinal(LANGUAGE).text == "2nd (3rd: 4th)"
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from itertools import pairwise
 
 from walewright.bed.loops import HELPERS, NOTHING, LoopKind
-from walewright.bed.machine import HELD, Machine, Refusal
+from walewright.bed.machine import HELD, Machine
 from walewright.bed.model import Float
 from walewright.bed.pending import Strand
+from walewright.bed.refusals import Purpose, Refusal, purpose_of
 from walewright.bed.strands import ends_for
 from walewright.knit.operations import DrawLong, LayIn, LiftOff, other
 
@@ -19,7 +20,7 @@ def lift_off(m: Machine, op: LiftOff) -> Refusal | None:
     """The yarn laid there is no loop any more, but a float."""
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
-        refusal = _yarn_laid(m, i, "to be lifted off")
+        refusal = _yarn_laid(m, i, "be-lifted-off")
         if refusal is not None:
             return refusal
     for i in range(first, last + 1):
@@ -34,7 +35,7 @@ def lift_off(m: Machine, op: LiftOff) -> Refusal | None:
 def draw_long(m: Machine, op: DrawLong) -> Refusal | None:
     """The yarn laid there becomes the needle's stitch, drawn through all that it carried."""
     index = op.slot + m.half
-    refusal = _yarn_laid(m, index, "to be drawn through")
+    refusal = _yarn_laid(m, index, "be-drawn-through")
     if refusal is not None:
         return refusal
     loop = m.pending.laid.pop(index)
@@ -47,11 +48,11 @@ def lay_in(m: Machine, op: LayIn) -> Refusal | None:
     """One loop each of another yarn, drawn through all that the needles carry, floats between them."""
     indices = [slot + m.half for slot in op.needles]
     if not indices:
-        return m.refuse("lay-in-nowhere", f"the {op.yarn} is laid in on no needle", yarn=op.yarn)
+        return m.refuse("lay-in-nowhere", yarn=op.yarn)
     if any(b <= a for a, b in pairwise(indices)):
-        return m.refuse("needles-reversed", f"the needles for the {op.yarn} are named from left to right", yarn=op.yarn)
+        return m.refuse("needles-reversed/yarn", yarn=op.yarn)
     if op.yarn in HELPERS:
-        return m.refuse("only-waste-yarn", f"{op.yarn} yarn comes away; it cannot be laid in for stitches", yarn=op.yarn)
+        return m.refuse("only-waste-yarn/laid-in", yarn=op.yarn)
     for i in indices:
         refusal = _free_for_another_yarn(m, i, op.yarn)
         if refusal is not None:
@@ -70,30 +71,24 @@ def lay_in(m: Machine, op: LayIn) -> Refusal | None:
     return None
 
 
-def _yarn_laid(m: Machine, index: int, purpose: str) -> Refusal | None:
-    name = m.name(index)
+def _yarn_laid(m: Machine, index: int, purpose: Purpose) -> Refusal | None:
     if m.position[index] != HELD:
-        return m.refuse("not-held", f"needle {name} is not in holding position, so no yarn lies there {purpose}", index)
+        return m.refuse("not-held/to-work", needle=m.at(index), purpose=purpose_of(purpose))
     if index not in m.pending.laid:
-        return _beyond_the_row(m, index) or m.refuse(
-            "nothing-laid", f"the last row has laid no yarn over needle {name} {purpose}, or it is gone from there", index
-        )
+        return _beyond_the_row(m, index) or m.refuse("nothing-laid/to-work", needle=m.at(index), purpose=purpose_of(purpose))
     return None
 
 
 def _free_for_another_yarn(m: Machine, index: int, yarn: str) -> Refusal | None:
-    name = m.name(index)
     if m.position[index] != HELD:
-        return m.refuse("lay-in-not-held", f"needle {name} is not in holding position, so no {yarn} can be laid in", index)
+        return m.refuse("lay-in-not-held", needle=m.at(index), yarn=yarn)
     if m.top[index] < 0:
-        return m.refuse("only-waste-yarn", f"needle {name} carries only waste yarn, no stitch of the piece", index)
+        return m.refuse("only-waste-yarn/needle", needle=m.at(index))
     if index in m.pending.laid:
-        return m.refuse("lay-in-over-yarn", f"the row's own yarn still lies over needle {name}: lift it off first", index)
+        return m.refuse("lay-in-over-yarn", needle=m.at(index))
     if index in m.pending.lifted:
         return None
-    return _beyond_the_row(m, index) or m.refuse(
-        "nothing-laid", f"needle {name} has been worked by hand since the last row, or was held only after it", index
-    )
+    return _beyond_the_row(m, index) or m.refuse("nothing-laid/worked", needle=m.at(index))
 
 
 def _beyond_the_row(m: Machine, index: int) -> Refusal | None:
@@ -101,12 +96,7 @@ def _beyond_the_row(m: Machine, index: int) -> Refusal | None:
     at = m.layout()
     if at.first <= index <= at.last:
         return None
-    return m.refuse(
-        "float-at-edge",
-        f"needle {m.name(index)} lies beyond the ends of the row, {m.name(at.first)} to {m.name(at.last)}: a float needs a stitch "
-        "of the row at both its ends",
-        index,
-    )
+    return m.refuse("float-at-edge", needle=m.at(index), first=m.at(at.first), last=m.at(at.last))
 
 
 def _unhang(m: Machine, index: int, loop: int) -> None:
@@ -145,20 +135,10 @@ def _tucks(m: Machine, inside: tuple[int, ...]) -> Refusal | None:
     pending = m.pending
     for i in sorted(pending.laid):
         if i + 1 in pending.laid:
-            return m.refuse(
-                "tuck-side-by-side",
-                f"the yarn of one row lies over needles {m.name(i)} and {m.name(i + 1)}, side by side: it makes no two loops",
-                i,
-                i + 1,
-            )
+            return m.refuse("tuck-side-by-side", needle=m.at(i), other=m.at(i + 1))
         pending.tucks[i] = pending.tucks.get(i, 0) + 1
         if pending.tucks[i] > MOST_TUCKS:
-            return m.refuse(
-                "tuck-too-long",
-                f"the yarn of {pending.tucks[i]} rows lies over needle {m.name(i)}; a hook takes that of {MOST_TUCKS} at most",
-                i,
-                rows=pending.tucks[i],
-            )
+            return m.refuse("tuck-too-long", needle=m.at(i), rows=pending.tucks[i], most=MOST_TUCKS)
     pending.laid = {}
     pending.tucks = {i: rows for i, rows in pending.tucks.items() if i in inside}
     return None
@@ -168,13 +148,7 @@ def _ladders(m: Machine) -> Refusal | None:
     """A wale let run down has to end on yarn laid in an empty hook: it is a ladder then."""
     for index, wale in m.pending.dropped.items():
         if m.loops.parent[wale[-1]] != NOTHING:
-            return m.refuse(
-                "ladder-runs-on",
-                f"the wale of needle {m.name(index)} was let run down {len(wale)} rows to a stitch, and is not latched up: "
-                "it runs on from there",
-                index,
-                rows=len(wale),
-            )
+            return m.refuse("ladder-runs-on", needle=m.at(index), rows=len(wale))
         for loop in wale:
             m.loops.kind[loop] = LoopKind.FLOAT
             m.loops.parent[loop] = NOTHING

@@ -8,10 +8,12 @@ from itertools import pairwise
 
 from walewright.bed.by_hand import settle
 from walewright.bed.loops import HELPERS, NOTHING, LoopKind
-from walewright.bed.machine import HELD, NON_WORKING, WORKING, Layout, Machine, Refusal
+from walewright.bed.machine import HELD, NON_WORKING, WORKING, Layout, Machine
 from walewright.bed.model import Bar, Course, Float, Turn
+from walewright.bed.refusals import Refusal
 from walewright.bed.strands import REACH
 from walewright.knit.operations import Check, MoveCarriage, Pass, SetCounter, Side, Wrap, other
+from walewright.report.said import Said, said
 
 _EMPTY_HOOK = array("i", (NOTHING,)).tobytes()
 LONGEST_FLOAT = REACH
@@ -62,21 +64,18 @@ def _last_row(m: Machine) -> list[Course]:
 
 def check(m: Machine, op: Check) -> Refusal | None:
     """Whether the machine stands as stated; a refusal names everything that differs."""
-    found: list[tuple[str, int | str, int | str]] = []
+    found: list[Said] = []
     if m.stitches() != op.stitches:
-        found.append(("stitches", op.stitches, m.stitches()))
+        found.append(said("bed/differs/stitches", stated=op.stitches, found=m.stitches()))
     if m.counter != op.row:
-        found.append(("row", op.row, m.counter))
-    if m.side != op.side:
-        found.append(("side", op.side, m.side or "nowhere yet"))
+        found.append(said("bed/differs/row", stated=op.row, found=m.counter))
+    if m.side is None:
+        found.append(said("bed/differs/no-side", stated=op.side))
+    elif m.side != op.side:
+        found.append(said("bed/differs/side", stated=op.side, found=m.side))
     if not found:
         return None
-    said = "; ".join(f"{what}: {wanted} stated, {actual} found" for what, wanted, actual in found)
-    data: dict[str, int | str] = {}
-    for what, wanted, actual in found:
-        data[f"{what}_stated"] = wanted
-        data[f"{what}_found"] = actual
-    return m.refuse("check-differs", f"what the step states does not hold: {said}", **data)
+    return m.refuse("check-differs", differing=tuple(found))
 
 
 # ------------------------------------------------------------------ passes
@@ -86,12 +85,12 @@ def cross(m: Machine, op: Pass) -> Refusal | None:
     """One row: a loop on every working needle, drawn through all that the needle carries; bars where it carries none."""
     start = other(op.to)
     if m.side == op.to:
-        return m.refuse("carriage-already-there", f"the carriage is already on the {op.to}, so it cannot knit a row to the {op.to}")
+        return m.refuse("carriage-already-there", to=op.to)
     m.settle_chain(goes_on=True)
     at = m.layout()
     empty = empty_hooks(m, at)
     refusal = (
-        m.yarn_missing("this row")
+        m.yarn_missing("row")
         or _something_to_knit(m, at, len(empty))
         or _yarn_comes_from(m, at.first if start == "left" else at.last, start)
         or row_can_be_knitted(m, at, empty)
@@ -131,9 +130,9 @@ def row_done(m: Machine, at: Layout, to: Side) -> None:
 
 def _something_to_knit(m: Machine, at: Layout, empty: int) -> Refusal | None:
     if not at.runs:
-        return m.refuse("no-needle-in-work", "no needle is in working position, so the row knits nothing")
+        return m.refuse("no-needle-in-work")
     if sum(b - a for a, b in at.runs) == empty:
-        return m.refuse("no-loops", "no needle in working position carries a loop, so the row knits nothing")
+        return m.refuse("no-loops")
     return None
 
 
@@ -147,21 +146,10 @@ def _yarn_comes_from(m: Machine, index: int, start: Side) -> Refusal | None:
     if m.yarn_side is None:
         return None
     if m.yarn_side != start:
-        return m.refuse(
-            "yarn-at-other-side",
-            f"the {m.yarn} hangs at the {m.yarn_side}, but the row starts at the {start}; it would lie across the whole row",
-            yarn=m.yarn or "",
-        )
+        return m.refuse("yarn-at-other-side", yarn=m.yarn or "", hangs=m.yarn_side, start=start)
     away = abs(index - m.yarn_at)
     if away > LONGEST_FLOAT:
-        return m.refuse(
-            "yarn-float",
-            f"the {m.yarn} comes from needle {m.name(m.yarn_at)} and the row starts at needle {m.name(index)}: "
-            f"it would float over {away} needles",
-            m.yarn_at,
-            index,
-            over=away,
-        )
+        return m.refuse("yarn-float/from-needle", yarn=m.yarn or "", needle=m.at(m.yarn_at), other=m.at(index), over=away)
     return None
 
 
@@ -169,12 +157,7 @@ def _no_bars_side_by_side(m: Machine, empty: list[int]) -> Refusal | None:
     """Two empty hooks side by side get one long bar, not two loops: "never two at once" (lacecarriage.com, increasing)."""
     for i, j in pairwise(empty):
         if j == i + 1:
-            return m.refuse(
-                "bars-side-by-side",
-                f"needles {m.name(i)} and {m.name(j)} are both empty and in work: the yarn makes no stitches there",
-                i,
-                j,
-            )
+            return m.refuse("bars-side-by-side", needle=m.at(i), other=m.at(j))
     return None
 
 
@@ -182,13 +165,7 @@ def _no_long_gaps(m: Machine, at: Layout) -> Refusal | None:
     for (_, last), (first, _) in pairwise(at.runs):
         idle = m.position.count(NON_WORKING, last, first)
         if idle > LONGEST_FLOAT:
-            return m.refuse(
-                "yarn-float",
-                f"between needles {m.name(last - 1)} and {m.name(first)} the yarn would float over {idle} needles out of work",
-                last - 1,
-                first,
-                over=idle,
-            )
+            return m.refuse("yarn-float/out-of-work", needle=m.at(last - 1), other=m.at(first), over=idle)
     return None
 
 
@@ -201,12 +178,7 @@ def parts_meet(m: Machine, at: Layout) -> Refusal | None:
     if not earlier:
         return None
     if max(earlier) != m.counter:
-        return m.refuse(
-            "parts-meet-unevenly",
-            f"the row would go over two parts of which one was knitted to RC {max(earlier)} and the other to RC {m.counter}",
-            one=max(earlier),
-            other=m.counter,
-        )
+        return m.refuse("parts-meet-unevenly", one=max(earlier), other=m.counter)
     m.parting = None
     m.stretch += 1
     return None
@@ -224,13 +196,7 @@ def unwrapped_across(m: Machine, first: int, last: int) -> Refusal | None:
         beside = _beside(m, index, turn)
         live = 0 <= beside < len(m.position) and m.position[beside] == WORKING and m.top[beside] != NOTHING
         if live and m.row_of(index) != m.row_of(beside):
-            return m.refuse(
-                "held-edge-unwrapped",
-                f"the yarn turned beside the held needle {m.name(index)} at RC {turn.counter} without a wrap; "
-                f"knitting on over {m.name(beside)} and {m.name(index)} leaves a hole",
-                index,
-                row=turn.counter,
-            )
+            return m.refuse("held-edge-unwrapped", needle=m.at(index), beside=m.at(beside), row=turn.counter)
         del m.unwrapped[index]
     return None
 
@@ -339,20 +305,16 @@ def wrap(m: Machine, op: Wrap) -> Refusal | None:
     """Only the innermost held needle beside the last knitted one, on the carriage's side, can be reached by the yarn."""
     index = op.slot + m.half
     m.settle_chain(goes_on=True)
-    refusal = m.yarn_missing("a wrap")
+    refusal = m.yarn_missing("wrap")
     if refusal is not None:
         return refusal
     if m.position[index] != HELD:
-        return m.refuse("wrap-not-held", f"needle {m.name(index)} is not in holding position, so it cannot be wrapped", index)
+        return m.refuse("wrap-not-held", needle=m.at(index))
     at_edge = m.pending.at_edge
     if (m.yarn_side is None and at_edge is None) or m.side != (m.yarn_side or m.side) or m.over != index:
-        return m.refuse(
-            "wrap-away-from-yarn",
-            f"the yarn is not beside needle {m.name(index)}: a wrap goes on the innermost held needle that the last row ran over",
-            index,
-        )
+        return m.refuse("wrap-away-from-yarn", needle=m.at(index))
     if m.wrapped == index:
-        return m.refuse("wrapped-already", f"needle {m.name(index)} has been wrapped since the last row", index)
+        return m.refuse("wrapped-already", needle=m.at(index))
     m.wrap(index, at_edge)
     m.wrapped = index
     return None

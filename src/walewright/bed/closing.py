@@ -5,10 +5,11 @@ from __future__ import annotations
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.fabric import split_name
 from walewright.bed.loops import NOTHING, LoopKind
-from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine
 from walewright.bed.model import BedEdge, BedPart
 from walewright.bed.needles import needs_work
-from walewright.knit.operations import CastOff, OntoWaste, needle
+from walewright.bed.refusals import Empty, Purpose, Refusal, purpose_of
+from walewright.knit.operations import CastOff, OntoWaste
 
 
 def cast_off(m: Machine, op: CastOff) -> Refusal | None:
@@ -18,9 +19,7 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
     """
     m.settle_chain(goes_on=True)
     first, last = m.span(op.first, op.last)
-    refusal = (
-        m.yarn_missing("the cast-off") or stitches_there(m, first, last, "to be cast off", "cast-off-empty") or _at_yarn(m, op)
-    )
+    refusal = m.yarn_missing("cast-off") or stitches_there(m, first, last, "be-cast-off", "cast-off-empty") or _at_yarn(m, op)
     if refusal is not None:
         return refusal
     order = range(last, first - 1, -1) if op.start == "right" else range(first, last + 1)
@@ -51,13 +50,13 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
     return None
 
 
-def stitches_there(m: Machine, first: int, last: int, purpose: str, code: str) -> Refusal | None:
+def stitches_there(m: Machine, first: int, last: int, purpose: Purpose, code: Empty) -> Refusal | None:
     """All needles are in work and carry loops; `purpose` is what for, `code` that of an empty one."""
     for i in range(first, last + 1):
         if m.position[i] in (HELD, CORDED):
             return needs_work(m, i, purpose)
         if m.top[i] == NOTHING:
-            return m.refuse(code, f"needle {m.name(i)} carries no loop {purpose}", i)
+            return m.refuse(code, needle=m.at(i), purpose=purpose_of(purpose))
     return unwrapped_across(m, first, last)
 
 
@@ -67,13 +66,10 @@ def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
     ends = m.working_ends()
     outermost = ends is not None and (last == ends[1] if op.start == "right" else first == ends[0])
     if (m.side is not None and m.side != op.start) or (m.yarn_side is not None and m.yarn_side != op.start) or not outermost:
-        where = f"on the {m.side}" if m.side else "not placed"
-        return m.refuse(
-            "cast-off-away-from-carriage",
-            f"stitches {needle(op.first)} to {needle(op.last)} cannot be cast off from the {op.start}: the carriage is {where}, "
-            f"and a cast-off begins with the outermost stitch at the carriage's side, where the yarn is",
-            first,
-            last,
+        return (
+            m.refuse("cast-off-away-from-carriage/placed", first=m.at(first), last=m.at(last), start=op.start, side=m.side)
+            if m.side
+            else m.refuse("cast-off-away-from-carriage/not-placed", first=m.at(first), last=m.at(last), start=op.start)
         )
     return None
 
@@ -98,17 +94,17 @@ def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     if m.waiting_chain is not None and first <= m.waiting_chain[1] <= last:
         m.settle_chain(goes_on=True)
-    refusal = stitches_there(m, first, last, "to be knitted off on waste yarn", "waste-empty")
+    refusal = stitches_there(m, first, last, "be-knitted-off", "waste-empty/no-loop")
     if refusal is not None:
         return refusal
     if op.rows < 1:
-        return m.refuse("waste-rows", f"{op.rows} rows of waste yarn hold nothing", rows=op.rows)
+        return m.refuse("waste-rows", rows=op.rows)
     name, part = split_name(op.edge)
     if any(edge.name == name and edge.part == part for edge, _ in m.ended):
-        return m.refuse("edge-named-twice", f"there are already stitches on waste yarn called {op.edge!r}", edge=op.edge)
+        return m.refuse("edge-named-twice/on-waste", edge=op.edge)
     for i in range(first, last + 1):
         if m.top[i] < NOTHING:
-            return m.refuse("waste-empty", f"needle {m.name(i)} carries only waste yarn, no stitch of the piece", i)
+            return m.refuse("waste-empty/waste-yarn", needle=m.at(i))
     m.waste.append((op.edge, "", op.rows))
     m.kept.helpers["waste"] += op.rows * (last - first + 1)
     points = tuple(m.lift(i) for i in range(first, last + 1))

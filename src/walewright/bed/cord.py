@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from walewright.bed.loops import NOTHING
-from walewright.bed.machine import CORDED, HELD, NON_WORKING, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, NON_WORKING, Machine
+from walewright.bed.refusals import Refusal, purpose_of
 from walewright.knit.operations import DrawCord, LayCord
 
 
@@ -16,28 +17,21 @@ def lay_cord(m: Machine, op: LayCord) -> Refusal | None:
         if refusal is not None:
             return refusal
     if m.yarn is not None and m.yarn_side is not None and first <= m.yarn_at <= last:
-        return m.refuse(
-            "cord-under-yarn",
-            f"the {m.yarn} hangs from needle {m.name(m.yarn_at)}: break it off, or knit to the other side, before that needle "
-            "waits on cord",
-            m.yarn_at,
-            yarn=m.yarn,
-        )
+        return m.refuse("cord-under-yarn", yarn=m.yarn, needle=m.at(m.yarn_at))
     m.set_position(first, last, CORDED)
     m.kept.corded.append((len(m.loops.parent), m.counter, op.first, op.last))
     return None
 
 
 def _can_wait(m: Machine, index: int) -> Refusal | None:
-    name = m.name(index)
     if m.position[index] == CORDED:
-        return m.refuse("already-on-cord", f"needle {name} waits on cord already", index)
+        return m.refuse("already-on-cord", needle=m.at(index))
     if m.position[index] == NON_WORKING:
-        return m.refuse("not-in-work", f"needle {name} is not in work, as it must be to wait on cord", index)
+        return m.refuse("not-in-work", needle=m.at(index), purpose=purpose_of("wait-on-cord"))
     if m.top[index] == NOTHING:
-        return m.refuse("cord-empty", f"needle {name} carries no loop for the cord to keep", index)
+        return m.refuse("cord-empty", needle=m.at(index))
     if m.top[index] < 0:
-        return m.refuse("only-waste-yarn", f"needle {name} carries only waste yarn, no stitch of the piece", index)
+        return m.refuse("only-waste-yarn/needle", needle=m.at(index))
     return None
 
 
@@ -46,15 +40,10 @@ def draw_cord(m: Machine, op: DrawCord) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] != CORDED:
-            return m.refuse("not-on-cord", f"needle {m.name(i)} does not wait on cord", i)
+            return m.refuse("not-on-cord", needle=m.at(i))
     for end, beside in ((first, first - 1), (last, last + 1)):
         if 0 <= beside < len(m.position) and m.position[beside] == CORDED and _cord_of(m, end) == _cord_of(m, beside):
-            return m.refuse(
-                "cord-drawn-in-part",
-                f"the cord is drawn out from needles {m.name(first)} to {m.name(last)}, and needle {m.name(beside)} is still "
-                "back on it: its stitch drops",
-                beside,
-            )
+            return m.refuse("cord-drawn-in-part", first=m.at(first), last=m.at(last), needle=m.at(beside))
     m.set_position(first, last, HELD)
     return None
 

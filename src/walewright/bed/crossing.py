@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.loops import NOTHING
-from walewright.bed.machine import NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.machine import NON_WORKING, WORKING, Machine
 from walewright.bed.model import Crossed
 from walewright.bed.needles import needs_work
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import Cross
 
 TIGHT = 3
@@ -18,31 +19,18 @@ def cross_over(m: Machine, op: Cross) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     right = last - first + 1 - op.left
     if op.left < 1 or right < 1:
-        return m.refuse("cross-of-one-group", f"{m.name(first)} to {m.name(last)} are crossed, but not as two groups", first, last)
+        return m.refuse("cross-of-one-group", first=m.at(first), last=m.at(last))
     widest = max(m.bed.prongs, default=0)
     if max(op.left, right) > widest:
-        return m.refuse(
-            "tool-too-narrow",
-            f"{max(op.left, right)} loops of {m.name(first)} to {m.name(last)} are lifted together, but the widest tool has "
-            f"{widest} prongs",
-            first,
-            last,
-            prongs=max(op.left, right),
-        )
+        return m.refuse("tool-too-narrow", loops=max(op.left, right), first=m.at(first), last=m.at(last), prongs=widest)
     for i in range(first, last + 1):
-        refusal = needs_work(m, i, "to be crossed")
+        refusal = needs_work(m, i, "be-crossed")
         if refusal is not None:
             return refusal
         if m.top[i] == NOTHING:
-            return m.refuse("cross-empty", f"needle {m.name(i)} carries no loop to cross", i)
+            return m.refuse("cross-empty", needle=m.at(i))
     if max(op.left, right) >= TIGHT and not (_slack(m, first - 1) or _slack(m, last + 1)):
-        return m.refuse(
-            "cross-without-slack",
-            f"{op.left} and {right} loops of {m.name(first)} to {m.name(last)} are crossed with stitches close beside them on both "
-            "sides: let the wale beside them run down first, or leave an empty needle there",
-            first,
-            last,
-        )
+        return m.refuse("cross-without-slack", one=op.left, other=right, first=m.at(first), last=m.at(last))
     refusal = unwrapped_across(m, first, last)
     if refusal is not None:
         return refusal

@@ -7,15 +7,16 @@ from itertools import takewhile
 
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.loops import NOTHING, LoopKind
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.needles import needs_work
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import Drop, LatchUp
 
 
 def drop(m: Machine, op: Drop) -> Refusal | None:
     """The needle is empty; its loops wait to be latched up, until the next row makes them a ladder."""
     index = op.slot + m.half
-    refusal = needs_work(m, index, "to let its wale run down") or unwrapped_across(m, index, index)
+    refusal = needs_work(m, index, "run-down") or unwrapped_across(m, index, index)
     if refusal is not None:
         return refusal
     wale = _wale(m, op)
@@ -43,28 +44,16 @@ def _wale(m: Machine, op: Drop) -> tuple[int, ...] | Refusal:
         joined = loop in loops.more and found < op.rows
         loop = loops.parent[loop]
     if joined:
-        return m.refuse(
-            "drop-through-join",
-            f"the wale of needle {m.name(index)} joins or leaves another {found} rows down; it cannot run down {op.rows} rows",
-            index,
-            rows=op.rows,
-            found=found,
-        )
+        return m.refuse("drop-through-join", needle=m.at(index), rows=op.rows, found=found)
     if op.rows < 1 or found < op.rows:
-        return m.refuse(
-            "drop-too-deep",
-            f"the wale of needle {m.name(index)} is {found} rows deep; it cannot run down {op.rows} rows",
-            index,
-            rows=op.rows,
-            found=found,
-        )
+        return m.refuse("drop-too-deep", needle=m.at(index), rows=op.rows, found=found)
     return tuple(wale)
 
 
 def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
     """Turns the faces of the wale's uppermost stitches; what lies below and beside stays as it is."""
     index = op.slot + m.half
-    refusal = needs_work(m, index, "to be latched up") or unwrapped_across(m, index, index)
+    refusal = needs_work(m, index, "be-latched-up") or unwrapped_across(m, index, index)
     if refusal is not None:
         return refusal
     if index in m.pending.dropped:
@@ -78,23 +67,11 @@ def latch_up(m: Machine, op: LatchUp) -> Refusal | None:
             found += 1
             if loop in m.loops.more:
                 if found < op.rows:
-                    return m.refuse(
-                        "latch-through-join",
-                        f"the wale of needle {m.name(index)} joins another {found} rows down; it cannot be dropped {op.rows} rows",
-                        index,
-                        rows=op.rows,
-                        found=found,
-                    )
+                    return m.refuse("latch-through-join", needle=m.at(index), rows=op.rows, found=found)
                 break
             loop = m.loops.parent[loop]
     if op.rows < 1 or found < op.rows:
-        return m.refuse(
-            "latch-too-deep",
-            f"the wale of needle {m.name(index)} is {found} rows deep; {op.rows} rows cannot be latched up",
-            index,
-            rows=op.rows,
-            found=found,
-        )
+        return m.refuse("latch-too-deep/wale", needle=m.at(index), rows=op.rows, found=found)
     refusal = _latched_before(m, index, wale) or _foot(m, op, wale[-1])
     if refusal is None:
         _re_formed(m, op, wale)
@@ -106,14 +83,7 @@ def _latched_before(m: Machine, index: int, wale: Sequence[int]) -> Refusal | No
     found = sum(1 for _ in takewhile(lambda loop: not m.loops.face[loop], wale))
     if found == len(wale):
         return None
-    return m.refuse(
-        "latched-already",
-        f"the wale of needle {m.name(index)} was latched up to {found} rows below; dropped {len(wale)} rows it loses what was "
-        "re-formed",
-        index,
-        rows=len(wale),
-        found=found,
-    )
+    return m.refuse("latched-already", needle=m.at(index), rows=len(wale), found=found)
 
 
 def _foot(m: Machine, op: LatchUp, lowest: int) -> Refusal | None:
@@ -121,13 +91,7 @@ def _foot(m: Machine, op: LatchUp, lowest: int) -> Refusal | None:
     below = m.loops.parent[lowest]
     if not op.goes_on or (below >= 0 and m.loops.face[below]):
         return None
-    return m.refuse(
-        "latched-above-gap",
-        f"the wale of needle {m.name(op.slot + m.half)} is dropped {op.rows} rows, and the stitch below was not latched up before: "
-        "a part of the wale would stay as it was knitted",
-        op.slot + m.half,
-        rows=op.rows,
-    )
+    return m.refuse("latched-above-gap", needle=m.at(op.slot + m.half), rows=op.rows)
 
 
 def _re_formed(m: Machine, op: LatchUp, wale: Sequence[int]) -> None:
@@ -141,15 +105,9 @@ def _up_again(m: Machine, op: LatchUp) -> Refusal | None:
     index = op.slot + m.half
     wale = m.pending.dropped[index]
     if m.top[index] != NOTHING:
-        return m.refuse("latch-over-loop", f"needle {m.name(index)} carries a loop again: its wale cannot come back to it", index)
+        return m.refuse("latch-over-loop", needle=m.at(index))
     if op.rows != len(wale):
-        return m.refuse(
-            "latch-too-deep",
-            f"the wale of needle {m.name(index)} has run down {len(wale)} rows; not {op.rows} can be latched up",
-            index,
-            rows=op.rows,
-            found=len(wale),
-        )
+        return m.refuse("latch-too-deep/run-down", needle=m.at(index), rows=op.rows, found=len(wale))
     refusal = _latched_before(m, index, wale) or _foot(m, op, wale[-1])
     if refusal is not None:
         return refusal

@@ -8,9 +8,10 @@ from dataclasses import replace
 from walewright.bed.density import Density
 from walewright.bed.fabric import UPPER
 from walewright.bed.loops import NOTHING, LoopKind
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge, BedPart, Course
 from walewright.bed.outline import Between, OutlineStretch, Shape, missing_row, reaches, row_edge
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import NameEdge, Side, other
 
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -83,17 +84,13 @@ def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[BedEdge] | Re
     """The edges that a name is given to, measured; or why the rows named are on no such edge."""
     after, to = op.from_row, op.to_row
     if outline is None:
-        return m.refuse(
-            "rows-ambiguous",
-            f"the counter was set back over the same needles, so RC {after} to {to} of {op.edge!r} does not say which rows",
-            edge=op.edge,
-        )
+        return m.refuse("rows-ambiguous", edge=op.edge, after=after, to=to)
     if after >= to:
-        return m.refuse("edge-without-rows", f"the edge {op.edge!r} from RC {after} to RC {to} has no rows", edge=op.edge)
+        return m.refuse("edge-without-rows/none", edge=op.edge, after=after, to=to)
     if op.where == "inner":
         return _inner(m, op, outline)
     if op.where not in ("outer", *SIDES):
-        return m.refuse("edge-where", f"{op.where!r} is no place for the edge {op.edge!r}; there are outer, inner, left and right")
+        return m.refuse("edge-where", where=op.where, edge=op.edge)
     sides = [side for side in SIDES if op.where in ("outer", side)]
     found: list[BedEdge] = []
     for side in sides:
@@ -104,19 +101,12 @@ def named(m: Machine, op: NameEdge, outline: Shape | None) -> list[BedEdge] | Re
         found.append(_outer_edge(m, op, side, chain))
     if found[0].count != found[-1].count:
         left, right = found
-        return m.refuse(
-            "edge-sides-differ",
-            f"the edge {op.edge!r} has {left.count} rows on the left and {right.count} on the right",
-            edge=op.edge,
-            left=left.count,
-            right=right.count,
-        )
+        return m.refuse("edge-sides-differ", edge=op.edge, left=left.count, right=right.count)
     if not found[0].count:
-        where = f"on the {sides[0]}" if len(sides) == 1 else "at either side"
-        return m.refuse(
-            "edge-without-rows",
-            f"no row from RC {after} to RC {to} reaches the edge {where} to be called {op.edge!r}",
-            edge=op.edge,
+        return (
+            m.refuse("edge-without-rows/on-side", edge=op.edge, after=after, to=to, side=sides[0])
+            if len(sides) == 1
+            else m.refuse("edge-without-rows/at-either-side", edge=op.edge, after=after, to=to)
         )
     return found
 
@@ -125,12 +115,7 @@ def _row_missing(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]
     row = missing_row(chain, op.from_row, op.to_row)
     if row is None:
         return None
-    return m.refuse(
-        "rows-not-knitted",
-        f"the edge {op.edge!r} runs from RC {op.from_row} to RC {op.to_row}, but row {row} was not knitted on the {side}",
-        edge=op.edge,
-        row=row,
-    )
+    return m.refuse("rows-not-knitted", edge=op.edge, after=op.from_row, to=op.to_row, row=row, side=side)
 
 
 def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...]) -> BedEdge:
@@ -167,18 +152,8 @@ def _not_parted(m: Machine, op: NameEdge, outline: Shape) -> Refusal:
     last = next((s for s in reversed(outline.stretches) if len(s.arms) == 2 and s.parting <= op.from_row), None)
     if last is not None and last is outline.stretches[-1]:
         row, side = last.top + 1, SIDES[0]
-        return m.refuse(
-            "rows-not-knitted",
-            f"the edge {op.edge!r} runs from RC {op.from_row} to RC {op.to_row}, but row {row} was not knitted on the {side}",
-            edge=op.edge,
-            row=row,
-        )
-    return m.refuse(
-        "not-parted",
-        f"the piece is not in two parts from RC {op.from_row} to RC {op.to_row}, so it has no inner edges to call {op.edge!r}",
-        edge=op.edge,
-        row=op.from_row,
-    )
+        return m.refuse("rows-not-knitted", edge=op.edge, after=op.from_row, to=op.to_row, row=row, side=side)
+    return m.refuse("not-parted", edge=op.edge, after=op.from_row, to=op.to_row)
 
 
 def _in_gap(m: Machine, stretch: OutlineStretch, counter: int, which: str) -> Iterator[Course]:

@@ -8,10 +8,11 @@ from walewright.bed.corners import corners
 from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import KnitFabric
 from walewright.bed.loops import NOTHING, LoopKind
-from walewright.bed.machine import CORDED, HELD, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, Machine
 from walewright.bed.model import Course, Float
 from walewright.bed.outline import shape, whole_rows
-from walewright.knit.operations import Block, needle
+from walewright.bed.refusals import Refusal, refused, slot_of
+from walewright.knit.operations import Block
 
 
 def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
@@ -32,7 +33,7 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
             return index, found
         for edge in found:
             if any((known.name, known.part) == (edge.name, edge.part) for known in edges):
-                return index, m.refuse("edge-named-twice", f"there is already an edge called {op.edge!r}", edge=op.edge)
+                return index, m.refuse("edge-named-twice/edge", edge=op.edge)
         edges += found
     return KnitFabric(
         name=block.name,
@@ -112,20 +113,8 @@ def _bed_empty(m: Machine) -> Refusal | None:
         return None
     held = [i for i in loaded if m.position[i] in (HELD, CORDED)]
     if held:
-        return m.refuse(
-            "held-left",
-            f"the block ends with {len(held)} needles still held, from {m.name(held[0])} to {m.name(held[-1])}",
-            held[0],
-            held[-1],
-            needles=len(held),
-        )
-    return m.refuse(
-        "loops-left",
-        f"the block ends with loops on {len(loaded)} needles, from {m.name(loaded[0])} to {m.name(loaded[-1])}",
-        loaded[0],
-        loaded[-1],
-        needles=len(loaded),
-    )
+        return m.refuse("held-left", held=len(held), first=m.at(held[0]), last=m.at(held[-1]))
+    return m.refuse("loops-left", loaded=len(loaded), first=m.at(loaded[0]), last=m.at(loaded[-1]))
 
 
 def _every_loop_held(m: Machine) -> Refusal | None:
@@ -149,9 +138,4 @@ def _every_loop_held(m: Machine) -> Refusal | None:
         return None
     loop = next(i for i in range(count) if i not in held)
     course = m.course_of(loop)
-    name = needle(m.loops.slot[loop])
-    return Refusal(
-        "loop-dropped",
-        f"nothing holds the loop made on needle {name} at RC {course.counter}",
-        (("needle", name), ("row", course.counter)),
-    )
+    return refused("loop-dropped", needle=slot_of(m.loops.slot[loop]), row=course.counter)

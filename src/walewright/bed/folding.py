@@ -6,9 +6,10 @@ from itertools import pairwise
 
 from walewright.bed.edges import feet
 from walewright.bed.loops import LoopKind
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.model import Course
 from walewright.bed.needles import needs_work
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import HangFeet
 
 
@@ -16,22 +17,16 @@ def hang_feet(m: Machine, op: HangFeet) -> Refusal | None:
     """A loop without yarn for each, drawn from that of the first row; the next row knits it with what the needle carries."""
     onto = [slot + m.half for slot in op.onto]
     if any(b <= a for a, b in pairwise(onto)):
-        return m.refuse("needles-reversed", "the needles that the first row is hung on are named from left to right")
+        return m.refuse("needles-reversed/first-row")
     if m.feet_hung_at is not None:
-        return m.refuse("edge-taken", "the first row of this block has been hung already", edge="start")
+        return m.refuse("edge-taken/own-start")
     first_row = _first_row(m)
     if not first_row:
-        return m.refuse("fold-without-rows", "there is no first row below the stitches on the needles to fold up and hang")
+        return m.refuse("fold-without-rows")
     if len(onto) != len(first_row):
-        return m.refuse(
-            "hang-feet-count",
-            f"the first row has {len(first_row)} loops to hang, but {len(onto)} needles are named to take one each",
-            *(onto[:1] + onto[-1:]),
-            feet=len(first_row),
-            needles=len(onto),
-        )
+        return m.refuse("hang-feet-count", feet=len(first_row), needles=len(onto))
     for i in onto:
-        refusal = needs_work(m, i, "to take a loop of the first row")
+        refusal = needs_work(m, i, "take-a-loop")
         if refusal is not None:
             return refusal
     begin = len(m.loops.parent)

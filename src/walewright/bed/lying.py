@@ -12,8 +12,9 @@ from typing import Literal
 
 from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.fabric import KnitFabric
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge
+from walewright.bed.refusals import Refusal, of_piece
 from walewright.bed.sides import clockwise_backwards
 from walewright.bed.stretched import corners_of
 from walewright.knit.operations import HungEnd, PickUpEdge
@@ -39,13 +40,7 @@ def wrong_end(m: Machine, op: PickUpEdge, edges: tuple[BedEdge, ...]) -> Refusal
     at_left = _end_at_left(op, edges)
     if at_left == op.left_end:
         return None
-    return m.refuse(
-        "edge-lies-otherwise",
-        f"with its {op.facing} side to the knitter, {op.edge!r} of the {op.piece} hangs with its {at_left} at the left, and not "
-        f"its {op.left_end}",
-        piece=op.piece,
-        edge=op.edge,
-    )
+    return m.refuse("edge-lies-otherwise", facing=op.facing, edge=op.edge, piece=op.piece, at_left=at_left, left_end=op.left_end)
 
 
 def _end_at_left(op: PickUpEdge, edges: tuple[BedEdge, ...]) -> HungEnd:
@@ -73,24 +68,11 @@ def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:
         return None
     before, now = line[-2:]
     if now.first != before.last + 1:
-        return m.refuse(
-            "hung-apart", f"between the {before.piece} and the {now.piece} needles are left empty", before.last, now.first
-        )
+        return m.refuse("hung-apart", one=before.piece, other=now.piece)
     if not _meet(m, before, now):
-        return m.refuse(
-            "edges-do-not-meet",
-            f"the {before.edge} of the {before.piece} and the {now.edge} of the {now.piece} hang side by side, and nothing joins "
-            "them there",
-            before.last,
-            now.first,
-        )
+        return m.refuse("edges-do-not-meet", one=of_piece(before.piece, before.edge), other=of_piece(now.piece, now.edge))
     if len({(h.piece, h.copy) for h in line}) > 1 and _meet(m, now, line[0]):
-        return m.refuse(
-            "line-is-a-ring",
-            f"the two ends of what is hung, the {line[0].piece} and the {now.piece}, are joined already: it does not lie straight",
-            line[0].first,
-            now.last,
-        )
+        return m.refuse("line-is-a-ring", one=line[0].piece, other=now.piece)
     return None
 
 
@@ -99,12 +81,7 @@ def same_side(m: Machine, over: HungEdge) -> Refusal | None:
     beneath = next((h for h in m.hung if h.first <= over.last and over.first <= h.last), None)
     if beneath is None or beneath.facing != over.facing:
         return None
-    return m.refuse(
-        "linked-face-to-back",
-        f"the {beneath.piece} and the {over.piece} both have their {over.facing} side to the knitter: linked so, one is inside out",
-        over.first,
-        over.last,
-    )
+    return m.refuse("linked-face-to-back", beneath=beneath.piece, over=over.piece, facing=over.facing)
 
 
 def _meet(m: Machine, one: HungEdge, other: HungEdge) -> bool:
@@ -149,11 +126,7 @@ def _sides_together(m: Machine, name: str) -> Refusal | None:
         own = [((name, number), False)] if not over else []
         odd = m.meetings.sides.together([*under, *first_rows, *over, *own])
         if odd is not None:
-            return m.refuse(
-                "side-turned",
-                f"the {odd[0]} would lie with its other side out than what it hangs together with already",
-                piece=odd[0],
-            )
+            return m.refuse("side-turned", piece=odd[0])
     return None
 
 

@@ -15,21 +15,14 @@ from walewright.bed.fabric import KnitPiece
 from walewright.bed.loops import HELPERS, NOTHING, YARNLESS_COURSES, LoopKind, Loops
 from walewright.bed.model import Bar, Bed, BedEdge, BedPart, Course, CourseKind, Hung, Link, Turn
 from walewright.bed.pending import Kept, Pending, Strand
-from walewright.knit.operations import NameEdge, Side, needle
+from walewright.bed.refusals import Refusal, YarnFor, refused, slot_of
+from walewright.knit.operations import NameEdge, Side
+from walewright.report.said import Fact, Said, said
 
 NON_WORKING, WORKING, HELD, CORDED = 0, 1, 2, 3
 """Corded: fully back, its loop kept by ravel cord."""
 _RUNS = re.compile(rb"\x01+")
 _HELD_ONES = re.compile(rb"\x02")
-
-
-@dataclass(frozen=True, slots=True)
-class Refusal:
-    """Why an operation cannot be done; the block's loop makes a Fault of it."""
-
-    code: str
-    message: str
-    data: tuple[tuple[str, int | str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,13 +117,12 @@ class Machine:
 
     # -------------------------------------------------------------- looking
 
-    def name(self, index: int) -> str:
-        return needle(index - self.half)
+    def at(self, index: int) -> Said:
+        """The needle of an index, as it is told."""
+        return slot_of(index - self.half)
 
-    def refuse(self, code: str, message: str, *needles: int, **data: int | str) -> Refusal:
-        """`needles` are indices that the message names."""
-        pairs = [("needle", self.name(i)) for i in needles] + sorted(data.items())
-        return Refusal(code, message, tuple(pairs))
+    def refuse(self, kind: str, /, **facts: Fact) -> Refusal:
+        return refused(kind, **facts)
 
     def span(self, first: int, last: int) -> tuple[int, int]:
         """Indices of a range of slots."""
@@ -176,11 +168,11 @@ class Machine:
         """The number of the helper yarn in use, None for a garment yarn."""
         return HELPERS.get(self.yarn) if self.yarn is not None else None
 
-    def yarn_missing(self, what: str) -> Refusal | None:
+    def yarn_missing(self, wanted: YarnFor) -> Refusal | None:
         if self.yarn is None:
-            return self.refuse("no-yarn", f"no yarn is threaded for {what}")
+            return self.refuse("no-yarn/none", wanted=said(f"bed/for/{wanted}"))
         if self.fastened:
-            return self.refuse("no-yarn", f"the {self.yarn} is fastened off; thread it again for {what}")
+            return self.refuse("no-yarn/fastened", yarn=self.yarn, wanted=said(f"bed/for/{wanted}"))
         return None
 
     def course_of(self, loop: int) -> Course:

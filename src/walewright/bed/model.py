@@ -6,7 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import Side
+from walewright.report.said import Fact, Said, said
 
 BedPart = Literal["whole", "left", "centre", "right"]
 PARTS: tuple[BedPart, ...] = ("left", "centre", "right")
@@ -40,14 +42,33 @@ class Fault:
     """What cannot be done, or does not come out as stated.
 
     `index` is the operation's in the block, len(operations) for the end of the block; for a join its index in the joins,
-    `block` being "joins"; -1 where only the whole work shows it. `data` holds what the message names, as (name, value).
+    `block` being "joins"; -1 where only the whole work shows it. `case` tells the messages of one code apart, `facts` are what
+    its words name; `counter` is what the counter read then, and `sides` are those of a join.
     """
 
     code: str
     block: str
     index: int
-    message: str
-    data: tuple[tuple[str, int | str], ...] = ()
+    case: str = ""
+    facts: tuple[tuple[str, Fact], ...] = ()
+    counter: int | None = None
+    sides: tuple[tuple[Said, ...], ...] = ()
+
+    @property
+    def told(self) -> Said:
+        """Where it came to what fault, to be put into words."""
+        why = Said(f"bed/{self.code}/{self.case}" if self.case else f"bed/{self.code}", self.facts)
+        if self.sides:
+            one, other = self.sides
+            return said("bed/in-join", one=one, other=other, why=why)
+        return why if self.counter is None else said("bed/in-block", block=self.block, counter=self.counter, why=why)
+
+
+def fault_of(
+    refusal: Refusal, block: str, index: int, counter: int | None = None, sides: tuple[tuple[Said, ...], ...] = ()
+) -> Fault:
+    """A refusal at its place: an operation of a block, or a join."""
+    return Fault(refusal.code, block, index, refusal.case, refusal.facts, counter, sides)
 
 
 YarnCourse = Literal["knit", "laid", "by hand", "cast on", "cast off", "sew off", "wrap"]

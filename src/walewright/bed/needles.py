@@ -5,7 +5,8 @@ from __future__ import annotations
 from walewright.bed.carriage import unwrapped_moved
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, LoopKind
-from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine
+from walewright.bed.refusals import OverLoops, Purpose, Refusal, purpose_of
 from walewright.knit.operations import (
     CastOn,
     FillFromBelow,
@@ -16,6 +17,7 @@ from walewright.knit.operations import (
     Side,
     Transfer,
 )
+from walewright.report.said import Amount
 
 WAYS = ("comb", "e-wrap", "chain")
 
@@ -28,8 +30,8 @@ def into_work(m: Machine, op: IntoWork) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] != NON_WORKING:
-            state = {HELD: "held", CORDED: "on cord"}.get(m.position[i], "in work")
-            return m.refuse("already-in-work", f"needle {m.name(i)} is already {state}; only idle needles are brought into work", i)
+            state = {HELD: "already-in-work/held", CORDED: "already-in-work/on-cord"}
+            return m.refuse(state.get(m.position[i], "already-in-work/in-work"), needle=m.at(i))
     m.set_position(first, last, WORKING)
     return None
 
@@ -39,33 +41,33 @@ def out_of_work(m: Machine, op: OutOfWork) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.top[i] != NOTHING:
-            return m.refuse("stitch-dropped", f"needle {m.name(i)} carries a loop; out of work it would drop the stitch", i)
-        refusal = needs_work(m, i, "to be pushed back")
+            return m.refuse("stitch-dropped", needle=m.at(i))
+        refusal = needs_work(m, i, "be-pushed-back")
         if refusal is not None:
             return refusal
     m.set_position(first, last, NON_WORKING)
     return None
 
 
-def needs_work(m: Machine, index: int, purpose: str) -> Refusal | None:
+def needs_work(m: Machine, index: int, purpose: Purpose) -> Refusal | None:
     """The needle must be in working position."""
     if m.position[index] == NON_WORKING:
-        return m.refuse("not-in-work", f"needle {m.name(index)} is not in work, as it must be {purpose}", index)
+        return m.refuse("not-in-work", needle=m.at(index), purpose=purpose_of(purpose))
     if m.position[index] == CORDED:
-        return m.refuse("needle-on-cord", f"needle {m.name(index)} waits on cord; draw that out first", index)
+        return m.refuse("needle-on-cord", needle=m.at(index))
     if m.position[index] == HELD:
-        return m.refuse("needle-held", f"needle {m.name(index)} is in holding position; return it to work first", index)
+        return m.refuse("needle-held", needle=m.at(index))
     return None
 
 
-def needs_empty(m: Machine, first: int, last: int, code: str, what: str) -> Refusal | None:
+def needs_empty(m: Machine, first: int, last: int, code: OverLoops, purpose: Purpose) -> Refusal | None:
     """All needles must be in work and empty."""
     for i in range(first, last + 1):
-        refusal = needs_work(m, i, what)
+        refusal = needs_work(m, i, purpose)
         if refusal is not None:
             return refusal
         if m.top[i] != NOTHING:
-            return m.refuse(code, f"needle {m.name(i)} already carries a loop; it must be empty {what}", i)
+            return m.refuse(code, needle=m.at(i), purpose=purpose_of(purpose))
     return None
 
 
@@ -74,12 +76,12 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     makes them anywhere, and leaves the yarn in use where it hangs. On an otherwise empty bed needles between the ends may be out
     of work (a mock rib); they are passed over."""
     if op.way not in WAYS:
-        return m.refuse("cast-on-way", f"there is no cast-on called {op.way!r}; there are {', '.join(WAYS)}")
+        return m.refuse("cast-on-way", way=op.way, ways=WAYS)
     if op.length_cm and not op.own_length:
-        return m.refuse("length-unused", f"a length of {op.length_cm} cm is told for a cast-on with the yarn in use")
+        return m.refuse("length-unused", length=Amount(op.length_cm))
     if not op.own_length:
         m.settle_chain(goes_on=True)
-    refusal = m.yarn_missing("the cast-on")
+    refusal = m.yarn_missing("cast-on")
     if refusal is not None:
         return refusal
     first, last = m.span(op.first, op.last)
@@ -87,21 +89,19 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
     beside_others = op.own_length or ends is not None
     at = [i for i in range(first, last + 1) if beside_others or i in (first, last) or m.position[i] != NON_WORKING]
     for i in at:
-        refusal = needs_empty(m, i, i, "cast-on-over-loops", "to be cast on")
+        refusal = needs_empty(m, i, i, "cast-on-over-loops", "be-cast-on")
         if refusal is not None:
             return refusal
     helper = m.helper()
     if op.way == "comb" and helper is None:
-        return m.refuse("comb-in-garment-yarn", f"the comb makes an open edge, which would run down in {m.yarn}: use waste yarn")
+        return m.refuse("comb-in-garment-yarn", yarn=m.yarn or "")
     if ends is not None and not op.own_length:
         beside: Side | None = "right" if first == ends[1] + 1 else "left" if last == ends[0] - 1 else None
         if beside is None or op.way == "comb" or (m.side is not None and m.side != beside):
-            return m.refuse(
-                "cast-on-away-from-carriage",
-                f"stitches beside live ones are cast on next to the last one at the carriage's side ({m.side or 'not known'}), "
-                f"not at {m.name(first)} to {m.name(last)}",
-                first,
-                last,
+            return (
+                m.refuse("cast-on-away-from-carriage/side-known", first=m.at(first), last=m.at(last), side=m.side)
+                if m.side
+                else m.refuse("cast-on-away-from-carriage/side-unknown", first=m.at(first), last=m.at(last))
             )
     begin = len(m.loops.parent)
     if helper is not None:
@@ -130,13 +130,14 @@ def _length_spent(m: Machine, op: CastOn, begin: int) -> Refusal | None:
     course = m.course_of(begin)
     width = Density(m.bed.gauges, m.bed.fabrics).width_cm(course, range(op.first, op.last + 1), last - first + 1)
     if op.length_cm < 0 or (op.length_cm and width is not None and op.length_cm < WRAPPED * width):
-        wide = "" if width is None else f", and {m.name(first)} to {m.name(last)} are {width:.0f} cm wide"
         return m.refuse(
             "length-too-short",
-            f"a length of {op.length_cm} cm of the {course.yarn} is too short to cast on with{wide}: it takes {WRAPPED} widths",
-            first,
-            last,
-            length_cm=op.length_cm,
+            length=Amount(op.length_cm),
+            yarn=course.yarn,
+            first=m.at(first),
+            last=m.at(last),
+            width=Amount(round(width)) if width is not None else "",
+            widths=WRAPPED,
         )
     m.kept.tails.append((course.yarn, op.length_cm))
     return None
@@ -147,31 +148,19 @@ def transfer(m: Machine, op: Transfer) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     prongs = last - first + 1
     if op.by == 0:
-        return m.refuse("moved-nowhere", f"the loop of needle {m.name(first)} is moved by no needle", first)
+        return m.refuse("moved-nowhere", needle=m.at(first))
     if prongs > max(m.bed.prongs, default=0):
-        return m.refuse(
-            "tool-too-narrow",
-            f"{prongs} loops, {m.name(first)} to {m.name(last)}, are lifted together, but the widest tool has "
-            f"{max(m.bed.prongs, default=0)} prongs",
-            first,
-            last,
-            prongs=prongs,
-        )
+        return m.refuse("tool-too-narrow", loops=prongs, first=m.at(first), last=m.at(last), prongs=max(m.bed.prongs, default=0))
     for i in range(min(first, first + op.by), max(last, last + op.by) + 1):
         if m.position[i] == CORDED:
-            return needs_work(m, i, "to have loops moved over it")
+            return needs_work(m, i, "be-moved-over")
         if m.position[i] == HELD:
-            return m.refuse("transfer-across-held", f"loops cannot be moved across needle {m.name(i)}, which is held", i)
+            return m.refuse("transfer-across-held", needle=m.at(i))
     for i in range(first, last + 1):
         if m.top[i] == NOTHING:
-            return m.refuse("no-loop-to-move", f"needle {m.name(i)} carries no loop to move", i)
+            return m.refuse("no-loop-to-move", needle=m.at(i))
         if m.position[i + op.by] != WORKING:
-            return m.refuse(
-                "onto-idle-needle",
-                f"the loop of needle {m.name(i)} would go on {m.name(i + op.by)}, which is not in work",
-                i,
-                i + op.by,
-            )
+            return m.refuse("onto-idle-needle", needle=m.at(i), other=m.at(i + op.by))
     refusal = unwrapped_moved(m, first, last)
     if refusal is not None:
         return refusal
@@ -184,17 +173,15 @@ def transfer(m: Machine, op: Transfer) -> Refusal | None:
 def fill_from_below(m: Machine, op: FillFromBelow) -> Refusal | None:
     """The bar hung is the head of the stitch below the source's: no new yarn, but a second needle holds that stitch."""
     target, source = op.target + m.half, op.source + m.half
-    refusal = needs_empty(m, target, target, "fill-over-loop", "to be filled from below")
+    refusal = needs_empty(m, target, target, "fill-over-loop", "be-filled")
     if refusal is not None:
         return refusal
     if abs(target - source) != 1:
-        return m.refuse(
-            "fill-too-far", f"a bar reaches only the next needle, not from {m.name(source)} to {m.name(target)}", source, target
-        )
+        return m.refuse("fill-too-far", source=m.at(source), target=m.at(target))
     loop = m.top[source]
     below = m.loops.parent[loop] if loop >= 0 else NOTHING
     if below < 0:
-        return m.refuse("nothing-below", f"there is no stitch below that of needle {m.name(source)} to fill from", source)
+        return m.refuse("nothing-below", needle=m.at(source))
     begin = len(m.loops.parent)
     m.hang(target, (m.loops.add(op.target, LoopKind.FILL, (below,)),))
     m.course("fill", target, target, begin)
@@ -207,25 +194,18 @@ def hold(m: Machine, op: Hold) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] == HELD:
-            return m.refuse("already-held", f"needle {m.name(i)} is already in holding position", i)
-        refusal = needs_work(m, i, "to be held")
+            return m.refuse("already-held", needle=m.at(i))
+        refusal = needs_work(m, i, "be-held")
         if refusal is not None:
             return refusal
         if m.top[i] == NOTHING:
-            return m.refuse("hold-empty", f"needle {m.name(i)} carries no loop to hold", i)
+            return m.refuse("hold-empty", needle=m.at(i))
     ends = m.working_ends()
     if ends is not None and m.side is not None and m.yarn_side is not None and (first, last) != ends:
         here = last == ends[1] if m.side == "right" else first == ends[0]
         if here:
             if last - first + 1 + len(m.held_here) > 1:
-                return m.refuse(
-                    "held-at-carriage",
-                    f"needles {m.name(first)} to {m.name(last)} are on the {m.side}, where the carriage is; "
-                    "more than one needle is held only opposite the carriage",
-                    first,
-                    last,
-                    side=m.side,
-                )
+                return m.refuse("held-at-carriage", first=m.at(first), last=m.at(last), side=m.side)
             m.held_here.append(first)
     m.set_position(first, last, HELD)
     return None
@@ -236,14 +216,10 @@ def release(m: Machine, op: Release) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     for i in range(first, last + 1):
         if m.position[i] != HELD:
-            return m.refuse("not-held", f"needle {m.name(i)} is not in holding position, so it cannot be returned", i)
+            return m.refuse("not-held/to-return", needle=m.at(i))
         under = m.over >= 0 and m.side == m.yarn_side and (i >= m.over if m.side == "right" else i <= m.over)
         if under and i not in m.held_here:
-            return m.refuse(
-                "returned-under-yarn",
-                f"the yarn of the last row lies across needle {m.name(i)}; knit back before returning the needle to work",
-                i,
-            )
+            return m.refuse("returned-under-yarn", needle=m.at(i))
     m.set_position(first, last, WORKING)
     m.held_here = [i for i in m.held_here if not first <= i <= last]
     return None

@@ -6,10 +6,11 @@ from itertools import pairwise
 
 from walewright.bed.carriage import bars_of_row, empty_hooks, loops_of_row, row_can_be_knitted, row_done, turned
 from walewright.bed.loops import HELPERS, NOTHING
-from walewright.bed.machine import Layout, Machine, Refusal
+from walewright.bed.machine import Layout, Machine
 from walewright.bed.pending import Strand
+from walewright.bed.refusals import Refusal, slot_of
 from walewright.bed.strands import ends_for, leave_hanging, take_up
-from walewright.knit.operations import PictureRow, needle, other
+from walewright.knit.operations import PictureRow, other
 
 
 def picture_row(m: Machine, op: PictureRow) -> Refusal | None:
@@ -17,11 +18,11 @@ def picture_row(m: Machine, op: PictureRow) -> Refusal | None:
     if it does; else it is a fresh end."""
     start = other(op.to)
     if m.side == op.to:
-        return m.refuse("carriage-already-there", f"the carriage is already on the {op.to}, so it cannot knit a row to the {op.to}")
+        return m.refuse("carriage-already-there", to=op.to)
     m.settle_chain(goes_on=True)
     at = m.layout()
     if not at.runs:
-        return m.refuse("no-needle-in-work", "no needle is in working position, so the row knits nothing")
+        return m.refuse("no-needle-in-work")
     empty = empty_hooks(m, at)
     refusal = _blocks_cover(m, op, at) or _crossed(m, op) or _stitches(m, op) or row_can_be_knitted(m, at, empty)
     if refusal is not None:
@@ -53,31 +54,16 @@ def _blocks_cover(m: Machine, op: PictureRow, at: Layout) -> Refusal | None:
     """All needles in work, and those alone, each in one block."""
     if len(at.runs) > 1:
         last, first = at.runs[0][1] - 1, at.runs[1][0]
-        return m.refuse(
-            "picture-gap",
-            f"between needles {m.name(last)} and {m.name(first)} not all are in work: a picture row goes over all needles",
-            last,
-            first,
-        )
+        return m.refuse("picture-gap/out-of-work", last=m.at(last), first=m.at(first))
     reached = at.first - m.half - 1
     for yarn, first, last in op.blocks:
         if yarn in HELPERS:
-            return m.refuse("only-waste-yarn", f"{yarn} yarn comes away; it cannot be laid in for stitches", yarn=yarn)
+            return m.refuse("only-waste-yarn/laid-in", yarn=yarn)
         if first != reached + 1 or last < first:
-            return m.refuse(
-                "picture-gap",
-                f"the block of {yarn} goes from {needle(first)} to {needle(last)}, but it should begin at {needle(reached + 1)}, "
-                "beside the one before it",
-                reached + 1 + m.half,
-                yarn=yarn,
-            )
+            return m.refuse("picture-gap/block", yarn=yarn, first=slot_of(first), last=slot_of(last), wanted=slot_of(reached + 1))
         reached = last
     if reached != at.last - m.half:
-        return m.refuse(
-            "picture-gap",
-            f"the blocks end at needle {needle(reached)}, and the needles in work at {m.name(at.last)}",
-            at.last,
-        )
+        return m.refuse("picture-gap/too-short", reached=slot_of(reached), last=m.at(at.last))
     return None
 
 
@@ -85,15 +71,10 @@ def _crossed(m: Machine, op: PictureRow) -> Refusal | None:
     if op.crossed or len(op.blocks) < 2:
         return None
     (one, _, last), (another, first, _) = next(pairwise(op.blocks))
-    return m.refuse(
-        "block-uncrossed",
-        f"the {one} and the {another} are not crossed between needles {needle(last)} and {needle(first)}: a hole is left there",
-        last + m.half,
-        first + m.half,
-    )
+    return m.refuse("block-uncrossed", one=one, other=another, last=slot_of(last), first=slot_of(first))
 
 
 def _stitches(m: Machine, op: PictureRow) -> Refusal | None:
     if all(m.top[i] == NOTHING for i in range(op.blocks[0][1] + m.half, op.blocks[-1][2] + m.half + 1)):
-        return m.refuse("no-loops", "no needle in working position carries a loop, so the row knits nothing")
+        return m.refuse("no-loops")
     return None

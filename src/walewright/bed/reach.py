@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
+from walewright.bed.refusals import Refusal, slot_of
 from walewright.knit.operations import (
     DrawLong,
     Drop,
@@ -16,7 +17,6 @@ from walewright.knit.operations import (
     Spread,
     Transfer,
     Wrap,
-    needle,
 )
 
 
@@ -47,14 +47,8 @@ def out_of_reach(m: Machine, op: Operation) -> Refusal | None:
     """Ranges run from left to right, over needles that the bed has."""
     for first, last in spans(op):
         if first > last:
-            return m.refuse("needles-reversed", f"needles are named from left to right, not {needle(first)} to {needle(last)}")
+            return m.refuse("needles-reversed/span", first=slot_of(first), last=slot_of(last))
         for slot in (first, last):
             if not -m.half <= slot < m.half:
-                ends = f"{needle(-m.half)} to {needle(m.half - 1)}"
-                return m.refuse(
-                    "beyond-bed",
-                    f"needle {needle(slot)} is beyond the bed, which has {ends}",
-                    needle=needle(slot),
-                    needles=m.bed.needles,
-                )
+                return m.refuse("beyond-bed", needle=slot_of(slot), first=slot_of(-m.half), last=slot_of(m.half - 1))
     return None

@@ -8,9 +8,11 @@ from dataclasses import dataclass
 from walewright.bed.corners import Corner, Meetings, copies_of
 from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.lying import ENDS
-from walewright.bed.model import BedEdge, Fault
+from walewright.bed.model import BedEdge, Fault, fault_of
+from walewright.bed.refusals import Refusal, known_edges, refused, walk_said
 from walewright.bed.sides import Turned, clockwise_backwards
 from walewright.knit.operations import Join
+from walewright.report.said import Amount, tenths
 
 _CLOSE = 1e-6
 _ROUNDED = 0.5 + _CLOSE
@@ -59,55 +61,54 @@ def seam(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> 
     )
 
 
-def spoken(side: SeamWalk) -> str:
-    """ "back armhole + front armhole"."""
-    return " + ".join(f"{piece} {edge}" for piece, edge, _ in side)
-
-
 def join(op: Join, index: int, pieces: dict[str, KnitPiece], meetings: Meetings) -> Fault | None:
     """Check one join, count its edges as taken up, and bring the corners at its ends together."""
+    refusal = _refused(op, pieces, meetings)
+    return fault_of(refusal, "joins", index, sides=(walk_said(op.one), walk_said(op.other))) if refusal is not None else None
+
+
+def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refusal | None:
     fabrics = {name: piece.fabric for name, piece in pieces.items() if piece.fabric is not None}
     for name, edge, _ in (*op.one, *op.other):
         if name not in pieces:
-            return _fault("piece-unknown", index, f"there is no piece {name!r} to join", piece=name)
+            return refused("piece-unknown/to-join", piece=name)
         if name not in fabrics:
             return None
         found = fabrics[name].edge(edge)
         if len(found) != 1 or (found[0].each and found[0].part not in edge):
-            known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabrics[name].edges}))
-            return _fault("edge-unknown", index, f"the {name} has no edge {edge!r} to join; it has {known}", piece=name, edge=edge)
-    text = f"{spoken(op.one)} to {spoken(op.other)}"
-    fault = _copies(op, index, text, fabrics)
-    if fault is not None:
-        return fault
+            return refused(
+                "edge-unknown/to-join", piece=name, edge=edge, known=known_edges((e.name, e.part) for e in fabrics[name].edges)
+            )
+    refusal = _copies(op, fabrics)
+    if refusal is not None:
+        return refusal
     if not op.other:
-        return _closed(op, index, pieces, fabrics, meetings)
-    fault = _way(op, index, text, pieces, fabrics) or _taken(op, index, text, pieces, fabrics)
-    if fault is not None:
-        return fault
+        return _closed(op, pieces, fabrics, meetings)
+    refusal = _way(op, pieces, fabrics) or _taken(op, pieces, fabrics)
+    if refusal is not None:
+        return refusal
     one, other = (_measured(fabrics, side) for side in (op.one, op.other))
-    fault = _told(op, index, text, one, other)
-    if fault is None and (op.way == "grafted" or (op.easing_mm == 0 and op.longer_mm == 0)):
-        fault = _equal(index, text, one, other)
-    elif fault is None:
-        fault = _eased(op, index, text, one, other)
-    return fault or _brought_together(op, index, text, fabrics, meetings)
+    refusal = _told(op, one, other)
+    if refusal is None and any(op.ratio):
+        refusal = _in_ratio(op, one, other)
+    elif refusal is None and (op.way == "grafted" or (op.easing_mm == 0 and op.longer_mm == 0)):
+        refusal = _equal(one, other)
+    elif refusal is None:
+        refusal = _eased(op, one, other)
+    return refusal or _brought_together(op, fabrics, meetings)
 
 
-def _closed(
-    op: Join, index: int, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric], meetings: Meetings
-) -> Fault | None:
+def _closed(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric], meetings: Meetings) -> Refusal | None:
     """One edge folded in half and sewn, or drawn up: its two ends meet."""
-    text = f"{spoken(op.one)} upon itself"
     if len(op.one) != 1 or op.way not in ("sewn", "gathered"):
-        return _fault("join-way", index, f"closing {text}: one edge is sewn or gathered, not {op.way}", way=op.way)
-    fault = _taken(op, index, text, pieces, fabrics)
+        return refused("join-way/closing", way=op.way)
+    refusal = _taken(op, pieces, fabrics)
     ((name, edge_name, copy),) = op.one
     (edge,) = fabrics[name].edge(edge_name)
     low, high = fabrics[name].corners[edge.name, edge.part]
     for one in copies_of(copy, fabrics[name].copies):
         meetings.join((name, one, low), (name, one, high))
-    return fault
+    return refusal
 
 
 def _measured(fabrics: Mapping[str, KnitFabric], side: SeamWalk) -> SewnSeam:
@@ -116,33 +117,31 @@ def _measured(fabrics: Mapping[str, KnitFabric], side: SeamWalk) -> SewnSeam:
     return found
 
 
-def _taken(op: Join, index: int, text: str, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Fault | None:
+def _taken(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Refusal | None:
     """Every stretch of an edge is joined once."""
     for name, edge_name, copy in (*op.one, *op.other):
         for edge in fabrics[name].edge(edge_name):
             for one in copies_of(copy, fabrics[name].copies):
                 key = (edge.name, edge.part, one)
                 if key in pieces[name].taken or any(key == some for some, _ in pieces[name].stretches):
-                    message = f"joining {text}: the {edge_name} of the {name} has been taken up already"
-                    return _fault("edge-taken", index, message, piece=name, edge=edge_name)
+                    return refused("edge-taken/joined", edge=edge_name, piece=name)
                 pieces[name].taken.add(key)
     return None
 
 
-def _copies(op: Join, index: int, text: str, fabrics: Mapping[str, KnitFabric]) -> Fault | None:
+def _copies(op: Join, fabrics: Mapping[str, KnitFabric]) -> Refusal | None:
     """A copy that is named is there; a seam made at each copy of one piece is made at no other that is knitted less often."""
     for name, _, copy in (*op.one, *op.other):
         copies = fabrics[name].copies
         if copy and (copies == 1 or not 1 <= copy <= copies):
-            there = f"{copies} times" if copies > 1 else "once"
-            return _fault("no-such-copy", index, f"joining {text}: copy {copy} of the {name}, which is knitted {there}", piece=name)
+            return refused("no-such-copy/joined", copy=copy, piece=name, copies=copies)
     each = {fabrics[name].copies for name, _, copy in (*op.one, *op.other) if copy == 0}
     if len(each) < 2:
         return None
-    return _fault("copies-differ", index, f"joining {text}: one is knitted {min(each)} times, another {max(each)} times")
+    return refused("copies-differ/joined", fewest=min(each), most=max(each))
 
 
-def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, KnitFabric], meetings: Meetings) -> Fault | None:
+def _brought_together(op: Join, fabrics: Mapping[str, KnitFabric], meetings: Meetings) -> Refusal | None:
     """Along each side the edges follow each other from corner to corner; the ends of both sides then meet."""
     copies = max(fabrics[name].copies if copy == 0 else 1 for name, _, copy in (*op.one, *op.other))
     for number in range(1, copies + 1):
@@ -151,15 +150,13 @@ def _brought_together(op: Join, index: int, text: str, fabrics: Mapping[str, Kni
         for side, begin in ((op.one, op.ends[0]), (op.other, op.ends[1])):
             walked = _walked(side, begin, number, fabrics, meetings)
             if walked is None:
-                message = f"joining {text}: the edges {spoken(side)} do not follow each other from the {begin} of the first"
-                return _fault("join-not-in-line", index, message)
+                return refused("join-not-in-line", edges=walk_said(side), begin=begin)
             ends.append((walked[0], walked[1]))
             # Face to face, one goes clockwise and the other does not.
             sheets += [(sheet, clockwise == (side is op.other)) for sheet, clockwise in walked[2]]
         odd = meetings.sides.together(sheets)
         if odd is not None:
-            message = f"joining {text}: so the {odd[0]} would lie with its other side out than what it hangs together with already"
-            return _fault("side-turned", index, message, piece=odd[0])
+            return refused("side-turned", piece=odd[0])
         for one, other in zip(*ends, strict=True):
             meetings.join(one, other)
     return None
@@ -195,77 +192,72 @@ def _walked(
     return (first, at, sheets) if first is not None and at is not None else None
 
 
-def _told(op: Join, index: int, text: str, one: SewnSeam, other: SewnSeam) -> Fault | None:
+def _told(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
     """What the join says of its edges is so."""
     if op.rows and (one.rows, other.rows) != (op.rows, op.rows):
-        message = f"joining {text}: {one.rows} rows against {other.rows}, where it says {op.rows}"
-        return _fault("join-told", index, message, rows=op.rows)
-    for said, edge in ((op.one_mm, one), (op.other_mm, other)):
-        if said and (edge.length_cm is None or abs(edge.length_cm * 10 - said) > _ROUNDED + edge.loose_mm):
-            long = "of no known length" if edge.length_cm is None else f"{edge.length_cm * 10:.0f} mm long"
-            return _fault("join-told", index, f"joining {text}: an edge is {long}, where it says {said} mm", mm=said)
+        return refused("join-told/rows", one=one.rows, other=other.rows, rows=op.rows)
+    for stated, edge in ((op.one_mm, one), (op.other_mm, other)):
+        if stated and edge.length_cm is None:
+            return refused("join-told/no-length", stated=Amount(stated, "mm"))
+        if stated and edge.length_cm is not None and abs(edge.length_cm * 10 - stated) > _ROUNDED + edge.loose_mm:
+            return refused("join-told/length", long=Amount(round(edge.length_cm * 10), "mm"), stated=Amount(stated, "mm"))
     return None
 
 
-def _way(op: Join, index: int, text: str, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Fault | None:
+def _way(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Refusal | None:
     """Grafting goes from open loop to open loop."""
     if op.way not in WAYS:
-        return _fault(
-            "join-way", index, f"joining {text}: there is no join called {op.way!r}; there are {', '.join(WAYS)}", way=op.way
-        )
+        return refused("join-way/joining", way=op.way, ways=WAYS)
     if op.way != "grafted":
         return None
     for name, edge_name, _ in (*op.one, *op.other):
         for edge in fabrics[name].edge(edge_name):
             is_open = edge.live or (edge.name == "start" and bool(fabrics[name].feet))
-            if edge.along == "rows" or not is_open:
-                what = "row ends" if edge.along == "rows" else "closed stitches"
-                message = f"joining {text}: the {edge_name} of the {name} is {what}, and only open loops can be grafted"
-                return _fault("grafted-not-open-loops", index, message, piece=name, edge=edge_name)
+            if edge.along == "rows":
+                return refused("grafted-not-open-loops/row-ends", edge=edge_name, piece=name)
+            if not is_open:
+                return refused("grafted-not-open-loops/closed", edge=edge_name, piece=name)
     return None
 
 
-def _equal(index: int, text: str, one: SewnSeam, other: SewnSeam) -> Fault | None:
-    for what, here, there in (("rows", one.rows, other.rows), ("stitches", one.stitches, other.stitches)):
-        if here != there:
-            counts = {f"{what}_one": here, f"{what}_other": there}
-            return _fault("join-unequal", index, f"joining {text}: {here} {what} against {there}", **counts)
+def _in_ratio(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
+    """So many row ends to so many stitches, all the way; at the end one row may be over, or missing."""
+    rows, stitches = (one.rows, other.stitches) if one.rows else (other.rows, one.stitches)
+    mixed = (one.rows and one.stitches) or (other.rows and other.stitches)
+    of_rows, to_stitches = op.ratio
+    if not mixed and abs(rows * to_stitches - stitches * of_rows) <= to_stitches:
+        return None
+    return refused("join-unequal/ratio", rows=rows, stitches=stitches, of_rows=of_rows, to_stitches=to_stitches)
+
+
+def _equal(one: SewnSeam, other: SewnSeam) -> Refusal | None:
+    if one.rows != other.rows:
+        return refused("join-unequal/rows", one=one.rows, other=other.rows)
+    if one.stitches != other.stitches:
+        return refused("join-unequal/stitches", one=one.stitches, other=other.stitches)
     return None
 
 
-def _eased(op: Join, index: int, text: str, one: SewnSeam, other: SewnSeam) -> Fault | None:
+def _eased(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
     if one.length_cm is None or other.length_cm is None:
-        return _fault("no-gauge", index, f"joining {text}: without the gauge of their fabrics the edges have no length to compare")
+        return refused("no-gauge")
     off = (one.length_cm - other.length_cm) * 10 - op.longer_mm
     if abs(off) <= op.easing_mm + one.loose_mm + other.loose_mm + _CLOSE:
         return None
-    apart = f"they are {abs(off):.0f} mm apart"
-    if op.longer_mm:
-        than = "longer" if op.longer_mm > 0 else "shorter"
-        apart = f"the first should be {abs(op.longer_mm)} mm {than}, which is {abs(off):.0f} mm off"
-    return _fault(
-        "join-unequal",
-        index,
-        f"joining {text}: {one.length_cm:.1f} cm against {other.length_cm:.1f} cm; {apart} and {op.easing_mm} mm can be eased in",
-        off_mm=round(abs(off)),
-        easing_mm=op.easing_mm,
-    )
-
-
-def _fault(code: str, index: int, message: str, **data: int | str) -> Fault:
-    return Fault(code, "joins", index, message, tuple(sorted(data.items())))
+    lengths = {"one": tenths(one.length_cm), "other": tenths(other.length_cm)}
+    easing, apart = Amount(op.easing_mm, "mm"), Amount(round(abs(off)), "mm")
+    if not op.longer_mm:
+        return refused("join-unequal/apart", **lengths, apart=apart, easing=easing)
+    wanted = Amount(abs(op.longer_mm), "mm")
+    if op.longer_mm > 0:
+        return refused("join-unequal/longer", **lengths, wanted=wanted, apart=apart, easing=easing)
+    return refused("join-unequal/shorter", **lengths, wanted=wanted, apart=apart, easing=easing)
 
 
 def open_feet(pieces: Mapping[str, KnitPiece]) -> list[Fault]:
     """First rows that run down when the waste yarn is taken out, because nothing took up their feet."""
     return [
-        Fault(
-            "feet-open",
-            name,
-            -1,
-            f"the {name} was begun on waste yarn, and nothing takes up the {len(piece.fabric.feet)} feet of its first row",
-            (("feet", len(piece.fabric.feet)),),
-        )
+        fault_of(refused("feet-open", piece=name, feet=len(piece.fabric.feet)), name, -1)
         for name, piece in pieces.items()
         if piece.fabric is not None and piece.fabric.feet and not piece.all_taken("start", "whole")
     ]

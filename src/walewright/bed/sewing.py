@@ -5,10 +5,12 @@ from __future__ import annotations
 from walewright.bed.closing import ended_by, stitches_there
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, SEWN_COURSE, LoopKind
-from walewright.bed.machine import NON_WORKING, Machine, Refusal
+from walewright.bed.machine import NON_WORKING, Machine
 from walewright.bed.pending import Tail
+from walewright.bed.refusals import Refusal
 from walewright.bed.strands import REACH
 from walewright.knit.operations import SewOff
+from walewright.report.said import Amount
 
 WIDTHS = 3
 """Length of the tail in widths of the stitches (common practice)."""
@@ -19,26 +21,26 @@ def sew_off(m: Machine, op: SewOff) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     tail = m.pending.tail
     if m.yarn is not None and not m.fastened:
-        return m.refuse("sew-off-yarn-unbroken", f"the {m.yarn} is not broken off, so there is no tail to sew with", yarn=m.yarn)
+        return m.refuse("sew-off-yarn-unbroken", yarn=m.yarn)
     if tail is None:
-        return m.refuse("sew-off-without-tail", "no tail of a broken yarn is left to sew with")
-    refusal = stitches_there(m, first, last, "to be sewn off", "sew-off-empty") or _at_tail(m, op, tail)
+        return m.refuse("sew-off-without-tail")
+    refusal = stitches_there(m, first, last, "be-sewn-off", "sew-off-empty") or _at_tail(m, op, tail)
     if refusal is not None:
         return refusal
     if any(m.top[i] < NOTHING for i in range(first, last + 1)):
-        return m.refuse("only-waste-yarn", f"{m.name(first)} to {m.name(last)} carry only waste yarn", first, last)
+        return m.refuse("only-waste-yarn/needles", first=m.at(first), last=m.at(last))
     width = Density(m.bed.gauges, m.bed.fabrics).width_cm(
         m.course_of(m.top[first]), range(op.first, op.last + 1), op.last - op.first + 1
     )
     if width is not None and tail.cm < WIDTHS * width:
         return m.refuse(
-            "tail-too-short",
-            f"the tail of the {tail.yarn} is {tail.cm} cm long, and {m.name(first)} to {m.name(last)} are {width:.0f} cm wide: "
-            f"sewing off takes {WIDTHS} widths",
-            first,
-            last,
-            tail_cm=tail.cm,
-            width_cm=round(width),
+            "tail-too-short/sewing-off",
+            yarn=tail.yarn,
+            tail=Amount(tail.cm),
+            first=m.at(first),
+            last=m.at(last),
+            width=Amount(round(width)),
+            widths=WIDTHS,
         )
     begin = len(m.loops.parent)
     sewn: list[int] = []
@@ -57,15 +59,19 @@ def _at_tail(m: Machine, op: SewOff, tail: Tail) -> Refusal | None:
     first, last = m.span(op.first, op.last)
     outermost = last if op.start == "right" else first
     if (first, last) != m.working_ends():
-        return m.refuse(
-            "sew-off-not-all", f"{m.name(first)} to {m.name(last)} are sewn off, but they are not all stitches in work", first, last
-        )
+        return m.refuse("sew-off-not-all", first=m.at(first), last=m.at(last))
     if tail.side != op.start or abs(tail.at - outermost) > REACH:
-        where = "hangs from no stitch" if tail.side is None else f"hangs at the {tail.side}, at needle {m.name(tail.at)}"
-        return m.refuse(
-            "sew-off-away-from-tail",
-            f"{m.name(first)} to {m.name(last)} cannot be sewn off from the {op.start}: the tail of the {tail.yarn} {where}",
-            first,
-            last,
+        return (
+            m.refuse("sew-off-away-from-tail/loose", first=m.at(first), last=m.at(last), start=op.start, yarn=tail.yarn)
+            if tail.side is None
+            else m.refuse(
+                "sew-off-away-from-tail/elsewhere",
+                first=m.at(first),
+                last=m.at(last),
+                start=op.start,
+                yarn=tail.yarn,
+                side=tail.side,
+                needle=m.at(tail.at),
+            )
         )
     return None

@@ -26,9 +26,10 @@ from walewright.bed.corners import Meetings
 from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.finish import finish
 from walewright.bed.lying import put_together
-from walewright.bed.machine import Machine, Refusal, empty_machine
-from walewright.bed.model import Bed, Fault
+from walewright.bed.machine import Machine, empty_machine
+from walewright.bed.model import Bed, Fault, fault_of
 from walewright.bed.reach import out_of_reach
+from walewright.bed.refusals import Refusal, refused
 from walewright.bed.seams import free_edges, join, open_edges, open_feet
 from walewright.bed.sides import ClothSheet, Turned
 from walewright.knit import operations as ops
@@ -56,7 +57,7 @@ def _name_edge(m: Machine, op: ops.NameEdge) -> Refusal | None:
 
 
 def _join_in_block(m: Machine, op: ops.Join) -> Refusal | None:
-    return m.refuse("join-in-block", "pieces are joined when all are knitted, not while one is on the bed")
+    return m.refuse("join-in-block")
 
 
 RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
@@ -113,7 +114,7 @@ def knit(work: ops.Work, bed: Bed) -> BedResult:
             done += [task] if fault is None else []
             joins += 1
         elif task.name in pieces:
-            faults.append(Fault("block-named-twice", task.name, 0, f"there are two pieces called {task.name!r}"))
+            faults.append(fault_of(refused("block-named-twice", piece=task.name), task.name, 0))
         else:
             result = _knit_block(task, bed, pieces, meetings)
             if isinstance(result, Fault):
@@ -155,5 +156,4 @@ def _knit_block(block: ops.Block, bed: Bed, pieces: dict[str, KnitPiece], meetin
 
 
 def _fault(block: ops.Block, index: int, counter: int, refusal: Refusal) -> Fault:
-    data = refusal.data if any(name == "row" for name, _ in refusal.data) else (*refusal.data, ("row", counter))
-    return Fault(refusal.code, block.name, index, f"{block.name}, at RC {counter}: {refusal.message}", data)
+    return fault_of(refusal, block.name, index, counter=counter)

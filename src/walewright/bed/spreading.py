@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from walewright.bed.carriage import unwrapped_across
 from walewright.bed.loops import NOTHING
-from walewright.bed.machine import NON_WORKING, WORKING, Machine, Refusal
+from walewright.bed.machine import NON_WORKING, WORKING, Machine
 from walewright.bed.model import Hung
 from walewright.bed.needles import needs_work
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import Spread
 
 MOST_ON_A_NEEDLE = 2
@@ -36,11 +37,11 @@ def spread(m: Machine, op: Spread) -> Refusal | None:
 
 def _there(m: Machine, op: Spread, first: int, last: int) -> Refusal | None:
     for i in range(first, last + 1):
-        refusal = needs_work(m, i, "to have its loop taken off and hung back")
+        refusal = needs_work(m, i, "be-hung-back")
         if refusal is not None:
             return refusal
         if m.top[i] == NOTHING:
-            return m.refuse("spread-empty", f"needle {m.name(i)} carries no loop to take off and hang back", i)
+            return m.refuse("spread-empty", needle=m.at(i))
     if m.waiting_chain is not None:
         m.settle_chain(goes_on=True)
     return None
@@ -49,20 +50,15 @@ def _there(m: Machine, op: Spread, first: int, last: int) -> Refusal | None:
 def _shared_out(m: Machine, op: Spread) -> Refusal | None:
     taken, given = op.last - op.first + 1, sum(op.counts)
     if min(op.counts) < 0 or taken != given:
-        return m.refuse("spread-count", f"{taken} stitches are taken off and {given} hung back", taken=taken, given=given)
+        return m.refuse("spread-count", taken=taken, given=given)
     if max(op.counts) > MOST_ON_A_NEEDLE:
         i = op.to_first + m.half + op.counts.index(max(op.counts))
-        return m.refuse(
-            "spread-crowded",
-            f"{max(op.counts)} stitches would go on needle {m.name(i)}; a needle knits {MOST_ON_A_NEEDLE} at most",
-            i,
-            stitches=max(op.counts),
-        )
+        return m.refuse("spread-crowded", stitches=max(op.counts), needle=m.at(i), most=MOST_ON_A_NEEDLE)
     return None
 
 
 def _room(m: Machine, old: tuple[int, int], first: int, last: int) -> Refusal | None:
     for i in range(first, last + 1):
         if not old[0] <= i <= old[1] and m.top[i] != NOTHING:
-            return m.refuse("spread-over-loops", f"needle {m.name(i)} carries a loop already, so none can be hung on it", i)
+            return m.refuse("spread-over-loops", needle=m.at(i))
     return None

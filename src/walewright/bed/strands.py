@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.pending import Strand, Tail
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import BreakYarn, InFabric, Side, UseYarn
+from walewright.report.said import Amount
 
 REACH = 5
 """Needles from where an end hangs to where it is taken up: the usual limit of floats, "5 sts" (alessandrina.com, fair-isle)."""
@@ -33,9 +35,9 @@ def use_yarn(m: Machine, op: UseYarn) -> Refusal | None:
 def break_yarn(m: Machine, op: BreakYarn) -> Refusal | None:
     """The yarn is cut: a chain begun by a cast-off is fastened off with it."""
     if m.yarn is None:
-        return m.refuse("no-yarn", "there is no yarn to break off: none is threaded")
+        return m.refuse("no-yarn/to-break")
     if op.tail_cm < 0:
-        return m.refuse("tail-too-short", f"a tail of {op.tail_cm} cm of the {m.yarn} cannot be left", tail_cm=op.tail_cm)
+        return m.refuse("tail-too-short/negative", tail=Amount(op.tail_cm), yarn=m.yarn)
     m.settle_chain(goes_on=False)
     hangs = None if m.fastened else m.yarn_side
     m.pending.tail = Tail(m.yarn, m.tension, m.run, op.tail_cm, hangs, m.yarn_at)

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from walewright.bed.corners import Corner, Corners
 from walewright.bed.fabric import KnitFabric, KnitPiece
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge, BedPart
+from walewright.bed.refusals import Refusal
 from walewright.knit.operations import PickUpEdge
 
 EdgeKey = tuple[str, BedPart, int]
@@ -20,19 +21,13 @@ def points_of(m: Machine, op: PickUpEdge, fabric: KnitFabric, edges: tuple[BedEd
     if op.low >= op.high and not (op.low or op.high):
         return range(sum(len(edge.points) for edge in edges))
     if len(edges) != 1:
-        message = f"{op.edge!r} of the {op.piece} is several edges, and only one of them has stretches"
-        return m.refuse("stretch-of-many", message, edge=op.edge)
+        return m.refuse("stretch-of-many", edge=op.edge, piece=op.piece)
     (edge,) = edges
     rows = edge.along == "rows"
     places = (fabric.course_of(point[0]).counter if rows else n for n, point in enumerate(edge.points, 1))
     inside = [n for n, place in enumerate(places) if op.low < place <= op.high]
     if not inside or (edge.along == "stitches" and op.high > len(edge.points)):
-        return m.refuse(
-            "stretch-not-there",
-            f"{op.edge!r} of the {op.piece} has nothing from {op.low} to {op.high}",
-            piece=op.piece,
-            edge=op.edge,
-        )
+        return m.refuse("stretch-not-there", edge=op.edge, piece=op.piece, low=op.low, high=op.high)
     return range(inside[0], inside[-1] + 1)
 
 

@@ -9,11 +9,12 @@ from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.linking import over_another
 from walewright.bed.loops import LoopKind
 from walewright.bed.lying import beside, from_the_left, hung_edge, same_side, turned, wrong_end
-from walewright.bed.machine import Machine, Refusal
+from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge, CourseKind, Link
 from walewright.bed.needles import needs_empty
+from walewright.bed.refusals import Refusal, edge_said, known_edges
 from walewright.bed.stretched import points_of, take_stretch
-from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang, needle
+from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang
 
 FOLLOWS = "follows-from-earlier"
 """The code of a refusal that only repeats an earlier one: the piece was never finished. It is not reported."""
@@ -22,9 +23,9 @@ FOLLOWS = "follows-from-earlier"
 def _piece(m: Machine, name: str) -> tuple[KnitPiece, KnitFabric] | Refusal:
     piece = m.pieces.get(name)
     if piece is None:
-        return m.refuse("piece-unknown", f"no piece called {name!r} has been knitted yet", piece=name)
+        return m.refuse("piece-unknown/to-hang", piece=name)
     if piece.fabric is None:
-        return m.refuse(FOLLOWS, f"the piece {name!r} came to a fault")
+        return m.refuse("follows-from-earlier", piece=name)
     return piece, piece.fabric
 
 
@@ -35,26 +36,18 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
         return found
     piece, fabric = found
     first, last = m.span(op.first, op.last)
-    refusal = needs_empty(m, first, last, "rehang-over-loops", "to take a foot")
+    refusal = needs_empty(m, first, last, "rehang-over-loops", "take-a-foot")
     if refusal is not None:
         return refusal
     if not fabric.feet:
-        return m.refuse("no-open-feet", f"the {op.piece} was not begun on waste yarn, so no feet are open", piece=op.piece)
+        return m.refuse("no-open-feet", piece=op.piece)
     start = next(iter(fabric.edge("start")), BedEdge("start", "whole", "stitches", 0, None, ()))
     refusal = _take(m, piece, fabric, op.piece, start, 0, range(len(start.points)))
     if refusal is not None:
         return refusal
     count = last - first + 1
     if count != len(fabric.feet):
-        return m.refuse(
-            "rehang-count",
-            f"the first row of the {op.piece} has {len(fabric.feet)} feet, but there are {count} needles, "
-            f"{needle(op.first)} to {needle(op.last)}, to take one each",
-            first,
-            last,
-            feet=len(fabric.feet),
-            needles=count,
-        )
+        return m.refuse("rehang-count", piece=op.piece, feet=len(fabric.feet), needles=count, first=m.at(first), last=m.at(last))
     if m.copies != fabric.copies:
         return _copies_differ(m, op.piece, fabric)
     m.rehung.append((op.piece, op.facing))
@@ -70,14 +63,18 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         return found
     piece, fabric = found
     first, last = m.span(op.first, op.last)
-    refusal = over_another(m, op) if op.over else needs_empty(m, first, last, "pick-up-over-loops", "to pick up a stitch")
+    refusal = over_another(m, op) if op.over else needs_empty(m, first, last, "pick-up-over-loops", "pick-up")
     if refusal is not None:
         return refusal
     label = op.edge if op.part == "whole" else f"{op.edge} {op.part}"
     edges = fabric.edge(label)
     if not edges or (op.part == "whole" and edges[0].each):
-        known = ", ".join(sorted({e.name if e.part == "whole" else f"{e.name} {e.part}" for e in fabric.edges}))
-        return m.refuse("edge-unknown", f"the {op.piece} has no edge {label!r}; it has {known}", piece=op.piece, edge=label)
+        return m.refuse(
+            "edge-unknown/to-hang",
+            piece=op.piece,
+            edge=edge_said(op.edge, op.part),
+            known=known_edges((e.name, e.part) for e in fabric.edges),
+        )
     refusal = _wrong_copy(m, op, fabric) or wrong_end(m, op, edges)
     if refusal is not None:
         return refusal
@@ -93,7 +90,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
             return refusal
         path += [(point, live) for point in from_the_left(replace(edge, points=edge.points[some.start : some.stop]), op.facing)]
     count = last - first + 1
-    refusal = _number(m, op, label, count, len(path))
+    refusal = _number(m, op, count, len(path))
     if refusal is not None:
         return refusal
     line = m.over_hung if op.over else m.hung
@@ -107,26 +104,12 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     return None
 
 
-def _number(m: Machine, op: PickUpEdge, label: str, count: int, places: int) -> Refusal | None:
+def _number(m: Machine, op: PickUpEdge, count: int, places: int) -> Refusal | None:
     """As many stitches as there are needles find places; loop is linked to loop."""
     if count > places:
-        return m.refuse(
-            "pick-up-too-many",
-            f"{count} stitches cannot be picked up along {label!r} of the {op.piece}: there are {places} places, "
-            "and none gives more than one",
-            piece=op.piece,
-            edge=label,
-            stitches=count,
-            places=places,
-        )
+        return m.refuse("pick-up-too-many", stitches=count, edge=edge_said(op.edge, op.part), piece=op.piece, places=places)
     if op.over and count != places:
-        return m.refuse(
-            "link-unequal",
-            f"{places} stitches of {label!r} of the {op.piece} would be hung over {count} others; loop is linked to loop",
-            *m.span(op.first, op.last),
-            stitches=places,
-            needles=count,
-        )
+        return m.refuse("link-unequal", stitches=places, edge=edge_said(op.edge, op.part), piece=op.piece, needles=count)
     return None
 
 
@@ -136,8 +119,7 @@ def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: Bed
         key = (edge.name, edge.part, one)
         free = key not in piece.taken and (name, *key) not in m.taken
         if not free or not take_stretch(m, piece, name, key, points, len(edge.points)):
-            label = edge.name if edge.part == "whole" else f"{edge.name} {edge.part}"
-            return m.refuse("edge-taken", f"the {label!r} of the {name} has been taken up already", piece=name, edge=label)
+            return m.refuse("edge-taken/hung", edge=edge_said(edge.name, edge.part), piece=name)
     return None
 
 
@@ -146,18 +128,12 @@ def _wrong_copy(m: Machine, op: PickUpEdge, fabric: KnitFabric) -> Refusal | Non
     if op.copy in (0, NEXT_COPY):
         return None if m.copies == fabric.copies else _copies_differ(m, op.piece, fabric)
     if fabric.copies == 1 or not 1 <= op.copy <= fabric.copies:
-        there = f"{fabric.copies} times" if fabric.copies > 1 else "once"
-        message = f"copy {op.copy} of the {op.piece} is to be taken up, which is knitted {there}"
-        return m.refuse("no-such-copy", message, piece=op.piece)
+        return m.refuse("no-such-copy/hung", copy=op.copy, piece=op.piece, copies=fabric.copies)
     return None if m.copies == 1 else _copies_differ(m, op.piece, fabric)
 
 
 def _copies_differ(m: Machine, piece: str, fabric: KnitFabric) -> Refusal:
-    return m.refuse(
-        "copies-differ",
-        f"the {piece} is knitted {fabric.copies} times and this {m.copies} times: each copy of the one is hung on one of the other",
-        piece=piece,
-    )
+    return m.refuse("copies-differ/hung", piece=piece, copies=fabric.copies, own=m.copies)
 
 
 def _evenly(path: list[tuple[tuple[int, ...], bool]], count: int) -> list[tuple[int, ...]]:

@@ -7,7 +7,7 @@ import signal
 import click
 
 from walewright.cli import console, stops
-from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.command_line import CommandLine
 from walewright.cli.commands import NAMES, command_named
 from walewright.cli.parameters import HELP, VERSION, together
 from walewright.report.said import said
@@ -22,7 +22,7 @@ def run(arguments: tuple[str, ...]) -> int:
     except console.OutputLost as fault:
         from walewright.cli import mishaps
 
-        return mishaps.lost(fault, CommandLine(arguments).form)
+        return mishaps.lost(fault, CommandLine(arguments))
     return code
 
 
@@ -32,7 +32,7 @@ def _answer(arguments: tuple[str, ...]) -> int:
         with stops.stoppable(), app.make_context("walewright", list(arguments), obj=line) as context:
             result = app.invoke(context)
     except click.ClickException as fault:
-        console.report((line.usage_fault(fault),), {FILE: line.text}, line.form)
+        line.report((line.usage_fault(fault),))
         return 2
     except (KeyboardInterrupt, click.Abort):
         return stops.STOPPED + signal.SIGINT
@@ -48,7 +48,7 @@ def _answer(arguments: tuple[str, ...]) -> int:
     except Exception as fault:  # the last resort: a message instead of a traceback
         from walewright.cli import mishaps
 
-        return mishaps.told(fault, said("starting"), line.form)
+        return mishaps.told(fault, said("starting"), line)
     return result if isinstance(result, int) else 0
 
 

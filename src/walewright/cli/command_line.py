@@ -3,17 +3,25 @@
 from __future__ import annotations
 
 import shlex
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 import click
 
+from walewright import languages
+from walewright.cli import console
 from walewright.cli.console import MessageForm
 from walewright.report.model import Diagnostic, Label, Span, diagnosed
-from walewright.report.said import Fact
+from walewright.report.said import Fact, Said
+from walewright.report.wording import Language, phrased
+
+if TYPE_CHECKING:
+    from walewright.report.as_json import Edits
 
 FILE = "command line"
 MESSAGES = "--messages"
+LANGUAGE = "--language"
 
 
 class TooMany(click.UsageError):
@@ -39,12 +47,34 @@ class CommandLine:
     def form(self) -> MessageForm:
         """How messages are wanted. It is looked for in the arguments themselves, for where these are wrong that is a message
         too."""
+        return "json" if self._asked(MESSAGES) == "json" else "text"
+
+    @property
+    def words(self) -> Language:
+        """What messages are told in, looked for in the same way."""
+        return languages.telling(self._asked(LANGUAGE) or languages.ENGLISH)
+
+    def _asked(self, option: str) -> str:
+        """What stands behind an option; nothing where it is not there."""
         asked = ""
         for argument, value in zip(self.arguments, (*self.arguments[1:], ""), strict=True):
-            if argument == MESSAGES or argument.startswith(f"{MESSAGES}="):
+            if argument == option or argument.startswith(f"{option}="):
                 # Given several times, the last holds, as for every option.
                 asked = argument.partition("=")[2] or value
-        return "json" if asked == "json" else "text"
+        return asked
+
+    def report(
+        self, diagnostics: Iterable[Diagnostic], sources: Mapping[str, str] | None = None, edits: Edits | None = None
+    ) -> None:
+        """Tell diagnostics in the form and the language that are asked for; `sources` has the texts by their files, that of the
+        command line goes without saying."""
+        told = tuple(diagnostics)
+        if told:
+            console.report(told, {FILE: self.text, **(sources or {})}, self.form, edits, self.words)
+
+    def say(self, phrase: Said, *, done: bool = False) -> None:
+        """One line of results; with `done`, it says what was done."""
+        console.say(phrased(phrase, self.words), done=done)
 
     def _places(self) -> Iterator[tuple[str, Span]]:
         """Every argument, and where it is typed."""

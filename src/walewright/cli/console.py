@@ -8,17 +8,19 @@ from __future__ import annotations
 
 import os
 import sys
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from typing import TYPE_CHECKING, Literal, TextIO
 
 from walewright import __version__
 from walewright.report.columns import harmless, named
 from walewright.report.model import Diagnostic
+from walewright.report.said import Said, said
+from walewright.report.wording import phrased
 
 if TYPE_CHECKING:
-    from walewright.languages import PrintedIn
     from walewright.report.as_json import Edits
+    from walewright.report.wording import Language
 
 MessageForm = Literal["text", "json"]
 """How messages are written: for people, or for programs."""
@@ -66,13 +68,13 @@ def report(
     sources: Mapping[str, str],
     form: MessageForm = "text",
     edits: Edits | None = None,
-    language: PrintedIn | None = None,
+    words: Language | None = None,
 ) -> None:
     """Diagnostics with the places they speak of, in colour on a terminal, or for programs; `sources` maps file names to their
-    texts, `edits` tells what helps change in them; `language`, what they are told in if not in English."""
+    texts, `edits` tells what helps change in them; `words`, what they are told in if not in English."""
     from walewright.report.english import ENGLISH
 
-    words = language.telling if language is not None else ENGLISH
+    words = words or ENGLISH
     told = tuple(diagnostics)
     if not told:
         return
@@ -94,22 +96,27 @@ def report(
         _abandon(sys.stderr)
 
 
-def confess(fault: BaseException, doing: str) -> None:
+def confess(fault: BaseException, doing: Said, words: Language) -> None:
     """An exception nobody foresaw: a fault of the compiler, told without a traceback."""
-    place = ""
+    place = ("", 0, "")
     trace = fault.__traceback__
     while trace is not None:
         code = trace.tb_frame.f_code
-        place = f"{code.co_filename.rsplit('walewright/', 1)[-1]}, line {trace.tb_lineno}, in {code.co_name}"
+        place = (code.co_filename.rsplit("walewright/", 1)[-1], trace.tb_lineno, code.co_name)
         trace = trace.tb_next
-    _tell(
-        f"bug[compiler-fault]: walewright {__version__} failed while {doing}\n"
-        f"  {type(fault).__name__}: {fault}\n"
-        f"  at {place}\n"
-        f"  Python {sys.version.split()[0]} on {sys.platform}\n"
-        "  note: the fault is in the compiler, not in your pattern; nothing was written for it\n"
-        "  help: report it to the maintainers of your copy with these lines and the source file"
+    failed = f"{type(fault).__name__}: {fault}"
+    facts = said(
+        "bug",
+        version=__version__,
+        doing=doing,
+        fault=failed,
+        file=place[0],
+        line=place[1],
+        function=place[2],
+        python=sys.version.split()[0],
+        platform=sys.platform,
     )
+    _tell(phrased(facts, words))
 
 
 def finish() -> None:
@@ -188,7 +195,7 @@ class Progress:
         self._bar = bar
         self._task = task
 
-    def step(self, doing: str) -> None:
+    def step(self, doing: Callable[[], str]) -> None:
         """Say what is being done now, and count the last thing as done."""
         if self._bar is None:
             return
@@ -196,4 +203,4 @@ class Progress:
         from rich.progress import Progress as Bar
 
         if isinstance(self._bar, Bar):
-            self._bar.update(self._task, description=escape(named(doing)), advance=1)  # type: ignore[arg-type]
+            self._bar.update(self._task, description=escape(named(doing())), advance=1)  # type: ignore[arg-type]

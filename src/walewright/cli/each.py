@@ -26,6 +26,6 @@ def each(line: CommandLine, files: Sequence[str], work: Callable[[str], int], do
                 clear_frames(fault.__traceback__)
             from walewright.cli import mishaps
 
-            code = mishaps.told(fault, said(doing, file=named(file)), line.form)
+            code = mishaps.told(fault, said(doing, file=named(file)), line)
         worst = max(worst, code)
     return worst

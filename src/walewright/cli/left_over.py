@@ -5,9 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from walewright.cli.tables import written
 from walewright.report.model import Diagnostic
+from walewright.report.said import said
+from walewright.report.wording import Language, worded
+from walewright.trade.edge_names import part_of_edge
 
 if TYPE_CHECKING:
+    from walewright.guide.model import Guide
     from walewright.pipeline import Outcome
     from walewright.proof.model import Measure
 
@@ -15,8 +20,6 @@ MARK = "!"
 """Behind what is further off than its stitch or row: it reads without colour."""
 OFF = 1.0
 """A width or a height may be a stitch or a row off what is wanted, by docs/solver.md; what is more is marked."""
-MANY = 3
-"""Words that are listed with commas."""
 
 
 def is_off(measure: Measure) -> bool:
@@ -24,25 +27,19 @@ def is_off(measure: Measure) -> bool:
     return abs(measure.off) > OFF + 1e-6
 
 
-def left_over(outcome: Outcome) -> str:
+def left_over(outcome: Outcome, guide: Guide, words: Language) -> str:
     """Unused names, edges that nothing joins and every figure that is marked, a line each; then of what there is nothing."""
     free = outcome.fit.free if outcome.fit is not None else ()
     # An edge that nothing is joined to and no statement names is unused and unsewn; it stands here once.
-    unjoined = {(piece, edge.partition(" ")[0]) for piece, edge in free}
+    unjoined = {(piece, part_of_edge(edge).name) for piece, edge in free}
     named = [d for d in outcome.diagnostics if d.code == "unused-name" and not (d.case == "edge" and _edge(d) in unjoined)]
-    unused = [f"unused: {_message(d)}" for d in named]
-    unsewn = [f"unsewn: nothing is joined to {piece} {edge.replace(' ', '_')}" for piece, edge in free]
-    off = list(_off(outcome))
-    kinds = (("unused", unused), ("unsewn", unsewn), ("off by more than a stitch or a row", off))
-    missing = [word for word, found in kinds if not found]
-    last = f"nothing is {_either(missing)}; no loop is open" if missing else "no loop is open"
+    unused = [guide.say("check/unused", told=worded(d, words).message) for d in named]
+    unsewn = [guide.say("check/unsewn", edge=written(piece, edge)) for piece, edge in free]
+    off = list(_off(outcome, guide))
+    kinds = (("check/no-unused", unused), ("check/no-unsewn", unsewn), ("check/no-off", off))
+    missing = tuple(said(key) for key, found in kinds if not found)
+    last = guide.say("check/nothing", kinds=missing) if missing else guide.say("check/no-loop")
     return "\n".join((*unused, *unsewn, *off, last))
-
-
-def _message(diagnostic: Diagnostic) -> str:
-    from walewright.report.english import in_english
-
-    return in_english(diagnostic).message
 
 
 def _edge(diagnostic: Diagnostic) -> tuple[object, object]:
@@ -51,17 +48,11 @@ def _edge(diagnostic: Diagnostic) -> tuple[object, object]:
     return facts["piece"], facts["edge"]
 
 
-def _off(outcome: Outcome) -> Iterator[str]:
-    from walewright.guide.english.measure_words import measure_words
-
+def _off(outcome: Outcome, guide: Guide) -> Iterator[str]:
     _, _, _, proof = outcome.result()
     for size in proof.sizes:
         for piece in size.pieces:
             for measure in filter(is_off, piece.measures):
-                way = "much" if measure.off > 0 else "little"
-                where = f"{piece.name}, {measure_words(measure.key)}, {size.size}"
-                yield f"off: {where}: {abs(measure.off):.1f} {measure.unit} too {way} ({MARK})"
-
-
-def _either(words: list[str]) -> str:
-    return " or ".join(words) if len(words) < MANY else f"{', '.join(words[:-1])} or {words[-1]}"
+                where = ", ".join((piece.name, guide.measure(measure.key), size.size))
+                off, wide = abs(measure.off), measure.off > 0
+                yield guide.say(f"check/off-{measure.unit}", where=where, off=off, wide=wide, mark=f"({MARK})")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from walewright.cli import console
+from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said
@@ -11,24 +12,21 @@ BUG = 70
 """Exit code of a fault of the compiler itself (EX_SOFTWARE of sysexits.h)."""
 
 
-def told(fault: Exception, doing: Said, form: console.MessageForm) -> int:
+def told(fault: Exception, doing: Said, line: CommandLine) -> int:
     """Say what an exception means that came up while `doing` something ("building a.wale"); returns the exit code."""
     found = _of_the_world(fault, doing)
     if found is None:
-        from walewright.report.english import ENGLISH
-        from walewright.report.wording import phrased
-
-        console.confess(fault, phrased(doing, ENGLISH))
+        console.confess(fault, doing, line.words)
         return BUG
-    console.report((found,), {}, form)
+    line.report((found,))
     return 1
 
 
-def lost(fault: console.OutputLost, form: console.MessageForm) -> int:
+def lost(fault: console.OutputLost, line: CommandLine) -> int:
     """Say that standard output is lost, and what was done all the same; returns the exit code."""
     notes = ("done-before",) if fault.done else ()
     found = diagnosed("output-lost", notes=notes, helps=("send-elsewhere",), reason=fault.reason, done=fault.done)
-    console.report((found,), {}, form)
+    line.report((found,))
     return 1
 
 

@@ -17,6 +17,7 @@ from walewright.report.near import near
 
 if TYPE_CHECKING:
     from walewright.design import Changes
+    from walewright.guide.model import Guide
     from walewright.source.syntax import MachineBlock
 
 PaperSize = Literal["a4", "letter"]
@@ -73,6 +74,11 @@ class Wanted:
         return None if self.language == ENGLISH else languages.printed(self.language)
 
     @property
+    def guide(self) -> Guide:
+        """All that is printed besides the instructions, in that language."""
+        return languages.printed(self.language).guide
+
+    @property
     def changes(self) -> Changes:
         """For the pipeline, without faults only. What reads them is loaded with it, which nobody waits for who gives nothing."""
         from walewright.design import Changes
@@ -94,7 +100,7 @@ PAIRS = (
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
     """The knitter's own choices, sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here,
     with its place in the command line; whether it suits the source is asked when the source is read."""
-    faults = [*unfit_form(line, asked.messages), *_unknown_language(line, asked.language)]
+    faults = [*unfit_form(line, asked.messages), *unknown_language(line, asked.language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
@@ -105,7 +111,7 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     return found if faults or not any(given.values()) else replace(found, faults=_malformed(line, found))
 
 
-def _unknown_language(line: CommandLine, name: str) -> Iterator[Diagnostic]:
+def unknown_language(line: CommandLine, name: str) -> Iterator[Diagnostic]:
     """Whether a language is asked for that there is not."""
     if name == ENGLISH:
         return

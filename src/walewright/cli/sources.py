@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache
+from pathlib import PurePath
 from typing import TYPE_CHECKING
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
-from walewright.report.model import Diagnostic, diagnosed
+from walewright.report.model import Diagnostic, diagnosed, has_errors
+from walewright.report.said import said
 
 if TYPE_CHECKING:
     from walewright.cli.edits import Again
@@ -18,6 +21,10 @@ if TYPE_CHECKING:
     from walewright.design import Shipped
     from walewright.pipeline import Outcome
     from walewright.report.as_json import Edit, Edits
+
+
+_MAY_USE = re.compile(r"^\s*use\b.*\bfrom\b", re.MULTILINE)
+"""A source without such a line uses no other file."""
 
 
 @cache
@@ -33,6 +40,39 @@ def shipped() -> Shipped:
     )
 
 
+def _given(file: str, text: str) -> Shipped:
+    """What the source in that file can name: what is shipped, and the files beside it that it uses."""
+    if not _MAY_USE.search(text):
+        return shipped()
+    from walewright import source
+    from walewright.design import MOST_FILES, SharedFile, file_key, used_files
+
+    found: dict[str, SharedFile] = {}
+    left = [("", text)]
+    while left:
+        user, its = left.pop(0)
+        for line in used_files(source.read("", its)[0]):
+            key = file_key(user, line.file)
+            if key in found or len(found) >= MOST_FILES:
+                continue
+            read, fault, _ = world.read_beside(file, key)
+            found[key] = SharedFile(str(PurePath(file).parent / key), read, fault)
+            if not fault:
+                left.append((key, read))
+    return replace(shipped(), files=found)
+
+
+def not_made(line: CommandLine, outcome: Outcome) -> int:
+    """Says of a file that has only definitions that nothing is made of it; returns the exit code of what is not proven."""
+    from walewright.cli.options import exit_code
+    from walewright.design import only_definitions
+
+    if outcome.tree is None or has_errors(outcome.diagnostics) or not only_definitions(outcome.tree):
+        return exit_code(outcome.diagnostics)
+    line.say(said("only-definitions", file=named(outcome.file)), done=True)
+    return 0
+
+
 def compile_file(file: str, wanted: Wanted) -> Outcome:
     """Read `file` and take it through the pipeline, printed in the language wanted."""
     text, fault = world.read_source(file)
@@ -44,7 +84,7 @@ def compile_file(file: str, wanted: Wanted) -> Outcome:
     from walewright import regrade
     from walewright.regrade import Trials
 
-    given, own = shipped(), wanted.changes
+    given, own = _given(file, text), wanted.changes
     outcome = pipeline.compile(text, file, given, own, wanted.printed)
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
@@ -75,7 +115,7 @@ def understand_file(file: str, wanted: Wanted) -> Outcome:
 
     if text is None:
         return pipeline.Outcome(file, "", diagnostics=_only(fault))
-    return pipeline.understood(text, file, shipped(), wanted.changes)
+    return pipeline.understood(text, file, _given(file, text), wanted.changes)
 
 
 def edits(outcome: Outcome, wanted: Wanted) -> Edits:
@@ -84,7 +124,7 @@ def edits(outcome: Outcome, wanted: Wanted) -> Edits:
     def again(text: str) -> Outcome:
         from walewright import pipeline
 
-        return pipeline.understood(text, outcome.file, shipped(), wanted.changes)
+        return pipeline.understood(text, outcome.file, _given(outcome.file, text), wanted.changes)
 
     return _edits(outcome, again)
 

@@ -2,90 +2,95 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from walewright.cli.left_over import MARK, is_off, left_over
-from walewright.cli.tables import plain
-from walewright.cli.worn_tables import worn_tables
+from walewright.cli.tables import plain, table, written
+from walewright.cli.worn_tables import as_worn, openings, passages
 from walewright.report.columns import named
+from walewright.report.said import said
 
 if TYPE_CHECKING:
     from rich.table import Table
 
+    from walewright.guide.model import Guide
     from walewright.pipeline import Outcome
+    from walewright.report.wording import Language
 
 
-def summary(outcome: Outcome) -> str:
-    """Yarn and what goes round a body first; then a table a piece: per size the stitches and rows counted, and the centimetres
-    wanted and knitted, marked where they are further apart than a stitch or a row; last what is unused, unsewn and marked."""
+def summary(outcome: Outcome, guide: Guide, words: Language, everything: bool) -> str:
+    """Yarn, and what goes round a body with its ease; last what is unused, unsewn and further off than a stitch or a row.
+
+    With `everything`, before that what opens and what passes there, and a table a piece: per size the stitches and rows counted,
+    and the centimetres wanted and knitted, marked where they are further apart than a stitch or a row; and the joins."""
     design, _, _, proof = outcome.result()
-    sizes = proof.sizes
-    taken = "".join(f", {choice.name} {choice.alternative}" for choice in design.choices)
-    head = f"{named(outcome.file)}: {design.title}{taken}, {len(sizes)} {'size' if len(sizes) == 1 else 'sizes'} proven"
-    tables = [_yarn_table(outcome)] if sizes else []
+    chosen = tuple(said("check/choice", choice=c.name, alternative=c.alternative) for c in design.choices)
+    head = guide.say("check/head", file=named(outcome.file), title=design.title, chosen=chosen, sizes=len(proof.sizes))
+    tables = list(_tables(outcome, guide, everything)) if proof.sizes else []
+    shown = (plain(one) for one in tables if one.row_count)
+    last = left_over(outcome, guide, words)
+    return "\n\n".join((head, *shown, last if everything else f"{last}\n{guide.say('check/all')}"))
+
+
+def _tables(outcome: Outcome, guide: Guide, everything: bool) -> Iterator[Table]:
+    design, _, _, proof = outcome.result()
+    yield _yarn_table(outcome, guide)
     if outcome.fit is not None:
-        tables += worn_tables(outcome.fit, design.sizes)
-    tables += [_piece_table(outcome, index) for index in range(len(sizes[0].pieces))] if sizes else []
-    if sizes and sizes[0].joins:
-        tables.append(_join_table(outcome))
-    return "\n\n".join((head, *(plain(table) for table in tables if table.row_count), left_over(outcome)))
+        yield as_worn(guide, outcome.fit, design.sizes)
+    if not everything:
+        return
+    if outcome.fit is not None:
+        yield openings(guide, outcome.fit, design.sizes)
+        yield passages(guide, outcome.fit, design.sizes)
+    for index in range(len(proof.sizes[0].pieces)):
+        yield _piece_table(outcome, guide, index)
+    yield _join_table(outcome, guide)
 
 
-def _yarn_table(outcome: Outcome) -> Table:
+def _yarn_table(outcome: Outcome, guide: Guide) -> Table:
     """Grams and whole balls of every yarn of the garment, swatches and reserve included."""
-    from rich.table import Table
-
     sizes = outcome.result()[3].sizes
-    table = Table(title="yarn", title_justify="left", title_style="", box=None, pad_edge=False)
-    for heading in ("", "", *(size.size for size in sizes)):
-        table.add_column(heading, justify="right" if heading else "left")
+    made = table(guide.say("check/yarn"), [size.size for size in sizes])
     for at, yarn in enumerate(sizes[0].yarn):
         if yarn.kind == "yarn":
             uses = [size.yarn[at] for size in sizes]
-            table.add_row(yarn.label, "g/balls", *(f"{use.grams:.0f}/{use.balls}" for use in uses))
-    return table
+            made.add_row(yarn.label, guide.say("check/grams-and-balls"), *(f"{use.grams:.0f}/{use.balls}" for use in uses))
+    return made
 
 
-def _piece_table(outcome: Outcome, index: int) -> Table:
-    from rich.table import Table
-
-    from walewright.guide.english.measure_words import measure_words
-
+def _piece_table(outcome: Outcome, guide: Guide, index: int) -> Table:
     _, counts, _, proof = outcome.result()
     sizes = proof.sizes
     pieces = [size.pieces[index] for size in sizes]
     solved = [{(d.piece, d.key): d.solved for d in garment.deviations} for garment in counts.sizes]
-    table = Table(title=pieces[0].name, title_justify="left", title_style="", box=None, pad_edge=False)
-    for heading in ("", ""):
-        table.add_column(heading)
-    for size in sizes:
-        table.add_column(size.size, justify="right")
+    made = table(pieces[0].name, [size.size for size in sizes])
     for at, measure in enumerate(pieces[0].measures):
         counted = [found.get((piece.name, measure.key)) for found, piece in zip(solved, pieces, strict=True)]
-        table.add_row(measure_words(measure.key), measure.unit, *("" if count is None else str(count) for count in counted))
+        unit = guide.say(f"check/{measure.unit}")
+        made.add_row(guide.measure(measure.key), unit, *("" if count is None else str(count) for count in counted))
         both = (piece.measures[at] for piece in pieces)
-        table.add_row("", "cm wanted/knitted", *(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}{MARK if is_off(m) else ''}" for m in both))
-    table.add_row("rows", "", *(str(p.rows) for p in pieces))
-    table.add_row("needles", "", *(f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces))
-    return table
+        compared = (f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}{MARK if is_off(m) else ''}" for m in both)
+        made.add_row("", guide.say("check/wanted-and-knitted"), *compared)
+    made.add_row(guide.say("check/rows"), "", *(str(p.rows) for p in pieces))
+    ends = (f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces)
+    made.add_row(guide.say("check/needles"), "", *ends)
+    return made
 
 
-def _join_table(outcome: Outcome) -> Table:
+def _join_table(outcome: Outcome, guide: Guide) -> Table:
     """Both sides of every join: rows where both have them, else centimetres, and what was asked for."""
-    from rich.table import Table
-
     sizes = outcome.result()[3].sizes
-    table = Table(title="joins", title_justify="left", title_style="", box=None, pad_edge=False)
-    for heading in ("", ""):
-        table.add_column(heading)
-    for size in sizes:
-        table.add_column(size.size, justify="right")
+    made = table(guide.say("check/joins"), [size.size for size in sizes])
     for at, join in enumerate(sizes[0].joins):
         found = [size.joins[at] for size in sizes]
+        one, other = (tuple(written(e.piece, e.edge, e.copy) for e in side) for side in (join.one, join.other))
+        text = guide.say("join/of-two", one=one, other=other) if other else guide.say("join/upon-itself", one=one)
         if all(j.one_rows is not None and j.other_rows is not None for j in found):
-            table.add_row(join.text, "rows", *(f"{j.one_rows}/{j.other_rows}" for j in found))
+            made.add_row(text, guide.say("check/rows"), *(f"{j.one_rows}/{j.other_rows}" for j in found))
         else:
-            table.add_row(join.text, "cm", *(f"{j.one_cm:.1f}/{j.other_cm:.1f}" for j in found))
+            made.add_row(text, guide.say("check/cm"), *(f"{j.one_cm:.1f}/{j.other_cm:.1f}" for j in found))
         if any(j.longer_cm for j in found):
-            table.add_row("", "cm longer wanted/knitted", *(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found))
-    return table
+            longer = (f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found)
+            made.add_row("", guide.say("check/longer"), *longer)
+    return made

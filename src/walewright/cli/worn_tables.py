@@ -2,66 +2,88 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
+
+from walewright.cli.tables import table, written
+from walewright.report.said import Said, said
 
 if TYPE_CHECKING:
     from rich.table import Table
 
     from walewright.fit import Fit
     from walewright.fit.model import Ring
+    from walewright.guide.model import Guide
+
+Figures = Sequence[float | tuple[float, float]]
+"""A figure a size, or two."""
+
+MOST_SHOWN = 4
+"""Edges of an opening that are named."""
 
 
-def worn_tables(fit: Fit, sizes: Sequence[str]) -> list[Table]:
-    """Those that have something to show."""
-    from walewright.guide.english import LANGUAGE
+def as_worn(guide: Guide, fit: Fit, sizes: Sequence[str]) -> Table:
+    """Girths, reach and what the author states; then the ease."""
     from walewright.sheet import fitting
 
-    finished = [(label, "cm", values) for label, values in fitting.finished(LANGUAGE, fit)]
-    finished += [(f"ease, {label[:1].lower()}{label[1:]}", "cm", values) for label, values in fitting.eases(LANGUAGE, fit)]
-    tables = [_table("as worn", sizes, finished), _table("openings", sizes, _openings(fit))]
-    passes = [
-        (
-            f"{p.name}: {p.part}" + (" never passes" if p.never else " passes"),
-            "cm stretched/needed",
-            tuple(zip(p.stretched, p.needed, strict=True)),
-        )
-        for p in fit.passings
-    ]
-    tables.append(_table("what passes what", sizes, passes))
-    return [t for t in tables if t.row_count]
+    rows: list[tuple[str, str, Figures]] = [(label, "check/cm", values) for label, values in fitting.finished(guide, fit)]
+    for label, values in fitting.eases(guide, fit):
+        rows.append((guide.say("check/ease", label=f"{label[:1].lower()}{label[1:]}"), "check/cm", values))
+    return _table(guide, "check/as-worn", sizes, rows)
 
 
-def _openings(fit: Fit) -> list[tuple[str, str, tuple[float | tuple[float, float], ...]]]:
-    found: list[tuple[str, str, tuple[float | tuple[float, float], ...]]] = []
+def openings(guide: Guide, fit: Fit, sizes: Sequence[str]) -> Table:
+    """Every opening, at rest and, where something passes it, stretched."""
+    return _table(guide, "check/openings", sizes, list(_openings(guide, fit)))
+
+
+def passages(guide: Guide, fit: Fit, sizes: Sequence[str]) -> Table:
+    """What passes which opening, or never does."""
+    rows: list[tuple[str, str, Figures]] = []
+    for p in fit.passings:
+        opening = guide.say("fit/role", role=p.name) if p.name in _roles() else p.name
+        what = guide.say("check/never-passes" if p.never else "check/passes", opening=opening, part=p.part)
+        rows.append((what, "check/stretched-and-needed", tuple(zip(p.stretched, p.needed, strict=True))))
+    return _table(guide, "check/passages", sizes, rows)
+
+
+def _roles() -> tuple[str, ...]:
+    from typing import get_args
+
+    from walewright.fit.model import Role
+
+    return tuple(role for role in get_args(Role) if role)
+
+
+def _openings(guide: Guide, fit: Fit) -> Iterator[tuple[str, str, Figures]]:
     for ring in fit.rings:
         # What opens in front, and a flat piece all round, is not stretched by anything that passes.
         if ring.role:
-            found.append((_name(ring), "cm at rest/stretched", tuple(zip(ring.relaxed, ring.stretched, strict=True))))
+            both = tuple(zip(ring.relaxed, ring.stretched, strict=True))
+            yield _name(guide, ring), "check/at-rest-and-stretched", both
         else:
-            found.append((_name(ring), "cm at rest" if ring.relaxed else "cannot be measured", ring.relaxed))
-    return found
+            yield _name(guide, ring), "check/at-rest" if ring.relaxed else "check/unmeasured", ring.relaxed
 
 
-def _name(ring: Ring) -> str:
+def _name(guide: Guide, ring: Ring) -> str:
     """The role, if it is known, and the edges, each once: "neck: neckband"."""
-    edges = dict.fromkeys(p.owner if p.edge == "rim" else f"{p.owner} {p.edge.replace(' ', '_')}".rstrip() for p in ring.edges)
-    shown = list(edges) if len(edges) <= MOST_SHOWN else [*list(edges)[:MOST_SHOWN], "..."]
-    times = f"{ring.copies} times " if ring.copies > 1 else ""
-    return f"{times}{ring.role}: {' + '.join(shown)}" if ring.role else f"{times}{' + '.join(shown)}"
+    edges = tuple(dict.fromkeys(_edge(p.owner, p.edge) for p in ring.edges))
+    return guide.say(
+        "check/opening",
+        copies=ring.copies if ring.copies > 1 else "",
+        role=guide.say("fit/role", role=ring.role) if ring.role else "",
+        edges=edges[:MOST_SHOWN],
+        more=len(edges) > MOST_SHOWN,
+    )
 
 
-MOST_SHOWN = 4
+def _edge(piece: str, edge: str) -> Said:
+    return said("check/rim", piece=piece) if edge == "rim" or not edge else written(piece, edge)
 
 
-def _table(title: str, sizes: Sequence[str], rows: Sequence[tuple[str, str, Sequence[float | tuple[float, float]]]]) -> Table:
-    from rich.table import Table
-
-    table = Table(title=title, title_justify="left", title_style="", box=None, pad_edge=False)
-    for heading in ("", ""):
-        table.add_column(heading)
-    for size in sizes:
-        table.add_column(size, justify="right")
+def _table(guide: Guide, title: str, sizes: Sequence[str], rows: Sequence[tuple[str, str, Figures]]) -> Table:
+    made = table(guide.say(title), sizes)
     for name, unit, values in rows:
-        table.add_row(name, unit, *(f"{v:.1f}" if isinstance(v, float) else f"{v[0]:.1f}/{v[1]:.1f}" for v in values))
-    return table
+        figures = (f"{v:.1f}" if isinstance(v, float) else f"{v[0]:.1f}/{v[1]:.1f}" for v in values)
+        made.add_row(name, guide.say(unit), *figures)
+    return made

@@ -7,13 +7,15 @@ measures the fabric that it made, and knows no phrases; the two have to agree.
 from __future__ import annotations
 
 from collections.abc import Container, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.counted.needles import moved, moves, shoulders, top_width
 from walewright.counted.piece import CountedPiece, Layer
+from walewright.counted.stretches import NOTHING as NOTHING
+from walewright.counted.stretches import EdgeLength as EdgeLength
+from walewright.counted.stretches import EdgeStretch as EdgeStretch
 from walewright.design.model import Piece
 from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
@@ -21,45 +23,18 @@ UPPER = " upper"
 """What stands behind the name of a gap or slot to mean the stitches cast on above it."""
 
 
-@dataclass(frozen=True, slots=True)
-class EdgeLength:
-    """What lies along an edge: rows, stitches and centimetres."""
-
-    rows: int
-    stitches: int
-    cm: float
-
-    def plus(self, other: EdgeLength) -> EdgeLength:
-        """Both, one after the other."""
-        return EdgeLength(self.rows + other.rows, self.stitches + other.stitches, self.cm + other.cm)
-
-
-NOTHING = EdgeLength(0, 0, 0.0)
-
-
-@dataclass(frozen=True, slots=True)
-class EdgeStretch:
-    """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
-    take something up, from below or from the left."""
-
-    part: EdgePart
-    length: EdgeLength
-    points: int
-
-
 def edge_length(of: CountedPiece, edge: str, round_it: bool = False) -> EdgeLength:
     """Length of a named edge. An edge called on both sides counts once, or, when a join goes round the whole outline of the
     piece (`round_it`), twice; of openings and shoulders all parts count."""
-    found = NOTHING
-    for stretch in stretches(of, edge, round_it):
-        found = found.plus(stretch.length)
-    return found
+    return sum((stretch.length for stretch in stretches(of, edge, round_it)), NOTHING)
 
 
 def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[EdgeStretch, ...]:
     """The parts of a named edge, from left to right; `edge` may name one of them ("neck centre")."""
     head, part = split_part(edge)
-    found = _named(of, head)
+    if head not in of.measured:
+        of.measured[head] = _named(of, head)
+    found = of.measured[head]
     if part:
         return tuple(s for s in found if s.part == part)
     if head in called_on_both(of.piece) and not round_it:

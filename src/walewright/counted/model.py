@@ -9,8 +9,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from walewright.counted.stretches import SizedNeedlesOut as SizedNeedlesOut
-from walewright.counted.stretches import SizedRepeat as SizedRepeat
+from walewright.counted.row_stretches import SizedNeedlesOut as SizedNeedlesOut
+from walewright.counted.row_stretches import SizedRepeat as SizedRepeat
 from walewright.design.model import EdgeName, Origin, ShapingWay
 from walewright.trade.ends import SlotTaken, Taken
 from walewright.trade.fabrics import ChartArea, FabricSide
@@ -62,6 +62,8 @@ class SizedRun:
     origin: Origin
     across: bool = False
     """The one change, at `from_row` (= `to_row`), is loops hung back evenly over the whole width, not shaping at the edge."""
+    half_gaps: bool = False
+    """Of such a one: there is half a gap at each end."""
     lines: tuple[SizedLine, ...] = ()
     """Of the way "inside", from the centre outwards: a move takes or gives a stitch along each, a smaller one along the first."""
 

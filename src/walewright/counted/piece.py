@@ -7,10 +7,11 @@ meets another of a different gauge. The stitches of a panel are as wide as its o
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from walewright.counted.model import SizedPiece, SizedZone
+from walewright.counted.stretches import EdgeStretch
 from walewright.design.model import Design, Fabric, Piece
 
 
@@ -48,6 +49,8 @@ class CountedPiece:
     sized: SizedPiece
     layers: tuple[Layer, ...]
     panels: tuple[Panel, ...]
+    measured: dict[str, tuple[EdgeStretch, ...]] = field(default_factory=dict, compare=False, repr=False)
+    """The stretches of edges that have been asked for, by the edge's name: each is measured once."""
 
     # ------------------------------------------------------------- fabric and yarn
 

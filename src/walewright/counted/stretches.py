@@ -1,29 +1,33 @@
-"""Stretches of rows of a counted piece that are worked again and again, or without some of its needles."""
+"""What lies along an edge, and along each part of it."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from walewright.design.model import Origin
+from walewright.trade.sides import EdgePart
 
 
 @dataclass(frozen=True, slots=True)
-class SizedNeedlesOut:
-    """Needles `slots`, rising, are out of work from `from_row` to `to_row`. `every`: each so many further on than the one before;
-    0: they are named one by one."""
+class EdgeLength:
+    """What lies along an edge: rows, stitches and centimetres."""
 
-    from_row: int
-    to_row: int
-    slots: tuple[int, ...]
-    every: int
-    origin: Origin
+    rows: int
+    stitches: int
+    cm: float
+
+    def __add__(self, other: EdgeLength) -> EdgeLength:
+        """Both, one after the other."""
+        return EdgeLength(self.rows + other.rows, self.stitches + other.stitches, self.cm + other.cm)
+
+
+NOTHING = EdgeLength(0, 0, 0.0)
 
 
 @dataclass(frozen=True, slots=True)
-class SizedRepeat:
-    """Rows `from_row`..`to_row` are worked `times` times in all."""
+class EdgeStretch:
+    """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
+    take something up, from below or from the left."""
 
-    from_row: int
-    to_row: int
-    times: int
-    origin: Origin
+    part: EdgePart
+    length: EdgeLength
+    points: int

@@ -9,7 +9,7 @@ from typing import TypeVar
 from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings, amount, within
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import traced
@@ -118,6 +118,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
         start_most=width.most,
         start_along=along,
         start_facing=begin.facing,
+        start_by_edges=begin.width is None and begin.from_place is None,
         start_origin=Origin(f"piece {node.name}", begin.span),
     )
 
@@ -149,6 +150,7 @@ def _header(node: syntax.PieceBlock, findings: Findings) -> None:
             "not-positive/copies" if node.copies < 1 else "absurd-count/copies",
             (node.span, "knit"),
             notes=("possible",),
+            helps=within(node.copies, 1, MOST_COPIES),
             piece=node.name,
             copies=node.copies,
             most=MOST_COPIES,

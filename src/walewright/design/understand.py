@@ -40,6 +40,7 @@ from walewright.design.used.edition import edition, given
 from walewright.design.used.idle import look_into
 from walewright.design.used.idle_places import tell_idle_places
 from walewright.design.used.needed import needed, photograph
+from walewright.design.used.shared import only_definitions
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
@@ -54,6 +55,7 @@ StatementKind = TypeVar("StatementKind", bound=syntax.Node)
 TOP_LEVEL = (
     syntax.Broken
     | syntax.ChoiceLine
+    | syntax.UseFrom
     | syntax.TextLine
     | syntax.PatternBlock
     | syntax.Sizes
@@ -89,6 +91,8 @@ def understand(
     author's.
     """
     lost = tuple(broken(tree.statements))
+    if only_definitions(tree):
+        return None, _definitions(tree, shipped, changes, shapes, lost)
     findings = Findings(lost)
     offered = choices(tree, changes, findings)
     if offered is None:
@@ -123,6 +127,16 @@ def _understood(
     tell_unused(tree, found, findings)
     tell_idle_places(whole, design, findings)
     return with_what_is_used(design, found), findings.all()
+
+
+def _definitions(
+    tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock], lost: tuple[syntax.Broken, ...]
+) -> tuple[Diagnostic, ...]:
+    """What there is to say of definitions by themselves. A name that they do not have is one of whoever uses them."""
+    findings = Findings(lost)
+    expanded(tree, shapes, sorted(shipped.shapes), findings)
+    _Reading(tree, tree, shipped, changes, findings, uses(tree, tree)).design(lines_lost=True)
+    return tuple(d for d in findings.all() if d.code != "unknown-name")
 
 
 def understand_all(

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model import Origin, PerSize
+from walewright.design.model.credit import Credit
 from walewright.glue.model import Chain
 from walewright.trade.worn import BodyPart, ReachWay
 
@@ -71,7 +72,7 @@ class Ring:
 @dataclass(frozen=True, slots=True)
 class Passing:
     """A part of the body held against an opening: `needed` is the length that lets it through (or, `never`, that of the part
-    itself), `stretched` what the opening comes to. `figure` is the part's size, `source` where that is from."""
+    itself), `stretched` what the opening comes to. `figure` is the part's size, `credit` where that is from."""
 
     name: str
     part: BodyPart
@@ -80,7 +81,7 @@ class Passing:
     stretched: PerSize
     figure: PerSize
     needed: PerSize
-    source: str
+    credit: Credit | None
     origin: Origin
     place: str = ""
     """The opening as an author names it."""

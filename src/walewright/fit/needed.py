@@ -27,7 +27,10 @@ def needed(design: Design, glued: Glued, walkers: Sequence[Walker]) -> tuple[tup
 
 def _for_buttonholes(design: Design, glued: Glued, one: Needed) -> PerSize:
     """One for each; a band is knitted once on each of its lines, and the copies of a piece are counted already."""
-    bands = {band.name for band in design.bands}
-    times = [len(glued.lines_of(owner)) if owner in bands else 1 for owner, _ in one.holes]
+    first: dict[str, str] = {}
+    for band in design.bands:
+        # Of a band that is knitted in parts each has a line on each copy.
+        first.setdefault(band.part_of or band.name, band.name)
+    times = [len(glued.lines_of(first[owner])) if owner in first else 1 for owner, _ in one.holes]
     counts = [[n * k for n in counts] for k, (_, counts) in zip(times, one.holes, strict=True)]
     return tuple(float(sum(of_size)) for of_size in zip(*counts, strict=True))

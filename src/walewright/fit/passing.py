@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.model import Design, Measurement, Passage
+from walewright.design.model.credit import Credit
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
@@ -88,7 +89,7 @@ def _by_itself(design: Design, ring: Ring, part: BodyPart, known: tuple[Measurem
     band = next((b for b in design.bands if b.name == at.owner), None)
     origin = band.origin if band is not None else design.piece(at.owner).origin
     place = at.owner if band is not None else f"{at.owner} {at.edge.replace(' ', '_')}"
-    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.source, origin, place)
+    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.credit, origin, place)
 
 
 def name_of(ring: Ring) -> str:
@@ -106,9 +107,10 @@ def _edges(glued: Glued, passage: Passage) -> Chain:
 
 def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: Chain, ring: Ring | None) -> Passing | Diagnostic:
     known = figure(design, passage.part)
-    values, own, source = passage.figure, True, ""
+    values, own = passage.figure, True
+    credit: Credit | None = None
     if not values and known is not None:
-        values, own, source = known[0].values, known[1], known[0].source
+        values, own, credit = known[0].values, known[1], known[0].credit
     if not values:
         place = passage.origin.span, "passes"
         return diagnosed("nothing-to-measure/size-unknown", place, helps=("write-it",), part=passage.part)
@@ -127,7 +129,7 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
         stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
     more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
     return Passing(
-        passage.place, passage.part, passage.never, relaxed, stretched, values, more, source, passage.origin, passage.place
+        passage.place, passage.part, passage.never, relaxed, stretched, values, more, credit, passage.origin, passage.place
     )
 
 
@@ -146,27 +148,33 @@ def _length(design: Design, walker: Walker, edges: Chain, ring: Ring | None) -> 
 
 
 def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tuple[Chain, float] | None:
-    """The edges of a ring from the one lapped edge to the other, by way of `edges`, and how far they lap. Ends of strips lie upon
-    each other there."""
+    """What is left of a ring with the laps closed on the way along `edges`, and how far they lap in all: at a lapped edge it goes
+    on behind the edge that lies upon it. Ends of strips that lap lie in it, those of other bands stand across it. None without a
+    lap."""
+    partner: dict[int, int] = {}
+    width: dict[int, float] = {}
     for lap in design.laps:
-        at = [_last(ring, edges, lap.over, back=True), _last(ring, edges, lap.over, back=False)]
-        under = [_last(ring, edges, lap.under, back=True), _last(ring, edges, lap.under, back=False)]
+        over, under = (next((i for i, at in enumerate(ring) if _is(at, place)), None) for place in (lap.over, lap.under))
         overlap = lap.width[cloth.size] if lap.width else narrower(cloth, lap)
-        if None in (*at, *under) or overlap is None:
+        if over is None or under is None or overlap is None:
             continue
-        begin = max(x for x in (at[0], under[0]) if x is not None)
-        end = min(x for x in (at[1], under[1]) if x is not None)
-        turned = ring * 3
-        return tuple(p for p in turned[begin + 1 : end] if p.edge not in STRIPS), overlap
-    return None
-
-
-def _last(ring: Chain, edges: Chain, place: tuple[str, str], back: bool) -> int | None:
-    """In the ring laid down three times, where a lapped edge stands next before (`back`) or behind the edges in the middle one."""
-    turned = ring * 3
-    first = len(ring) + ring.index(edges[0])
-    steps = range(first, first - len(ring), -1) if back else range(first, first + len(ring))
-    return next((i for i in steps if _is(turned[i], place)), None)
+        partner |= {over: under, under: over}
+        width |= {over: overlap, under: overlap}
+    first = ring.index(edges[0])
+    at, left, overlaps, lapped = first, list[Place](), 0.0, set[str]()
+    for _ in range(len(ring)):
+        if at in partner:
+            overlaps += width[at]
+            lapped |= {ring[at].owner, ring[partner[at]].owner}
+            at = partner[at]
+        else:
+            left.append(ring[at])
+        at = (at + 1) % len(ring)
+        if at == first:
+            break
+    if not lapped:
+        return None
+    return tuple(p for p in left if p.edge not in STRIPS or p.owner in lapped), overlaps
 
 
 def _is(at: Place, place: tuple[str, str]) -> bool:
@@ -185,7 +193,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         return
     sizes = tuple(design.sizes[i] for i in bad)
     rows = tuple(_row(design, passing, i) for i in bad)
-    source = (said("source", source=_credited(passing.source)),) if passing.source else ()
+    source = (said("source", credit=credited(passing.credit)),) if passing.credit is not None else ()
     only = () if len(bad) == len(design.sizes) else sizes
     if passing.never:
         yield diagnosed(
@@ -207,7 +215,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         severity=Severity.ERROR if child else Severity.WARNING,
         sizes=only,
         part=passing.part,
-        opening=passing.name if passing.name in ROLES else said("opening-at", name=passing.name),
+        opening=said("role", role=passing.name) if passing.name in ROLES else said("opening-at", name=passing.name),
         place=passing.place,
     )
 
@@ -216,9 +224,9 @@ ROLES = ("neck", "cuff", "waist", "leg")
 """Openings that are called by what they are."""
 
 
-def _credited(source: str) -> str:
-    """A table's credit without its first word, which the note has."""
-    return source.removeprefix("Source: ")
+def credited(credit: Credit) -> Said:
+    """Where a row's figures are from, to be told."""
+    return said("credit", published=credit.published, recalled=credit.recalled, own=credit.own)
 
 
 def _row(design: Design, passing: Passing, i: int) -> Said:

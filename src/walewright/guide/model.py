@@ -13,6 +13,7 @@ from walewright.counted.model import MeasureKey
 from walewright.guide.numbers import SizedFigure, unmarked
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
+from walewright.trade.edge_names import OWN_EDGES, part_of_edge
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +64,14 @@ class Guide:
     def needles(self, first: str, last: str) -> str:
         """ "L 20 to R 20"."""
         return self.say("from-to", first=first, last=last)
+
+    def edge(self, name: str) -> str:
+        """An edge as words: the name that its author gave it, or the trade's own, and which part of it."""
+        of = part_of_edge(name)
+        own = self.say(f"edge/{of.name}") if of.name in OWN_EDGES else of.name.replace("_", " ")
+        if of.upper:
+            return self.say("edge/of-upper", edge=own)
+        return own if of.part == "whole" else self.say(f"edge/of-{of.part}", edge=own)
 
     def measure(self, key: MeasureKey) -> str:
         """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""

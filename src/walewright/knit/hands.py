@@ -221,7 +221,8 @@ def _return_some(s: State, step: st.ReturnSome) -> Done:
 def spread_counts(step: st.SpreadEvenly) -> tuple[int, ...]:
     """The loops that each of the needles `first`..`last` gets."""
     changed = 2 if step.changed == "two together" else 0
-    counts = ((1,) * step.singles + (changed,)) * step.runs + ((1,) * step.more_singles + (changed,)) * step.more_runs
+    counts = ((1,) * step.first_singles + (changed,)) * step.first_runs
+    counts += ((1,) * step.singles + (changed,)) * step.runs + ((1,) * step.more_singles + (changed,)) * step.more_runs
     return counts + (1,) * (step.stitches - len(counts))
 
 

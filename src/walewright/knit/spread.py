@@ -19,7 +19,8 @@ def spread_groups(sized: SizedPiece) -> Iterator[Group]:
         first = -sized.start_left - moved(sized.left[:number])
         last = sized.start - sized.start_left - 1 + moved(sized.right[:number])
         outwards = sum(by for _, by in run.changes()), sum(by for _, by in sized.right[number].changes())
-        step = spread_evenly(last - first + 1, first - outwards[0], last + outwards[1], run.origin.path)
+        how = with_half_gaps if run.half_gaps else spread_evenly
+        step = how(last - first + 1, first - outwards[0], last + outwards[1], run.origin.path)
         if step is not None:
             yield alone(("across", number), Move(run.from_row, Rank.SPREAD, step))
 
@@ -36,3 +37,17 @@ def spread_evenly(loops: int, first: int, last: int, origin: str) -> st.SpreadEv
     if wider == 0:
         return st.SpreadEvenly(first, last, needles, what, least, changed, least, 0, origin=origin)
     return st.SpreadEvenly(first, last, needles, what, least + 1, wider, least, changed - wider, origin=origin)
+
+
+def with_half_gaps(loops: int, first: int, last: int, origin: str) -> st.SpreadEvenly | None:
+    """The same, but that the first changed needle and the last one are half as far from the ends as from each other: as many
+    gaps as there are changes, one of them in two halves, the smaller half first. The wider gaps are the first of those between."""
+    needles = last - first + 1
+    changed = abs(needles - loops)
+    if changed == 0:
+        return None
+    gap, wider = divmod(needles - changed, changed)
+    what: SpreadChange = "two together" if needles < loops else "an empty needle"
+    rounds = [(gap + 1, wider), (gap, changed - 1 - wider)]
+    (singles, runs), (more_singles, more_runs) = sorted(rounds, key=lambda of: of[1] == 0)
+    return st.SpreadEvenly(first, last, needles, what, singles, runs, more_singles, more_runs, gap // 2, 1, origin=origin)

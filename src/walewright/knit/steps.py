@@ -200,7 +200,8 @@ class ReturnSome(Step):
 class SpreadEvenly(Step):
     """Take the stitches of the part in work off on waste yarn and hang them back on needles `first`..`last` (`stitches` of
     them): `runs` times over (1 loop on each of `singles` needles, then `changed` on the next), and the same with the `more_`
-    numbers; what is left, 1 loop a needle. `changed` "two together" or "an empty needle"."""
+    numbers; what is left, 1 loop a needle. `changed` "two together" or "an empty needle". Before all that, `first_runs` times
+    (never or once) the same with `first_singles`: half a gap."""
 
     first: int
     last: int
@@ -210,6 +211,14 @@ class SpreadEvenly(Step):
     runs: int
     more_singles: int
     more_runs: int
+    first_singles: int = 0
+    first_runs: int = 0
+
+    @property
+    def left(self) -> int:
+        """Needles that get one loop each after the last changed one."""
+        rounds = ((self.first_singles, self.first_runs), (self.singles, self.runs), (self.more_singles, self.more_runs))
+        return self.stitches - sum((singles + 1) * runs for singles, runs in rounds)
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,11 +14,13 @@ from walewright.plan.page import for_the_page
 from walewright.plan.regraded import regraded
 from walewright.plan.shapes import Json, cm
 from walewright.plan.worn import worn
+from walewright.proof.model import AsInFabric, FromLoops, OneLength, Reckoning, SewnEdge
 
 if TYPE_CHECKING:
     from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
     from walewright.design.model import Design, Fabric, Measurement, Yarn
     from walewright.design.model import MachineProfile as Bed
+    from walewright.design.model.credit import Credit
     from walewright.knit.operations import Work
     from walewright.pipeline import Outcome
     from walewright.proof.model import BobbinUse, FloatFound, JoinProof, Measure, PieceProof, SizeProof, YarnUse
@@ -56,6 +58,7 @@ def plan_json(outcome: Outcome) -> Json:
             {"name": c.name, "alternatives": list(c.alternatives), "alternative": c.alternative, "chosen": c.chosen}
             for c in design.choices
         ],
+        "files": list(outcome.files),
         "regraded": regraded(design),
         "sizes": [
             _size(design, garment, work, proof)
@@ -118,9 +121,15 @@ def _measurement(measurement: Measurement, sizes: tuple[str, ...]) -> Json:
         "name": measurement.name,
         "to_fit": measurement.to_fit,
         "about": measurement.about,
-        "source": measurement.source,
+        "credit": _credit(measurement.credit),
         "cm": {size: cm(value) for size, value in zip(sizes, measurement.values, strict=True)},
     }
+
+
+def _credit(credit: Credit | None) -> Json | None:
+    if credit is None:
+        return None
+    return {"published": list(credit.published), "recalled": credit.recalled, "own": list(credit.own)}
 
 
 def _size(design: Design, garment: SizedGarment, work: Work, proof: SizeProof) -> Json:
@@ -214,16 +223,16 @@ def task_json(task: Block | Join) -> Json:
         "rows": task.rows,
         "one_mm": task.one_mm,
         "other_mm": task.other_mm,
+        **({"ratio": list(task.ratio)} if any(task.ratio) else {}),
     }
 
 
 def _proven_join(design: Design, join: JoinProof) -> Json:
     of = design.joins[join.join]
     return {
-        "text": join.text,
         "times": join.times,
-        "one": [{"piece": e.piece, "edge": e.edge} for e in of.one],
-        "other": [{"piece": e.piece, "edge": e.edge} for e in of.other],
+        "one": [_sewn(e) for e in join.one],
+        "other": [_sewn(e) for e in join.other],
         "one_rows": join.one_rows,
         "other_rows": join.other_rows,
         "one_cm": cm(join.one_cm),
@@ -233,6 +242,20 @@ def _proven_join(design: Design, join: JoinProof) -> Json:
         "way": join.way,
         "matching": of.matching,
     }
+
+
+def _sewn(edge: SewnEdge) -> Json:
+    return {"piece": edge.piece, "edge": edge.edge, **({"copy": edge.copy} if edge.copy else {})}
+
+
+def _reckoned(way: Reckoning) -> Json:
+    match way:
+        case FromLoops():
+            return {"by": [{"from": source, "fabrics": list(fabrics)} for source, fabrics in way.known], "spare": cm(way.spare)}
+        case AsInFabric():
+            return {"as_in_fabric": way.fabric, "as_thick_as": way.label}
+        case OneLength():
+            return {"length_cm": way.cm, "ends_cm": way.ends_cm, "times": way.times}
 
 
 def _use(use: YarnUse) -> Json:
@@ -246,7 +269,7 @@ def _use(use: YarnUse) -> Json:
         "swatch_grams": cm(use.swatch_grams),
         "reserve_grams": cm(use.reserve_grams),
         "balls": use.balls,
-        "way": use.way,
+        "reckoned": _reckoned(use.way),
         "error": cm(use.error),
     }
 

@@ -9,6 +9,7 @@ from walewright.counted.model import SizedChart, SizedGarment, SizedJoin, SizedP
 from walewright.counted.needles import moved_in
 from walewright.design.model import Chart, Design, EdgeName
 from walewright.proof.told import Told
+from walewright.report.said import Fact, said
 from walewright.trade.sides import EdgeSide
 
 
@@ -17,23 +18,25 @@ def charts(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Told:
     for placed in sized.charts:
         chart = design.chart(placed.chart)
         row = sized.counter(placed.from_row) + 1
-        where = f"row {row}, under the chart {placed.chart}"
+        where: dict[str, Fact] = {"row": row, "chart": placed.chart}
         extent = fabric.extent_at(row)
         if extent is None:
-            yield f"{where}: rows", 1, 0
+            yield said("at/chart-rows", **where), 1, 0
             continue
         columns = _columns(chart, placed)
         if placed.area == "whole":
             least, most = _with_moves(placed.first, _inwards(sized, "left", placed.from_row))
-            yield f"{where}: its first needle by number", min(max(least, extent[0] + placed.edge), most), extent[0] + placed.edge
+            found = extent[0] + placed.edge
+            yield said("at/chart-first", **where), min(max(least, found), most), found
             least, most = _with_moves(placed.last, -_inwards(sized, "right", placed.from_row))
-            yield f"{where}: its last needle by number", min(max(least, extent[1] - placed.edge), most), extent[1] - placed.edge
+            found = extent[1] - placed.edge
+            yield said("at/chart-last", **where), min(max(least, found), most), found
             if design.fabric(placed.fabric).fit == "whole":
-                yield f"{where}: stitches", 2 * placed.edge + columns, extent[1] - extent[0] + 1
+                yield said("at/chart-stitches", **where), 2 * placed.edge + columns, extent[1] - extent[0] + 1
         else:
-            yield f"{where}: needles", columns, placed.stitches
+            yield said("at/chart-needles", **where), columns, placed.stitches
             inside = max(0, min(placed.last, extent[1]) - max(placed.first, extent[0]) + 1)
-            yield f"{where}: needles in work", columns, inside
+            yield said("at/chart-in-work", **where), columns, inside
 
 
 def _with_moves(slot: int, by: int) -> tuple[int, int]:
@@ -70,19 +73,19 @@ def _match(design: Design, garment: SizedGarment, one: EdgeName, other: EdgeName
     if one.piece not in sized or other.piece not in sized:
         return
     here, there = (_wholes(sized[e.piece]) for e in (one, other))
-    where = f"the seam of {one.piece} {one.edge} and {other.piece} {other.edge}"
-    yield f"{where}: charts along it", len(here), len(there)
+    where: dict[str, Fact] = {"one": one.piece, "one_edge": one.edge, "other": other.piece, "other_edge": other.edge}
+    yield said("at/seam-charts", **where), len(here), len(there)
     for a, b in zip(here, there, strict=False):
         rows = (*(sized[e.piece].counter(c.from_row) + 1 for e, c in ((one, a), (other, b))),)
-        yield f"{where}: first row of {a.chart}", rows[0], rows[1] if a.chart == b.chart else -1
+        yield said("at/seam-first-row", **where, chart=a.chart), rows[0], rows[1] if a.chart == b.chart else -1
         repeat = design.chart(a.chart).repeat
         ends = _phases(fabrics[one.piece], a, rows[0], repeat), _phases(fabrics[other.piece], b, rows[1], repeat)
         if ends[0] is None or ends[1] is None:
-            yield f"{where}: rows of {a.chart}", 1, 0
+            yield said("at/seam-rows", **where, chart=a.chart), 1, 0
             continue
         # Round the body the right edge of one piece meets the left edge of the other, and the other way about.
-        yield f"{where}: column of {a.chart} left of {other.piece}", (ends[0][1] + 1) % repeat, ends[1][0]
-        yield f"{where}: column of {a.chart} left of {one.piece}", (ends[1][1] + 1) % repeat, ends[0][0]
+        yield said("at/seam-column", **where, chart=a.chart, piece=other.piece), (ends[0][1] + 1) % repeat, ends[1][0]
+        yield said("at/seam-column", **where, chart=a.chart, piece=one.piece), (ends[1][1] + 1) % repeat, ends[0][0]
 
 
 def _wholes(sized: SizedPiece) -> tuple[SizedChart, ...]:

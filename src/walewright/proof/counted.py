@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.bed import Course, KnitFabric
+from walewright.bed.refusals import slot_of
 from walewright.counted import CountedPiece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
 from walewright.counted.needles import moves
@@ -19,6 +20,7 @@ from walewright.proof.charted import charts
 from walewright.proof.inside import lines
 from walewright.proof.latched import latched
 from walewright.proof.told import Told
+from walewright.report.said import Fact, said
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
@@ -26,8 +28,8 @@ SIDES: tuple[Side, Side] = ("left", "right")
 def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     """(where, counted, knitted) for every width and row of the counts, and all that lies within them."""
     sized = of.sized
-    yield "the start", sized.start, fabric.stitches_at(0)
-    yield "the rows", sized.counter(sized.rows), fabric.rows
+    yield said("at/start"), sized.start, fabric.stitches_at(0)
+    yield said("at/rows"), sized.counter(sized.rows), fabric.rows
     yield from _outer_edges(sized, fabric)
     yield from _no_gaps(sized, fabric)
     for opening in sized.openings:
@@ -73,10 +75,10 @@ def _outer_edges(sized: SizedPiece, fabric: KnitFabric) -> Told:
         for row, counter in rows_once(sized).items():
             end = fabric.outer_end(counter, at)
             if end is None:
-                yield f"row {counter}, {side} edge: rows", 1, 0
+                yield said("at/edge-rows", row=counter, side=side), 1, 0
             else:
                 knitted = _reach(at, end)
-                yield f"row {counter}, {side} of the centre", begin + _near(positions, row, knitted - begin), knitted
+                yield said("at/of-centre", row=counter, side=side), begin + _near(positions, row, knitted - begin), knitted
         for number, run in enumerate(runs):
             counter = sized.counter(run.to_row)
             end = fabric.outer_end(counter, at)
@@ -86,10 +88,10 @@ def _outer_edges(sized: SizedPiece, fabric: KnitFabric) -> Told:
                     continue
                 hung = fabric.hung_back(counter)
                 reached = 0 if hung is None else _reach(at, hung.new[0] if at == "left" else hung.new[1])
-                yield f"row {counter}, hung back {side} of the centre", begin + positions[run.to_row + 1], reached
+                yield said("at/hung-back", row=counter, side=side), begin + positions[run.to_row + 1], reached
             elif end is not None:
                 # At the end of a run all its moves are made, and the next run's are still to come.
-                yield f"row {counter}, {side} of the centre", begin + positions[run.to_row], _reach(at, end)
+                yield said("at/of-centre", row=counter, side=side), begin + positions[run.to_row], _reach(at, end)
 
 
 def _stitches_across(sized: SizedPiece, number: int) -> int:
@@ -110,7 +112,7 @@ def _no_gaps(sized: SizedPiece, fabric: KnitFabric) -> Told:
         made = fabric.stitches_in(course) if charted else course.count
         wide = course.last - course.first + 1 - len(rests.get(course.counter, ()))
         if made != wide:
-            yield f"row {course.counter}, from its first to its last stitch", wide, made
+            yield said("at/within-row", row=course.counter), wide, made
 
 
 def _out(sized: SizedPiece, fabric: KnitFabric) -> Told:
@@ -118,9 +120,9 @@ def _out(sized: SizedPiece, fabric: KnitFabric) -> Told:
     for out in sized.needles_out:
         rows = range(sized.counter(out.from_row) + 1, sized.counter(out.to_row) + 1)
         on = sum(fabric.slots[x] in out.slots for row in rows for c in fabric.passes(row) for x in _of_row(c))
-        yield f"rows {rows.start} to {rows.stop - 1}, stitches on needles out of work", 0, on
+        yield said("at/needles-out", first=rows.start, last=rows.stop - 1), 0, on
         back = sum(fabric.slots[x] in out.slots for c in fabric.passes(rows.stop) for x in _of_row(c))
-        yield f"row {rows.stop}, stitches on needles that have come back", len(out.slots), back
+        yield said("at/needles-back", row=rows.stop), len(out.slots), back
 
 
 def _of_row(course: Course) -> range:
@@ -144,24 +146,24 @@ def _opening(sized: SizedPiece, opening: SizedOpening, fabric: KnitFabric) -> To
         positions = _positions(opening.edge(side), to_row)
         for row in range(opening.row + 1, to_row + 1):
             end = fabric.inner_end(sized.counter(row), side)
-            where = f"{opening.name}, {part} part, row {sized.counter(row)}"
+            where: dict[str, Fact] = {"opening": opening.name, "part": part, "row": sized.counter(row)}
             if end is None:
-                yield f"{where}: rows", 1, 0
+                yield said("at/part-rows", **where), 1, 0
                 continue
             moved = (end - begin) * away
             exact = row == to_row
             near = positions[row] if exact else _near(positions, row, moved)
-            yield f"{where}: last needle by number", begin + away * near, end
+            yield said("at/part-last", **where), begin + away * near, end
     for row in (opening.row, to_row + 1):
         parts = 2 if fabric.inner_end(sized.counter(row), "left") is not None else 1
-        yield f"{opening.name}, row {sized.counter(row)}: parts", 1, parts
+        yield said("at/parts", opening=opening.name, row=sized.counter(row)), 1, parts
     gap = gap_at(fabric, sized.counter(to_row))
-    yield f"the {opening.name}", opening.width, -1 if gap is None else gap
+    yield said("at/opening", opening=opening.name), opening.width, -1 if gap is None else gap
     centre = sum(e.count for e in fabric.edge(f"{opening.name} centre") if e.live == (opening.taken == "waste"))
-    yield f"the {opening.name}, stitches taken at its start", opening.flat, centre
+    yield said("at/opening-start", opening=opening.name), opening.flat, centre
     if opening.rejoins:
         above = sum(edge.count for edge in fabric.edge(f"{opening.name} upper"))
-        yield f"the {opening.name}, stitches cast on above it", opening.width, above
+        yield said("at/opening-above", opening=opening.name), opening.width, above
 
 
 def _slot(sized: SizedPiece, slot: SizedSlot, fabric: KnitFabric) -> Told:
@@ -171,21 +173,21 @@ def _slot(sized: SizedPiece, slot: SizedSlot, fabric: KnitFabric) -> Told:
 def hole(slot: SizedSlot, counter: int, fabric: KnitFabric) -> Told:
     """Of a slot, a buttonhole or an eyelet that is made when the counter reads so."""
     needles = slot.stitches
-    where = f"the {slot.name}, needles {slot.first} to {slot.last} at row {counter}"
+    where: dict[str, Fact] = {"slot": slot.name, "first": slot_of(slot.first), "last": slot_of(slot.last), "row": counter}
     if slot.taken == "eyelet":
         bars = sum(1 for bar in fabric.bars if (bar.counter, bar.slot) == (counter + 1, slot.first))
-        yield f"{where}: empty needles", 1, bars
+        yield said("at/slot-empty", **where), 1, bars
         return
-    yield f"{where}: stitches cast on again", needles, _cast_on_again(fabric, counter, slot)
+    yield said("at/slot-cast-on", **where), needles, _cast_on_again(fabric, counter, slot)
     if slot.taken == "waste":
         lower = [fabric.slots[point[0]] for edge in fabric.edge(slot.name) if edge.live for point in edge.points]
         placed = sum(1 for at, wanted in zip(lower, range(slot.first, slot.last + 1), strict=False) if at == wanted)
-        yield f"{where}: stitches on waste yarn", needles, placed if len(lower) == needles else len(lower)
+        yield said("at/slot-on-waste", **where), needles, placed if len(lower) == needles else len(lower)
         rows = {fabric.course_of(point[0]).counter for edge in fabric.edge(slot.name) for point in edge.points}
-        yield f"{where}: row", counter, max(rows, default=-1)
+        yield said("at/slot-row", **where), counter, max(rows, default=-1)
     else:
         closed = sum(course.count for course in _worked(fabric, counter, slot) if course.kind == "close")
-        yield f"{where}: stitches closed", needles, closed
+        yield said("at/slot-closed", **where), needles, closed
 
 
 def cast_on_again(sized: SizedPiece, slot: SizedSlot, fabric: KnitFabric) -> int:
@@ -231,8 +233,8 @@ def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
 
 
 def _held(wedge: SizedWedge, fabric: KnitFabric, side: Side, after: int, to: int, late_groups: int) -> Told:
-    where = f"{wedge.name}, {side} edge, rows {after + 1} to {to}"
-    yield f"{where}: rows that reach the edge", 1 if late_groups else 2, fabric.edge_rows(side, after, to)
+    where: dict[str, Fact] = {"wedge": wedge.name, "side": side, "first": after + 1, "last": to}
+    yield said("at/wedge-reach", **where), 1 if late_groups else 2, fabric.edge_rows(side, after, to)
     at = fabric.outer_end(after + 1, side)
     if at is None or at != fabric.outer_end(to, side):
         return
@@ -241,9 +243,9 @@ def _held(wedge: SizedWedge, fabric: KnitFabric, side: Side, after: int, to: int
     for number, (group, usual) in enumerate(knits):
         rows = usual - (number <= late_groups and late_groups > 0)
         knitted = [fabric.rows_in_wale(at + inwards * i, after, to) for i in range(group)]
-        yield f"{where}: rows of the {group} stitches from needle {at}", rows * group, sum(knitted)
+        yield said("at/wedge-group", **where, stitches=group, needle=slot_of(at)), rows * group, sum(knitted)
         if knitted and min(knitted) != max(knitted):
-            yield f"{where}: fewest rows of those stitches", rows, min(knitted)
+            yield said("at/wedge-fewest", **where), rows, min(knitted)
         at += inwards * group
 
 
@@ -256,7 +258,7 @@ def _fabrics(of: CountedPiece, fabric: KnitFabric) -> Told:
     for row, counter in rows_once(of.sized).items():
         yarns, tension = of.yarns(row), of.fabric(row).tension
         wrong += any(c.yarn not in yarns or c.tension != tension for c in fabric.passes(counter))
-    yield "rows in another yarn or tension than their fabric's", 0, wrong
+    yield said("at/other-yarn"), 0, wrong
     for rib in ribs(of):
         for course in fabric.passes(of.sized.counter(rib.high)) if rib.zone is not None else ():
             wales = {slot for slot in range(course.first + 1, course.last) if rib.has(slot)}
@@ -265,5 +267,5 @@ def _fabrics(of: CountedPiece, fabric: KnitFabric) -> Told:
                 for loop in range(course.first_loop, course.first_loop + course.count)
                 if fabric.faces[loop] and rib.over(fabric.slots[loop])
             }
-            where = f"row {course.counter}, wales latched up for the {rib.fabric.name}"
+            where = said("at/latched-wales", row=course.counter, fabric=rib.fabric.name)
             yield where, len(wales), len(wales & latched_up) - len(latched_up - wales)

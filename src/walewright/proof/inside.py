@@ -7,20 +7,22 @@ from collections.abc import Iterator
 
 from walewright.bed import KnitFabric
 from walewright.bed.loops import LoopKind
+from walewright.bed.refusals import slot_of
 from walewright.counted import inside
 from walewright.counted.inside import InsideMove
 from walewright.counted.model import SizedPiece
-from walewright.knit.operations import needle
 from walewright.proof.told import Told
+from walewright.report.said import said
 
 
 def lines(sized: SizedPiece, fabric: KnitFabric) -> Told:
     """(where, counted, knitted) for every stitch lost or gained along a line."""
     for move in inside.moves(sized):
         counter = sized.counter(move.row) + 1
-        what = "lost" if move.by < 0 else "gained"
         found = any(_there(fabric, loop, move) for loop in _loops(fabric, counter, move.slot))
-        yield f"row {counter}, stitch {what} at needle {needle(move.slot)}", 1, int(found)
+        at = slot_of(move.slot)
+        where = said("at/lost", row=counter, needle=at) if move.by < 0 else said("at/gained", row=counter, needle=at)
+        yield where, 1, int(found)
 
 
 def _loops(fabric: KnitFabric, counter: int, slot: int) -> Iterator[int]:

@@ -10,6 +10,7 @@ from walewright.counted import CountedPiece
 from walewright.counted.ribs import LatchedRib, ribs
 from walewright.design.model import Design
 from walewright.proof.told import Told
+from walewright.report.said import said
 
 
 def deepest(design: Design, fabric: KnitFabric) -> Told:
@@ -17,14 +18,14 @@ def deepest(design: Design, fabric: KnitFabric) -> Told:
     most = design.machine.stage[1]
     found = max((rows for *_, rows in fabric.latched), default=0)
     if found:
-        yield "rows of a column latched up at once", min(found, most), found
+        yield said("at/latched-at-once"), min(found, most), found
 
 
 def latched(of: CountedPiece, fabric: KnitFabric) -> Told:
     """Of each rib in the piece, row by row."""
     for rib in ribs(of):
         rows = range(of.sized.counter(rib.low) + 1, of.sized.counter(rib.high) + 1)
-        where = f"rows {rows[0]} to {rows[-1]}, stitches latched up for the {rib.fabric.name}"
+        where = said("at/latched-rows", first=rows[0], last=rows[-1], fabric=rib.fabric.name)
         yield where, *columns(fabric, rows, rib)
 
 

@@ -35,11 +35,22 @@ class PieceProof:
 
 
 @dataclass(frozen=True, slots=True)
-class JoinProof:
-    """`text` "back side to front side"; rows are None where the edge does not run along rows. `longer_cm` and `way`: as asked.
-    `join` numbers the join of the design, `times` its seams that are so."""
+class SewnEdge:
+    """An edge in a seam; `copy` is 0 where all copies of the piece are meant, or there is one."""
 
-    text: str
+    piece: str
+    edge: str
+    copy: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class JoinProof:
+    """The edges of both sides in order, the other side's empty where one edge is closed upon itself; rows are None where the edge
+    does not run along rows. `longer_cm` and `way`: as asked. `join` numbers the join of the design, `times` its seams that are so.
+    """
+
+    one: tuple[SewnEdge, ...]
+    other: tuple[SewnEdge, ...]
     one_rows: int | None
     other_rows: int | None
     one_cm: float
@@ -51,27 +62,60 @@ class JoinProof:
     times: int = 1
 
 
+LoopSource = Literal["weighed", "measured", "estimated"]
+"""How the length of yarn in a stitch is known: from the weight of the swatch, from a measured length, or from the density."""
+
+
+@dataclass(frozen=True, slots=True)
+class FromLoops:
+    """Yarn of the garment, reckoned by the loops that were knitted. `known`: the sources of a stitch's length, the surest first,
+    and the fabrics of each; no fabrics where it is that of all. `spare` is added for ends, as a share."""
+
+    known: tuple[tuple[LoopSource, tuple[str, ...]], ...]
+    spare: float
+
+
+@dataclass(frozen=True, slots=True)
+class AsInFabric:
+    """Waste yarn: in loops as long as those of the `fabric`, as thick as the yarn `label`."""
+
+    fabric: str
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class OneLength:
+    """Ravel cord: one length, with so much at each end to pull at, used so many times."""
+
+    cm: int
+    ends_cm: int
+    times: int
+
+
+YarnKind = Literal["yarn", "waste", "ravel"]
+
+Reckoning = FromLoops | AsInFabric | OneLength
+
+
 @dataclass(frozen=True, slots=True)
 class YarnUse:
-    """Yarn for one size; `way` says how it was reckoned and how far to trust it. `grams` and `metres` are all of it: what the
-    garment takes with seams and tails, the swatches, and a reserve on both."""
+    """Yarn for one size; `way` is how it was reckoned. Waste yarn and ravel cord have no `label`. `grams` and `metres` are all of
+    it: what the garment takes with seams and tails, the swatches, and a reserve on both."""
 
     yarn: str
     label: str
     metres: float
     grams: float
     balls: int
-    way: str
+    way: Reckoning
     error: float = 0.0
     """How far off it may be, as a share."""
-    kind: Literal["yarn", "waste", "ravel"] = "yarn"
+    kind: YarnKind = "yarn"
     """"yarn" (of the garment), "waste" or "ravel"."""
     garment_grams: float = 0.0
     swatch_grams: float = 0.0
     reserve_grams: float = 0.0
     """What `grams` is made of; of waste yarn and ravel cord 0."""
-    error_told: bool = False
-    """Whether `way` names the error as well."""
 
 
 @dataclass(frozen=True, slots=True)

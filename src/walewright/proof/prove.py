@@ -23,7 +23,7 @@ from walewright.proof.latched import deepest
 from walewright.proof.measures import measures
 from walewright.proof.model import JoinProof, PieceProof, Proof, SizeProof
 from walewright.proof.pictures import pictures
-from walewright.proof.seams import pairs, seam_proofs, spoken, unlike
+from walewright.proof.seams import pairs, seam_proofs, sewn, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.yarn import yarn_uses
@@ -83,7 +83,7 @@ def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResu
             helps=("fault-of-the-plan",),
             sizes=(garment.size,),
             block=fault.block,
-            refusal=fault.message,
+            refusal=fault.told,
         )
 
 
@@ -121,7 +121,7 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
                     (design.joins[made.join].origin.span, "joined-here"),
                     helps=("fault-of-the-plan",),
                     sizes=(garment.size,),
-                    side=spoken(side),
+                    side=tuple(said("edge-and-copy", piece=e.piece, edge=e.edge, copy=e.copy) for e in sewn(side)),
                     counted=rows,
                     knitted=found.rows,
                 )
@@ -176,7 +176,7 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
         if copies.get(fabric.name) != fabric:
             yield diagnosed(
                 "words-knit-otherwise/fabric",
-                notes=tuple(said("reading-back", block=f.block, refusal=f.message) for f in again.faults),
+                notes=tuple(said("reading-back", block=f.block, refusal=f.told) for f in again.faults),
                 helps=("fault-of-the-words",),
                 sizes=(garment.size,),
                 name=fabric.name,
@@ -184,7 +184,7 @@ def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) 
     yield from _put_together_otherwise(garment, result, again)
     if again.faults and not result.faults:
         for fault in again.faults:
-            yield diagnosed("words-knit-otherwise/stop", sizes=(garment.size,), block=fault.block, refusal=fault.message)
+            yield diagnosed("words-knit-otherwise/stop", sizes=(garment.size,), block=fault.block, refusal=fault.told)
 
 
 def _put_together_otherwise(garment: SizedGarment, result: BedResult, again: BedResult) -> Iterator[Diagnostic]:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from itertools import groupby
 
 from walewright.bed import KnitFabric, seam
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Chain, Glued
-from walewright.proof.model import JoinProof
+from walewright.proof.model import JoinProof, SewnEdge
 from walewright.solve.model import Counts
 
 
@@ -35,11 +36,10 @@ def seam_proofs(
         if join not in apart:
             of = design.joins[join]
             first = _measured(design, glued, garment, fabrics, own[0])
-            yield _named(first, f"{_written(of.one)} to {_written(of.other)}", len(own))
+            yield replace(first, one=_named(of.one), other=_named(of.other), times=len(own))
             continue
         for number in own:
-            seam_text = f"{spoken(glued.seams[number].one)} to {spoken(glued.seams[number].other)}"
-            yield _named(_measured(design, glued, garment, fabrics, number), seam_text, 1)
+            yield _measured(design, glued, garment, fabrics, number)
 
 
 def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, KnitFabric], number: int) -> JoinProof:
@@ -48,7 +48,8 @@ def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapp
     assert one is not None, "the bed has joined these edges"
     assert other is not None, "the bed has joined these edges"
     return JoinProof(
-        "",
+        sewn(made.one),
+        sewn(made.other),
         one.rows or None,
         other.rows or None,
         one.length_cm or 0.0,
@@ -60,20 +61,15 @@ def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapp
     )
 
 
-def _named(proof: JoinProof, text: str, times: int) -> JoinProof:
-    told = (proof.one_rows, proof.other_rows, proof.one_cm, proof.other_cm, proof.easing_cm, proof.longer_cm, proof.way, proof.join)
-    return JoinProof(text, *told, times)
-
-
 def pairs(chain: Chain) -> tuple[tuple[str, str], ...]:
     """(piece, edge) of each place."""
     return tuple((place.owner, place.edge) for place in chain)
 
 
-def spoken(chain: Chain) -> str:
-    """ "front armhole right + back armhole left"."""
-    return " + ".join(f"{p.owner}{f' {p.copy}' if p.copies > 1 else ''} {p.edge}" for p in chain)
+def sewn(chain: Chain) -> tuple[SewnEdge, ...]:
+    """The edges of one side of a seam, from its beginning."""
+    return tuple(SewnEdge(p.owner, p.edge, p.copy if p.copies > 1 else 0) for p in chain)
 
 
-def _written(names: tuple[EdgeName, ...]) -> str:
-    return " + ".join(f"{n.piece} {n.edge}" for n in names)
+def _named(names: tuple[EdgeName, ...]) -> tuple[SewnEdge, ...]:
+    return tuple(SewnEdge(n.piece, n.edge) for n in names)

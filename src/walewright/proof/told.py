@@ -4,5 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-Told = Iterator[tuple[str, int, int]]
+from walewright.report.said import Said
+
+Told = Iterator[tuple[Said, int, int]]
 """(where, counted, knitted)."""

@@ -16,11 +16,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Literal
+from typing import get_args
 
 from walewright.design.model import Design, Yarn
 from walewright.design.model import Fabric as Knit
-from walewright.proof.model import YarnUse
+from walewright.proof.model import AsInFabric, FromLoops, LoopSource, OneLength, YarnUse
 from walewright.proof.plain_knit import KS_DRY, KS_WET, KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally, grams_per_stitch
 from walewright.trade.fabrics import STITCH_KINDS
@@ -46,9 +46,6 @@ RAVEL_ENDS_CM = 40
 
 WEIGHED, MEASURED, PLAIN, OTHER = 0.05, 0.08, 0.15, 0.25
 """How far off a yarn may be that was weighed, measured, estimated for plain knit, estimated for another stitch (from memory)."""
-
-
-LoopSource = Literal["weighed", "measured", "estimated"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,34 +165,17 @@ def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _YarnPart], sewn: f
     way, error = _way(design, yarn, {name: part.whole for name, part in by_fabric.items()})
     metres = grams / yarn.tex * 1000
     parts = (garment, swatches, reserve)
-    return YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error, "yarn", *parts, error_told=True)
+    return YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error, "yarn", *parts)
 
 
-def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[str, float]:
-    """In words, and the error: the mean of the fabrics' errors by what each takes, for at worst they all lie to one side."""
+def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[FromLoops, float]:
+    """And the error: the mean of the fabrics' errors by what each takes, for at worst they all lie to one side."""
     loops = {f.name: _loop(f, yarn.tex) for f in design.fabrics if by_fabric.get(f.name)}
     whole = sum(by_fabric.values())
     error = sum(by_fabric[name] * loop.error for name, loop in loops.items()) / whole if whole else 0.0
-    words = []
-    for way, said in _SAID.items():
-        names = [name for name, loop in loops.items() if loop.way == way]
-        if names:
-            words.append(said if len(names) == len(loops) else f"{_listed(names)} {said}")
-    told = "; ".join(words) or "none is knitted"
-    advice = ": weigh a swatch to know better" if any(loop.way == "estimated" for loop in loops.values()) else ""
-    return f"{told}; swatches, seams and tails included, with {SPARE:.0%} for ends; right to about {error:.0%}{advice}", error
-
-
-def _listed(names: list[str]) -> str:
-    """ "plain, rib and lace"."""
-    return " and ".join([*([", ".join(names[:-1])] if names[1:] else []), names[-1]])
-
-
-_SAID: Mapping[LoopSource, str] = {
-    "weighed": "from the weight of the swatch",
-    "measured": "from the measured length of yarn in a stitch",
-    "estimated": "estimated from the density by the relations of plain knitting",
-}
+    by_source = {source: tuple(name for name, loop in loops.items() if loop.way == source) for source in get_args(LoopSource)}
+    known = tuple((source, () if len(names) == len(loops) else names) for source, names in by_source.items() if names)
+    return FromLoops(known, SPARE), error
 
 
 # ----------------------------------------------------------------- waste yarn and ravel cord
@@ -210,13 +190,9 @@ def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
     if spent.waste:
         metres = spent.waste * cm / 100
         grams = metres * yarn.tex / 1000
-        way = f"in loops as long as those of {main.name}; the weight is that of a yarn as thick as {yarn.label or yarn.name}"
-        found.append(YarnUse("waste", "waste yarn", metres, grams, 0, way, OTHER, "waste"))
+        found.append(YarnUse("waste", "", metres, grams, 0, AsInFabric(main.name, yarn.label or yarn.name), OTHER, "waste"))
     if spent.ravel:
         length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
-        times = len(spent.ravel)
-        way = f"one length of {length} cm, enough for the longest row and {RAVEL_ENDS_CM // 2} cm at each end"
-        if times > 1:
-            way += f"; it is used {times} times, or so many lengths if pieces wait with theirs in"
-        found.append(YarnUse("ravel", "ravel cord", length / 100, 0.0, 0, way, OTHER, "ravel"))
+        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel))
+        found.append(YarnUse("ravel", "", length / 100, 0.0, 0, way, OTHER, "ravel"))
     return tuple(found)

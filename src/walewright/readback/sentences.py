@@ -254,6 +254,9 @@ class _Phrases(Transformer[Token, Any]):
     def row_for_row(self, children: list[Any]) -> Several:
         return Several((children[0], ReadGraded((0,)), ReadGraded((0,))))
 
+    def in_ratio(self, children: list[Any]) -> Several:
+        return Several((*(ReadGraded((0,)),) * 3, ReadGraded((0,)), ReadGraded((0,)), *children))
+
     def lengths(self, children: list[Any]) -> Several:
         return Several((ReadGraded((0,)), *children))
 
@@ -262,7 +265,10 @@ class _Phrases(Transformer[Token, Any]):
         seams = tuple(c for c in told if isinstance(c, tuple))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
-        eased = next((n for n in numbers if len(n) != 3), ())
+        eased = next((n for n in numbers if len(n) < 3), ())
+        ratio = next((n for n in numbers if len(n) > 3), ())
+        if ratio:
+            return ReadPhrase("join_edges", (way, seams, *ratio))
         return ReadPhrase("join_edges", (way, seams, *matched, *eased))
 
     def stretch_of_rows(self, children: list[Any]) -> Several:
@@ -333,11 +339,16 @@ class _Phrases(Transformer[Token, Any]):
         return _figure(token)
 
     def NEEDLE(self, token: Token) -> ReadGraded:
-        return self._graded(token, self._needle)
+        side: Side = "right"
 
-    def _needle(self, name: str) -> int:
-        side: Side = "left" if self._language.left in name.split(" ") else "right"
-        return slot(side, _figure(name))
+        def needle(name: str) -> int:
+            # A number alone is on the side of the one before it.
+            nonlocal side
+            words = name.split(" ")
+            side = "left" if self._language.left in words else "right" if self._language.right in words else side
+            return slot(side, _figure(name))
+
+        return self._graded(token, needle)
 
     def CARRIAGE(self, token: Token) -> ReadGraded:
         return self._graded(token, self._language.carriage.index)

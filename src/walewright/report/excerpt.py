@@ -9,6 +9,8 @@ from walewright.report.columns import WIDEST, harmless, named, shown, width
 from walewright.report.model import Diagnostic, Label, Severity
 from walewright.report.paint import Paint
 from walewright.report.places import Source, TextPlace
+from walewright.report.said import Said, said
+from walewright.report.wording import Language, phrased
 
 PRIMARY, FURTHER = "^", "-"
 CUT = "…"
@@ -45,33 +47,45 @@ class View:
         return f"{CUT if self.first else ''}{inside}{CUT if self.last < len(self.text) else ''}"
 
 
-def excerpt(diagnostic: Diagnostic, words: Sequence[str], known: Mapping[str, Source], paint: Paint) -> list[str]:
+def excerpt(
+    diagnostic: Diagnostic, words: Sequence[str], known: Mapping[str, Source], paint: Paint, language: Language
+) -> list[str]:
     """Lines of the report: for every file a heading and its marked lines. The file of the first label comes first.
     `words`: what stands at each of its labels."""
     lines: list[str] = []
     by_file: dict[str, list[tuple[Label, str]]] = {}
-    for label, said in zip(diagnostic.labels, words, strict=True):
+    for label, text_of in zip(diagnostic.labels, words, strict=True):
         if label.span.file:
-            by_file.setdefault(label.span.file, []).append((label, said))
+            by_file.setdefault(label.span.file, []).append((label, text_of))
     for file, labels in by_file.items():
         name = named(file)
         if file not in known:
-            lines.append("  " + paint.faint("in ") + paint.plain(name))
-            lines += [f"  {paint.plain(harmless(said))}" for _, said in labels if said]
+            lines.append(_place(said("shown/in", file=_NAME), name, language, paint))
+            lines += [f"  {paint.plain(harmless(words))}" for _, words in labels if words]
             continue
         text = known[file]
         begin = text.place(labels[0][0].span.start)
-        lines.append(f"  {paint.faint('in')} {paint.plain(name)}{paint.faint(f', line {begin.line}, column {begin.column}')}")
-        marks = [_mark(label, said, text, label is diagnostic.labels[0]) for label, said in labels]
+        at = said("shown/at", file=_NAME, line=begin.line, column=begin.column)
+        lines.append(_place(at, name, language, paint))
+        marks = [_mark(label, words, text, label is diagnostic.labels[0], language) for label, words in labels]
         lines += _marked(text, marks, diagnostic.severity, paint)
     return lines
 
 
-def _mark(label: Label, said: str, text: Source, primary: bool) -> MarkedText:
+_NAME = "\ue000"
+"""Stands for the name of a file while its line is put together: the name is painted otherwise."""
+
+
+def _place(at: Said, name: str, language: Language, paint: Paint) -> str:
+    before, _, after = phrased(at, language).partition(_NAME)
+    return f"  {paint.faint(before.rstrip())} {paint.plain(name)}{paint.faint(after) if after else ''}"
+
+
+def _mark(label: Label, told: str, text: Source, primary: bool, language: Language) -> MarkedText:
     start, end = text.place(label.span.start), text.place(label.span.end)
-    words = harmless(said)
+    words = harmless(told)
     if end.line > start.line:
-        words = f"{words} (to line {end.line})".strip()
+        words = f"{words} {phrased(said('shown/to-line', line=end.line), language)}".strip()
         end = TextPlace(start.line, len(text.line(start.line)) + 1)
     # An empty place, such as the end of a line, gets a mark of one column.
     return MarkedText(start.line, start.column, max(end.column, start.column + 1), words, primary)

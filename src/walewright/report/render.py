@@ -10,7 +10,8 @@ from walewright.report.excerpt import excerpt
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.report.paint import Paint
 from walewright.report.places import Source, source
-from walewright.report.wording import Language, Worded, worded
+from walewright.report.said import Said, said
+from walewright.report.wording import Language, phrased, worded
 
 MOST_PER_FILE = 10
 """Diagnostics of a file that the terminal shows whole; the rest are counted."""
@@ -31,12 +32,12 @@ def terminal(
     blocks = []
     for file, group in _by_file(told).items():
         shown = _most_wanted(group)
-        blocks += [_block(d, worded(d, language), known, paint) for d in shown]
+        blocks += [_block(d, language, known, paint) for d in shown]
         if len(group) > len(shown):
-            more = _counted([d for d in group if d not in shown])
-            blocks.append(paint.faint(f"{named(file) + ': ' if file else ''}{more} more not shown"))
+            more = said("shown/more", told=_counted([d for d in group if d not in shown]))
+            blocks.append(paint.faint(f"{named(file) + ': ' if file else ''}{phrased(more, language)}"))
     if told:
-        blocks.append(paint.strong(_counted(told)))
+        blocks.append(paint.strong(", ".join(phrased(one, language) for one in _counted(told))))
     return "\n\n".join(blocks)
 
 
@@ -45,16 +46,17 @@ def unique(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
     return tuple(dict.fromkeys(diagnostics))
 
 
-def _block(diagnostic: Diagnostic, words: Worded, known: Mapping[str, Source], paint: Paint) -> str:
-    severity = diagnostic.severity
-    head = paint.severity(f"{severity.value}[{diagnostic.code}]", severity)
+def _block(diagnostic: Diagnostic, language: Language, known: Mapping[str, Source], paint: Paint) -> str:
+    words, severity = worded(diagnostic, language), diagnostic.severity
+    called = phrased(said(f"severity/{severity.value}"), language)
+    head = paint.severity(f"{called}[{diagnostic.code}]", severity)
     lines = [f"{head}: {paint.strong(harmless(words.message))}"]
-    lines += excerpt(diagnostic, words.labels, known, paint)
+    lines += excerpt(diagnostic, words.labels, known, paint, language)
     if diagnostic.sizes:
-        word = "size" if len(diagnostic.sizes) == 1 else "sizes"
-        lines.append(_remark(f"in {word}", ", ".join(diagnostic.sizes), paint))
-    lines += [_remark("note:", note, paint) for note in words.notes]
-    lines += [_remark("help:", proposal, paint) for proposal in words.helps]
+        in_sizes = phrased(said("shown/sizes", count=len(diagnostic.sizes)), language)
+        lines.append(_remark(in_sizes, ", ".join(diagnostic.sizes), paint))
+    lines += [_remark(f"{phrased(said('shown/note'), language)}:", note, paint) for note in words.notes]
+    lines += [_remark(f"{phrased(said('shown/help'), language)}:", proposal, paint) for proposal in words.helps]
     return "\n".join(lines)
 
 
@@ -77,11 +79,11 @@ def _most_wanted(group: list[Diagnostic]) -> list[Diagnostic]:
     return [group[i] for i in sorted(wanted)]
 
 
-def _counted(diagnostics: Iterable[Diagnostic]) -> str:
+def _counted(diagnostics: Iterable[Diagnostic]) -> tuple[Said, ...]:
     """`2 errors, 1 warning`."""
     severities = [d.severity for d in diagnostics]
     counts = [(severities.count(s), s.value) for s in Severity]
-    return ", ".join(f"{n} {word}{'' if n == 1 else 's'}" for n, word in counts if n)
+    return tuple(said(f"counted/{word}s", count=n) for n, word in counts if n)
 
 
 def _span(diagnostic: Diagnostic) -> Span:

@@ -51,6 +51,8 @@ class Language:
     phrases: Mapping[str, str]
     terms: Mapping[str, tuple[str, str]]
     clauses: Mapping[str, tuple[str, str]] = field(default_factory=dict)
+    units: Mapping[str, str] = field(default_factory=dict)
+    """What is counted, where a number stands with its unit: "rows"."""
     words: tuple[str, ...] = ()
     """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
@@ -159,11 +161,11 @@ class _Filling(Formatter):
             case "word" if isinstance(fact, int):
                 return self.language.words[fact] if fact < len(self.language.words) else str(fact)
             case "term" | "terms" if isinstance(fact, str):
-                return self.language.terms[fact][format_spec == "terms"]
+                return self.language.terms[fact][format_spec == "terms"] if fact else ""
             case "term" | "terms" if isinstance(fact, Said):
                 return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
         if isinstance(fact, Amount):
-            return f"{self.format_field(fact.value, format_spec)} {fact.unit}".strip()
+            return f"{self.format_field(fact.value, format_spec)} {self.unit(fact.unit)}".strip()
         return format(value, format_spec).replace(".", self.language.point)
 
     def plain(self, fact: Fact) -> str:
@@ -183,7 +185,11 @@ class _Filling(Formatter):
         return str(fact)
 
     def amount(self, value: float, unit: str) -> str:
-        return f"{self.language.number(value)} {unit}".strip()
+        return f"{self.language.number(value)} {self.unit(unit)}".strip()
+
+    def unit(self, unit: str) -> str:
+        """A unit as the language has it; signs of measures, such as cm, are the same in all."""
+        return self.language.units.get(unit, unit)
 
     def named(self, fact: Fact, quoted: bool) -> str:
         return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)

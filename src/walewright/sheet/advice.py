@@ -4,6 +4,7 @@ cautions."""
 from __future__ import annotations
 
 from walewright.design.model import Design
+from walewright.design.model.design import Caution
 from walewright.guide.model import Advice, Guide
 
 
@@ -32,9 +33,11 @@ def cautions(guide: Guide, design: Design) -> Advice | None:
     return guide.advice["hood"] if hood else None
 
 
-def children(guide: Guide, cords: bool, hoods: bool, own: tuple[str, ...]) -> Advice:
+def children(guide: Guide, cords: bool, hoods: bool, own: tuple[Caution, ...]) -> Advice:
     """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `own` are the design's own cautions."""
     of_this = [*(["cord"] if cords else []), *(["hood"] if hoods else [])]
     keys = ["small-parts", "no-cords", *of_this, "drawstrings", "loose-threads", "nightwear"]
     lines = [guide.say(f"children/{key}") for key in keys]
-    return Advice(guide.say("children"), (*lines, *own, guide.say("children/rules-differ")))
+    return Advice(
+        guide.say("children"), (*lines, *(guide.say(f"caution/{caution}") for caution in own), guide.say("children/rules-differ"))
+    )

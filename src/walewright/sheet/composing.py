@@ -86,7 +86,7 @@ def _sheet(
         trouble=advice.trouble(guide),
         safety=guide.advice["safety"],
         children=advice.cautions(guide, design),
-        checked=checked(guide, proof, options.units),
+        checked=checked(guide, proof),
         author=", ".join(texts["designer"]),
         credits=credits(guide, design),
         version=options.version,

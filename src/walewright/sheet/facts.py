@@ -13,6 +13,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
+from walewright.report.said import said
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import dial_words, stitch_words
 from walewright.solve.model import Counts
@@ -39,6 +40,8 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
     for band in design.bands:
         if band.name == section.name:
             yield Fact(guide.say("fact/along"), _edges(guide, band.along))
+            if band.picked is not None:
+                yield _fact(guide, "picked-up", "stitches-to-rows", stitches=band.picked[0], rows=band.picked[1])
             yield from _holes(guide, [next(b for b in g.bands if b.name == band.name) for g in counts.sizes])
 
 
@@ -76,7 +79,7 @@ def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) 
 
 
 def _edges(guide: Guide, edges: Sequence[EdgeName]) -> str:
-    return guide.say("fact/then", edges=tuple(name_of(f"{e.piece} {e.edge}") for e in edges))
+    return guide.say("fact/then", edges=tuple(said("join/edge", piece=name_of(e.piece), edge=guide.edge(e.edge)) for e in edges))
 
 
 def _counter(guide: Guide, rows: Sequence[str]) -> SizedFigure:

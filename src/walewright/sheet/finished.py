@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Design
+from walewright.design.model.credit import Credit
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
@@ -29,14 +30,20 @@ def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], 
 
 def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tuple[str, ...]:
     """What the finished measurements are, what passes where, and where the bodies' come from."""
-    sources: dict[str, list[str]] = {}
+    rows: dict[Credit, list[str]] = {}
     for m in design.measurements:
-        if m.source:
-            sources.setdefault(m.source, []).append(name_of(m.name))
+        if m.credit is not None:
+            rows.setdefault(m.credit, []).append(name_of(m.name))
     credits = (
-        f"{sentence(guide.listed(names))}: {source.removeprefix('Source: ').rstrip('.')}." for source, names in sources.items()
+        guide.say("credit/of", rows=sentence(guide.listed(names)), credit=credit_words(guide, credit))
+        for credit, names in rows.items()
     )
     return (seam_note(guide, design, units), *(fitting.notes(guide, fit, units) if fit is not None else ()), *credits)
+
+
+def credit_words(guide: Guide, credit: Credit) -> str:
+    """Where a row's figures are from."""
+    return guide.say("credit", published=credit.published, recalled=credit.recalled, own=credit.own)
 
 
 def seam_note(guide: Guide, design: Design, units: str) -> str:

@@ -223,15 +223,6 @@ class Regrade:
 
 
 @dataclass(frozen=True, slots=True)
-class Checked:
-    """How the pattern was checked: the words, wanted against knitted of every piece, and one table over all."""
-
-    lines: tuple[str, ...]
-    pieces: tuple[SizesTable, ...]
-    whole: SizesTable
-
-
-@dataclass(frozen=True, slots=True)
 class PlacedPicture:
     """A photograph written into the page, and what is to be seen on it."""
 
@@ -275,7 +266,8 @@ class Sheet:
     safety: Advice
     children: Advice | None
     """Cautions for a garment that a child wears, where it is for children."""
-    checked: Checked
+    checked: tuple[str, ...]
+    """How the pattern was checked."""
     author: str
     credits: tuple[str, ...]
     """Whose pattern it is, and of when, as the author says."""

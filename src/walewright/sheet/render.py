@@ -16,6 +16,7 @@ from jinja2.sandbox import SandboxedEnvironment
 from markupsafe import Markup
 
 from walewright import world
+from walewright.sheet.columns import in_columns, in_rows
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
 from walewright.sheet.theme import colours, lettering, pen
@@ -45,7 +46,13 @@ def _templates() -> SandboxedEnvironment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    environment.filters |= {"stretches": stretches, "pen": pen, "lettering": lettering}
+    environment.filters |= {
+        "stretches": stretches,
+        "pen": pen,
+        "lettering": lettering,
+        "in_columns": in_columns,
+        "in_rows": in_rows,
+    }
     return environment
 
 

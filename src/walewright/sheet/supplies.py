@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 from collections import Counter
 from collections.abc import Iterator
 
@@ -11,9 +10,10 @@ from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
-from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, graded, metres, sentence, unmarked, whole_grams
-from walewright.proof.model import Proof
+from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, metres, sentence, unmarked, whole_grams
+from walewright.proof.model import Proof, YarnKind, YarnUse
 from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
+from walewright.sheet.reckoned import reckoned
 from walewright.solve.model import Counts
 
 
@@ -51,17 +51,15 @@ def _comes_away(guide: Guide, proof: Proof) -> Iterator[Row]:
 def yarn_notes(guide: Guide, design: Design, proof: Proof) -> tuple[str, ...]:
     """How the yarn was reckoned and how far off it may be, each way once; what differs from size to size only by its figures is
     one sentence with all of them."""
-    ways: dict[str, list[str]] = {}
+    uses: dict[tuple[str, YarnKind], list[YarnUse]] = {}
     for use in (u for size in proof.sizes for u in size.yarn):
-        added = use.error > 0 and not use.error_told
-        way = guide.say("yarn/error", way=use.way, share=round(use.error * 100)) if added else use.way
-        ways.setdefault(use.label, []).append(way)
+        uses.setdefault((use.label, use.kind), []).append(use)
     labels: dict[str, dict[str, None]] = {}
-    for label, told in ways.items():
-        for way in _with_figures(told):
-            labels.setdefault(way, {})[label] = None
-    reckoned = (guide.say("yarn/way", yarns=sentence(guide.listed(list(names))), way=way) for way, names in labels.items())
-    return (*together(guide, design), *reckoned)
+    for (label, kind), of in uses.items():
+        for way in reckoned(guide, of):
+            labels.setdefault(way, {})[label or guide.say(f"yarn/{kind}")] = None
+    told = (guide.say("yarn/way", yarns=sentence(guide.listed(list(names))), way=way) for way, names in labels.items())
+    return (*together(guide, design), *told)
 
 
 def together(guide: Guide, design: Design) -> Iterator[str]:
@@ -71,19 +69,6 @@ def together(guide: Guide, design: Design) -> Iterator[str]:
         counts = Counter(yarn.strands)
         strands = (guide.say("yarn/strands", yarn=labels[n], count=k) if k > 1 else labels[n] for n, k in counts.items())
         yield guide.say("yarn/together", yarn=sentence(yarn.name.replace("_", " ")), strands=tuple(strands))
-
-
-_FIGURE = re.compile(r"\d+(?:\.\d+)?")
-
-
-def _with_figures(told: list[str]) -> list[str]:
-    """The sentences of one yarn, one a size, as few as they can be."""
-    words = [_FIGURE.split(way) for way in told]
-    if any(w != words[0] for w in words):
-        return list(dict.fromkeys(told))
-    figures = zip(*(_FIGURE.findall(way) for way in told), strict=True)
-    between = [graded(found) for found in figures]
-    return ["".join(a + b for a, b in zip(words[0], [*between, ""], strict=True))]
 
 
 def tensions(guide: Guide, design: Design, units: str) -> tuple[Tension, ...]:

@@ -15,9 +15,10 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
 from walewright.proof.model import Proof
 from walewright.sheet import fitting
-from walewright.sheet.finished import seam_note
+from walewright.sheet.finished import credit_words, seam_note
 from walewright.sheet.lengths import bobbins, floats
 from walewright.sheet.model import ListTable, Sheet
+from walewright.sheet.reckoned import reckoned
 from walewright.sheet.regrading import source_of
 from walewright.sheet.supplies import basis_words, dial_words, stitch_words, together
 
@@ -115,7 +116,7 @@ def _measurements(guide: Guide, design: Design, units: str) -> list[str]:
             name=name_of(m.name),
             to_fit=m.to_fit,
             lengths=_lengths(guide, m.values, units),
-            source=f" ({m.source})" if m.source else "",
+            credit=credit_words(guide, m.credit) if m.credit is not None else "",
         )
         for m in design.measurements
     ]
@@ -187,7 +188,7 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
                 reserve=reserve,
             )
         )
-        lines.extend(f"    {guide.say('text/reckoned', way=way)}" for way in sorted({use.way for use in uses}))
+        lines.extend(f"    {guide.say('text/reckoned', way=way)}" for way in reckoned(guide, uses))
     lines += (textwrap.fill(line, 92, subsequent_indent="    ") for line in together(guide, design))
     return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in sheet.tools)]
 

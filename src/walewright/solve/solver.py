@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import cache
 
+from walewright.counted.in_size import in_size
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, EdgeJoin
 from walewright.glue.model import Glued
@@ -192,7 +193,7 @@ def _without(design: Design, part: Programme, parts: Sequence[Programme], terms:
         names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
         values = {**others, **answer.values}
         made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
-        return sides_told(design, join, size, made)
+        return sides_told(in_size(design, size, made), join)
 
     return sides
 
@@ -247,9 +248,10 @@ def _counted(
     pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces), i) for i in count]
     design, again, in_parts = parted(design, glued, pieces, glue)
     bands = bands_of(design, again, pieces)
+    views = [in_size(design, i, pieces[i]) for i in count]
     told = (
-        *uneven_edges(design, pieces),
-        *unmet_joins(design, again, pieces),
+        *uneven_edges(design, views),
+        *unmet_joins(design, again, views),
         *short_starts(design, pieces),
         *rates_not_kept(design, pieces),
         *panels_crossed(design, pieces),
@@ -268,9 +270,9 @@ def _counted(
             size=design.sizes[i],
             pieces=pieces[i],
             bands=bands[i],
-            joins=tuple(sized_join(design, join, i, pieces[i]) for join in design.joins),
+            joins=tuple(sized_join(views[i], join) for join in design.joins),
             deviations=tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
-            seams=tuple(sized_seam(design, seam, i, pieces[i]) for seam in again.seams),
+            seams=tuple(sized_seam(views[i], seam) for seam in again.seams),
         )
         for i in count
     )

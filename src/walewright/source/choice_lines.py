@@ -1,4 +1,4 @@
-"""Nodes of the syntax tree for what a source leaves to the knitter."""
+"""Nodes of the syntax tree for what a source leaves to the knitter, and for what it has of other files."""
 
 from __future__ import annotations
 
@@ -29,3 +29,11 @@ class ForBlock(Node):
     choice: str
     alternative: str
     body: tuple[Statement, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class UseFrom(Node):
+    """`use lozenge, welt from "stitches.wale"`: definitions of another file in the source's folder or below."""
+
+    names: tuple[str, ...]
+    file: str

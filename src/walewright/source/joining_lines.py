@@ -13,7 +13,8 @@ from walewright.trade.joins import JoinWay, NextCopy, WornFacing
 class BandLine(Node):
     """`band neckband with collar along front neck + back neck`: an edging picked up along edges, optionally
     `, buttonholes 6 over 2 stitches, 2 cm first, 3 cm last` (evenly between the first and the last, which are so far from the
-    band's two ends, or, `along right_front edge`, from those of that part of it)."""
+    band's two ends, or, `along right_front edge`, from those of that part of it), `, 3 stitches to 4 rows` (`picked` and
+    `of_rows`)."""
 
     name: str
     edging: str
@@ -23,6 +24,8 @@ class BandLine(Node):
     first: Expr | None = None
     last: Expr | None = None
     facing: WornFacing = ""
+    picked: int = 0
+    of_rows: int = 0
     hole_along: tuple[EdgeRef, ...] = ()
 
 
@@ -32,7 +35,8 @@ class JoinLine(Node):
     `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.
 
     `longer` is by how much the first side shall be longer than the other, `easing` how far off that it may be; `way` "sewn" |
-    "grafted" | "linked" | "gathered"; `next_copy` "" | "next" (`each to the next`) | "all round"."""
+    "grafted" | "linked" | "gathered"; `next_copy` "" | "next" (`each to the next`) | "all round".
+    `, 4 rows to 3 stitches`: `of_rows` of the one side to `to_stitches` of the other, in place of lengths."""
 
     one: tuple[EdgeRef, ...]
     other: tuple[EdgeRef, ...]
@@ -41,3 +45,5 @@ class JoinLine(Node):
     way: JoinWay = "sewn"
     matching: bool = False
     next_copy: NextCopy = ""
+    of_rows: int = 0
+    to_stitches: int = 0

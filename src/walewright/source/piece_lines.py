@@ -43,7 +43,7 @@ class Start(Node):
     """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
     `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …` |
     `start half / 2 left to 1 cm right of centre …`: from `from_place` to `to_place`, right of the centre line positive, without
-    a `width`.
+    a `width`. `start along mitten slot + mitten palm` has neither: it is as wide as the edges are long.
 
     `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of
     other pieces); `edging` names an edging added along the start; `facing` "right" | "wrong" | "" of those edges' sides."""
@@ -104,10 +104,12 @@ class EdgeLine(Node):
 
 @dataclass(frozen=True, slots=True)
 class AcrossLine(Node):
-    """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles."""
+    """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles;
+    `, half a gap at each end`."""
 
     width: Expr
     level: str
+    half_gaps: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,6 +169,8 @@ class WedgeLine(Node):
     to_level: str
     kind: WedgeKind
     rest: Expr | None = None
+    larger_last: bool = False
+    """`, larger steps last`: where the steps differ by a stitch, the larger ones are the inner ones."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -255,6 +259,7 @@ class Shoulders(Node):
 
     from_level: str
     edge: WhichEdges = "both"
+    larger_last: bool = False
 
 
 @dataclass(frozen=True, slots=True)

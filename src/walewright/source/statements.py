@@ -8,6 +8,7 @@ from typing import Any
 from walewright.source import syntax
 from walewright.source.expressions import amount, expression, number
 from walewright.source.page_statements import amount_of, in_languages, needed, photograph, place, text_line
+from walewright.source.phrasing import counted, joined, maybe, number_or_name, with_options
 from walewright.source.text import escaped
 from walewright.source.written_as import (
     BESIDE,
@@ -44,24 +45,6 @@ def ordinal(count: int) -> str:
     return f"{count}{ending}"
 
 
-def _joined(*parts: str) -> str:
-    """Parts of a line after one another; those that say nothing left out."""
-    return " ".join(p for p in parts if p)
-
-
-def _options(head: str, options: Iterable[str]) -> str:
-    return ", ".join((head, *(o for o in options if o)))
-
-
-def _maybe(before: str, value: syntax.Expr | None, after: str = "") -> str:
-    """A part of a line around an amount, or nothing where there is none."""
-    return _joined(before, expression(value), after) if value is not None else ""
-
-
-def _counted(count: int | syntax.Name, one: str, many: str) -> str:
-    return f"{_count(count)} {one if count == 1 else many}"
-
-
 def _extent(value: syntax.Expr, most: syntax.Expr | None) -> str:
     return f"between {expression(value)} and {expression(most)}" if most is not None else expression(value)
 
@@ -82,13 +65,8 @@ def _between(from_level: str, to_level: str) -> str:
     return f"from {from_level} to {to_level}"
 
 
-def _count(count: int | syntax.Name) -> str:
-    """A number that counts something, or its name."""
-    return count.name if isinstance(count, syntax.Name) else str(count)
-
-
 def _holes(count: int | syntax.Name, stitches: int) -> str:
-    return f"buttonholes {_count(count)} over {_counted(stitches, 'stitch', 'stitches')}"
+    return f"buttonholes {number_or_name(count)} over {counted(stitches, 'stitch', 'stitches')}"
 
 
 def _places(places: tuple[syntax.InsidePlace, ...]) -> str:
@@ -103,19 +81,19 @@ def _way(way: WayKind | None, inset: int | None, places: tuple[syntax.InsidePlac
 
 def _size_row(row: syntax.SizeRow) -> str:
     if row.table is not None:
-        said = _options(f"{row.name} from {row.table} {row.table_row}", (f"{own.size} {amount(own.value)}" for own in row.own))
+        said = with_options(f"{row.name} from {row.table} {row.table_row}", (f"{own.size} {amount(own.value)}" for own in row.own))
     else:
-        said = _joined(row.name, *(number(v) for v in row.values), row.unit or "")
-    return _joined(_options(said, ["to fit" if row.to_fit else ""]), described(row))
+        said = joined(row.name, *(number(v) for v in row.values), row.unit or "")
+    return joined(with_options(said, ["to fit" if row.to_fit else ""]), described(row))
 
 
 def described(row: syntax.SizeRow) -> str:
     """The text at the end of a row, as it is written."""
-    return escaped(row.about) if row.about else ""
+    return ", ".join((escaped(row.about), *in_languages(row.others))) if row.about else ""
 
 
 def _machine_fact(fact: syntax.MachineFact) -> str:
-    return _joined(fact.key, *(amount(v) for v in fact.values))
+    return joined(fact.key, *(amount(v) for v in fact.values))
 
 
 def _yarn(yarn: syntax.YarnLine) -> str:
@@ -123,19 +101,19 @@ def _yarn(yarn: syntax.YarnLine) -> str:
     count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
     ball = " + ".join(yarn.strands) + " together" if yarn.ball_weight is None else f"{amount(yarn.ball_weight)}{length}{count}"
     said = f"yarn {yarn.name} {escaped(yarn.label)}, {ball}"
-    return _options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""])
+    return with_options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else "", *in_languages(yarn.others)])
 
 
 def _stitch(stitch: syntax.Stitch) -> str:
     if stitch.stitch == "stripes":
-        stripes = ", ".join(f"{_counted(s.rows, 'row', 'rows')} {s.yarn}" for s in stitch.stripes)
+        stripes = ", ".join(f"{counted(s.rows, 'row', 'rows')} {s.yarn}" for s in stitch.stripes)
         return f"stripes of {stripes} at tension {stitch.tension}"
     if stitch.stitch == "chart":
-        edge = _counted(stitch.edge, "edge stitch", "edge stitches") if stitch.edge is not None else ""
+        edge = counted(stitch.edge, "edge stitch", "edge stitches") if stitch.edge is not None else ""
         head = f"chart {stitch.chart} in {stitch.yarn} at tension {stitch.tension}"
-        return _options(head, [FITS[stitch.fit] if stitch.fit is not None else "", edge])
+        return with_options(head, [FITS[stitch.fit] if stitch.fit is not None else "", edge])
     every = f"every {ordinal(stitch.every)} needle" if stitch.every is not None else ""
-    return _joined(stitch.stitch, every, f"in {stitch.yarn} at tension {stitch.tension}")
+    return joined(stitch.stitch, every, f"in {stitch.yarn} at tension {stitch.tension}")
 
 
 def _swatch(swatch: syntax.Swatch) -> str:
@@ -143,7 +121,7 @@ def _swatch(swatch: syntax.Swatch) -> str:
     measured = f"{amount(swatch.width)} by {amount(swatch.height)}"
     weight = amount(swatch.weight) if swatch.weight is not None else ""
     loop = f"{amount(swatch.loop)} to a stitch" if swatch.loop is not None else ""
-    return _options(f"{counted} = {measured}", [weight, loop])
+    return with_options(f"{counted} = {measured}", [weight, loop])
 
 
 def _key(key: syntax.ChartKey) -> str:
@@ -151,22 +129,22 @@ def _key(key: syntax.ChartKey) -> str:
     if key.cross is not None:
         meaning = f"cross {key.cross} over {key.over}, {key.hung_first} first"
     yarn = f"in {key.yarn}" if key.yarn is not None else ""
-    return _joined("key", key.symbol, meaning, yarn)
+    return joined("key", key.symbol, meaning, yarn)
 
 
 def _chart_repeat(repeat: syntax.ChartRepeat) -> str:
-    after = f"after {_counted(repeat.after, 'stitch', 'stitches')}" if repeat.after else ""
-    return _options(f"repeat {_counted(repeat.stitches, 'stitch', 'stitches')}", [after])
+    after = f"after {counted(repeat.after, 'stitch', 'stitches')}" if repeat.after else ""
+    return with_options(f"repeat {counted(repeat.stitches, 'stitch', 'stitches')}", [after])
 
 
 def _edging(edging: syntax.EdgingLine) -> str:
     # An edging knitted first ends in the piece and has nothing to cast off.
     cast_off = f"cast off {edging.cast_off}" if (edging.when, edging.cast_off) != ("first", "chain") else ""
-    kind = _joined(EDGINGS[edging.kind], MOCK_RIBS[edging.mock])
+    kind = joined(EDGINGS[edging.kind], MOCK_RIBS[edging.mock])
     fold = f"fold row at tension {edging.fold_tension}" if edging.fold_tension is not None else ""
     inside = f"inside at tension {edging.inside_tension}" if edging.inside_tension is not None else ""
-    options = (_maybe("", edging.depth, "deep"), kind, fold, inside, WHEN[edging.when], cast_off)
-    return _options(f"edging {edging.name} in {edging.fabric}", options)
+    options = (maybe("", edging.depth, "deep"), kind, fold, inside, WHEN[edging.when], cast_off)
+    return with_options(f"edging {edging.name} in {edging.fabric}", options)
 
 
 def _piece(piece: syntax.PieceBlock) -> str:
@@ -176,8 +154,8 @@ def _piece(piece: syntax.PieceBlock) -> str:
     purpose = f"as {piece.purpose}" if piece.purpose else ""
     fabric = f"in {piece.fabric}" if piece.fabric else ""
     if piece.like is not None:
-        return _options(f"piece {piece.name} like {piece.like}", [fabric, copies, centre, purpose])
-    return _options(f"piece {piece.name} {fabric}", [copies, mirror, centre, purpose])
+        return with_options(f"piece {piece.name} like {piece.like}", [fabric, copies, centre, purpose])
+    return with_options(f"piece {piece.name} {fabric}", [copies, mirror, centre, purpose])
 
 
 def _levels(levels: syntax.Levels) -> str:
@@ -187,12 +165,14 @@ def _levels(levels: syntax.Levels) -> str:
 def _start(start: syntax.Start) -> str:
     way = f"along {_refs(start.along)}" if start.way == "along" else STARTS[start.way]
     if start.width is not None:
-        wide = f"{_extent(start.width, start.most)} wide"
+        wide = f"{_extent(start.width, start.most)} wide "
+    elif start.from_place is None:
+        wide = ""
     else:
         ends = " to ".join(f"{expression(place)} {side}" for place, side in map(_from_centre, (start.from_place, start.to_place)))
-        wide = f"{ends} of centre"
-    said = f"start {wide} {way}"
-    return _options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
+        wide = f"{ends} of centre "
+    said = f"start {wide}{way}"
+    return with_options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
 
 
 def _from_centre(place: syntax.Expr | None) -> tuple[syntax.Expr, EdgeSide]:
@@ -205,14 +185,19 @@ def _facing(facing: WornFacing) -> str:
     return f"{facing} side facing" if facing else ""
 
 
+def _across(across: syntax.AcrossLine) -> str:
+    head = f"across to {expression(across.width)} wide at {across.level}"
+    return with_options(head, ["half a gap at each end" if across.half_gaps else ""])
+
+
 def _opening(opening: syntax.OpeningLine) -> str:
     head = f"opening {opening.name} {expression(opening.width)} wide {_between(opening.from_level, opening.to_level)}"
-    return _options(head, [_offset(opening.offset), _closed(opening.taken)])
+    return with_options(head, [_offset(opening.offset), _closed(opening.taken)])
 
 
 def _slot(slot: syntax.SlotLine) -> str:
     head = f"slot {slot.name} {expression(slot.width)} wide at {slot.level}"
-    return _options(head, [_offset(slot.offset), TAKEN[slot.taken]])
+    return with_options(head, [_offset(slot.offset), TAKEN[slot.taken]])
 
 
 def _buttonholes(holes: syntax.ButtonholesLine) -> str:
@@ -222,13 +207,24 @@ def _buttonholes(holes: syntax.ButtonholesLine) -> str:
 
 def _wedge(wedge: syntax.WedgeLine) -> str:
     place = f"at {WEDGE_EDGES[wedge.edge]} {_between(wedge.from_level, wedge.to_level)}"
-    return _options(f"wedge {expression(wedge.width)} wide {place}", [HOLDING[wedge.kind], _maybe("resting", wedge.rest)])
+    return with_options(
+        f"wedge {expression(wedge.width)} wide {place}", [HOLDING[wedge.kind], maybe("resting", wedge.rest), _larger(wedge)]
+    )
+
+
+def _shoulders(shoulders: syntax.Shoulders) -> str:
+    whose = "shoulders" if shoulders.edge == "both" else f"{shoulders.edge} shoulder"
+    return with_options(f"{whose} held from {shoulders.from_level}", [_larger(shoulders)])
+
+
+def _larger(held: syntax.WedgeLine | syntax.Shoulders) -> str:
+    return "larger steps last" if held.larger_last else ""
 
 
 def _zone(zone: syntax.ZoneLine) -> str:
     head = f"fabric {zone.fabric} {_between(zone.from_level, zone.to_level)}"
-    repeats = f"{_counted(zone.repeats, 'repeat', 'repeats')} wide" if zone.repeats is not None else ""
-    return _options(head, [_maybe("", zone.width, "wide"), repeats, _offset(zone.offset)])
+    repeats = f"{counted(zone.repeats, 'repeat', 'repeats')} wide" if zone.repeats is not None else ""
+    return with_options(head, [maybe("", zone.width, "wide"), repeats, _offset(zone.offset)])
 
 
 def _needles(needles: syntax.NeedlesLine) -> str:
@@ -242,7 +238,7 @@ def _shape(shape: syntax.ShapeBlock) -> str:
 
 def _use(use: syntax.Use) -> str:
     at = f"at {WEDGE_EDGES[use.edge]}" if use.edge != "both" else ""
-    return _options(_joined(f"use {use.name}", at), [f"{name} {expression(value)}" for name, value in use.arguments])
+    return with_options(joined(f"use {use.name}", at), [f"{name} {expression(value)}" for name, value in use.arguments])
 
 
 def _edge(edge: syntax.EdgeLine) -> str:
@@ -261,7 +257,7 @@ def _edge(edge: syntax.EdgeLine) -> str:
         path = f"{edge.path} by {expression(edge.by)} at {edge.to_level}"
     called = f"called {edge.called}" if edge.called is not None else ""
     at_once = "two at once" if edge.at_once == 2 else ""
-    return _options(_joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset, edge.places), at_once])
+    return with_options(joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset, edge.places), at_once])
 
 
 def _rate(edge: syntax.EdgeLine) -> str:
@@ -269,14 +265,14 @@ def _rate(edge: syntax.EdgeLine) -> str:
     count = edge.by.value if isinstance(edge.by, syntax.Negative) else edge.by
     assert isinstance(count, syntax.Number)
     assert edge.every is not None
-    every = _counted(edge.every, "row", "rows")
+    every = counted(edge.every, "row", "rows")
     return f"{'in' if inwards else 'out'} {amount(count)} every {every} to {edge.to_level}"
 
 
 def _neck(neck: syntax.Neck) -> str:
     flat = f"{expression(neck.flat)} flat" if neck.flat is not None else ""
     said = f"neck {expression(neck.width)} wide, {expression(neck.depth)} deep, {neck.shape}"
-    return _options(said, [flat, _way(neck.way, neck.inset), _closed(neck.taken)])
+    return with_options(said, [flat, _way(neck.way, neck.inset), _closed(neck.taken)])
 
 
 def _refs(refs: Iterable[syntax.EdgeRef]) -> str:
@@ -289,43 +285,47 @@ def _band(band: syntax.BandLine) -> str:
         ends = f"{expression(band.first)} first, {expression(band.last)} last"
         where = f" along {_refs(band.hole_along)}" if band.hole_along else ""
         holes = f"{_holes(band.holes, band.hole_stitches)}{where}, {ends}"
-    return _options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, _facing(band.facing)])
+    picked = f"{counted(band.picked, 'stitch', 'stitches')} to {counted(band.of_rows, 'row', 'rows')}" if band.of_rows else ""
+    return with_options(f"band {band.name} with {band.edging} along {_refs(band.along)}", [holes, picked, _facing(band.facing)])
 
 
 def _join(join: syntax.JoinLine) -> str:
     way = join.way if join.way != "sewn" else ""
-    options = [_maybe("easing", join.easing), _maybe("longer by", join.longer), way, "matching" if join.matching else ""]
+    options = [maybe("easing", join.easing), maybe("longer by", join.longer), way, "matching" if join.matching else ""]
+    if join.of_rows:
+        options.append(f"{counted(join.of_rows, 'row', 'rows')} to {counted(join.to_stitches, 'stitch', 'stitches')}")
     options.append(NEXT_COPIES[join.next_copy])
-    return _options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
+    return with_options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
 
 def _finished(finished: syntax.FinishedLine) -> str:
-    options = [_maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
-    return _options(f"finished {finished.name} {amount_of(finished.amount)}", options)
+    options = [maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
+    return with_options(f"finished {finished.name} {amount_of(finished.amount)}", options)
 
 
 def _through(through: syntax.Through) -> str:
     passes = "never passes" if through.never else "passes"
-    head = _joined(f"through {place(through.place)} {passes} {through.part}", _maybe("of", through.figure))
-    return _options(head, [_maybe("stretches to", through.share)])
+    head = joined(f"through {place(through.place)} {passes} {through.part}", maybe("of", through.figure))
+    return with_options(head, [maybe("stretches to", through.share)])
 
 
 def _lap(lap: syntax.LapLine) -> str:
-    return _options(f"lap {place(lap.over)} over {place(lap.under)}", [_maybe("", lap.width, "wide")])
+    return with_options(f"lap {place(lap.over)} over {place(lap.under)}", [maybe("", lap.width, "wide")])
 
 
 def _require(require: syntax.Require) -> str:
-    because = f"because {escaped(require.because)}" if require.because is not None else ""
-    return _joined(f"require {amount_of(require.left)} {require.relation} {expression(require.right)}", because)
+    texts = () if require.because is None else (f"because {escaped(require.because)}", *in_languages(require.others))
+    return joined(f"require {amount_of(require.left)} {require.relation} {expression(require.right)}", ", ".join(texts))
 
 
 _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Broken: lambda s: s.text,
     syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
+    syntax.UseFrom: lambda s: f"use {', '.join(s.names)} from {escaped(s.file)}",
     syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
     syntax.TextLine: text_line,
     syntax.PhotographLine: photograph,
-    syntax.PatternBlock: lambda s: _options(f"pattern {escaped(s.title)}", in_languages(s.others)),
+    syntax.PatternBlock: lambda s: with_options(f"pattern {escaped(s.title)}", in_languages(s.others)),
     syntax.Sizes: lambda s: " ".join(("sizes", *s.names)),
     syntax.SizeRow: _size_row,
     syntax.Let: lambda s: f"let {s.name} = {expression(s.value)}",
@@ -338,7 +338,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Swatch: _swatch,
     syntax.ChartBlock: lambda s: f"chart {s.name}",
     syntax.ChartKey: _key,
-    syntax.ChartRow: lambda s: _joined("|", *s.cells, "|"),
+    syntax.ChartRow: lambda s: joined("|", *s.cells, "|"),
     syntax.ChartRepeat: _chart_repeat,
     syntax.ChartWay: lambda s: f"colours {COLOUR_WAYS[s.way]}",
     syntax.EdgingLine: _edging,
@@ -346,22 +346,22 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.Levels: _levels,
     syntax.Start: _start,
     syntax.EdgeLine: _edge,
-    syntax.AcrossLine: lambda s: f"across to {expression(s.width)} wide at {s.level}",
+    syntax.AcrossLine: _across,
     syntax.OpeningLine: _opening,
     syntax.Neck: _neck,
     syntax.SlotLine: _slot,
     syntax.ButtonholesLine: _buttonholes,
     syntax.WedgeLine: _wedge,
     syntax.ZoneLine: _zone,
-    syntax.MotifLine: lambda s: _options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
+    syntax.MotifLine: lambda s: with_options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
     syntax.Without: lambda s: f"without {s.part}",
     syntax.NeedlesLine: _needles,
-    syntax.RepeatLine: lambda s: f"repeat {_count(s.times)} times {_between(s.from_level, s.to_level)}",
+    syntax.RepeatLine: lambda s: f"repeat {number_or_name(s.times)} times {_between(s.from_level, s.to_level)}",
     syntax.ShapeBlock: _shape,
     syntax.Use: _use,
     syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",
     syntax.NeededLine: needed,
-    syntax.Shoulders: lambda s: f"{'shoulders' if s.edge == 'both' else s.edge + ' shoulder'} held from {s.from_level}",
+    syntax.Shoulders: _shoulders,
     syntax.End: lambda s: f"end {ENDS[s.way]}",
     syntax.BandLine: _band,
     syntax.JoinLine: _join,

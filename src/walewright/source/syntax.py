@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from walewright.report.model import Span
-from walewright.source.choice_lines import ChoiceLine, ForBlock
+from walewright.source.choice_lines import ChoiceLine, ForBlock, UseFrom
 from walewright.source.joining_lines import BandLine, JoinLine
 from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
@@ -50,7 +50,7 @@ __all__ = [
     "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
     "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
     "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
-    "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "UseFrom", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -95,6 +95,8 @@ class SizeRow(Node):
     to_fit: bool = False
     own: tuple[OwnFigure, ...] = ()
     about: str = ""
+    others: tuple[InLanguage, ...] = ()
+    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +151,8 @@ class YarnLine(Node):
     """`, shown "#23395d"`: the colour in which the page draws it."""
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
+    others: tuple[InLanguage, ...] = ()
+    """What the label is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -292,6 +296,13 @@ class PieceBlock(Node):
     """`, as hood`: what the piece is, where that matters for safety. "hood" or empty."""
     like: str | None = None
     """The piece whose statements it has, but for those in its own block."""
+    image_of: str | None = None
+    """Of a mirror image with differences, once it is written out and needs no model: whose image it is."""
+
+    @property
+    def image(self) -> str | None:
+        """The piece whose mirror image it is, with differences or without."""
+        return self.mirror_of or self.image_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -312,6 +323,8 @@ class Require(Node):
     relation: Relation
     right: Expr
     because: str | None = None
+    others: tuple[InLanguage, ...] = ()
+    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -325,6 +338,7 @@ Statement = (
     Broken
     | ChoiceLine
     | ForBlock
+    | UseFrom
     | TextLine
     | PhotographLine
     | PatternBlock

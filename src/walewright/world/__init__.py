@@ -18,6 +18,7 @@ from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_sourc
 from walewright.world.shipped import package_path, package_text, shipped_names, shipped_text
 
 if TYPE_CHECKING:
+    from walewright.world.beside import read_beside
     from walewright.world.dates import today
     from walewright.world.pictures import read_picture
     from walewright.world.rewriting import rewrite
@@ -31,6 +32,7 @@ __all__ = [
     "is_source_name",
     "package_path",
     "package_text",
+    "read_beside",
     "read_held",
     "read_picture",
     "read_source",
@@ -44,7 +46,14 @@ __all__ = [
     "write_set",
 ]
 
-LATER = {"today": "dates", "read_picture": "pictures", "rewrite": "rewriting", "settle": "sets", "write_set": "sets"}
+LATER = {
+    "read_beside": "beside",
+    "today": "dates",
+    "read_picture": "pictures",
+    "rewrite": "rewriting",
+    "settle": "sets",
+    "write_set": "sets",
+}
 """What not every command needs, to the module that has it: loaded when it is first asked for."""
 
 

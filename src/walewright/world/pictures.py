@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import os
 import stat
-from pathlib import PurePosixPath
 from typing import Literal
 
+from walewright.world.beside import path_beside
 from walewright.world.reading import read_bytes
 
 LARGEST_PICTURE = 40 * 1024 * 1024
@@ -19,13 +19,9 @@ NoPicture = Literal["outside", "missing", "not-file", "too-large", "refused"]
 def read_picture(source: str, name: str) -> tuple[bytes, NoPicture | None]:
     """The bytes of the picture that the source in the file `source` names, or why there are none. A link that leads out of the
     source's folder is outside, as a name that does so is."""
-    folder = os.path.realpath(os.path.dirname(source) or os.curdir)
-    parts = PurePosixPath(name).parts
-    if not parts or ".." in parts or PurePosixPath(name).is_absolute() or any(c in name for c in "\\:\0"):
-        return b"", "outside"
     try:
-        path = os.path.realpath(os.path.join(folder, *parts))
-        if os.path.commonpath((folder, path)) != folder:
+        path = path_beside(source, name)
+        if path is None:
             return b"", "outside"
         facts = os.stat(path)
         if not stat.S_ISREG(facts.st_mode):

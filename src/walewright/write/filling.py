@@ -114,7 +114,7 @@ _RECKONED: Mapping[str, Callable[..., int]] = {
     "lowest": lambda step: step.low + 1,
     "left": lambda step: -1 - step.begin,
     "beyond": lambda step: abs(step.longer_mm),
-    "rest": lambda step: step.stitches - (step.singles + 1) * step.runs - (step.more_singles + 1) * step.more_runs,
+    "rest": lambda step: step.left,
 }
 """Numbers that no field has: the first stitch of a stretch; the needle opposite to that a rib begins with; by how much one side is
 longer; needles that get one loop each after the last changed one."""

@@ -64,7 +64,22 @@ class Graded:
     def needle(self, language: PrintedLanguage) -> Run:
         printed = (v for i, v in enumerate(self.values) if v is not None and i in self.group)
         sides = frozenset(Abbreviation.LEFT if v < 0 else Abbreviation.RIGHT for v in printed)
-        return self.run(self.text(language, language.needle), "needle", sides)
+        return self.run(self._needles(language), "needle", sides)
+
+    def _needles(self, language: PrintedLanguage) -> str:
+        """ "L 45 (48: R 2: 5)": behind the first size's needle a side is named where it changes."""
+        if self.alone or self.values[0] is None or 0 not in self.group:
+            return self.text(language, language.needle)
+        dash, last = language.marks.dash, ""
+        texts = []
+        for size, slot in enumerate(self.values):
+            if slot is None or size not in self.group:
+                texts.append(dash)
+                continue
+            side, number = language.needle_parts(slot)
+            texts.append(number if side == last else f"{side} {number}")
+            last = side
+        return language.bracketed(tuple(texts))
 
     def ordinal(self, language: PrintedLanguage) -> Run:
         return self.run(self.text(language, language.ordinal))

@@ -60,7 +60,11 @@ class PrintedLanguage:
 
     def needle(self, slot: int) -> str:
         """A needle by its side and its number from the centre mark."""
-        return f"{self.short(Abbreviation.RIGHT)} {slot + 1}" if slot >= 0 else f"{self.short(Abbreviation.LEFT)} {-slot}"
+        return " ".join(self.needle_parts(slot))
+
+    def needle_parts(self, slot: int) -> tuple[str, str]:
+        """The side and the number of a needle."""
+        return (self.short(Abbreviation.RIGHT), str(slot + 1)) if slot >= 0 else (self.short(Abbreviation.LEFT), str(-slot))
 
     def bracketed(self, texts: tuple[str, ...]) -> str:
         """The first size's text, then the others' behind it: "XS (S: M: L)"."""

@@ -12,9 +12,9 @@ from walewright.write.said import StepSaid, between
 def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Of `steps.SpreadEvenly`: the loops on each needle, stretch by stretch, and those that are left."""
     told: list[list[Part]] = []
-    for prefix in ("", "more_"):
+    for prefix in ("first_", "", "more_"):
         times, singles = said.graded(f"{prefix}runs"), said.graded(f"{prefix}singles")
-        if not prefix or not times.always(0):
+        if not times.always(0):
             key = "round" if singles.always(0) else "round/singles"
             told.append(list(filled(key, language, said, times=times, singles=singles)))
     rest = list(filled("rest", language, said))
@@ -27,7 +27,7 @@ def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
 def _left(step: st.Step) -> int:
     """Needles that get one loop each after the last changed one."""
     assert isinstance(step, st.SpreadEvenly)
-    return step.stitches - (step.singles + 1) * step.runs - (step.more_singles + 1) * step.more_runs
+    return step.left
 
 
 def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:

@@ -11,7 +11,7 @@ import click
 
 from walewright import __version__, world
 from walewright.cli import console, options, sources
-from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
 from walewright.cli.formats import NAMES, format_named
 from walewright.cli.formats.format import Pattern
@@ -20,6 +20,8 @@ from walewright.cli.parameters import FILES, GIVEN, HELP, LANGUAGE, MESSAGES, SI
 from walewright.cli.sources import unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
+from walewright.report.said import Said, said
+from walewright.report.wording import phrased
 
 
 def _build(
@@ -28,7 +30,7 @@ def _build(
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
     printing, faults, texts = options.printing(line, paper, units, formats, theme)
     if printing is None:
-        console.report(faults, {FILE: line.text, **texts}, line.form)
+        line.report(faults, texts)
         return 2
     return _printed(line, files, out, printing, options.wanted(line, options.Asked(**asked)))
 
@@ -39,36 +41,40 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
     today, undated = world.today()
     faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
     if today is None or faults:
-        console.report((*faults, *((undated,) if undated else ())), {FILE: line.text, **wanted.texts}, line.form)
+        line.report((*faults, *((undated,) if undated else ())), wanted.texts)
         return 2
     unsettled = world.settle(out)
     if unsettled is not None:
-        console.report((unsettled,), {}, line.form)
+        line.report((unsettled,))
         return 1
 
     with console.progress(len(files) * (1 + len(printing.formats))) as bar:
 
+        def step(doing: Said) -> None:
+            bar.step(lambda: phrased(doing, line.words))
+
         def one(file: str) -> int:
             name = PurePath(file).stem
-            bar.step(f"proving {name}")
+            step(said("proving", name=name))
             outcome = sources.compile_file(file, wanted)
-            edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-            console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
-            if not outcome.proven:
-                return options.exit_code(outcome.diagnostics)
-            from walewright.guide import english
-
-            pattern = Pattern(
-                outcome, english.LANGUAGE, printing.paper, printing.units, __version__, today.isoformat(), printing.theme
+            line.report(
+                line.placed(outcome.diagnostics),
+                {**outcome.shared, file: outcome.text, **wanted.texts},
+                sources.edits(outcome, wanted),
             )
-            made, doubts = _render(pattern, printing.formats, lambda form: bar.step(f"printing {name} as {form}"))
-            console.report(doubts, {}, line.form, language=wanted.printed)
+            if not outcome.proven:
+                return sources.not_made(line, outcome)
+            guide = wanted.guide
+            pattern = Pattern(outcome, guide, printing.paper, printing.units, __version__, today.isoformat(), printing.theme)
+            made, doubts = _render(pattern, printing.formats, lambda form: step(said("printing", name=name, form=form)))
+            line.report(doubts)
             names = product_names(file, printing.formats)
             unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
             if unwritable is not None:
-                console.report((unwritable,), {}, line.form)
+                line.report((unwritable,))
                 return 1
-            console.say("\n".join(f"wrote {named(str(PurePath(out, names[form])))}" for form in made), done=True)
+            written = (said("wrote", file=named(str(PurePath(out, names[form])))) for form in made)
+            console.say("\n".join(phrased(one, line.words) for one in written), done=True)
             return 0
 
         return each(line, files, one, "building")

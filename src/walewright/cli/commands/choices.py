@@ -6,15 +6,16 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from walewright.cli import console, options, sources
-from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
-from walewright.cli.parameters import CHOOSE, FILES, HELP, MESSAGES, SIZES, command
+from walewright.cli.parameters import CHOOSE, FILES, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.report.columns import named
 
 if TYPE_CHECKING:
     from rich.table import Table
 
     from walewright.design.model import Design
+    from walewright.guide.model import Guide
 
 
 def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
@@ -24,56 +25,55 @@ def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, files))
     if faults:
-        console.report(faults, {FILE: line.text}, line.form)
+        line.report(faults)
         return 2
 
     def one(file: str) -> int:
         outcome = sources.understand_file(file, wanted)
         edits = sources.edits(outcome, wanted)
-        console.report(line.placed(outcome.diagnostics), {file: outcome.text, FILE: line.text}, line.form, edits)
+        line.report(line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text}, edits)
         if outcome.design is None:
-            return options.exit_code(outcome.diagnostics)
-        console.say(listing(file, outcome.design, sorted(sources.shipped().machines)))
+            return sources.not_made(line, outcome)
+        console.say(listing(wanted.guide, file, outcome.design, sorted(sources.shipped().machines)))
         return 0
 
     return each(line, files, one, "listing")
 
 
-def listing(file: str, design: Design, beds: Sequence[str]) -> str:
+def listing(guide: Guide, file: str, design: Design, beds: Sequence[str]) -> str:
     """A table of measurements, one of everything else, and how they are given."""
     from walewright.cli.tables import plain
-    from walewright.guide.english import LANGUAGE
     from walewright.sheet.regrading import to_regrade
 
-    found = to_regrade(LANGUAGE, design, "cm")
-    head = f"{named(file)}: {design.title}, what can be given in place of the source's own"
-    tables = [_measures(design), _others(found.others.rows)]
+    found = to_regrade(guide, design, "cm")
+    head = guide.say("choices/head", file=named(file), title=design.title)
+    tables = [_measures(guide, design), _others(guide, found.others.rows)]
     example = found.lines[-1].replace(f"build {file.rpartition('/')[2]}", f"build {file}")
-    shipped = f"shipped beds: {', '.join(beds)}"
+    shipped = guide.say("choices/beds", beds=tuple(beds))
     return "\n\n".join((head, *(plain(t) for t in tables if t.row_count), shipped, example))
 
 
-def _measures(design: Design) -> Table:
+def _measures(guide: Guide, design: Design) -> Table:
     from rich.table import Table
 
     from walewright.guide.numbers import cm
     from walewright.sheet.regrading import source_of
 
-    table = Table(title="--measure, in cm", title_justify="left", title_style="", box=None, pad_edge=False)
+    table = Table(title=guide.say("choices/measures"), title_justify="left", title_style="", box=None, pad_edge=False)
     table.add_column("")
     for size in design.sizes:
         table.add_column(size, justify="right")
     table.add_column("")
     for row in source_of(design).measurements:
-        about = row.about + (" (to fit)" if row.to_fit else "")
-        table.add_row(row.name, *(cm(v) for v in row.values), about.strip())
+        about = guide.say("choices/about", about=row.about, to_fit=row.to_fit).strip()
+        table.add_row(row.name, *(cm(v) for v in row.values), about)
     return table
 
 
-def _others(rows: Sequence[Sequence[str]]) -> Table:
+def _others(guide: Guide, rows: Sequence[Sequence[str]]) -> Table:
     from rich.table import Table
 
-    table = Table(title="everything else", title_justify="left", title_style="", box=None, pad_edge=False)
+    table = Table(title=guide.say("choices/others"), title_justify="left", title_style="", box=None, pad_edge=False)
     for heading in ("", "", ""):
         table.add_column(heading)
     for what, option, value in rows:
@@ -81,4 +81,4 @@ def _others(rows: Sequence[Sequence[str]]) -> Table:
     return table
 
 
-COMMAND = command("choices", _choices, FILES, SIZES, CHOOSE, MESSAGES, HELP)
+COMMAND = command("choices", _choices, FILES, SIZES, CHOOSE, LANGUAGE, MESSAGES, HELP)

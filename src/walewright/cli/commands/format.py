@@ -7,46 +7,46 @@ from collections.abc import Sequence
 import click
 
 from walewright import world
-from walewright.cli import console
-from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
-from walewright.cli.options import unfit_form
-from walewright.cli.parameters import FILES, HELP, MESSAGES, command
+from walewright.cli.options import unfit_form, unknown_language
+from walewright.cli.parameters import FILES, HELP, LANGUAGE, MESSAGES, command
 from walewright.cli.sources import edits_of_text, unfit_names
 from walewright.report.columns import named
 from walewright.report.model import has_errors
+from walewright.report.said import said
 
 
-def _format(line: CommandLine, /, files: Sequence[str], check_only: bool, messages: str) -> int:
+def _format(line: CommandLine, /, files: Sequence[str], check_only: bool, language: str, messages: str) -> int:
     """Write sources anew with even spacing and indents. Their meaning and comments stay."""
-    unfit = (*unfit_form(line, messages), *unfit_names(line, files))
+    unfit = (*unfit_form(line, messages), *unknown_language(line, language), *unfit_names(line, files))
     if unfit:
-        console.report(unfit, {FILE: line.text}, line.form)
+        line.report(unfit)
         return 2
 
     def one(file: str) -> int:
         held, fault = world.read_held(file)
         if held is None:
-            console.report((fault,) if fault else (), {}, line.form)
+            line.report((fault,) if fault else ())
             return 1
         from walewright import source
 
         tree, faults = source.read(file, held.text)
-        console.report(faults, {file: held.text}, line.form, edits_of_text(file, held.text))
+        line.report(faults, {file: held.text}, edits_of_text(file, held.text))
         if has_errors(faults):
             return 1
         tidy = held.bytes_of(source.tidy(tree))
         if tidy == held.data:
             return 0
-        mixed = "" if held.line_end else " (its line ends were mixed)"
+        mixed = not held.line_end
         if check_only:
-            console.say(f"{named(file)} would change{mixed}")
+            line.say(said("would-change", file=named(file), mixed=mixed))
             return 1
         unwritable = world.rewrite(held, tidy)
         if unwritable is not None:
-            console.report((unwritable,), {}, line.form)
+            line.report((unwritable,))
             return 1
-        console.say(f"rewrote {named(file)}{mixed}", done=True)
+        line.say(said("rewrote", file=named(file), mixed=mixed), done=True)
         return 0
 
     return each(line, files, one, "formatting")
@@ -57,6 +57,7 @@ COMMAND = command(
     _format,
     FILES,
     click.option("--check", "check_only", is_flag=True, help="Only say which files would change; exit 1 if any would."),
+    LANGUAGE,
     MESSAGES,
     HELP,
 )

@@ -13,7 +13,7 @@ import click
 
 from walewright import __version__
 from walewright.cli import console, options, sources
-from walewright.cli.command_line import FILE, CommandLine
+from walewright.cli.command_line import CommandLine
 from walewright.cli.parameters import GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.report.model import Diagnostic, Span, has_errors
 
@@ -47,12 +47,13 @@ def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, (file,)), *_unknown(line, stage))
     if faults:
-        console.report(faults, {FILE: line.text, **wanted.texts}, line.form)
+        line.report(faults, wanted.texts)
         return 2
     reach = sources.understand_file if stage in UNDERSTOOD else sources.compile_file
     outcome = reach(file, wanted)
-    edits, texts = sources.edits(outcome, wanted), {FILE: line.text, **wanted.texts}
-    console.report(line.placed(outcome.diagnostics), {file: outcome.text, **texts}, line.form, edits, wanted.printed)
+    line.report(
+        line.placed(outcome.diagnostics), {**outcome.shared, file: outcome.text, **wanted.texts}, sources.edits(outcome, wanted)
+    )
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))

@@ -1,6 +1,7 @@
 """The design as data: what the source means, everything in centimetres, per size."""
 
 from walewright.design.model.charts import Cell, CellKey, Chart
+from walewright.design.model.credit import Credit
 from walewright.design.model.design import (
     Buttonholes,
     Cord,
@@ -33,6 +34,7 @@ __all__ = [
     "Choice",
     "Cord",
     "CountPerSize",
+    "Credit",
     "Design",
     "EdgeCut",
     "EdgeJoin",

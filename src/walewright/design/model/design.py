@@ -8,8 +8,10 @@ Outline convention: a piece is seen as it hangs on the bed, knitter's left = `le
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.model.charts import Chart
+from walewright.design.model.credit import Credit
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
@@ -24,15 +26,18 @@ from walewright.trade.joins import WornFacing
 from walewright.trade.shaping import OpeningShape, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
+Caution = Literal["us-hood", "us-waist", "eu-small", "eu-older"]
+"""Published limits that bear on knitted garments for children; the rules where a garment is sold come first."""
+
 
 @dataclass(frozen=True, slots=True)
 class Measurement:
-    """A row of the size table, in cm. `source` credits a shipped table, else empty."""
+    """A row of the size table, in cm. `credit` is of a shipped table."""
 
     name: str
     values: PerSize
     to_fit: bool
-    source: str
+    credit: Credit | None
     origin: Origin
     published: str = ""
     """What the shipped table that it comes from calls it: "centre_back_neck_to_wrist"; else empty."""
@@ -182,6 +187,8 @@ class Wedge:
     width: PerSize | None = None
     kind: WedgeKind = "in"
     rest: PerSize | None = None
+    larger_last: bool = False
+    """Of steps that differ by a stitch the larger ones are the inner ones, not the outer ones."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -217,6 +224,8 @@ class Piece:
     needles_out: tuple[NeedlesOut, ...] = ()
     start_facing: WornFacing = ""
     """Of a start "along": as `Band.facing`."""
+    start_by_edges: bool = False
+    """Of a start "along": it is as wide as the edges are long."""
     start_origin: Origin | None = None
     """Where the start is described; a mirror image has no such line."""
 
@@ -258,7 +267,7 @@ class Design:
     cords: tuple[Cord, ...] = ()
     for_children: bool = False
     """Whether its sizes come from the shipped tables of babies and children."""
-    cautions: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()
     """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
     joins_before: tuple[int, ...] = ()
     """For each step of `making_up`, how many of `joins` come before it; where nothing is said of a step, all."""

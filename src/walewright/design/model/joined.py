@@ -46,6 +46,8 @@ class Band:
     facing: WornFacing = ""
     """The side of the pieces to the knitter when they are hung: "right" or "wrong", as they are worn; empty: so that the right side
     of the band comes outside."""
+    picked: tuple[int, int] | None = None
+    """So many stitches to so many rows, where the author says it; None: as many as the length of the edge has."""
     places: tuple[tuple[int, ...], ...] = ()
     """Of a part of a band that is wider than the bed: per size, the stitches between its beginning and each of its buttonholes."""
     hole_along: tuple[EdgeName, ...] = ()
@@ -72,3 +74,5 @@ class EdgeJoin:
     next_copy: NextCopy = ""
     """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
     the first)."""
+    ratio: tuple[int, int] | None = None
+    """So many rows of the one side to so many stitches of the other, in place of lengths."""

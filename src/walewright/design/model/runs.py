@@ -63,3 +63,5 @@ class EdgeRun:
     rates: tuple[Rate, ...] = ()
     lines: tuple[InsideLine, ...] = ()
     """Of the way "inside", from the centre outwards."""
+    half_gaps: bool = False
+    """Of path "across": the first and the last changed needle are half as far from the ends as from each other."""

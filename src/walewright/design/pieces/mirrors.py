@@ -107,5 +107,5 @@ def _turned_about(centre: PerSize) -> PerSize:
 
 def _mirrored_edges(along: tuple[EdgeName, ...], nodes: Mapping[str, syntax.PieceBlock]) -> tuple[EdgeName, ...]:
     """A mirror image hangs on the mirror images of what its model hangs on, where there are any, and in the other order."""
-    images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
+    images = {n.image: n.name for n in reversed(list(nodes.values())) if n.image is not None}
     return tuple(EdgeName(images.get(e.piece, e.piece), e.edge) for e in reversed(along))

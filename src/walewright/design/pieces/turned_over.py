@@ -50,11 +50,12 @@ def _written(piece: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], f
 
     body = copied(model, piece)
     if not turned:
-        images = {n.mirror_of: n.name for n in reversed(list(nodes.values())) if n.mirror_of is not None}
+        images = {n.image: n.name for n in reversed(list(nodes.values())) if n.image is not None}
         body = tuple(_turned(s, images) for s in body)
     return replace(
         piece,
         mirror_of=None,
+        image_of=piece.mirror_of,
         centre_stitch=piece.centre_stitch or model.centre_stitch,
         purpose=piece.purpose or model.purpose,
         body=merged(body, piece, model.name, findings),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import combinations
 
 from walewright.design.findings import Findings
@@ -33,6 +34,7 @@ def shoulders(node: syntax.Shoulders, outline: PieceOutline, findings: Findings)
         )
         return None
     made = Wedge("shoulders", node.edge, node.from_level, Origin(f"piece {outline.piece} / shoulders", node.span))
+    made = replace(made, larger_last=node.larger_last)
     return made if _edge_is_free(made, outline, findings) else None
 
 
@@ -84,7 +86,7 @@ def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> W
     side = "" if node.edge == "both" else f"{node.edge} "
     name = f"{side}wedge at {node.from_level}"
     origin = Origin(f"piece {outline.piece} / {name}", node.span)
-    made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest)
+    made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest, node.larger_last)
     sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
     return made if sound else None
 

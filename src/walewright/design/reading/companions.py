@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Measurement, Origin
+from walewright.design.model.credit import Credit
 from walewright.design.reading.sizes import GradedRows
 from walewright.design.reading.tables import Published, Shipped, size_table
 from walewright.report.model import NOWHERE
@@ -30,7 +31,7 @@ def companions(table: syntax.Sizes, graded: GradedRows, shipped: Shipped) -> tup
     for row in rows:
         for name, entries in _entries(row.table or "", graded.sizes, shipped):
             if name not in named and name not in found:
-                credit = "; ".join(dict.fromkeys(e.source for e in entries))
+                credit = Credit(tuple(dict.fromkeys(e.source for e in entries)))
                 origin = Origin(f"sizes / {name}", NOWHERE)
                 about = shipped.described(name).about
                 found[name] = Measurement(name, tuple(e.middle_cm for e in entries), True, credit, origin, name, about)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from walewright.design.findings import Findings, amount, near_help
 from walewright.design.model import Measurement, Origin
+from walewright.design.model.credit import Credit
 from walewright.design.reading.places import per_size
 from walewright.design.reading.tables import Published, Shipped, SizeTable, size_table
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, convert, written
@@ -126,7 +127,7 @@ class _SizesReader:
                 self.findings.report("wrong-unit/row", (row.span, "dimension"), helps=("a-length",), row=row.name, dimension=kind)
                 return None
             values.append(value)
-        return self._sound(row, tuple(values), "")
+        return self._sound(row, tuple(values), None)
 
     def _published(self, row: syntax.SizeRow, name: str, measurement: str) -> Measurement | None:
         if name not in self.shipped.tables:
@@ -139,7 +140,7 @@ class _SizesReader:
                 "unknown-table-row",
                 (row.span, "table"),
                 notes=("it-has",),
-                helps=near_help(measurement, table.measurements),
+                helps=near_help(measurement, table.measurements) or ("one-of-these",),
                 table=name,
                 measurement=measurement,
                 measurements=tuple(table.measurements),
@@ -215,7 +216,9 @@ class _SizesReader:
             with_own=_with_own(row, sizes),
         )
 
-    def _sound(self, row: syntax.SizeRow, values: tuple[float, ...], source: str, published: str = "") -> Measurement | None:
+    def _sound(
+        self, row: syntax.SizeRow, values: tuple[float, ...], credit: Credit | None, published: str = ""
+    ) -> Measurement | None:
         """Refuses what no body or garment measures; warns of a row that falls."""
         below = tuple(s for s, v in zip(self.chosen, values, strict=True) if v < 0)
         above = tuple(s for s, v in zip(self.chosen, values, strict=True) if v > LARGEST_CM)
@@ -256,14 +259,14 @@ class _SizesReader:
             )
         known = self.shipped.described(published)
         origin = Origin(f"sizes / {row.name}", row.span)
-        return Measurement(row.name, values, row.to_fit, source, origin, published, row.about or known.about, known.name)
+        return Measurement(row.name, values, row.to_fit, credit, origin, published, row.about or known.about, known.name)
 
 
-def _credit(used: list[Published], own: tuple[str, ...]) -> str:
+def _credit(used: list[Published], own: tuple[str, ...]) -> Credit | None:
     """Where the figures of a row are from; `own` are the sizes for which the author gives them."""
-    credits = "; ".join(dict.fromkeys(e.source for e in used))
-    credits += " (from memory, not seen)" if any(e.status == "memory" for e in used) else ""
-    return f"{credits}, but {', '.join(own)} the author's own" if used and own else credits
+    if not used:
+        return None
+    return Credit(tuple(dict.fromkeys(e.source for e in used)), any(e.status == "memory" for e in used), own)
 
 
 def _with_own(row: syntax.SizeRow, sizes: tuple[str, ...]) -> str:

@@ -12,14 +12,27 @@ from typing import Literal
 
 
 @dataclass(frozen=True, slots=True)
+class SharedFile:
+    """A file that a source names: what messages call it, and its text, or why there is none (`fault`, a case of
+    `shared-file-unusable`)."""
+
+    name: str
+    text: str = ""
+    fault: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Shipped:
-    """`tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky"); `shapes`: source text by the
+    """What a source can name besides what it says itself. `files`: those in its own folder or below, by their path from there.
+
+    `tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky"); `shapes`: source text by the
     name of the shape that it defines; `measures`: TOML text, what each measurement of the tables is (empty: nothing is said)."""
 
     tables: Mapping[str, str]
     machines: Mapping[str, str]
     shapes: Mapping[str, str] = field(default_factory=dict)
     measures: str = ""
+    files: Mapping[str, SharedFile] = field(default_factory=dict)
 
     def described(self, measurement: str) -> Described:
         """What a measurement of the tables is called on paper and how it is taken; empty words for one that nothing is said of."""

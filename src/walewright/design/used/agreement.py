@@ -39,7 +39,7 @@ def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: GradedRows, findin
     values: dict[str, tuple[float, ...]] = {}
     for key, measurement in measured.items():
         # A figure that the knitter gives is not the table's.
-        if measurement is None or not measurement.source:
+        if measurement is None or measurement.credit is None:
             return
         values[key] = measurement.values
     left = [r - b / 2 - s for r, b, s in zip(values[REACH], values[BACK], values[SEAM], strict=True)]

@@ -117,10 +117,31 @@ def references(node: object) -> Iterator[NamedIn]:
 def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
     """Reports every definition of the source that nothing made comes to, and of what is unused within its shapes."""
     for node in _statements(tree):
+        if isinstance(node, syntax.UseFrom):
+            _tell_of_other_files(node, tree, found, findings)
+        if node.span.file != tree.file:
+            # Of another file, which has more than this source needs: told where it is used.
+            continue
         if type(node) in DEFINITIONS and _named(node) not in found.reached:
             _tell(node, found, findings)
         if isinstance(node, syntax.ShapeBlock):
             _within(node, findings)
+
+
+def _tell_of_other_files(line: syntax.UseFrom, tree: syntax.Tree, found: Uses, findings: Findings) -> None:
+    kinds = {_named(n): _named(n)[0] for n in _statements(tree) if type(n) in DEFINITIONS and n.span.file != tree.file}
+    for name in line.names:
+        named = [key for key in kinds if key[1] == name]
+        if named and not found.reached.intersection(named):
+            findings.report(
+                "unused-name/definition",
+                (line.span, "nowhere"),
+                helps=("delete-or-use",),
+                severity=Severity.WARNING,
+                kind="definition" if named[0][0] == "measurement" else named[0][0],
+                name=name,
+                by=(),
+            )
 
 
 def _tell(node: syntax.Node, found: Uses, findings: Findings) -> None:

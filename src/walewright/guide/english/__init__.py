@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from walewright.guide.english import advice, charts, drawings, facts, hand_tools, page, tables, text_copy
+from walewright.guide.english import advice, charts, commands, drawings, facts, hand_tools, page, tables, text_copy
 from walewright.guide.english.howto import HOW_TO
 from walewright.guide.model import Guide
+from walewright.report.english.garment import CAUTIONS
 from walewright.report.wording import Language
 
 __all__ = ["LANGUAGE"]
@@ -18,6 +19,8 @@ def _ordinal(number: int) -> str:
 
 PHRASES = (
     advice.LINES,
+    CAUTIONS,
+    commands.COMMANDS,
     charts.CHARTS,
     drawings.DRAWINGS,
     facts.FACTS,

@@ -10,7 +10,8 @@ from walewright.guide.model import Advice
 LINES = {
     "reading": "How to read the pattern",
     "reading/order-of-sizes": "Figures for the sizes always stand in the same order, the smallest first and the others in "
-    "brackets. A figure alone is for every size. Mark yours throughout before you begin.",
+    "brackets. A figure alone is for every size, and the letter of a needle, L or R, goes for those behind it too. Mark yours "
+    "throughout before you begin.",
     "reading/dashes": "A dash in the brackets, or a heading that names sizes, means that the others leave this out.",
     "reading/counter": "RC is the row counter. “RC 84” means that 84 rows are counted: what is written there is done after row "
     "84 and before the next row.",

@@ -8,6 +8,8 @@ FACTS = {
     "fact/make": "Make",
     "fact/alike": "{count} alike: one box to tick for each",
     "fact/along": "Along",
+    "fact/picked-up": "Picked up",
+    "fact/stitches-to-rows": "{stitches} {stitches:=stitch|stitches} to {rows} {rows:=row|rows}",
     "fact/begun-on": "Begun on",
     "fact/then": "{edges:/, then }",
     "fact/mirror": "Mirror image",

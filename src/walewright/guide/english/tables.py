@@ -13,11 +13,7 @@ TABLES = {
     "told/in": "{inches} in",
     "told/both": "{cm} cm ({inches} in)",
     # The figures of a schematic's letters.
-    "legend": "Measurements of the {piece} in {unit}; stitches and rows in small type",
-    "legend/most-stitches": "Most stitches",
-    "legend/rows": "rows",
-    "legend/rows-in-all": "Rows in all",
-    "legend/st": "st",
+    "legend": "Measurements of the {piece} in {unit}",
     # Sizes, and what they are held against.
     "sizes": "Sizes in {unit}",
     "sizes/cm": "cm",
@@ -99,35 +95,48 @@ TABLES = {
     "yarn/away": "That comes away again, metres",
     "yarn/waste": "Waste yarn",
     "yarn/ravel": "Ravel cord",
-    "yarn/error": "{way}; right to about {share} %",
     "yarn/together": "{yarn}: {strands:and} held together.",
     "yarn/strands": "{yarn}, {count} strands",
+    # How it was reckoned.
+    "way/from-loops": "{known:/; }; swatches, seams and tails included, with {spare} % for ends; right to about {error} %"
+    "{estimated:?: weigh a swatch to know better}",
+    "way/none": "none is knitted",
+    "way/of-fabrics": "{fabrics:and} {way}",
+    "way/weighed": "from the weight of the swatch",
+    "way/measured": "from the measured length of yarn in a stitch",
+    "way/estimated": "estimated from the density by the relations of plain knitting",
+    "way/as-in-fabric": "in loops as long as those of {fabric}; the weight is that of a yarn as thick as {yarn}; right to about "
+    "{error} %",
+    "way/one-length": "one length of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; it is used {times} "
+    "times, or so many lengths if pieces wait with theirs in}; right to about {error} %",
+    # Where figures are from.
+    "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
+    "credit/of": "{rows}. {credit}.",
+    # Edges and joins.
+    "edge/start": "start",
+    "edge/end": "end",
+    "edge/shoulder": "shoulder",
+    "edge/neck": "neck",
+    "edge/of-left": "{edge} left",
+    "edge/of-centre": "{edge} centre",
+    "edge/of-right": "{edge} right",
+    "edge/of-upper": "{edge} upper",
+    "join/of-two": "{one:/ + } to {other:/ + }",
+    "join/upon-itself": "{one:/ + } upon itself",
+    "join/edge": "{piece} {edge}",
+    "join/edge-of-copy": "{piece} {copy} {edge}",
     "yarn/way": "{yarns}: {way}.",
     # How the pattern was checked.
-    "checked/one": "Before these pages were printed, the garment was knitted loop by loop on a needle bed in the computer: "
-    "{loops} loops in {moves} moves of hand and carriage. No move was made that the machine cannot make, and no loop was "
-    "left that nothing holds.",
-    "checked/each": "Before these pages were printed, each of the {sizes} sizes was knitted loop by loop on a needle bed in "
-    "the computer: {loops} loops in {moves} moves of hand and carriage. No move was made that the machine cannot make, and "
-    "no loop was left that nothing holds.",
-    "checked/tables": "The tables below set what was knitted beside what was wanted. Stitches and rows are whole: the smallest "
-    "step is one stitch or one row.",
-    "checked/read": "Then the printed words themselves were read back by a second reader that knows nothing of the first: what "
-    "they tell a knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric.",
+    "checked/one": "Before these pages were printed, the garment was knitted in the computer, loop by loop on a needle bed: "
+    "{loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that nothing holds.",
+    "checked/each": "Before these pages were printed, each of the {sizes} sizes was knitted in the computer, loop by loop on a "
+    "needle bed: {loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that "
+    "nothing holds.",
+    "checked/read": "The printed words were then read back by a second reader that knows nothing of the first: what they tell a "
+    "knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric.",
     "checked/unread": "The printed words were not read back for: {sizes}.",
-    "checked/piece": "{piece}: knitted, and wanted in small type, in {unit}",
-    "checked/whole": "The whole garment",
-    "checked/bed": "On the bed",
-    "checked/needles": "Outermost needles",
-    "checked/most": "Most stitches on the bed",
-    "checked/loops": "Loops",
-    "checked/words": "Words read back",
-    "checked/yes": "yes",
-    "checked/no": "no",
-    "checked/seams": "Seams: one side, and the other in small type",
-    "checked/rows": "rows",
-    "checked/cm": "cm",
-    "checked/in": "in",
+    "checked/figures": "Stitches and rows are whole, so a measurement comes out to the nearest one; what was wanted and what was "
+    "knitted stand side by side in the plan document of the pattern.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Regraded",
     "regraded/what": "What",

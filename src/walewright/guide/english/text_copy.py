@@ -10,7 +10,7 @@ TEXT_COPY = {
     "text/choice": "{what}: {chosen}",
     "text/choices": "Choices",
     "text/regraded": "{what}: {own} (in the source {source}) ",
-    "text/measurement": "{name}{to_fit:? (to fit)}: {lengths}{source}",
+    "text/measurement": "{name}{to_fit:? (to fit)}: {lengths}{credit:? ({credit})}",
     "text/ease": "ease, {what}: {lengths}",
     "text/to-10-cm": "{stitches} stitches and {rows} rows to 10 cm",
     "text/to-1-in": "{stitches} stitches and {rows} rows to 1 in",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from walewright.report.english.bed import PHRASES as BED
 from walewright.report.english.charts import WORDINGS as CHARTS
 from walewright.report.english.choices import WORDINGS as CHOICES
 from walewright.report.english.commands import PHRASES as OUTSIDE
@@ -9,6 +10,7 @@ from walewright.report.english.commands import WORDINGS as COMMANDS
 from walewright.report.english.contradictions import PHRASES as CONTRADICTIONS
 from walewright.report.english.counted import PHRASES as COUNTED
 from walewright.report.english.counts import WORDINGS as COUNTS
+from walewright.report.english.garment import CAUTIONS
 from walewright.report.english.garment import WORDINGS as GARMENT
 from walewright.report.english.lines import WORDINGS as LINES
 from walewright.report.english.materials import WORDINGS as MATERIALS
@@ -39,9 +41,10 @@ ENGLISH = Language(
         **PROOF,
         **COMMANDS,
     },
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **CONTRADICTIONS, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,
     clauses=CLAUSES,
+    units={unit: unit for unit in ("stitches", "rows", "needles", "st")},
     words=("nought", "one", "two", "three", "four", "five", "six"),
 )
 

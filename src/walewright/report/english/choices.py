@@ -1,8 +1,21 @@
-"""Words for choices and the alternatives of a source."""
+"""Words for choices and the alternatives of a source, and for other files that it uses."""
 
 from __future__ import annotations
 
 from walewright.report.wording import Wording
+
+SHARED_FILES = {
+    "outside": (
+        "the file `{file}` is outside of the source's folder",
+        "name a file in the folder of the source or below it, with / between folders",
+    ),
+    "not-source": ("the file `{file}` is no source", "name a file that ends in .wale"),
+    "missing": ("there is no file `{file}`", "name a file that is there; its path goes from the folder of the file that names it"),
+    "unreadable": ("the file `{file}` cannot be read", "name a plain file that holds text in UTF-8 and may be read"),
+    "ring": ("the file `{file}` uses itself in the end", "put what both need into a third file"),
+    "too-deep": ("files use files more than {deepest} deep", "name the file that has the definition"),
+    "too-many": ("more than {most} files are used", "put what is shared into fewer files"),
+}
 
 WORDINGS: dict[str, Wording] = {
     "choice-of-one": Wording(
@@ -30,4 +43,8 @@ WORDINGS: dict[str, Wording] = {
         labels={"empty": "no line stands under it"},
         helps={"fill-or-delete": "indent the lines that belong to it below it, or delete it"},
     ),
+    **{
+        f"shared-file-unusable/{case}": Wording(message, labels={"named": "named here"}, helps={"which": help_})
+        for case, (message, help_) in SHARED_FILES.items()
+    },
 }

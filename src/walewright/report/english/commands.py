@@ -209,9 +209,37 @@ WORDINGS: dict[str, Wording] = {
     ),
 }
 
+SHOWN: dict[str, str] = {
+    "severity/error": "error",
+    "severity/warning": "warning",
+    "shown/note": "note",
+    "shown/help": "help",
+    "shown/sizes": "{count:=in size|in sizes}",
+    "counted/errors": "{count:error|errors}",
+    "counted/warnings": "{count:warning|warnings}",
+    "shown/in": "in {file}",
+    "shown/at": "in {file}, line {line}, column {column}",
+    "shown/to-line": "(to line {line})",
+    "shown/more": "{told:/, } more not shown",
+}
+"""What stands round messages on a terminal."""
+
 PHRASES: dict[str, str] = {
+    **SHOWN,
     "another-build": "another build is writing into this folder",
+    "bug": "bug[compiler-fault]: walewright {version} failed while {doing}\n"
+    "  {fault}\n"
+    "  at {file}, line {line}, in {function}\n"
+    "  Python {python} on {platform}\n"
+    "  note: the fault is in the compiler, not in your pattern; nothing was written for it\n"
+    "  help: report it to the maintainers of your copy with these lines and the source file",
     "building": "building {file}",
+    "printing": "printing {name} as {form}",
+    "proving": "proving {name}",
+    "rewrote": "rewrote {file}{mixed:? (its line ends were mixed)}",
+    "only-definitions": "{file}: definitions for other sources; nothing is made of it",
+    "would-change": "{file} would change{mixed:? (its line ends were mixed)}",
+    "wrote": "wrote {file}",
     "checking": "checking {file}",
     "formatting": "formatting {file}",
     "listing": "listing {file}",

@@ -43,7 +43,7 @@ PHRASES: dict[str, str] = {
     "contradiction/no-rows": "the chart has no rows",
     "contradiction/no-stripes": "the stripes have no rows",
     "contradiction/no-yarn": "no yarn is in use to knit the chart with",
-    "contradiction/none-held": "no needle is held at the {side}",
+    "contradiction/none-held": "no needle is held at the {side:term}",
     "contradiction/none-in-work": "no needle is in work",
     "contradiction/none-in-working-position": "no needle is in working position",
     "contradiction/none-left-in-work": "every {every} needle out of work leaves none",

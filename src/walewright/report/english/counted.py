@@ -27,6 +27,7 @@ PHRASES: dict[str, str] = {
     "along-rows": "rows",
     "along-stitches": "stitches",
     "apart": "{count} apart",
+    "ratio-against": "{one_count} against {other_count}, and not {rows} rows to {stitches} stitches",
     "counts-against": ("{one_count} ({one_cm:.1f}) against {other_count} ({other_cm:.1f}): {difference}, and no easing is allowed"),
     "first-longer": "the first {cm:.1f} {longer:?longer|shorter}",
     "not-as-longer": (
@@ -55,7 +56,7 @@ PHRASES: dict[str, str] = {
     "stitches-taken-off": "{stitches:stitch is|stitches are} taken off",
     "too-few-there": "{widths:and} there, {lacks} too few on its side",
     # ------------------------------------------------------------- what lies in a piece
-    "edge-at-row": "the {side} edge of the {piece} at row {row}",
+    "edge-at-row": "the {side:term} edge of the {piece} at row {row}",
     "edging-of": "`{edging}` of the {piece}",
     "hole-wide": ("{hole}, {stitches:stitch|stitches} wide, {parts:?where the piece parts, at row|at row} {row}; {works:/; }"),
     "in-work-there": "{stitches:stitch is|stitches are} in work there",

@@ -63,7 +63,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"here": "here"},
         notes={"needs": "a hole needs a stitch on each side that is not moved in the rows about it"},
         helps={
-            "further": "let it lie {cm} further to the {side} on the bed",
+            "further": "let it lie {cm} further to the {side:term} on the bed",
             "narrower": "make it narrower, or put `{level}` where the edges go straight on and the piece is not parted",
         },
     ),
@@ -73,7 +73,8 @@ WORDINGS: dict[str, Wording] = {
         notes={"runs-along": "{one} runs along {one_kinds:and}, {other} along {other_kinds:and}"},
         helps={
             "change-levels": "change the levels or widths that these edges come from, or allow more easing",
-            "sew-it": "sew it: only loops to loops can be {way}",
+            "rows-to-stitches": "let one side run along rows and the other along stitches, or sew them by length, with `easing`",
+            "sew-it": "sew it: only loops to loops can be {way:term}",
             "some-easing": "allow some easing: then their lengths are compared",
         },
     ),

@@ -6,10 +6,20 @@ from walewright.report.wording import Wording
 
 _PASSING = {
     "passes": (
-        "{size}: {relaxed:.1f} at rest, {stretched:.1f} stretched; the {part} is {figure:.1f}"
+        "{size}: {relaxed:.1f} at rest, {stretched:.1f} stretched; the {part:term} is {figure:.1f}"
         "{needed:?, and {needed:.1f} are needed}"
     ),
-    "source": "{part}: {source}",
+    "source": "{part:term}: {credit}",
+}
+
+CAUTIONS: dict[str, str] = {
+    "caution/us-hood": "United States: no drawstring at all in the hood or neck of children's upper outerwear, sizes 2T to 12 "
+    "(US CPSC, Drawstrings in Children's Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
+    "caution/us-waist": "United States: at the waist or bottom, sizes 2T to 16, at most 7.6 cm (3 in) of drawstring outside its "
+    "channel, no toggles or knots at its free ends, and the string sewn down if it is one piece (same source)",
+    "caution/eu-small": "European Union: no cord or drawstring in the hood, head and neck area up to 7 years or 134 cm "
+    "(Finnish Safety and Chemicals Agency, Cords and drawstrings on children's clothing, on EN 14682)",
+    "caution/eu-older": "European Union: no drawstring with free ends in the head and neck area from 7 to 14 years (same source)",
 }
 
 WORDINGS: dict[str, Wording] = {
@@ -68,7 +78,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"name-two": "name the two bands, or the two edges, that stay free in front"},
     ),
     "lets-through": Wording(
-        "the {part} goes through the opening at `{opening}`, and must not",
+        "the {part:term} goes through the opening at `{opening}`, and must not",
         labels={"never-passes": "never passes"},
         notes=_PASSING,
         helps={"smaller": "make the opening smaller, or the lap wider"},
@@ -88,11 +98,11 @@ WORDINGS: dict[str, Wording] = {
                 "one it goes on from, or one of its own"
             ),
             "clockwise": (
-                "from the left needle to the right, with the {side} side to the knitter, edges are hung clockwise as the piece "
-                "lay on the bed: up its left edge, along its top to the right, down its right edge"
+                "from the left needle to the right, with the {side:term} side to the knitter, edges are hung clockwise as the "
+                "piece lay on the bed: up its left edge, along its top to the right, down its right edge"
             ),
             "anticlockwise": (
-                "from the left needle to the right, with the {side} side to the knitter, edges are hung anticlockwise as the "
+                "from the left needle to the right, with the {side:term} side to the knitter, edges are hung anticlockwise as the "
                 "piece lay on the bed: up its right edge, along its top to the left, down its left edge"
             ),
         },
@@ -118,7 +128,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "named-for-other-side": Wording(
-        "`{piece}` opens where the {worn} front does, seen from the wearer",
+        "`{piece}` opens where the {worn:term} front does, seen from the wearer",
         labels={"called": "called {called}"},
         notes={
             "left-opens-right": "a left front opens at its right edge, as it hangs on the bed with its purl side in front",
@@ -144,12 +154,12 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "nothing-to-measure/size-unknown": Wording(
-        "it is not known how large the {part} is",
-        labels={"passes": "passes {part}"},
+        "it is not known how large the {part:term} is",
+        labels={"passes": "passes {part:term}"},
         helps={"write-it": "write it: `passes {part} of 52 cm`, or a row of the sizes"},
     ),
     "opening-too-tight": Wording(
-        "the {part} does not go through the {opening}",
+        "the {part:term} does not go through the {opening}",
         labels={"too-tight": "too tight"},
         notes=_PASSING,
         helps={
@@ -169,11 +179,15 @@ WORDINGS: dict[str, Wording] = {
         "it is required that {required}, and it is not so{because:?: {because}}",
         labels={"fails": "fails in {sizes}"},
         notes={"against": "{size}: {found:.1f} against {wanted:.1f}"},
+        helps={
+            "less-by": "let it come out {by:.1f} less, or ask for more",
+            "more-by": "let it come out {by:.1f} more, or ask for less",
+        },
     ),
     "seam-twisted": Wording(
         (
-            "`{piece} {edge}` and `{other_piece} {other_edge}` are both {side} edges: joined foot to foot, one of the pieces would "
-            "be inside out"
+            "`{piece} {edge}` and `{other_piece} {other_edge}` are both {side:term} edges: joined foot to foot, one of "
+            "the pieces would be inside out"
         ),
         labels={"joined-here": "joined here"},
         helps={
@@ -205,6 +219,15 @@ WORDINGS: dict[str, Wording] = {
         notes={"narrower": "{size}: {wide:.1f}, and the edges are {edges:.1f} long"},
         helps={"as-wide": "start it as wide as the edges are long, or a tenth less where it is to hold them in"},
     ),
+    "start-too-full": Wording(
+        "the {piece} starts much wider than the edges that it is begun along",
+        labels={"begun-here": "begun here"},
+        notes={"wider": "{size}: {wide:.1f}, and the edges are {edges:.1f} long"},
+        helps={
+            "as-edges": "leave the width out: `start along` and the edges makes it as wide as these are long",
+            "fullness": "or leave it so, if it is to be a frill",
+        },
+    ),
     "start-on-both-sides": Wording(
         "the copies of `{piece}` are begun along `{name}`, which is not one edge but {count}: {edges:and}",
         labels={"begun-here": "begun here"},
@@ -212,7 +235,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"a-piece-for-each": "name one of them, and describe what is begun along another as a piece of its own"},
     ),
     "too-tight": Wording(
-        "the {part} does not go through the {opening}",
+        "the {part:term} does not go through the {opening}",
         labels={"too-tight": "too tight"},
         notes=_PASSING,
         helps={

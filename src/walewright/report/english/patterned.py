@@ -46,7 +46,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"mend": "knit both in the same fabrics in the same order"},
     ),
     "cannot-match/repeat-cut": Wording(
-        "{one} and {other} cannot be matched: `{fabric}` is {fit}: a repeat is cut at each edge",
+        "{one} and {other} cannot be matched: `{fabric}` is {fit:term}: a repeat is cut at each edge",
         labels=_JOINED,
         helps={"mend": "knit `{fabric}` in whole repeats"},
     ),

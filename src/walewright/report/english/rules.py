@@ -10,8 +10,8 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the edge of the {opening:?{opening} of the }{piece} before `{level}` cannot begin with {cm} cast off",
     ),
     "edge-moves": (
-        "the edge of the {piece} moves by {cm} to `{level}`{side:? on the {side}}",
-        "the edge of the {piece} cannot move by {cm} to `{level}`{side:? on the {side}}",
+        "the edge of the {piece} moves by {cm} to `{level}`{side:? on the {side:term}}",
+        "the edge of the {piece} cannot move by {cm} to `{level}`{side:? on the {side:term}}",
     ),
     "graded": (
         "{figure} is graded as it is wanted, never down where it should go up",
@@ -31,8 +31,8 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the {part} of the {piece} cannot be {cm} flat at its parting",
     ),
     "is-from-the-centre": (
-        "the {piece} is {cm} from the centre at `{level}` on the {side}",
-        "the {piece} cannot be {cm} from the centre at `{level}` on the {side}",
+        "the {piece} is {cm} from the centre at `{level}` on the {side:term}",
+        "the {piece} cannot be {cm} from the centre at `{level}` on the {side:term}",
     ),
     "is-held-wide": (
         "the {wedge} of the {piece} is {cm} wide",
@@ -40,8 +40,8 @@ CLAUSES: dict[str, tuple[str, str]] = {
     ),
     "is-high": ("the {part} of the {piece} is {cm} high", "the {part} of the {piece} cannot be {cm} high"),
     "is-off-centre": (
-        "the {part} of the {piece} is {cm} {side} of the centre",
-        "the {part} of the {piece} cannot be {cm} {side} of the centre",
+        "the {part} of the {piece} is {cm} {side:term} of the centre",
+        "the {part} of the {piece} cannot be {cm} {side:term} of the centre",
     ),
     "is-up": ("`{level}` of the {piece} is {cm} up", "`{level}` of the {piece} cannot be {cm} up"),
     "is-wide": (
@@ -50,8 +50,8 @@ CLAUSES: dict[str, tuple[str, str]] = {
     ),
     "is-wide-at": ("the {piece} is {cm} wide at `{level}`", "the {piece} cannot be {cm} wide at `{level}`"),
     "part-moves": (
-        "the {side} edge of the {part} of the {piece} moves by {cm} to `{level}`",
-        "the {side} edge of the {part} of the {piece} cannot move by {cm} to `{level}`",
+        "the {side:term} edge of the {part} of the {piece} moves by {cm} to `{level}`",
+        "the {side:term} edge of the {part} of the {piece} cannot move by {cm} to `{level}`",
     ),
     "rests": ("the {wedge} of the {piece} rests {cm}", "the {wedge} of the {piece} cannot be held so: it rests {cm}"),
     "starts-wide": ("the {piece} starts {cm} wide", "the {piece} cannot start {cm} wide"),
@@ -64,7 +64,11 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{one} and {other} are joined, the one {longer} longer than the other",
         "{one} and {other} cannot be joined, the one {longer} longer than the other",
     ),
-    "joined-loops": ("{one} and {other} are {way} loop to loop", "{one} and {other} cannot be {way} loop to loop"),
+    "joined-loops": ("{one} and {other} are {way:term} loop to loop", "{one} and {other} cannot be {way:term} loop to loop"),
+    "joined-ratio": (
+        "{one} and {other} are joined {rows} {rows:=row|rows} to {stitches} {stitches:=stitch|stitches}",
+        "{one} and {other} cannot be joined {rows} {rows:=row|rows} to {stitches} {stitches:=stitch|stitches}",
+    ),
     "joined-rows": ("{one} and {other} are joined row for row", "{one} and {other} cannot be joined row for row"),
     "patterns-begin": (
         "the patterns of {one} and {other} begin in the same rows",
@@ -149,6 +153,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{stitches:stitch or more is|stitches or more are} left on each side of the {opening} of the {piece}",
         "no stitches can be left on each side of the {opening} of the {piece}",
     ),
+    "as-wide-as-edges": (
+        "the start of the {piece} has as many stitches as are picked up along {edges}",
+        "the start of the {piece} cannot have as many stitches as are picked up along {edges}",
+    ),
     "place-for-each-stitch": (
         "each stitch of the start of the {piece} has a place along {edges}",
         "the stitches of the start of the {piece} cannot have a place each along {edges}",
@@ -171,14 +179,14 @@ CLAUSES: dict[str, tuple[str, str]] = {
 
 FIGURES: dict[str, str] = {
     "begun-cast-off": "the cast-off of the {opening:?{opening} of the }{piece} before `{level}`",
-    "edge-at": "the edge of the {piece} at `{level}` on the {side}",
-    "edge-move": "the move of the edge of the {piece} to `{level}`{side:? on the {side}}",
+    "edge-at": "the edge of the {piece} at `{level}` on the {side:term}",
+    "edge-move": "the move of the edge of the {piece} to `{level}`{side:? on the {side:term}}",
     "flat-part": "the flat part of the {part} of the {piece}{place:? at `{place}`}",
     "height": "the height of `{level}` of the {piece}",
     "held-rest": "the rest of the {wedge} of the {piece} at {both:?both edges|the {edge} edge} from `{level}`",
     "held-width": "the width of the {wedge} of the {piece} at {both:?both edges|the {edge} edge} from `{level}`",
     "part-depth": "the depth of the {part} of the {piece}",
-    "part-move": "the move of the {side} edge of the {part} of the {piece} to `{level}`",
+    "part-move": "the move of the {side:term} edge of the {part} of the {piece} to `{level}`",
     "part-place": "the place of the {part} of the {piece}",
     "part-width": "the width of the {part} of the {piece}{place:? at `{place}`}",
     "rows-between": "the rows from `{low}` to `{high}` of the {piece}",

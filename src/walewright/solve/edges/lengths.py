@@ -48,14 +48,14 @@ class LengthTerms:
     rough: bool = False
     loose: int = 0
 
-    def plus(self, other: LengthTerms, times: int = 1) -> LengthTerms:
-        """Both, one after the other, the other so many times."""
+    def __add__(self, other: LengthTerms) -> LengthTerms:
+        """Both, one after the other."""
         return LengthTerms(
-            rows=self.rows + times * other.rows,
-            stitches=self.stitches + times * other.stitches,
-            length=self.length + times * other.length,
+            rows=self.rows + other.rows,
+            stitches=self.stitches + other.stitches,
+            length=self.length + other.length,
             rough=self.rough or other.rough,
-            loose=self.loose + times * other.loose,
+            loose=self.loose + other.loose,
         )
 
 
@@ -65,20 +65,20 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
     if head == "start":
         first = piece.levels[0].name
         loops = _loops(terms.left.start + terms.right.start, fabric_above(design, piece, first))
-        return loops.plus(_in_panels(design, piece, first, size))
+        return loops + _in_panels(design, piece, first, size)
     if head in ("end", "shoulder"):
         parted = bool(part) or any(not rejoins(piece, o) for o in piece.openings)
         loops = _loops(_top(piece, terms, part), fabric_below(design, piece, ""))
-        return loops.plus(_in_panels(design, piece, "", size, parted))
+        return loops + _in_panels(design, piece, "", size, parted)
     for opening, own in zip(piece.openings, terms.openings, strict=True):
         end = end_level(piece, opening)
         if opening.name == head:
             sides = tuple(side for side in SIDES if part in ("", side))
             found = LengthTerms()
             for side in sides:
-                found = found.plus(_gap_side(design, piece, terms, opening, side, size))
+                found += _gap_side(design, piece, terms, opening, side, size)
             # The rows above the parting are as near to those below it as the programme needs.
-            return found if part in SIDES else found.plus(_loops(own.taken, fabric_below(design, piece, end)))
+            return found if part in SIDES else found + _loops(own.taken, fabric_below(design, piece, end))
         if above(head) == opening.name:
             return _loops(own.width, fabric_above(design, piece, end))
     for slot, stitches in zip(piece.slots, terms.slots, strict=True):
@@ -87,8 +87,8 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
         if above(head) == slot.name:
             return _loops(stitches, fabric_above(design, piece, slot.level))
     outer: EdgeSide = part if part in SIDES else "left" if any(run.name == head for run in piece.left) else "right"
-    times = 2 if round_it and not part and head in called_on_both(piece) else 1
-    return LengthTerms().plus(_outer(design, piece, terms, outer, head, size), times)
+    found = _outer(design, piece, terms, outer, head, size)
+    return found + found if round_it and not part and head in called_on_both(piece) else found
 
 
 def _loops(stitches: Terms, fabric: Fabric) -> LengthTerms:
@@ -138,7 +138,7 @@ def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: in
     found = LengthTerms()
     for number, rows in _stretches(piece, terms, low, high, side, size):
         row = FINE / fabric_above(design, piece, piece.levels[number].name).rows_per_cm
-        found = found.plus(LengthTerms(rows, length=round(row) * Terms(rows.of) + round(row * rows.more)))
+        found += LengthTerms(rows, length=round(row) * Terms(rows.of) + round(row * rows.more))
     return found
 
 
@@ -148,9 +148,9 @@ def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name
     for number, run in enumerate(runs_of(piece, side)):
         if run.name == name:
             begin, end = level_number(piece, low), level_number(piece, run.to_level)
-            found = found.plus(_upright(design, piece, terms, begin, end, side, size))
+            found += _upright(design, piece, terms, begin, end, side, size)
             high = piece.levels[end].height[size] - piece.levels[begin].height[size]
-            found = found.plus(_sideways(design, piece, side, run, terms.edge(side), number, size, high))
+            found += _sideways(design, piece, side, run, terms.edge(side), number, size, high)
         low = run.to_level
     return found
 
@@ -170,7 +170,7 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
         low = piece.levels[begin].height[size]
     for number, run in enumerate(gap_runs(opening, side)):
         high = piece.levels[level_number(piece, run.to_level)].height[size]
-        found = found.plus(_sideways(design, piece, None, run, own.edge(side), number, size, high - low))
+        found += _sideways(design, piece, None, run, own.edge(side), number, size, high - low)
         low = high
     return found
 
@@ -189,18 +189,18 @@ def _sideways(
     cast = edge.cast_off[number]
     found = LengthTerms()
     if cast:
-        found = found.plus(_bent(cast, run.cast_off[size] * fabric.stitches_per_cm, 1, fabric))
+        found += _bent(cast, run.cast_off[size] * fabric.stitches_per_cm, 1, fabric)
         moved -= cast
     wide = abs(run.change[size]) - run.cast_off[size]
     if run.path == "steps":
-        return found.plus(_bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps[size], run.steps[size], fabric))
+        return found + _bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps[size], run.steps[size], fabric)
     if run.rates:
-        return found.plus(_paced(run, run.rates[size], edge.step[number], edge.pairs(number), fabric))
+        return found + _paced(run, run.rates[size], edge.step[number], edge.pairs(number), fabric)
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
-        return found.plus(LengthTerms(length=NOTHING + round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True))
-    return found.plus(_slant(moved, 2 * edge.pairs(number), wide, height, fabric))
+        return found + LengthTerms(length=NOTHING + round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True)
+    return found + _slant(moved, 2 * edge.pairs(number), wide, height, fabric)
 
 
 def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> LengthTerms:

@@ -9,10 +9,11 @@ from walewright.solve.algebra.terms import PieceTerms
 from walewright.trade.sides import WhichEdges
 
 
-def groups(stitches: int, count: int) -> tuple[int, ...]:
-    """`stitches` in `count` groups that differ by one at most, the larger ones first (outermost)."""
+def groups(stitches: int, count: int, larger_last: bool = False) -> tuple[int, ...]:
+    """`stitches` in `count` groups that differ by one at most, the larger ones first (outermost), or last."""
     size, more = divmod(stitches, count)
-    return (size + 1,) * more + (size,) * (count - more)
+    larger, smaller = (size + 1,) * more, (size,) * (count - more)
+    return smaller + larger if larger_last else larger + smaller
 
 
 def sized_wedges(piece: Piece, terms: PieceTerms, values: Values) -> tuple[SizedWedge, ...]:
@@ -21,7 +22,9 @@ def sized_wedges(piece: Piece, terms: PieceTerms, values: Values) -> tuple[Sized
     for wedge, own in zip(piece.wedges, terms.wedges, strict=True):
         count = own.pairs.at(values) // (2 if wedge.kind == "both" else 1)
         row, rest = 2 * own.from_rows.at(values), own.rest.at(values)
-        held: dict[WhichEdges, tuple[int, ...]] = {side: groups(stitches.at(values), count) for side, stitches in own.held}
+        held: dict[WhichEdges, tuple[int, ...]] = {
+            side: groups(stitches.at(values), count, wedge.larger_last) for side, stitches in own.held
+        }
         if len(set(held.values())) == 1:
             held = {wedge.edge: next(iter(held.values()))}
         made += [

@@ -91,8 +91,14 @@ def _counted(
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
     parts = _walk(design, line, pieces, size, fabric)
+    if band.picked is not None:
+        stitches, rows = band.picked
+        parts = [part if part.firm else replace(part, wanted=part.points * stitches / rows) for part in parts]
     step, rest = needles_of(edging)
-    return parts, shared_out(parts, step, rest) if step else shared_out(parts, 2 * fabric.rib_every)
+    if step:
+        return parts, shared_out(parts, step, rest)
+    # What is picked up as it is written is not changed for the sake of a rib.
+    return parts, shared_out(parts, 2 * fabric.rib_every if band.picked is None else 0)
 
 
 def places_of(band: Band, line: HangingLine) -> tuple[Chain, ...]:

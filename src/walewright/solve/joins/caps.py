@@ -23,7 +23,7 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
     """Told for all sizes in which the whole range of the free levels is not enough, with what may be."""
     design, join = trial.design, trial.join
     made = measured(trial, found)
-    offs = [trial.off(i, g) for i, g in enumerate(made)]
+    offs = [trial.off(of) for of in made]
     over = [i for i, off in enumerate(offs) if abs(off) > allowed_cm(design, join, i) + ROUNDING_CM]
     if not over:
         return None
@@ -35,7 +35,7 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
         (join.origin.span, "joined-here"),
         (level.origin.span, "free"),
         (piece.origin.span, "piece"),
-        notes=tuple(said("in-size", size=design.sizes[i], note=sides_told(design, join, i, made[i])) for i in over),
+        notes=tuple(said("in-size", size=design.sizes[i], note=sides_told(made[i], join)) for i in over),
         helps=("change-widths",),
         sizes=only(design.sizes, over),
         changes=(
@@ -108,4 +108,4 @@ def _other_width(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
 
 def _meet(trial: Trial, choice: Sequence[Places], over: Sequence[int]) -> bool:
     made = measured(trial, choice)
-    return all(abs(trial.off(i, made[i])) <= allowed_cm(trial.design, trial.join, i) + ROUNDING_CM for i in over)
+    return all(abs(trial.off(made[i])) <= allowed_cm(trial.design, trial.join, i) + ROUNDING_CM for i in over)

@@ -10,7 +10,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import ceil, floor
 
-from walewright.counted.model import SizedPiece
+from walewright.counted import CountedPiece, counted_piece
+from walewright.counted.in_size import InSize
 from walewright.design.model import Design, EdgeJoin, EdgeName, Level, Piece
 from walewright.report.said import Said
 from walewright.solve.algebra.highs import solve_programme
@@ -45,12 +46,12 @@ class Trial:
     """What `own_ways` found, by size and step."""
     rooms: dict[int, _Room] = field(default_factory=dict)
     """What there is room for, by size."""
-    sized: dict[tuple[str, Numbers], tuple[SizedPiece, ...]] = field(default_factory=dict)
+    sized: dict[tuple[str, Numbers], tuple[CountedPiece, ...]] = field(default_factory=dict)
     """The pieces of the join that have been scheduled, each with those of its numbers that were moved."""
 
-    def off(self, size: int, garment: Sequence[SizedPiece]) -> float:
+    def off(self, of: InSize) -> float:
         """By how much the side that moves is longer than it should be, in cm."""
-        apart = apart_cm(self.design, self.join, size, garment)
+        apart = apart_cm(of, self.join)
         return apart if any(model(self.design, e).name in self.movers for e in self.join.one) else -apart
 
 
@@ -197,24 +198,25 @@ FreeChange = Callable[[int, int], Places | None]
 """(size, steps) to the variables that are different then; None where that cannot be."""
 
 
-def measured(trial: Trial, choice: Sequence[Places]) -> tuple[tuple[SizedPiece, ...], ...]:
+def measured(trial: Trial, choice: Sequence[Places]) -> tuple[InSize, ...]:
     """The pieces of the join in every size, scheduled as they would be knitted."""
     moved = {v: at for places in choice for v, at in places.items()}
     names = dict.fromkeys(e.piece for e in (*trial.join.one, *trial.join.other))
-    made = [_sized(trial, name, moved) for name in names]
-    return tuple(tuple(of[i] for of in made) for i in range(len(choice)))
+    made = {name: _sized(trial, name, moved) for name in names}
+    return tuple(InSize(trial.design, i, {name: of[i] for name, of in made.items()}) for i in range(len(choice)))
 
 
-def _sized(trial: Trial, name: str, moved: Places) -> tuple[SizedPiece, ...]:
+def _sized(trial: Trial, name: str, moved: Places) -> tuple[CountedPiece, ...]:
     """One of them; with the same numbers as before it is not scheduled again."""
     own = frozenset(v for of_size in trial.terms[name] for terms in of_size.all() for v, _ in terms)
     key = name, tuple(sorted((v, at) for v, at in moved.items() if v in own))
     if key not in trial.sized:
         values = {**trial.base, **moved}
-        trial.sized[key] = sized_pieces(trial.design, trial.design.piece(name), trial.terms[name], values, trial.together)
+        made = sized_pieces(trial.design, trial.design.piece(name), trial.terms[name], values, trial.together)
+        trial.sized[key] = tuple(counted_piece(trial.design, sized) for sized in made)
     return trial.sized[key]
 
 
 def offs(trial: Trial, choice: Sequence[Places]) -> list[float]:
     """By how much the moving side is longer than it should be, in each size."""
-    return [trial.off(i, garment) for i, garment in enumerate(measured(trial, choice))]
+    return [trial.off(of) for of in measured(trial, choice)]

@@ -5,43 +5,46 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
-from walewright.counted import counted_piece
-from walewright.counted.edges import NOTHING, EdgeLength, above, called_on_both, edge_length, split_part
-from walewright.counted.model import SizedJoin, SizedPiece, SizedSeam
+from walewright.counted.edges import EdgeLength, above, called_on_both, edge_length, split_part
+from walewright.counted.in_size import InSize
+from walewright.counted.model import SizedJoin, SizedSeam
 from walewright.design.model import Design, EdgeJoin, EdgeName, Piece
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
 from walewright.solve.joins.joining import easing_mm, longer_cm, near_cm, rounded, spoken
 from walewright.trade.joins import JOINS
+from walewright.trade.sides import SIDES
 
 ROUNDING_CM = 1e-6
 
 
-def side_length(design: Design, pieces: Sequence[SizedPiece], side: Sequence[EdgeName]) -> EdgeLength:
+def side_length(of: InSize, side: Sequence[EdgeName]) -> EdgeLength:
     """Rows, stitches and centimetres of one side of a join."""
-    found = NOTHING
-    whole = rounded(side)
-    for edge in side:
-        sized = next(p for p in pieces if p.name == edge.piece)
-        found = found.plus(edge_length(counted_piece(design, sized), edge.edge, edge.piece in whole))
-    return found
+    return of.length(((edge.piece, edge.edge) for edge in side), rounded(side))
 
 
-def apart_cm(design: Design, join: EdgeJoin, size: int, pieces: Sequence[SizedPiece]) -> float:
+def apart_cm(of: InSize, join: EdgeJoin) -> float:
     """By how much `one` is longer than it should be (negative: shorter)."""
-    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
-    return one.cm - other.cm - longer_cm(join, size)
+    return _beyond(of, join, side_length(of, join.one), side_length(of, join.other))
 
 
-def sized_join(design: Design, join: EdgeJoin, size: int, pieces: Sequence[SizedPiece]) -> SizedJoin:
+def _beyond(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> float:
+    return one.cm - other.cm - longer_cm(join, of.size)
+
+
+def _easing_cm(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> float:
+    """What is eased in; of a join as near as rows allow, what these leave open."""
+    easing = easing_mm(join, of.size) / 10
+    if easing or join.longer is None:
+        return easing
+    return max(1, ceil(10 * (abs(_beyond(of, join, one, other)) - ROUNDING_CM))) / 10
+
+
+def sized_join(of: InSize, join: EdgeJoin) -> SizedJoin:
     """A join in one size."""
-    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    one, other = side_length(of, join.one), side_length(of, join.other)
     along_rows = not (one.stitches or other.stitches)
-    easing = easing_mm(join, size) / 10
-    if not easing and join.longer is not None:
-        # As near as rows allow: what they leave open is what has to be eased in.
-        easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer_cm(join, size)) - ROUNDING_CM))) / 10
     return SizedJoin(
         one=join.one,
         other=join.other,
@@ -49,50 +52,37 @@ def sized_join(design: Design, join: EdgeJoin, size: int, pieces: Sequence[Sized
         other_rows=other.rows if along_rows else None,
         one_cm=one.cm,
         other_cm=other.cm,
-        easing_cm=easing,
+        easing_cm=_easing_cm(of, join, one, other),
         origin=join.origin,
-        longer_cm=longer_cm(join, size),
+        longer_cm=longer_cm(join, of.size),
         way=join.way,
         matching=join.matching,
     )
 
 
-def chain_length(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> EdgeLength:
+def chain_length(of: InSize, chain: Chain) -> EdgeLength:
     """Rows, stitches and centimetres of one side of a seam."""
-    return _in_all(_lengths(design, pieces, chain))
+    return of.length((p.owner, p.edge) for p in chain)
 
 
-def _in_all(lengths: Sequence[EdgeLength]) -> EdgeLength:
-    found = NOTHING
-    for length in lengths:
-        found = found.plus(length)
-    return found
+def _stitches(of: InSize, chain: Chain) -> tuple[int, ...]:
+    return tuple(chain_length(of, (place,)).stitches for place in chain)
 
 
-def _lengths(design: Design, pieces: Sequence[SizedPiece], chain: Chain) -> list[EdgeLength]:
-    by_name = {p.name: p for p in pieces}
-    return [edge_length(counted_piece(design, by_name[p.owner]), p.edge) for p in chain]
-
-
-def sized_seam(design: Design, seam: Seam, size: int, pieces: Sequence[SizedPiece]) -> SizedSeam:
+def sized_seam(of: InSize, seam: Seam) -> SizedSeam:
     """One seam of a join in one size."""
-    join = design.joins[seam.join]
-    ones, others = (_lengths(design, pieces, chain) for chain in (seam.one, seam.other))
-    one, other = _in_all(ones), _in_all(others)
+    join = of.design.joins[seam.join]
+    one, other = chain_length(of, seam.one), chain_length(of, seam.other)
     along_rows = not (one.stitches or other.stitches) and bool(seam.other)
-    easing, longer = easing_mm(join, size) / 10, longer_cm(join, size)
-    if not easing and join.longer is not None:
-        # As near as rows allow: what they leave open is what has to be eased in.
-        easing = max(1, ceil(10 * (abs(one.cm - other.cm - longer) - ROUNDING_CM))) / 10
     return SizedSeam(
         one_rows=one.rows if along_rows else None,
         other_rows=other.rows if along_rows else None,
         one_cm=one.cm,
         other_cm=other.cm,
-        easing_cm=easing,
-        longer_cm=longer,
-        one_stitches=tuple(length.stitches for length in ones),
-        other_stitches=tuple(length.stitches for length in others),
+        easing_cm=_easing_cm(of, join, one, other),
+        longer_cm=longer_cm(join, of.size),
+        one_stitches=_stitches(of, seam.one),
+        other_stitches=_stitches(of, seam.other),
     )
 
 
@@ -107,7 +97,10 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
         sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
         one, other = (_kinds(design, side) for side in (join.one, join.other))
         note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
-        if JOINS[join.way].by_loops and one | other != {"stitches"}:
+        if join.ratio is not None:
+            if {one, other} != {frozenset({"rows"}), frozenset({"stitches"})}:
+                told.append(unmet(join, (note,), design.sizes, design, (said("rows-to-stitches"),)))
+        elif JOINS[join.way].by_loops and one | other != {"stitches"}:
             told.append(unmet(join, (note,), sizes, design, (said("sew-it", way=join.way),)))
         elif sizes and one != other:
             told.append(unmet(join, (note,), sizes, design, (said("some-easing"),)))
@@ -139,40 +132,36 @@ def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
     return ("rows",)
 
 
-def unmet_joins(design: Design, glued: Glued, garments: Sequence[Sequence[SizedPiece]]) -> list[Diagnostic]:
-    """A message for each join with a seam whose sides do not meet, over all sizes; `garments[i]` are the pieces of size i."""
+def unmet_joins(design: Design, glued: Glued, garments: Sequence[InSize]) -> list[Diagnostic]:
+    """A message for each join with a seam whose sides do not meet, over all sizes."""
     told: list[Diagnostic] = []
     for number, join in enumerate(design.joins):
         notes: dict[Said, None] = {}
         sizes: dict[str, None] = {}
         off: dict[int, float] = {}
         seams = [seam for seam in glued.seams if seam.join == number and seam.other]
-        for size, pieces in enumerate(garments):
+        for size, of in enumerate(garments):
             for seam in seams:
-                one, other = (chain_length(design, pieces, side) for side in (seam.one, seam.other))
-                note = _apart(design, join, size, one, other)
+                one, other = chain_length(of, seam.one), chain_length(of, seam.other)
+                note = _apart(of, join, one, other)
                 if note is not None:
                     notes[said("in-size", size=design.sizes[size], note=note)] = None
                     sizes[design.sizes[size]] = None
-                    apart = abs(one.cm - other.cm - longer_cm(join, size))
-                    off[size] = max(off.get(size, 0.0), apart)
+                    off[size] = max(off.get(size, 0.0), abs(_beyond(of, join, one, other)))
         if notes:
             changes = (*easing_changes(design, join, off), *_height_changes(design, join, off))
             told.append(unmet(join, tuple(notes), tuple(sizes), design, changes=changes))
     return told
 
 
-def uneven_edges(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:
-    """A message for each name given to both edges of a piece that have not the same rows there; `garments[i]` are the pieces of
-    size i. A join that takes one for the other would be wrong for one of them."""
-    for number, piece in enumerate(design.pieces):
+def uneven_edges(design: Design, garments: Sequence[InSize]) -> Iterator[Diagnostic]:
+    """A message for each name given to both edges of a piece that have not the same rows there. A join that takes one for the
+    other would be wrong for one of them."""
+    for piece in design.pieces:
         if piece.mirror_of is not None:
             continue
         for name in sorted(called_on_both(piece)):
-            rows = [
-                tuple(edge_length(counted_piece(design, pieces[number]), f"{name} {side}").rows for side in ("left", "right"))
-                for pieces in garments
-            ]
+            rows = [tuple(edge_length(of.pieces[piece.name], f"{name} {side}").rows for side in SIDES) for of in garments]
             over = [i for i, (left, right) in enumerate(rows) if left != right]
             if not over:
                 continue
@@ -216,9 +205,9 @@ def _number(design: Design, join: EdgeJoin) -> int:
     return next(n for n, other in enumerate(design.joins) if other.origin == join.origin)
 
 
-def sides_told(design: Design, join: EdgeJoin, size: int, pieces: Sequence[SizedPiece]) -> Said:
+def sides_told(of: InSize, join: EdgeJoin) -> Said:
     """What both sides of a join come to, and how far they are apart: "sleeve cap 40 rows, 12.1 cm, back armhole 50 rows, ..."."""
-    one, other = (side_length(design, pieces, side) for side in (join.one, join.other))
+    one, other = side_length(of, join.one), side_length(of, join.other)
     return said(
         "sides",
         one=spoken(join.one),
@@ -228,7 +217,7 @@ def sides_told(design: Design, join: EdgeJoin, size: int, pieces: Sequence[Sized
         other_count=counted(other),
         other_cm=Amount(other.cm),
         difference=_difference(join, one, other),
-        longer=longer_cm(join, size),
+        longer=longer_cm(join, of.size),
     )
 
 
@@ -268,16 +257,21 @@ def allowed_cm(design: Design, join: EdgeJoin, size: int) -> float:
     return easing_mm(join, size) / 10 or near_cm(design, join)
 
 
-def _apart(design: Design, join: EdgeJoin, size: int, one: EdgeLength, other: EdgeLength) -> Said | None:
+def _apart(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Said | None:
     lengths: dict[str, Fact] = {"one_cm": Amount(one.cm), "other_cm": Amount(other.cm)}
-    if _counted_out(join, size):
+    if join.ratio is not None:
+        rows, stitches = join.ratio
+        if abs(stitches * (one.rows + other.rows) - rows * (one.stitches + other.stitches)) <= stitches:
+            return None
+        return said("ratio-against", one_count=counted(one), other_count=counted(other), rows=rows, stitches=stitches)
+    if _counted_out(join, of.size):
         if (one.rows, one.stitches) == (other.rows, other.stitches):
             return None
         counts = {"one_count": counted(one), "other_count": counted(other)}
         return said("counts-against", **lengths, **counts, difference=_difference(join, one, other))
-    longer = longer_cm(join, size)
-    apart = abs(one.cm - other.cm - longer)
-    allowed = allowed_cm(design, join, size)
+    longer = longer_cm(join, of.size)
+    apart = abs(_beyond(of, join, one, other))
+    allowed = allowed_cm(of.design, join, of.size)
     if apart <= allowed + ROUNDING_CM:
         return None
     if longer:

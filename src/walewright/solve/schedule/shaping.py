@@ -46,7 +46,14 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple[S
 def _across(run: EdgeRun, span: ShapingSpan) -> SizedRun:
     change = (ShapingPhrase((0,), (span.change or span.sign,), 1 if span.change else 0),)
     return SizedRun(
-        name=run.name, from_row=span.from_row, to_row=span.to_row, phrases=change, way=run.way, origin=run.origin, across=True
+        name=run.name,
+        from_row=span.from_row,
+        to_row=span.to_row,
+        phrases=change,
+        way=run.way,
+        origin=run.origin,
+        across=True,
+        half_gaps=run.half_gaps,
     )
 
 

@@ -1,0 +1,31 @@
+"""A garment's counted pieces in one size. A size is a view: who is given it needs no size's number beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from walewright.counted.edges import NOTHING, EdgeLength, edge_length
+from walewright.counted.model import SizedPiece
+from walewright.counted.piece import CountedPiece, counted_piece
+from walewright.design.model import Design
+
+
+@dataclass(frozen=True, slots=True)
+class InSize:
+    """`design` in its size number `size`; `pieces` by their names, all or some of them."""
+
+    design: Design
+    size: int
+    pieces: Mapping[str, CountedPiece]
+
+    def length(self, edges: Iterable[tuple[str, str]], round_them: Iterable[str] = ()) -> EdgeLength:
+        """Rows, stitches and centimetres of edges, each by its piece and name, one after the other; `round_them`: pieces that they
+        go all round."""
+        whole = frozenset(round_them)
+        return sum((edge_length(self.pieces[owner], edge, owner in whole) for owner, edge in edges), NOTHING)
+
+
+def in_size(design: Design, size: int, pieces: Iterable[SizedPiece]) -> InSize:
+    """These pieces of the design, as they are counted in its size number `size`."""
+    return InSize(design, size, {p.name: counted_piece(design, p) for p in pieces})

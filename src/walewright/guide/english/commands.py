@@ -1,0 +1,46 @@
+"""What the commands print: tables of a check, and what can be given."""
+
+from __future__ import annotations
+
+COMMANDS = {
+    # Of a check.
+    "check/head": "{file}: {title}{chosen:?, {chosen}}, {sizes:size|sizes} proven",
+    "check/choice": "{choice} {alternative}",
+    "check/yarn": "yarn",
+    "check/grams-and-balls": "g/balls",
+    "check/as-worn": "as worn",
+    "check/ease": "ease, {label}",
+    "check/cm": "cm",
+    "check/openings": "openings",
+    "check/at-rest-and-stretched": "cm at rest/stretched",
+    "check/at-rest": "cm at rest",
+    "check/unmeasured": "cannot be measured",
+    "check/opening": "{copies:?{copies} times }{role:?{role}: }{edges:/ + }{more:? + ...}",
+    "check/rim": "{piece}",
+    "check/passages": "what passes what",
+    "check/passes": "{opening}: {part:term} passes",
+    "check/never-passes": "{opening}: {part:term} never passes",
+    "check/stretched-and-needed": "cm stretched/needed",
+    "check/st": "st",
+    "check/rows": "rows",
+    "check/wanted-and-knitted": "cm wanted/knitted",
+    "check/needles": "needles",
+    "check/joins": "joins",
+    "check/longer": "cm longer wanted/knitted",
+    "check/unused": "unused: {told}",
+    "check/unsewn": "unsewn: nothing is joined to {edge}",
+    "check/off-st": "off: {where}: {off:.1f} st too {wide:?much|little} {mark}",
+    "check/off-rows": "off: {where}: {off:.1f} rows too {wide:?much|little} {mark}",
+    "check/no-unused": "unused",
+    "check/no-unsewn": "unsewn",
+    "check/no-off": "off by more than a stitch or a row",
+    "check/nothing": "nothing is {kinds:or}; no loop is open",
+    "check/no-loop": "no loop is open",
+    "check/all": "every count, opening and join: --all",
+    # Of what can be given.
+    "choices/head": "{file}: {title}, what can be given in place of the source's own",
+    "choices/measures": "--measure, in cm",
+    "choices/about": "{about}{to_fit:? (to fit)}",
+    "choices/others": "everything else",
+    "choices/beds": "shipped beds: {beds}",
+}
