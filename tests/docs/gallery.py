@@ -19,10 +19,11 @@ from walewright.pipeline import Outcome
 DOCS = Path(__file__).resolve().parents[2] / "docs"
 PAGE, PICTURES = DOCS / "gallery.md", DOCS / "gallery"
 
-HEAD = """# Gallery
-
-Every garment that is shipped, as its cover shows it. Each is one source in [patterns/](../patterns/), which `walewright check` and `walewright build` take by name: `walewright build {first}.wale`. Their pages are made by `walewright`; this one and its pictures by `python -m tests.docs.gallery`.
-"""
+HEAD = (
+    "# Gallery\n\nEvery garment that is shipped, as its cover shows it. Each is one source in [patterns/](../patterns/), which "
+    "`walewright check` and `walewright build` take by name: `walewright build {first}.wale`. This page and its pictures are made "
+    "by `python -m tests.docs.gallery`.\n"
+)
 
 
 def picture(outcome: Outcome) -> str:
