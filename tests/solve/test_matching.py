@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from walewright.guide.english.measure_words import measure_words
 
 from tests.solve.workshop import Workshop, solve
 from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.in_size import in_size
 from walewright.design.model import Design, EdgeJoin, EdgeRun, Level, Piece, ShapingWay
-from walewright.guide.english.measure_words import measure_words
 from walewright.report.english import in_english
 from walewright.solve.joins.matching import movers
 from walewright.solve.joins.seams import side_length
