@@ -6,13 +6,15 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from tests.fit.tried_on import Worn, worn
-from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST
-from walewright.cli.worn_tables import worn_tables
+from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST, body
+from walewright.cli.worn_tables import as_worn, openings, passages
 from walewright.fit import Ring
+from walewright.guide.english import LANGUAGE
 from walewright.plan import schema
 from walewright.plan.worn import worn as as_json
 from walewright.report.english import in_english
 from walewright.report.model import Severity
+from walewright.trade.sides import SIDES
 
 
 def ring(made: Worn, role: str) -> Ring:
@@ -117,18 +119,33 @@ def test_a_skirt_has_to_pass_the_hips() -> None:
 
 def test_a_sleeping_bag_must_not_let_the_head_through() -> None:
     """The neckband is as long as 20 + 2 * 2 cm of back and twice the line over 9 and 8 cm of front, 12.04 cm: 48 cm.
-    Buttoned, it laps by 2: 46 cm, stretched 59.8. A head at 3 months is 40 cm."""
+    The bands' ends at the neck are 2 cm each and lap by 2: 50 cm. A head at 3 months is 40 cm."""
     closed = "lap buttonhole_band over button_band\nthrough neckband never passes head\n"
     made = worn(CARDIGAN + closed, BAG_HEAD)
     assert made.codes() == ["lets-through"]
     (passing,) = made.fit.passings
-    assert passing.relaxed == pytest.approx((46.0,))
+    assert passing.relaxed == pytest.approx((50.0,))
     narrow = (
         CARDIGAN.replace("neck 20 cm wide", "neck 8 cm wide")
         .replace("throat 42 cm", "throat 48 cm")
         .replace("by -9 cm", "by -3 cm")
     )
     assert worn(narrow + closed, BAG_HEAD).codes() == []
+
+
+def test_a_bag_buttoned_at_both_shoulders_has_a_neck_and_two_armholes() -> None:
+    """Round the neck 2 + 20 + 2 cm of back, 8 + 20 + 8 of front, and at each shoulder two ends of 2 cm that lap by 2: 64 cm.
+    Round an armhole 20 + 20 cm and one such shoulder: 42."""
+    tabs = "".join(
+        f"band {piece}_tab_{side} with collar along {piece} shoulder_{side}\n" for piece in ("back", "front") for side in SIDES
+    )
+    laps = "lap front_tab_left over back_tab_right\nlap front_tab_right over back_tab_left\n"
+    closed = "".join(f"through front {edge} never passes head of 40 cm\n" for edge in ("neck", "armhole_left", "armhole_right"))
+    pieces = (body("back", 2) + body("front", 8)).replace("square", "square, cast off")
+    bag = pieces + "join back side to front side\njoin back start to front start\n" + tabs
+    assert [p.relaxed[0] for p in worn(bag + laps + closed).fit.passings] == pytest.approx([64.0, 42.0, 42.0])
+    one_side = worn(bag + laps.splitlines()[0] + "\n" + closed).fit.passings[0].relaxed[0]
+    assert one_side > 64.0 + 40.0
 
 
 def test_buttons_are_told_from_the_overlap() -> None:
@@ -155,12 +172,12 @@ def test_only_parts_of_the_body_pass() -> None:
 
 def test_the_check_and_the_plan_document_show_it() -> None:
     found = worn(PULLOVER, with_head("56")).fit
-    tables = {str(t.title): [list(column.cells) for column in t.columns] for t in worn_tables(found, ("one",))}
+    made = [table(LANGUAGE, found, ("one",)) for table in (as_worn, openings, passages)]
+    tables = {str(t.title): [list(column.cells) for column in t.columns] for t in made}
     assert tables["openings"][0] == ["back start + front start", "2 times cuff: sleeve start", "neck: neckband"]
     assert tables["openings"][2] == ["88.0", "20.0/26.0", "60.0/78.0"]
     assert tables["what passes what"][2] == ["78.0/58.0"]
     assert tables["as worn"][2][tables["as worn"][0].index("Middle of the back neck to the end of the sleeve")] == "66.0"
-    assert "free edges" not in tables
     document = as_json(found, ("one",))
     assert document["reach"] == [{"sleeve": "sleeve", "way": "over the shoulder", "cm": {"one": 66.0}, "body_cm": {}}]
     shape = {**schema()["properties"]["worn"], "$defs": schema()["$defs"]}

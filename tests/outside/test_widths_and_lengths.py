@@ -8,7 +8,7 @@ import pytest
 
 from tests.outside.worked import INCH, PER_INCH, WIDE, garment, knitted, proven
 from walewright.counted.model import SizedPiece
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 
 PANEL = """
 piece panel in plain{odd}
@@ -134,7 +134,7 @@ def test_an_inch_is_not_two_and_a_half_centimetres(inches: int, cm: float) -> No
     and 152.4 cm, not 90 and 150."""
     outcome = proven(PANEL.format(wide=f"{inches} in", high="20 cm", odd=""), 10, 15, WIDE)
     assert outcome.proof is not None
-    (start,) = [m for m in outcome.proof.sizes[0].pieces[0].measures if measure_words(m.key) == "width at start"]
+    (start,) = [m for m in outcome.proof.sizes[0].pieces[0].measures if LANGUAGE.measure(m.key) == "width at start"]
     assert start.wanted_cm == pytest.approx(cm)
     # Ten stitches to 10 cm: each is 1 cm.
     assert knitted(outcome, "panel").stitches_at(1) == pytest.approx(cm, abs=1)
@@ -170,6 +170,6 @@ piece gore in plain, knit 4
         (p.copies, m.knitted_cm)
         for p in outcome.proof.sizes[0].pieces
         for m in p.measures
-        if measure_words(m.key) == "width at start"
+        if LANGUAGE.measure(m.key) == "width at start"
     ]
     assert sum(copies * cm for copies, cm in widths) / INCH == pytest.approx(28, abs=0.01)

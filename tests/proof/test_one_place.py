@@ -7,7 +7,7 @@ import pytest
 from walewright.cli.sources import shipped
 from walewright.counted.model import Deviation
 from walewright.design import Changes
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.pipeline import compile
 from walewright.proof.model import Measure
 from walewright.report.english import in_english
@@ -57,9 +57,9 @@ def table(text: str, name: str = "wanted.wale", **kept: object) -> tuple[dict[st
     _, counts, _, proof = outcome.result()
     piece = proof.sizes[0].pieces[0]
     told = [d for d in counts.sizes[0].deviations if d.piece == piece.name]
-    counted = {measure_words(d.key): d for d in told}
+    counted = {LANGUAGE.measure(d.key): d for d in told}
     assert len(counted) == len(told)
-    return counted, {measure_words(m.key): m for m in piece.measures}
+    return counted, {LANGUAGE.measure(m.key): m for m in piece.measures}
 
 
 @pytest.mark.parametrize("lines", [BESIDE_A_SLOPE, BOTH_AT_ONCE, ONE_NAME, TWO_FABRICS])

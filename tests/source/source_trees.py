@@ -82,6 +82,7 @@ size_rows = st.one_of(
         _maybe(st.sampled_from(UNITS)),
         to_fit=st.booleans(),
     ),
+    st.builds(s.SizeRow, amount_names, values.map(lambda v: (v,)), st.just("cm"), about=texts.filter(bool), others=_others),
     st.builds(
         s.SizeRow,
         amount_names,
@@ -277,6 +278,8 @@ joins = st.builds(
     _maybe(expressions),
     st.sampled_from(("sewn", "grafted", "linked", "gathered")),
     st.booleans(),
+    of_rows=st.just(4),
+    to_stitches=counts,
 )
 machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
@@ -296,7 +299,7 @@ plain_statements = st.one_of(
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,
     machines,
-    st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts)),
+    st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts), others=_others),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
     st.builds(s.FabricBlock, names, _body(notes), names, names),
     st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
@@ -315,6 +318,7 @@ plain_statements = st.one_of(
     st.builds(
         s.Require, st.one_of(expressions, measured), st.sampled_from(("<=", ">=", "=", "<", ">")), expressions, _maybe(texts)
     ),
+    st.builds(s.Require, expressions, st.sampled_from(("<=", ">=")), expressions, texts, _others),
     st.builds(s.MakingUp, _body(_text("step"), joins, _for(_text("step"), joins))),
 )
 statements = st.one_of(plain_statements, _for(plain_statements))

@@ -92,15 +92,17 @@ SOURCE = """
 pattern "Strip", in turned "Pirts"
     note "Wash it.", in turned "Hsaw"
 sizes M
+    high 10 cm "from below", in turned "Morf"
 machine standard
-yarn wool "wool", 50 g = 82 m
+yarn wool "wool", 50 g = 82 m, shown "#23395d", in turned "Loow"
 fabric plain
     stocking stitch in wool at tension 4
     swatch 40 stitches by 60 rows = 20 cm by 21 cm, 10 g
 piece strip in plain
-    levels hem 0 cm, top 10 cm
+    levels hem 0 cm, top high
     start 20 cm wide with e-wrap
     end cast off
+require high >= 9 cm because "it is so", in turned "Os"
 making up
     step "Sew in all ends.", in turned "Wes"
     step "Steam it."
@@ -119,3 +121,14 @@ def test_a_text_is_taken_in_the_language_that_is_printed(tongue: PrintedIn | Non
     assert (outcome.design.title, outcome.design.making_up) == (title, told)
     assert all(text in outcome.plain_text for text in told)
     assert ("Hsaw" in str(outcome.design.texts)) is (tongue is not None)
+    row, yarn, required = outcome.design.measurements[0], outcome.design.yarns[0], outcome.design.requirements[0]
+    own = (row.about, yarn.label, required.because)
+    assert own == (("from below", "wool", "it is so") if tongue is None else ("Morf", "Loow", "Os"))
+
+
+@pytest.mark.parametrize("line", ["yarn wool", "    high 10 cm", "require high"])
+def test_a_text_is_there_once_in_each_language(line: str) -> None:
+    (old,) = (one for one in SOURCE.splitlines() if one.startswith(line))
+    twice = SOURCE.replace(old, f'{old}, in turned "Eciwt"')
+    told = compile(twice, "strip.wale", SHIPPED, Changes()).diagnostics
+    assert [d.code for d in told] == ["language-twice"]

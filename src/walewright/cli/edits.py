@@ -7,13 +7,14 @@ then; a figure has to mean the very design that the solver tried.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import fields, is_dataclass, replace
 from itertools import islice, product
 from typing import TYPE_CHECKING
 
 from walewright.report.as_json import Edit
 from walewright.report.model import Change, Diagnostic, Span
+from walewright.report.said import Fact
 
 if TYPE_CHECKING:
     from walewright.design.model import Design
@@ -22,6 +23,8 @@ if TYPE_CHECKING:
 
 NEAR = "close"
 """Key of the help that names what is nearly spelt so."""
+INSTEAD = "instead"
+"""Key of the help that names what is to be written in place of something else."""
 MOST_TRIED = 24
 """Texts that are understood for one help."""
 ALIKE = 1e-6
@@ -36,6 +39,8 @@ def edits_of(outcome: Outcome, again: Again, diagnostic: Diagnostic, number: int
     help_ = diagnostic.helps[number]
     if help_.key == NEAR:
         return _renamed(outcome, again, diagnostic, str(dict(help_.facts)["meant"]))
+    if help_.key == INSTEAD:
+        return _written_instead(outcome, again, diagnostic, dict(help_.facts))
     if number < len(diagnostic.changes):
         return _with_figures(outcome, again, diagnostic.changes[number])
     return ()
@@ -66,6 +71,21 @@ def _renamed(outcome: Outcome, again: Again, diagnostic: Diagnostic, meant: str)
     after = again(applied(outcome.text, edits)).diagnostics
     gone = not any(d.code == diagnostic.code and d.labels and d.labels[0].span.start == first.start for d in after)
     return edits if gone else ()
+
+
+def _written_instead(outcome: Outcome, again: Again, diagnostic: Diagnostic, facts: Mapping[str, Fact]) -> tuple[Edit, ...]:
+    """What stands there, once, written otherwise, if that is not told again."""
+    first = diagnostic.labels[0].span if diagnostic.labels else None
+    if first is None or first.file != outcome.file:
+        return ()
+    wrong, right = str(facts["wrong"]), str(facts["right"])
+    whole = re.compile(rf"(?<![\w./-]){re.escape(wrong)}(?![\w./])")
+    found = [m.start() for m in whole.finditer(outcome.text, first.start, first.end)]
+    if len(found) != 1:
+        return ()
+    edit = Edit(Span(first.file, found[0], found[0] + len(wrong)), right)
+    after = again(applied(outcome.text, (edit,))).diagnostics
+    return () if any(d.code == diagnostic.code and d.labels and d.labels[0].span.start == first.start for d in after) else (edit,)
 
 
 def _word(text: str, word: str, within: Span) -> Span | None:

@@ -38,6 +38,12 @@ class Used(Span):
     model: str = ""
 
 
+def within(number: int | float, least: int, most: int) -> tuple[Said, ...]:
+    """The help for a number that is out of its bounds: the nearest that is possible."""
+    wrong, right = f"{number:g}", str(least if number < least else most)
+    return (said("instead", wrong=wrong, right=right),)
+
+
 class Findings:
     """A list of diagnostics being written. `broken` are the statements that `source` could not read."""
 
@@ -114,7 +120,7 @@ class Findings:
             code,
             (span, "here"),
             notes=() if known is None else ("known",) if known else ("nothing",),
-            helps=near_help(name, known or ()),
+            helps=near_help(name, known or ()) or (("one-of-these",) if known else ()),
             what=what,
             name=name,
             known=known or (),

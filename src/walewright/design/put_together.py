@@ -9,7 +9,7 @@ from typing import TypeVar
 from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings, amount, within
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import traced
@@ -148,6 +148,7 @@ def _header(node: syntax.PieceBlock, findings: Findings) -> None:
             "not-positive/copies" if node.copies < 1 else "absurd-count/copies",
             (node.span, "knit"),
             notes=("possible",),
+            helps=within(node.copies, 1, MOST_COPIES),
             piece=node.name,
             copies=node.copies,
             most=MOST_COPIES,

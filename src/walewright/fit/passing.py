@@ -148,27 +148,33 @@ def _length(design: Design, walker: Walker, edges: Chain, ring: Ring | None) -> 
 
 
 def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tuple[Chain, float] | None:
-    """The edges of a ring from the one lapped edge to the other, by way of `edges`, and how far they lap. Ends of strips lie upon
-    each other there."""
+    """What is left of a ring with the laps closed on the way along `edges`, and how far they lap in all: at a lapped edge it goes
+    on behind the edge that lies upon it. Ends of strips that lap lie in it, those of other bands stand across it. None without a
+    lap."""
+    partner: dict[int, int] = {}
+    width: dict[int, float] = {}
     for lap in design.laps:
-        at = [_last(ring, edges, lap.over, back=True), _last(ring, edges, lap.over, back=False)]
-        under = [_last(ring, edges, lap.under, back=True), _last(ring, edges, lap.under, back=False)]
+        over, under = (next((i for i, at in enumerate(ring) if _is(at, place)), None) for place in (lap.over, lap.under))
         overlap = lap.width[cloth.size] if lap.width else narrower(cloth, lap)
-        if None in (*at, *under) or overlap is None:
+        if over is None or under is None or overlap is None:
             continue
-        begin = max(x for x in (at[0], under[0]) if x is not None)
-        end = min(x for x in (at[1], under[1]) if x is not None)
-        turned = ring * 3
-        return tuple(p for p in turned[begin + 1 : end] if p.edge not in STRIPS), overlap
-    return None
-
-
-def _last(ring: Chain, edges: Chain, place: tuple[str, str], back: bool) -> int | None:
-    """In the ring laid down three times, where a lapped edge stands next before (`back`) or behind the edges in the middle one."""
-    turned = ring * 3
-    first = len(ring) + ring.index(edges[0])
-    steps = range(first, first - len(ring), -1) if back else range(first, first + len(ring))
-    return next((i for i in steps if _is(turned[i], place)), None)
+        partner |= {over: under, under: over}
+        width |= {over: overlap, under: overlap}
+    first = ring.index(edges[0])
+    at, left, overlaps, lapped = first, list[Place](), 0.0, set[str]()
+    for _ in range(len(ring)):
+        if at in partner:
+            overlaps += width[at]
+            lapped |= {ring[at].owner, ring[partner[at]].owner}
+            at = partner[at]
+        else:
+            left.append(ring[at])
+        at = (at + 1) % len(ring)
+        if at == first:
+            break
+    if not lapped:
+        return None
+    return tuple(p for p in left if p.edge not in STRIPS or p.owner in lapped), overlaps
 
 
 def _is(at: Place, place: tuple[str, str]) -> bool:

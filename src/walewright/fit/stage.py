@@ -20,7 +20,7 @@ from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Amount, only, said
+from walewright.report.said import Amount, Said, only, said
 from walewright.solve.model import Counts
 
 CHEST = ("bust", "chest")
@@ -177,10 +177,16 @@ def _required(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]
                 "require-fails/on-the-garment",
                 (required.origin.span, said("fails", sizes=tuple(size for size, _, _ in lengths))),
                 notes=tuple(said("against", size=size, found=found, wanted=wanted) for size, found, wanted in lengths),
+                helps=(_mend([values[i] - required.right[i] for i in bad]),),
                 sizes=only(design.sizes, bad),
                 required=required.text,
                 because=required.because,
             )
+
+
+def _mend(over: list[float]) -> Said:
+    furthest = max(over, key=abs)
+    return said("less-by", by=Amount(furthest)) if furthest > 0 else said("more-by", by=Amount(-furthest))
 
 
 def _holds(left: float, required: Requirement, right: float) -> bool:

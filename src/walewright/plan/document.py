@@ -224,6 +224,7 @@ def task_json(task: Block | Join) -> Json:
         "rows": task.rows,
         "one_mm": task.one_mm,
         "other_mm": task.other_mm,
+        **({"ratio": list(task.ratio)} if any(task.ratio) else {}),
     }
 
 

@@ -117,6 +117,7 @@ DESIGN = _errors(
     holes_meet="Empty needles of a chart leave no stitch between them.",
     impossible_statement="A statement says what no text of a source can say.",
     in_repeat="Something that is there once stands in rows that are repeated.",
+    join_ratio="A join of rows to stitches is asked for something else, or for numbers that nobody counts.",
     join_needs_loops="Edges without loops are to be joined loop by loop.",
     joined_to_itself="An edge is put together with itself, loop by loop.",
     ladder_needs_knit="A ladder has no plain stitch beside it or above it.",

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
+from typing import Any
 
 from walewright.source import syntax
 from walewright.source.syntax import Statement, Tree
@@ -13,23 +15,37 @@ def in_language(tree: Tree, language: str) -> Tree:
     return replace(tree, statements=tuple(_chosen(statement, language) for statement in tree.statements))
 
 
+TEXTS: Mapping[type[Statement], str] = {
+    syntax.TextLine: "text",
+    syntax.NeededLine: "text",
+    syntax.PhotographLine: "showing",
+    syntax.PatternBlock: "title",
+    syntax.YarnLine: "label",
+    syntax.SizeRow: "about",
+    syntax.Require: "because",
+}
+"""The field of a statement that is its author's own text, which `others` has in other languages."""
+
+BLOCKS = (
+    syntax.PatternBlock,
+    syntax.Sizes,
+    syntax.FabricBlock,
+    syntax.PieceBlock,
+    syntax.MakingUp,
+    syntax.ShapeBlock,
+    syntax.ForBlock,
+)
+"""Blocks in which such statements stand."""
+
+
 def _chosen(statement: Statement, language: str) -> Statement:
-    match statement:
-        case syntax.TextLine(others=others):
-            found = _told(others, language)
-            return statement if found is None else replace(statement, text=found)
-        case syntax.NeededLine(others=others):
-            found = _told(others, language)
-            return statement if found is None else replace(statement, text=found)
-        case syntax.PhotographLine(others=others):
-            found = _told(others, language)
-            return statement if found is None else replace(statement, showing=found)
-        case syntax.PatternBlock(body=body, others=others):
-            found = _told(others, language)
-            return replace(statement, title=statement.title if found is None else found, body=_all(body, language))
-        case syntax.FabricBlock() | syntax.PieceBlock() | syntax.MakingUp() | syntax.ShapeBlock() | syntax.ForBlock():
-            return replace(statement, body=_all(statement.body, language))
-    return statement
+    field = TEXTS.get(type(statement))
+    found = _told(getattr(statement, "others", ()), language) if field is not None else None
+    changed: dict[str, Any] = {field: found} if field is not None and found is not None else {}
+    if isinstance(statement, BLOCKS):
+        changed["body"] = _all(statement.body, language)
+    chosen: Statement = replace(statement, **changed)
+    return chosen
 
 
 def _all(body: tuple[Statement, ...], language: str) -> tuple[Statement, ...]:

@@ -97,6 +97,7 @@ RULES: Mapping[str, Makes] = {
     "note": Makes(syntax.TextLine, ("text",), {"key": "note"}, many="others"),
     "for_sizes": Makes(None, ("sizes",)),
     "step": Makes(syntax.TextLine, ("text",), {"key": "step"}, many="others"),
+    "told_in": Makes(None, (), many="others"),
     "in_language": Makes(syntax.InLanguage, ("language", "text")),
     "sizes": Makes(syntax.Sizes, ("names",), {"body": ()}),
     "size_row": Makes(syntax.SizeRow, ("name", "values"), many="own"),
@@ -104,7 +105,7 @@ RULES: Mapping[str, Makes] = {
     "from_table": Makes(None, ("table", "table_row")),
     "own_figure": Makes(syntax.OwnFigure, ("size", "value")),
     "to_fit": Makes(None, (), {"to_fit": True}),
-    "about": Makes(None, ("about",)),
+    "about": Makes(None, ("about",), many="others"),
     "let": Makes(syntax.Let, ("name", "value")),
     "machine": Makes(syntax.MachineBlock, ("name",)),
     "machine_fact": Makes(syntax.MachineFact, ("key", "values")),
@@ -243,6 +244,7 @@ RULES: Mapping[str, Makes] = {
     "join": Makes(syntax.JoinLine, ("one", "other")),
     "easing": Makes(None, ("easing",)),
     "longer": Makes(None, ("longer",)),
+    "in_ratio": Makes(None, ("of_rows", "to_stitches")),
     "sewn": Makes(None, (), {"way": "sewn"}),
     "grafted": Makes(None, (), {"way": "grafted"}),
     "linked": Makes(None, (), {"way": "linked"}),
@@ -270,7 +272,7 @@ RULES: Mapping[str, Makes] = {
     "stretched": Makes(None, ("share",)),
     "lap": Makes(syntax.LapLine, ("over", "under")),
     "require": Makes(syntax.Require, ("left", "relation", "right")),
-    "because": Makes(None, ("because",)),
+    "because": Makes(None, ("because",), many="others"),
     "making_up": Makes(syntax.MakingUp, (), {"body": ()}),
 }
 

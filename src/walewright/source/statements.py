@@ -85,7 +85,7 @@ def _size_row(row: syntax.SizeRow) -> str:
 
 def described(row: syntax.SizeRow) -> str:
     """The text at the end of a row, as it is written."""
-    return escaped(row.about) if row.about else ""
+    return ", ".join((escaped(row.about), *in_languages(row.others))) if row.about else ""
 
 
 def _machine_fact(fact: syntax.MachineFact) -> str:
@@ -97,7 +97,7 @@ def _yarn(yarn: syntax.YarnLine) -> str:
     count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
     ball = " + ".join(yarn.strands) + " together" if yarn.ball_weight is None else f"{amount(yarn.ball_weight)}{length}{count}"
     said = f"yarn {yarn.name} {escaped(yarn.label)}, {ball}"
-    return with_options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""])
+    return with_options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else "", *in_languages(yarn.others)])
 
 
 def _stitch(stitch: syntax.Stitch) -> str:
@@ -281,6 +281,8 @@ def _band(band: syntax.BandLine) -> str:
 def _join(join: syntax.JoinLine) -> str:
     way = join.way if join.way != "sewn" else ""
     options = [maybe("easing", join.easing), maybe("longer by", join.longer), way, "matching" if join.matching else ""]
+    if join.of_rows:
+        options.append(f"{counted(join.of_rows, 'row', 'rows')} to {counted(join.to_stitches, 'stitch', 'stitches')}")
     options.append(NEXT_COPIES[join.next_copy])
     return with_options(f"join {_refs(join.one)} to {_refs(join.other)}", options)
 
@@ -301,8 +303,8 @@ def _lap(lap: syntax.LapLine) -> str:
 
 
 def _require(require: syntax.Require) -> str:
-    because = f"because {escaped(require.because)}" if require.because is not None else ""
-    return joined(f"require {amount_of(require.left)} {require.relation} {expression(require.right)}", because)
+    texts = () if require.because is None else (f"because {escaped(require.because)}", *in_languages(require.others))
+    return joined(f"require {amount_of(require.left)} {require.relation} {expression(require.right)}", ", ".join(texts))
 
 
 _LINES: dict[type, Callable[[Any], str]] = {

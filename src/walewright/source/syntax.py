@@ -95,6 +95,8 @@ class SizeRow(Node):
     to_fit: bool = False
     own: tuple[OwnFigure, ...] = ()
     about: str = ""
+    others: tuple[InLanguage, ...] = ()
+    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +151,8 @@ class YarnLine(Node):
     """`, shown "#23395d"`: the colour in which the page draws it."""
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
+    others: tuple[InLanguage, ...] = ()
+    """What the label is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -322,6 +326,8 @@ class Require(Node):
     relation: Relation
     right: Expr
     because: str | None = None
+    others: tuple[InLanguage, ...] = ()
+    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from walewright.report.said import Said, said
 from walewright.source.grammar import expected, first_words, literals, parser
 from walewright.source.layout import SourceLine
 from walewright.source.spelling import mark_fault, marked_name
-from walewright.source.words import PLACES, beginnings, example, in_words, places_of
+from walewright.source.words import PLACES, after, beginnings, example, places_of
 
 _WORD = re.compile(r"\w+|\S")
 _DECIMAL_COMMA = re.compile(r"\d,\d")
@@ -63,7 +63,7 @@ def unreadable(kind: str, line: SourceLine, file: str) -> Diagnostic:
         return _unknown_line(kind, line, file, halt)
     first = literals().get(halt.read[0], "")
     open_here = expected(kind, halt.read)
-    words = in_words(open_here)
+    words = after(kind, halt.read)
     before = _quoted(line.content[: halt.start].rstrip())
     helps = _meant(line.content, halt, open_here) or _meant_before(kind, line.content, halt)
     sample = example(kind, first, literals().get(halt.read[1], "") if len(halt.read) > 1 else "")
@@ -99,7 +99,13 @@ def _unknown_line(kind: str, line: SourceLine, file: str, halt: Stop) -> Diagnos
     elsewhere = places_of(halt.word)
     if elsewhere:
         return diagnosed(
-            "misplaced-line", (place, "begins"), notes=("stands",), word=halt.word, place=PLACES[kind], elsewhere=elsewhere
+            "misplaced-line",
+            (place, "begins"),
+            notes=("stands",),
+            helps=("move-it",),
+            word=halt.word,
+            place=PLACES[kind],
+            elsewhere=elsewhere,
         )
     meant = near(halt.word, here)
     sample = example(kind, meant or "")

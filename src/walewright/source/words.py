@@ -157,6 +157,26 @@ def in_words(terminals: Iterable[str]) -> tuple[str | Said, ...]:
     return (*told, *sorted(open_words - {","}), *commas)
 
 
+SUM_BEGINS = frozenset({"NAME", "NUMBER", "(", "-", "round"})
+"""How a sum can begin."""
+
+
+def after(kind: str, read: tuple[str, ...]) -> tuple[str | Said, ...]:
+    """What can stand behind the terminals `read`. A sum behind a comma begins a part of the line that its last word names: the
+    parts that are not there yet are told by that."""
+    open_here, known = expected(kind, read), literals()
+    sums = frozenset(t for t in open_here if known.get(t, t) in SUM_BEGINS)
+    others = open_here - sums
+    if known.get(read[-1]) != "," or len(sums) < len(SUM_BEGINS) or not others:
+        return in_words(open_here)
+    units = next(members for words, members in GROUPS if words == UNITS)
+    last = {known.get(t, t) for t in expected(kind, (*read, "NUMBER"))} - set(units) - {known.get(t, t) for t in read}
+    parts = tuple(sorted(word for word in last if word.isalpha() and word.islower()))
+    # `round` begins a sum, and is a part by itself of a line that may end behind it.
+    whole = tuple(known[t] for t in sums if t in known and "$END" in expected(kind, (*read, t)))
+    return (*((said("an-amount", parts=parts),) if parts else ()), *in_words(others), *whole)
+
+
 def wordless(terminals: Iterable[str]) -> tuple[str, ...]:
     """Terminals that a message could only call by their name in the grammar."""
     named = {member for _, members in GROUPS for member in members}

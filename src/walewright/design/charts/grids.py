@@ -261,7 +261,9 @@ def _columns(
             return None
         return 0, wide if name not in uses.in_motifs else 0, 0
     if repeat.stitches < 1 or repeat.after < 0:
-        findings.report("not-positive/chart-repeat", (repeat.span, "stitches"), chart=name, stitches=repeat.stitches)
+        findings.report(
+            "not-positive/chart-repeat", (repeat.span, "stitches"), helps=("a-stitch",), chart=name, stitches=repeat.stitches
+        )
         return None
     if repeat.after + repeat.stitches > wide:
         findings.report(

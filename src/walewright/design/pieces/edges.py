@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from walewright.design.findings import within
 from walewright.design.model import EdgeRun, Origin, PerSize, ShapingWay
 from walewright.design.pieces.inside_lines import inside_lines
 from walewright.design.pieces.moves import EdgeMove, move, rated, steps_of, tell_wrong_way
@@ -302,7 +303,7 @@ def _cast_off(node: syntax.EdgeLine, change: PerSize, on: Tracing) -> PerSize | 
             "cast-off-too-wide/more-than-edge",
             (node.span, "cast-off"),
             notes=("moves",),
-            helps=("less",),
+            helps=("less",) if any(by > 0 for by in inwards) else ("leave-out", "go-in"),
             sizes=place.scope.only(over),
             to_level=node.to_level,
             cast_off=place.per_size(cast_off),
@@ -317,7 +318,7 @@ def _at_once_is_inwards(node: syntax.EdgeLine, moved: EdgeMove, on: Tracing) -> 
     if node.at_once == 1:
         return True
     if node.at_once != 2:
-        on.findings.report("absurd-count/at-once", (node.span, "once"), at_once=node.at_once)
+        on.findings.report("absurd-count/at-once", (node.span, "once"), helps=within(node.at_once, 1, 2), at_once=node.at_once)
         return False
     ends = (moved.change, moved.most or moved.change)
     out = tuple(s for s, *by in zip(on.sizes, *ends, strict=True) if any(c * on.inwards < -1e-9 for c in by))

@@ -88,7 +88,6 @@ def of_one_swatch(
                 fabric=name,
                 yarn=fabric.yarn,
                 other=model.yarn,
-                model=model.name,
                 tex=own.tex,
                 its=its.tex,
             )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from walewright.design.findings import within
 from walewright.design.model import CountPerSize, PerSize, Rate
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, OutlineSide
@@ -82,7 +83,8 @@ def steps_of(node: syntax.EdgeLine, place: AmountPlace) -> CountPerSize | None:
         first = times[place.scope.sizes.index(wrong[0])]
         kind = "not-positive/edge-steps" if first < 1 else "absurd-count/edge-steps"
         only = place.scope.only(wrong)
-        place.findings.report(kind, (node.span, "steps"), sizes=only, most=MOST_STEPS, times=first)
+        helps = within(first, 1, MOST_STEPS)
+        place.findings.report(kind, (node.span, "steps"), helps=helps, sizes=only, most=MOST_STEPS, times=first)
         return None
     return times
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import ceil, floor
 
+from walewright.design.findings import within
 from walewright.design.model import MachineProfile, PerSize, Rate, ShapingWay
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.reading.numbered import numbered
@@ -31,10 +32,11 @@ def rates_of(
     if wrong:
         every = rows[sizes.index(wrong[0])]
         kind = "not-positive/every" if every < 1 else "absurd-count/every"
-        findings.report(kind, (node.span, "every"), sizes=cloth.place.scope.only(wrong), every=every, most=MOST_EVERY)
+        only, helps = cloth.place.scope.only(wrong), within(every, 1, MOST_EVERY)
+        findings.report(kind, (node.span, "every"), helps=helps, sizes=only, every=every, most=MOST_EVERY)
         return None
     if stitches == 0:
-        findings.report("not-positive/rate", (node.span, "none"))
+        findings.report("not-positive/rate", (node.span, "none"), helps=("a-stitch-or-straight",))
         return None
     inwards = isinstance(node.by, syntax.Negative) != gap
     # By more than two it is cast off, and `two at once` means nothing (`meanings`).

@@ -290,6 +290,7 @@ class _Expander:
                 "name-expected",
                 (given.span, "quantity"),
                 (node.span, "named"),
+                helps=("name-one",),
                 parameter=parameter,
                 shape=values.shape,
                 what=FIELD_KINDS.get(field, field),

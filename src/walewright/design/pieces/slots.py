@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from walewright.design.findings import Findings
+from walewright.design.findings import Findings, within
 from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
@@ -140,6 +140,7 @@ def possible(holes: CountPerSize, stitches: int, span: Span, what: Said, scope: 
                 "not-positive/number" if number < 1 else "absurd-count/number",
                 (span, "here"),
                 notes=("possible",),
+                helps=within(number, 1, most),
                 sizes=scope.only(tuple(scope.sizes[i] for i in wrong)),
                 what=what,
                 number=number,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from walewright.design.findings import Findings
+from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, CountPerSize, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.fitting import leaves
@@ -101,6 +101,7 @@ def _width(
             "not-positive/repeats" if first < 1 else "absurd-count/repeats",
             (node.span, "repeats"),
             notes=("possible",),
+            helps=within(first, 1, MOST_REPEATS),
             sizes=place.scope.only(wrong),
             what=what,
             repeats=first,
@@ -150,6 +151,7 @@ def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, p
             "not-positive/times" if times[wrong[0]] < 2 else "absurd-count/times",
             (node.span, "times"),
             notes=("possible",),
+            helps=within(times[wrong[0]], 2, MOST_TIMES),
             sizes=place.scope.only(tuple(place.scope.sizes[i] for i in wrong)),
             what=what,
             times=times[wrong[0]],

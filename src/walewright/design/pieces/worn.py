@@ -53,7 +53,9 @@ class Worn:
         if isinstance(amount, syntax.Along):
             at = self._place(amount.place)
             if at is not None and not at[1] and at[0] not in self.bands:
-                self.findings.report("no-such-edge/piece-alone", (amount.span, "edge"), measured=spoken(amount))
+                self.findings.report(
+                    "no-such-edge/piece-alone", (amount.span, "edge"), helps=("name-an-edge",), measured=spoken(amount)
+                )
                 return None
             return Measured("along", *at) if at is not None else None
         if not isinstance(amount, syntax.Round):

@@ -107,13 +107,13 @@ def chosen_sizes(names: tuple[str, ...], changes: Changes, findings: Findings) -
             findings.report(
                 "unknown-size/several" if found else "unknown-size/given",
                 notes=("it-has",),
-                helps=near_help(size, names),
+                helps=near_help(size, names) or ("one-of-these",),
                 given=("size", ""),
                 size=size,
                 names=names,
             )
     if not changes.sizes:
-        findings.report("unknown-size/no-name", notes=("pattern-has",), given=("size", ""), names=names)
+        findings.report("unknown-size/no-name", notes=("pattern-has",), helps=("one-of-these",), given=("size", ""), names=names)
     # When none is left, all are read, so that the source's own faults are still told.
     return tuple(n for n in names if n in chosen) or names
 

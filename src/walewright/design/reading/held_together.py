@@ -34,6 +34,7 @@ def _together(node: syntax.YarnLine, single: Mapping[str, Yarn | None], findings
             "absurd-count/strands",
             (place, "strands"),
             notes=("possible",),
+            helps=("leave-some-out",),
             yarn=node.name,
             count=len(node.strands),
             most=MOST_STRANDS,

@@ -11,7 +11,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS
 from walewright.design.reading.values import literal
-from walewright.report.said import Fact, Said
+from walewright.report.said import Fact, Said, said
 from walewright.source import syntax
 
 KEYS = ("needles", "pitch", "prongs", "waste rows")
@@ -116,6 +116,15 @@ def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> 
     return replace(bed, needles=numbers[0])
 
 
+EXAMPLES: Mapping[str, str] = {
+    "needles": "needles 200",
+    "pitch": "pitch 4.5 mm",
+    "prongs": "prongs 1, 2, 3",
+    "waste rows": "waste rows 10",
+}
+"""How each fact can be written."""
+
+
 def _single(fact: syntax.MachineFact, findings: Findings) -> syntax.Number | None:
     if len(fact.values) == 1:
         return fact.values[0]
@@ -137,5 +146,19 @@ def _whole(number: syntax.Number, fact: syntax.MachineFact, findings: Findings) 
 def _refuse(fact: syntax.MachineFact, wanted: str, findings: Findings, least: Fact = 0, most: Fact = 0) -> None:
     """`wanted` is the key of the phrase for what the fact has to be, `least` and `most` its bounds."""
     findings.report(
-        "bad-machine-fact", (fact.span, "not-that"), key=fact.key, wanted=Said(wanted, (("least", least), ("most", most)))
+        "bad-machine-fact",
+        (fact.span, "not-that"),
+        helps=_as_millimetres(fact) or (said("such-as", example=EXAMPLES[fact.key]),),
+        key=fact.key,
+        wanted=Said(wanted, (("least", least), ("most", most))),
     )
+
+
+def _as_millimetres(fact: syntax.MachineFact) -> tuple[Said, ...]:
+    """A distance without a unit that could be one in millimetres."""
+    (number, *more) = fact.values or (None,)
+    if fact.key != "pitch" or more or number is None or number.unit or not LEAST_PITCH_MM <= number.value <= MOST_PITCH_MM:
+        return ()
+    wrong = f"{number.value:g}"
+    right = f"{wrong} mm"
+    return (said("instead", wrong=wrong, right=right),)

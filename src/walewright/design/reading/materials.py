@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings, amount, within
 from walewright.design.model import Chart, Fabric, Origin, Yarn
 from walewright.design.reading.counts import tex
 from walewright.design.reading.units import LENGTH, MASS, ROWS, STITCHES
@@ -56,7 +56,9 @@ def colour_of(node: syntax.YarnLine, findings: Findings) -> bool:
     if node.colour is None or COLOUR.fullmatch(node.colour):
         return True
     owner = said("yarn", yarn=node.name)
-    findings.report("bad-colour", (node.span, "colour"), helps=("write",), colour=node.colour, owner=owner)
+    findings.report(
+        "bad-colour", (node.place_of("colour") or node.span, "colour"), helps=("write",), colour=node.colour, owner=owner
+    )
     return False
 
 
@@ -138,6 +140,7 @@ def _stripes(node: syntax.Stitch, yarns: Mapping[str, Yarn | None], findings: Fi
                 "not-positive/stripe-rows" if stripe.rows < 1 else "absurd-count/stripe-rows",
                 (stripe.span, "rows"),
                 notes=("possible",),
+                helps=within(stripe.rows, 1, MOST_STRIPE_ROWS),
                 rows=stripe.rows,
                 most=MOST_STRIPE_ROWS,
             )
@@ -158,6 +161,7 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
             "not-positive/edge-stitches" if edge < 0 else "absurd-count/edge-stitches",
             (node.span, "edge"),
             notes=("possible",),
+            helps=within(edge, 0, MOST_EDGE),
             edge=edge,
             most=MOST_EDGE,
         )

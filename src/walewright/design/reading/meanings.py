@@ -203,6 +203,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,
+        "of_rows": EVERYWHERE, "to_stitches": EVERYWHERE,
     },
     syntax.NeededLine: {"amount": EVERYWHERE},
     syntax.FinishedLine: {"fits": EVERYWHERE, "stretches": _stretches},

@@ -68,6 +68,7 @@ class AmountPlace:
                 self.findings.report(
                     "not-positive/length",
                     (value.span, "amounts"),
+                    helps=("above-nothing",),
                     sizes=self.scope.only(low),
                     what=what,
                     above=least > 0,

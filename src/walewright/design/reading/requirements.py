@@ -8,7 +8,7 @@ from walewright.design.findings import Findings, amount
 from walewright.design.model import Measured, Origin, Requirement
 from walewright.design.reading.units import LENGTH
 from walewright.design.reading.values import Scope, words
-from walewright.report.said import said
+from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.relations import RELATIONS
 
@@ -41,12 +41,19 @@ def requirement(
             "require-fails/because" if node.because else "require-fails/bare",
             (node.span, "fails"),
             notes=tuple(said("against", size=size, left=amount(a, unit), right=amount(b, unit)) for size, a, b in fails),
+            helps=(_mend(words(node.left), max((b - a for _, a, b in fails), key=abs), unit),),
             sizes=scope.only(tuple(size for size, _, _ in fails)),
             requirement=text,
             because=node.because or "",
             failing=tuple(size for size, _, _ in fails),
         )
     return Requirement(left.amounts, node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span))
+
+
+def _mend(left: str, lacking: float, unit: str) -> Said:
+    """By how much one side is short of the other, where it is furthest from it."""
+    by = amount(abs(lacking), unit)
+    return said("larger", left=left, by=by) if lacking >= 0 else said("smaller", left=left, by=by)
 
 
 def spoken(measured: syntax.ToMeasure) -> str:

@@ -140,7 +140,7 @@ class _SizesReader:
                 "unknown-table-row",
                 (row.span, "table"),
                 notes=("it-has",),
-                helps=near_help(measurement, table.measurements),
+                helps=near_help(measurement, table.measurements) or ("one-of-these",),
                 table=name,
                 measurement=measurement,
                 measurements=tuple(table.measurements),

@@ -169,7 +169,9 @@ class Scope:
         if given is None:
             return None
         if rounding and min(given[1].amounts) <= 0:
-            self._findings.report("not-positive/step", (given[1].span, "step"), step=amount(min(given[1].amounts), ""))
+            self._findings.report(
+                "not-positive/step", (given[1].span, "step"), helps=("a-step",), step=amount(min(given[1].amounts), "")
+            )
             return None
         work = _WORK[call.function]
         return Value(tuple(work(a) for a in zip(*(v.amounts for v in given), strict=True)), given[0].dimension, call.span)
@@ -226,7 +228,7 @@ class Scope:
             "mixed-units",
             (one.span, "one"),
             (other.span, "other"),
-            helps=("write-unit",) if bare else ("in-its-place",) if _in_a_place({one.dimension, other.dimension}) else (),
+            helps=("write-unit",) if bare else ("in-its-place",) if _in_a_place({one.dimension, other.dimension}) else ("alike",),
             one=one.dimension.kind,
             other=other.dimension.kind,
         )
@@ -266,7 +268,9 @@ def measured(number: syntax.Number, wanted: Dimension, what: Said, findings: Fin
     elif dimension != wanted:
         findings.report("wrong-unit/amount", (number.span, "dimension"), what=what, wanted=wanted.kind, dimension=dimension.kind)
     elif value <= 0:
-        findings.report("not-positive/amount", (number.span, "value"), what=what, value=amount(value, wanted.unit))
+        findings.report(
+            "not-positive/amount", (number.span, "value"), helps=("above-nothing",), what=what, value=amount(value, wanted.unit)
+        )
     else:
         return value
     return None

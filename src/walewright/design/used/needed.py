@@ -69,6 +69,7 @@ def _within(value: Value, most: float, unit: str, worn: Worn, findings: Findings
         findings.report(
             "not-positive/length",
             (value.span, "amounts"),
+            helps=("above-nothing",),
             sizes=worn.scope.only(low) if low else (),
             what=said("needed"),
             above=not low,

@@ -34,6 +34,10 @@ def texts(
     Of a definition that nothing uses no note is printed. A note of a shape is headed by the shape, and stands once however often
     the shape is used; `whole` has the shapes expanded. `sizes`: all that the source has, and those that are made."""
     _each_once(title, findings)
+    for statement in whole.statements:
+        for line in statement.body if isinstance(statement, syntax.Sizes) else (statement,):
+            if isinstance(line, syntax.YarnLine | syntax.SizeRow | syntax.Require):
+                _each_once(line, findings)
     own = [t for t in title.body if isinstance(t, syntax.TextLine)]
     for key in ONCE:
         findings.one(key, (t for t in own if t.key == key), said("the-pattern"))
@@ -86,7 +90,19 @@ def _blocks(whole: syntax.Tree, found: Uses) -> Iterator[tuple[str, tuple[syntax
                 yield block.name, block.body
 
 
-def _each_once(text: syntax.TextLine | syntax.PatternBlock | syntax.NeededLine | syntax.PhotographLine, findings: Findings) -> None:
+AuthorsText = (
+    syntax.TextLine
+    | syntax.PatternBlock
+    | syntax.NeededLine
+    | syntax.PhotographLine
+    | syntax.YarnLine
+    | syntax.SizeRow
+    | syntax.Require
+)
+"""What can be there in other languages."""
+
+
+def _each_once(text: AuthorsText, findings: Findings) -> None:
     """A text is there once in each language."""
     first: dict[str, syntax.InLanguage] = {}
     for other in text.others:

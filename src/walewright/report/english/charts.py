@@ -227,7 +227,9 @@ WORDINGS: dict[str, Wording] = {
         helps={"draw-column": "draw another column on the {side:term}, with {hole} here"},
     ),
     "not-positive/chart-repeat": Wording(
-        "the repeat of chart `{chart}` is one stitch or wider", labels={"stitches": "{stitches} stitches"}
+        "the repeat of chart `{chart}` is one stitch or wider",
+        labels={"stitches": "{stitches} stitches"},
+        helps={"a-stitch": "write how many columns are one repeat, 1 or more"},
     ),
     "patterns-clash": Wording(
         "{one} and {other} of piece `{piece}` cannot be worked in the same rows",

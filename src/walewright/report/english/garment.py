@@ -179,6 +179,10 @@ WORDINGS: dict[str, Wording] = {
         "it is required that {required}, and it is not so{because:?: {because}}",
         labels={"fails": "fails in {sizes}"},
         notes={"against": "{size}: {found:.1f} against {wanted:.1f}"},
+        helps={
+            "less-by": "let it come out {by:.1f} less, or ask for more",
+            "more-by": "let it come out {by:.1f} more, or ask for less",
+        },
     ),
     "seam-twisted": Wording(
         (

@@ -51,6 +51,7 @@ WORDINGS: dict[str, Wording] = {
         "a line of `{word}` cannot stand {place}",
         labels={"begins": "the line begins so"},
         notes={"stands": "it stands {elsewhere:or}"},
+        helps={"move-it": "write it {elsewhere:or}, or leave it out"},
     ),
     "name-unreadable/mark": Wording(
         "the name `{shown}` has U+{letter:04X}, a mark that is no letter by itself",

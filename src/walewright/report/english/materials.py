@@ -15,6 +15,7 @@ WORDINGS: dict[str, Wording] = {
         "yarn `{yarn}` is {count} strands together",
         labels={"strands": "{count} strands"},
         notes={"possible": "2 to {most} are possible"},
+        helps={"leave-some-out": "leave some of them out"},
     ),
     "absurd-swatch/density": Wording(
         "{what} has {density} to 10 cm",
@@ -33,7 +34,9 @@ WORDINGS: dict[str, Wording] = {
         labels={"colour": "its colour"},
         helps={"write": "write six digits or letters a to f after a #, such as `#23395d`"},
     ),
-    "bad-machine-fact": Wording("`{key}` wants {wanted}", labels={"not-that": "not that"}),
+    "bad-machine-fact": Wording(
+        "`{key}` wants {wanted}", labels={"not-that": "not that"}, helps={"such-as": "write it as in `{example}`"}
+    ),
     "bad-rib": Wording(
         "a latched rib is every 2nd needle or wider apart",
         labels={"every": "every {every}", "every-needle": "every needle"},
@@ -167,6 +170,16 @@ WORDINGS: dict[str, Wording] = {
             "sew": "let the edges be sewn",
         },
     ),
+    "join-ratio/beside": Wording(
+        "rows that are joined to stitches one by one are not measured, matched or drawn in as well",
+        labels={"ratio": "so many rows to so many stitches", "beside": "and this"},
+        helps={"leave-one": "leave one of the two out"},
+    ),
+    "join-ratio/numbers": Wording(
+        "{rows} {rows:=row|rows} cannot be joined to {stitches} {stitches:=stitch|stitches}",
+        labels={"ratio": "1 to {most} of each"},
+        helps={"numbers": "write the ratio in small numbers, such as `4 rows to 3 stitches`"},
+    ),
     "joined-to-itself": Wording(
         "{edges} is {way:term} to itself, loop by loop",
         labels={"twice": "one edge, named twice"},
@@ -234,7 +247,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"next": "each to the next"},
         helps={"leave-out-or-several": "leave that out, or knit the piece several times (`, knit 4`)"},
     ),
-    "no-such-edge/piece-alone": Wording("`{measured}` names a piece and none of its edges", labels={"edge": "which edge?"}),
+    "no-such-edge/piece-alone": Wording(
+        "`{measured}` names a piece and none of its edges",
+        labels={"edge": "which edge?"},
+        helps={"name-an-edge": "write one of its edges behind it, as in `{measured} start`"},
+    ),
     "no-such-tool": Wording(
         "shaping {inset} in needs a transfer tool of {inset} prongs",
         labels={"fashioned": "fashioned {inset} in", "bed": "this bed"},

@@ -85,7 +85,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"rename": "call it by another name"},
     ),
     "slot-at-edge": Wording(
-        "{what} is at `{level}`, where there are no rows {start:?below|above} it",
+        "{what} cannot be at `{level}`: there are no rows {start:?below|above} it",
         labels={"at": "at `{level}`"},
         helps={"own-level": "give it a level of its own {start:?above the start|below the top}"},
     ),

@@ -65,6 +65,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{one} and {other} cannot be joined, the one {longer} longer than the other",
     ),
     "joined-loops": ("{one} and {other} are {way:term} loop to loop", "{one} and {other} cannot be {way:term} loop to loop"),
+    "joined-ratio": (
+        "{one} and {other} are joined {rows} {rows:=row|rows} to {stitches} {stitches:=stitch|stitches}",
+        "{one} and {other} cannot be joined {rows} {rows:=row|rows} to {stitches} {stitches:=stitch|stitches}",
+    ),
     "joined-rows": ("{one} and {other} are joined row for row", "{one} and {other} cannot be joined row for row"),
     "patterns-begin": (
         "the patterns of {one} and {other} begin in the same rows",

@@ -66,7 +66,11 @@ WORDINGS: dict[str, Wording] = {
         "more is cast off than the edge moves in to `{to_level}`",
         labels={"cast-off": "cast off {cast_off}"},
         notes={"moves": "the edge moves in by {inwards}"},
-        helps={"less": "cast off {excess} less"},
+        helps={
+            "less": "cast off {excess} less",
+            "leave-out": "leave out what is cast off",
+            "go-in": "or let the edge go in by as much and more: `cast off 4 cm then curve to 30 cm wide`",
+        },
     ),
     "cast-off-too-wide/rate-outwards": Wording(
         "stitches are cast off, and the edge moves out to `{to_level}`",
@@ -182,14 +186,22 @@ WORDINGS: dict[str, Wording] = {
     "not-positive/copies": _COPIES,
     "not-positive/edge-steps": Wording("an edge in steps needs at least one step", labels={"steps": "{times} steps"}),
     "not-positive/every": _EVERY,
-    "not-positive/length": Wording("{what} must be {above:?more than zero|zero or more}", labels={"amounts": "{amounts}"}),
+    "not-positive/length": Wording(
+        "{what} must be {above:?more than zero|zero or more}",
+        labels={"amounts": "{amounts}"},
+        helps={"above-nothing": "write what is measured, {above:?above zero|zero or more}"},
+    ),
     "count-not-whole": Wording(
         "{what}: `{name}` is not a whole number",
         labels={"here": "{values}"},
         helps={"round": "round it, as in `let whole = round({name} to 1)`"},
     ),
     "not-positive/number": _NUMBER,
-    "not-positive/rate": Wording("an edge that moves at a rate moves by a stitch at least", labels={"none": "by no stitch"}),
+    "not-positive/rate": Wording(
+        "an edge that moves at a rate moves by a stitch at least",
+        labels={"none": "by no stitch"},
+        helps={"a-stitch-or-straight": "write `by 1 stitch`, or `straight` where it does not move"},
+    ),
     "not-positive/repeats": _REPEATS,
     "not-positive/times": _TIMES,
     "panel-fabric": Wording(

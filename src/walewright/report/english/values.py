@@ -77,12 +77,14 @@ WORDINGS: dict[str, Wording] = {
         labels={"one": "{one}", "other": "{other}"},
         helps={
             "write-unit": "write the bare number with its unit",
+            "alike": "write both in the same kind of unit",
             "in-its-place": "write the sum where the width or the height is: there stitches and rows of the fabric are lengths",
         },
     ),
     "name-expected": Wording(
         "`{parameter}` of shape `{shape}` is a {what:term}, and a quantity is given",
         labels={"quantity": "a quantity", "named": "`{parameter}` names a {what:term} here"},
+        helps={"name-one": "write the name of a {what:term} there"},
     ),
     "names-look-alike": Wording(
         "the {what:terms} `{known}` and `{name}` look alike, and are two",
@@ -98,8 +100,14 @@ WORDINGS: dict[str, Wording] = {
     "no-such-edge": _NO_SUCH_EDGE,
     "no-unit/amount": Wording("{what} needs a unit", labels={"bare": "a bare number"}, helps={"write": "write it in {unit}"}),
     "no-unit/row": Wording("`{row}` has no unit", labels={"bare": "bare numbers"}, helps={"cm": "end the row with cm"}),
-    "not-positive/amount": Wording("{what} must be more than zero", labels={"value": "{value}"}),
-    "not-positive/step": Wording("rounding needs a step above zero", labels={"step": "{step}"}),
+    "not-positive/amount": Wording(
+        "{what} must be more than zero", labels={"value": "{value}"}, helps={"above-nothing": "write what is measured, above zero"}
+    ),
+    "not-positive/step": Wording(
+        "rounding needs a step above zero",
+        labels={"step": "{step}"},
+        helps={"a-step": "write what it is rounded to a multiple of, as in `round(length / 3 to 1 cm)`"},
+    ),
     "number-too-large": Wording(
         "this comes to more than any garment has",
         labels={"too-large": "too large"},
@@ -130,11 +138,19 @@ WORDINGS: dict[str, Wording] = {
         "it is required that {requirement}, and it is not so",
         labels={"fails": "fails in {failing}"},
         notes={"against": "{size}: {left} against {right}"},
+        helps={
+            "larger": "make `{left}` larger, by {by} where it lacks most, or ask for less",
+            "smaller": "make `{left}` smaller, by {by} where it is most too large, or ask for more",
+        },
     ),
     "require-fails/because": Wording(
         "it is required that {requirement}, and it is not so: {because}",
         labels={"fails": "fails in {failing}"},
         notes={"against": "{size}: {left} against {right}"},
+        helps={
+            "larger": "make `{left}` larger, by {by} where it lacks most, or ask for less",
+            "smaller": "make `{left}` smaller, by {by} where it is most too large, or ask for more",
+        },
     ),
     "row-falls": Wording(
         "`{row}` gets smaller from {one} to {next}",

@@ -149,6 +149,7 @@ JOINS = {
     "side": "{edges} from its {begin}",
     "then": " then ",
     "edge": "{piece}{copy} {edge}",
+    "matched/ratio": ", {ratio_rows} {ratio_rows|row} to {ratio_stitches} {ratio_stitches|st}",
     "matched/rows": ", row for row, {rows} {rows|row}",
     "matched/lengths": ", {one_mm} mm to {other_mm} mm",
     "eased": ", easing in up to {easing_mm} mm",
