@@ -148,6 +148,7 @@ starts = st.one_of(
         most=_maybe(expressions),
     ),
     st.builds(s.Start, expressions, st.just("along"), _maybe(edging_names), refs, _maybe(expressions)),
+    st.builds(s.Start, st.none(), st.just("along"), _maybe(edging_names), refs),
     st.builds(s.Start, st.none(), st.sampled_from(("waste", "chain")), from_place=expressions, to_place=expressions),
 )
 stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UNITS))

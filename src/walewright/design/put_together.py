@@ -117,6 +117,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
         start_most=width.most,
         start_along=along,
         start_facing=begin.facing,
+        start_by_edges=begin.width is None and begin.from_place is None,
         start_origin=Origin(f"piece {node.name}", begin.span),
     )
 

@@ -323,6 +323,7 @@ FIT = _errors(
     opening_too_tight="A part of the body hardly passes through an opening.",
     reach_too_short="A sleeve ends too far from the wrist.",
     smaller_than_body="A garment is smaller than the body it is to fit.",
+    start_too_full="A piece is begun along edges that are much shorter than it is wide.",
     start_draws_in="A piece is begun along edges that are much longer than it is wide.",
 )
 """What can be wrong with a garment as it is worn; told by `fit`."""

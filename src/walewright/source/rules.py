@@ -166,6 +166,7 @@ RULES: Mapping[str, Makes] = {
     "levels": Makes(syntax.Levels, ("levels",)),
     "level_def": Makes(syntax.LevelDef, ("name", "height", "most")),
     "start": Makes(syntax.Start, ("width", "most"), {"width": None}, needs=_WAY),
+    "start_as_wide": Makes(syntax.Start, (), {"width": None}),
     "start_left": Makes(None, ("from_place",), turned="from_place"),
     "start_right": Makes(None, ("from_place",)),
     "start_to_left": Makes(None, ("to_place",), turned="to_place"),

@@ -161,11 +161,13 @@ def _levels(levels: syntax.Levels) -> str:
 def _start(start: syntax.Start) -> str:
     way = f"along {_refs(start.along)}" if start.way == "along" else STARTS[start.way]
     if start.width is not None:
-        wide = f"{_extent(start.width, start.most)} wide"
+        wide = f"{_extent(start.width, start.most)} wide "
+    elif start.from_place is None:
+        wide = ""
     else:
         ends = " to ".join(f"{expression(place)} {side}" for place, side in map(_from_centre, (start.from_place, start.to_place)))
-        wide = f"{ends} of centre"
-    said = f"start {wide} {way}"
+        wide = f"{ends} of centre "
+    said = f"start {wide}{way}"
     return with_options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
 
 

@@ -223,6 +223,8 @@ class Piece:
     motifs: tuple[Motif, ...] = ()
     start_facing: WornFacing = ""
     """Of a start "along": as `Band.facing`."""
+    start_by_edges: bool = False
+    """Of a start "along": it is as wide as the edges are long."""
     start_origin: Origin | None = None
     """Where the start is described; a mirror image has no such line."""
 
