@@ -226,6 +226,8 @@ lines_of_pieces = (
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
     st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
+    st.builds(s.NeedlesLine, names, names, counts),
+    st.builds(s.NeedlesLine, names, names, places=st.lists(inside_places, min_size=1, max_size=3).map(tuple)),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
     st.builds(

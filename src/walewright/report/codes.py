@@ -145,6 +145,7 @@ DESIGN = _errors(
     names_look_alike="Two names of a kind look alike.",
     negative_measurement="A measurement is below zero.",
     no_buttonholes="What is needed for each buttonhole names a piece or band without any.",
+    needles_out="Needles cannot be out of work where, or as, is written.",
     no_such_edge="A piece has no edge of that name.",
     no_such_tool="A way of shaping needs a transfer tool that is not at hand.",
     no_unit="A quantity has no unit.",
