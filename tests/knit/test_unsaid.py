@@ -21,8 +21,20 @@ UNSAID = {
     "HangToLink": {"copy": NONE},
     "Copy": {"number": 0, "each": False},
     # Sewn edge to edge, neither longer than the other.
-    "JoinEdges": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0, "edges": "", "strips": ()},
-    "Join": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0},
+    "JoinEdges": {
+        "longer_mm": 0,
+        "way": "sewn",
+        "rows": 0,
+        "one_mm": 0,
+        "other_mm": 0,
+        "edges": "",
+        "strips": (),
+        "ratio_rows": 0,
+        "ratio_stitches": 0,
+    },
+    "Join": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0, "ratio": (0, 0)},
+    # Spread with a whole gap at each end.
+    "SpreadEvenly": {"first_singles": 0, "first_runs": 0},
     # No length of yarn is kept for anything.
     "SlotOnWaste": {"length_cm": 0},
     "SlotClosed": {"length_cm": 0},

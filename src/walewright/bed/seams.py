@@ -89,7 +89,9 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
         return refusal
     one, other = (_measured(fabrics, side) for side in (op.one, op.other))
     refusal = _told(op, one, other)
-    if refusal is None and (op.way == "grafted" or (op.easing_mm == 0 and op.longer_mm == 0)):
+    if refusal is None and any(op.ratio):
+        refusal = _in_ratio(op, one, other)
+    elif refusal is None and (op.way == "grafted" or (op.easing_mm == 0 and op.longer_mm == 0)):
         refusal = _equal(one, other)
     elif refusal is None:
         refusal = _eased(op, one, other)
@@ -216,6 +218,16 @@ def _way(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFa
             if not is_open:
                 return refused("grafted-not-open-loops/closed", edge=edge_name, piece=name)
     return None
+
+
+def _in_ratio(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
+    """So many row ends to so many stitches, all the way; at the end one row may be over, or missing."""
+    rows, stitches = (one.rows, other.stitches) if one.rows else (other.rows, one.stitches)
+    mixed = (one.rows and one.stitches) or (other.rows and other.stitches)
+    of_rows, to_stitches = op.ratio
+    if not mixed and abs(rows * to_stitches - stitches * of_rows) <= to_stitches:
+        return None
+    return refused("join-unequal/ratio", rows=rows, stitches=stitches, of_rows=of_rows, to_stitches=to_stitches)
 
 
 def _equal(one: SewnSeam, other: SewnSeam) -> Refusal | None:

@@ -59,3 +59,5 @@ class JoinEdges(Step):
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
     "beyond": what one side is longer lies along the strips."""
     strips: tuple[Strip, ...] = ()
+    ratio_rows: int = 0
+    ratio_stitches: int = 0

@@ -306,11 +306,10 @@ class Join:
     """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from the
     same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does. `copy`
     0: of a piece knitted once, or the seam is made at each copy. Without `other` the edge `one` is closed upon itself, folded in
-    half ("sewn") or drawn up on a thread ("gathered").
+    half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open loops).
 
-    Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches); otherwise `one` is `longer_mm` longer than `other`, give
-    or take the easing. `way` "sewn", "gathered" (sewn, fullness drawn in) or "grafted" (equal numbers of open loops). What must be
-    true: `rows` on either side, or `one_mm` on the one side and `other_mm` on the other; 0 where it is not told."""
+    Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of the
+    other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
@@ -321,6 +320,7 @@ class Join:
     rows: int = 0
     one_mm: int = 0
     other_mm: int = 0
+    ratio: tuple[int, int] = (0, 0)
 
 
 @dataclass(frozen=True, slots=True)

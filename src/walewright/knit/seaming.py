@@ -113,7 +113,8 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     if first.beyond:
         edges = "beyond"
     strips = _strips(design, glued, [n for group in some for n in group])
-    return st.JoinEdges(seams, easing, longer, join.way, rows, one, other, edges, strips, origin=join.origin.path)
+    ratio = join.ratio or (0, 0)
+    return st.JoinEdges(seams, easing, longer, join.way, rows, one, other, edges, strips, *ratio, origin=join.origin.path)
 
 
 def _seam_of(seam: Seam, each: bool) -> st.SeamOf:

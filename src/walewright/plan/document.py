@@ -112,6 +112,7 @@ def _fabric(fabric: Fabric) -> Json:
         "right_side": fabric.right_side,
         "basis": fabric.basis,
         "reckoned_from": fabric.reckoned_from,
+        "swatch_of": fabric.swatch_of,
         "start_dial": fabric.start_dial,
     }
 
@@ -223,6 +224,7 @@ def task_json(task: Block | Join) -> Json:
         "rows": task.rows,
         "one_mm": task.one_mm,
         "other_mm": task.other_mm,
+        **({"ratio": list(task.ratio)} if any(task.ratio) else {}),
     }
 
 

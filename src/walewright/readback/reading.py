@@ -239,7 +239,15 @@ def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
 
 
 def _joins(
-    way: SeamWay, seams: Seams, rows: int, one_mm: int, other_mm: int, easing_mm: int = 0, longer_mm: int = 0
+    way: SeamWay,
+    seams: Seams,
+    rows: int,
+    one_mm: int,
+    other_mm: int,
+    easing_mm: int = 0,
+    longer_mm: int = 0,
+    ratio_rows: int = 0,
+    ratio_stitches: int = 0,
 ) -> Iterator[Join]:
     for one, other, ends in seams:
-        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm)
+        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches))

@@ -254,6 +254,9 @@ class _Phrases(Transformer[Token, Any]):
     def row_for_row(self, children: list[Any]) -> Several:
         return Several((children[0], ReadGraded((0,)), ReadGraded((0,))))
 
+    def in_ratio(self, children: list[Any]) -> Several:
+        return Several((*(ReadGraded((0,)),) * 3, ReadGraded((0,)), ReadGraded((0,)), *children))
+
     def lengths(self, children: list[Any]) -> Several:
         return Several((ReadGraded((0,)), *children))
 
@@ -262,7 +265,10 @@ class _Phrases(Transformer[Token, Any]):
         seams = tuple(c for c in told if isinstance(c, tuple))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
-        eased = next((n for n in numbers if len(n) != 3), ())
+        eased = next((n for n in numbers if len(n) < 3), ())
+        ratio = next((n for n in numbers if len(n) > 3), ())
+        if ratio:
+            return ReadPhrase("join_edges", (way, seams, *ratio))
         return ReadPhrase("join_edges", (way, seams, *matched, *eased))
 
     def stretch_of_rows(self, children: list[Any]) -> Several:

@@ -39,6 +39,8 @@ def _edge(edge: EdgeInSeam, language: PrintedLanguage) -> Iterator[Part]:
 
 def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """What lies against what."""
+    if said.any.ratio_rows:
+        return list(filled("matched/ratio", language, said))
     if said.any.rows:
         return list(filled("matched/rows", language, said))
     return list(filled("matched/lengths", language, said)) if said.any.one_mm else []

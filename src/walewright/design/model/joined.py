@@ -74,3 +74,5 @@ class EdgeJoin:
     next_copy: NextCopy = ""
     """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
     the first)."""
+    ratio: tuple[int, int] | None = None
+    """So many rows of the one side to so many stitches of the other, in place of lengths."""

@@ -153,11 +153,29 @@ def join(
         return None
     if node.next_copy and not _of_one_piece(node, pieces, findings):
         return None
+    ratio = (node.of_rows, node.to_stitches) if node.place_of("of_rows") is not None else None
+    if ratio is not None and not _in_ratio(node, findings):
+        return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
-    made = EdgeJoin(one, other, easing, origin, longer, node.way, node.matching, node.next_copy)
+    made = EdgeJoin(one, other, easing, origin, longer, node.way, node.matching, node.next_copy, ratio)
     if not JOINS[made.way].by_loops:
         return made
     return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None
+
+
+def _in_ratio(node: syntax.JoinLine, findings: Findings) -> bool:
+    """Whether a join of so many rows to so many stitches asks for nothing else that counts or measures."""
+    place = node.place_of("of_rows") or node.span
+    beside = next((p for name in ("easing", "longer", "way", "matching") if (p := node.place_of(name)) is not None), None)
+    if beside is not None and not (node.way == "sewn" and beside == node.place_of("way")):
+        findings.report("join-ratio/beside", (place, "ratio"), (beside, "beside"), helps=("leave-one",))
+        return False
+    if 1 <= node.of_rows <= MOST_OF_ROWS and 1 <= node.to_stitches <= MOST_OF_ROWS:
+        return True
+    findings.report(
+        "join-ratio/numbers", (place, "ratio"), helps=("numbers",), rows=node.of_rows, stitches=node.to_stitches, most=MOST_OF_ROWS
+    )
+    return False
 
 
 def _of_one_piece(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:

@@ -192,6 +192,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.Shoulders: {"larger_last": EVERYWHERE},
     syntax.ZoneLine: {"width": _wide, "repeats": EVERYWHERE, "offset": _offset},
     syntax.MotifLine: {"offset": EVERYWHERE},
+    syntax.NeedlesLine: {"every": EVERYWHERE, "places": EVERYWHERE},
     syntax.Neck: {
         "width": EVERYWHERE, "depth": EVERYWHERE, "shape": EVERYWHERE, "flat": EVERYWHERE, "way": BY_VALUE, "inset": BY_VALUE,
         "taken": BY_VALUE,
@@ -203,6 +204,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     },
     syntax.JoinLine: {
         "easing": EVERYWHERE, "longer": EVERYWHERE, "way": EVERYWHERE, "matching": EVERYWHERE, "next_copy": EVERYWHERE,
+        "of_rows": EVERYWHERE, "to_stitches": EVERYWHERE,
     },
     syntax.NeededLine: {"amount": EVERYWHERE},
     syntax.FinishedLine: {"fits": EVERYWHERE, "stretches": _stretches},

@@ -118,6 +118,7 @@ REFUSALS: dict[str, str] = {
     "bed/join-unequal/longer": (
         "{one:.1f} against {other:.1f}; the first should be {wanted} longer, which is {apart} off and {easing} can be eased in"
     ),
+    "bed/join-unequal/ratio": "{rows} rows against {stitches} stitches, where {of_rows} are to meet {to_stitches}",
     "bed/join-unequal/rows": "{one} rows against {other}",
     "bed/join-unequal/shorter": (
         "{one:.1f} against {other:.1f}; the first should be {wanted} shorter, which is {apart} off and {easing} can be eased in"

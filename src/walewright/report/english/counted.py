@@ -27,6 +27,7 @@ PHRASES: dict[str, str] = {
     "along-rows": "rows",
     "along-stitches": "stitches",
     "apart": "{count} apart",
+    "ratio-against": "{one_count} against {other_count}, and not {rows} rows to {stitches} stitches",
     "counts-against": ("{one_count} ({one_cm:.1f}) against {other_count} ({other_cm:.1f}): {difference}, and no easing is allowed"),
     "first-longer": "the first {cm:.1f} {longer:?longer|shorter}",
     "not-as-longer": (

@@ -73,6 +73,7 @@ WORDINGS: dict[str, Wording] = {
         notes={"runs-along": "{one} runs along {one_kinds:and}, {other} along {other_kinds:and}"},
         helps={
             "change-levels": "change the levels or widths that these edges come from, or allow more easing",
+            "rows-to-stitches": "let one side run along rows and the other along stitches, or sew them by length, with `easing`",
             "sew-it": "sew it: only loops to loops can be {way:term}",
             "some-easing": "allow some easing: then their lengths are compared",
         },

@@ -65,6 +65,26 @@ WORDINGS: dict[str, Wording] = {
         labels={"fit": "{fit:term}", "columns": "{before:column|columns} before the repeat, {after} after it"},
         helps={"whole": "write `whole repeats`, or make the repeat the whole chart"},
     ),
+    "fabric-not-like/own-lines": Wording(
+        "a fabric like `{model}` has nothing of its own but notes",
+        labels={"own": "of its own", "like": "like `{model}`"},
+        helps={"in-full": "write the fabric in full, with its stitch and a swatch of its own"},
+    ),
+    "fabric-not-like/ring": Wording(
+        "`{ring:/` is like `}` is like itself in the end",
+        labels={"like": "like `{model}`"},
+        helps={"in-full": "write one of these fabrics in full"},
+    ),
+    "fabric-not-like/stripes": Wording(
+        "`{model}` is in stripes, which name their own yarns",
+        labels={"like": "in another yarn", "stripes": "the stripes"},
+        helps={"in-full": "write the stripes in full, in their yarns"},
+    ),
+    "swatch-of-other-yarn": Wording(
+        "`{fabric}` is in `{yarn}`, and its swatch in `{other}`, which is not as thick",
+        labels={"in": "{tex:.0f} g to 1000 m", "swatched": "{its:.0f} g to 1000 m"},
+        helps={"swatch": "write the fabric in full, with a swatch of its own"},
+    ),
     "cord-on-child": Wording(
         "a cord is drawn through `{piece}`, and the garment is for children",
         labels={"cord": "a cord", "sizes-from": "sizes from the table `{table}`"},
@@ -149,6 +169,16 @@ WORDINGS: dict[str, Wording] = {
             "end-on-waste": "end `{piece}` on waste yarn, or let the edges be sewn",
             "sew": "let the edges be sewn",
         },
+    ),
+    "join-ratio/beside": Wording(
+        "rows that are joined to stitches one by one are not measured, matched or drawn in as well",
+        labels={"ratio": "so many rows to so many stitches", "beside": "and this"},
+        helps={"leave-one": "leave one of the two out"},
+    ),
+    "join-ratio/numbers": Wording(
+        "{rows} {rows:=row|rows} cannot be joined to {stitches} {stitches:=stitch|stitches}",
+        labels={"ratio": "1 to {most} of each"},
+        helps={"numbers": "write the ratio in small numbers, such as `4 rows to 3 stitches`"},
     ),
     "joined-to-itself": Wording(
         "{edges} is {way:term} to itself, loop by loop",

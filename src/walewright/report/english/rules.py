@@ -65,6 +65,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{one} and {other} cannot be joined, the one {longer} longer than the other",
     ),
     "joined-loops": ("{one} and {other} are {way:term} loop to loop", "{one} and {other} cannot be {way:term} loop to loop"),
+    "joined-ratio": (
+        "{one} and {other} are joined {rows} {rows:=row|rows} to {stitches} {stitches:=stitch|stitches}",
+        "{one} and {other} cannot be joined {rows} {rows:=row|rows} to {stitches} {stitches:=stitch|stitches}",
+    ),
     "joined-rows": ("{one} and {other} are joined row for row", "{one} and {other} cannot be joined row for row"),
     "patterns-begin": (
         "the patterns of {one} and {other} begin in the same rows",
@@ -148,6 +152,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
     "stitches-beside": (
         "{stitches:stitch or more is|stitches or more are} left on each side of the {opening} of the {piece}",
         "no stitches can be left on each side of the {opening} of the {piece}",
+    ),
+    "as-wide-as-edges": (
+        "the start of the {piece} has as many stitches as are picked up along {edges}",
+        "the start of the {piece} cannot have as many stitches as are picked up along {edges}",
     ),
     "place-for-each-stitch": (
         "each stitch of the start of the {piece} has a place along {edges}",

@@ -81,7 +81,12 @@ def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence
         lines: list[tuple[int, Linear]] = []
         for size in range(len(design.sizes)):
             one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
-            if JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None):
+            if join.ratio is not None:
+                rows, stitches = join.ratio
+                # One side has rows and the other stitches, whichever it is. Rows come in pairs: one may be over, or missing.
+                over = stitches * (one.rows + other.rows) - rows * (one.stitches + other.stitches)
+                lines.append((size, over.within(-stitches, stitches)))
+            elif JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None):
                 lines.append((size, one.rows.equals(other.rows)))
                 lines.append((size, one.stitches.equals(other.stitches)))
             elif all(join.origin != other_join.origin for other_join in matched):
@@ -115,6 +120,8 @@ def _lengths(
 def _says(join: EdgeJoin, size: int) -> Said:
     sides: dict[str, Fact] = {"one": spoken(join.one), "other": spoken(join.other)}
     longer = longer_cm(join, size)
+    if join.ratio is not None:
+        return said("joined-ratio", **sides, rows=join.ratio[0], stitches=join.ratio[1])
     if JOINS[join.way].by_loops:
         return said("joined-loops", **sides, way=join.way)
     if longer:

@@ -97,7 +97,10 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
         sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
         one, other = (_kinds(design, side) for side in (join.one, join.other))
         note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
-        if JOINS[join.way].by_loops and one | other != {"stitches"}:
+        if join.ratio is not None:
+            if {one, other} != {frozenset({"rows"}), frozenset({"stitches"})}:
+                told.append(unmet(join, (note,), design.sizes, design, (said("rows-to-stitches"),)))
+        elif JOINS[join.way].by_loops and one | other != {"stitches"}:
             told.append(unmet(join, (note,), sizes, design, (said("sew-it", way=join.way),)))
         elif sizes and one != other:
             told.append(unmet(join, (note,), sizes, design, (said("some-easing"),)))
@@ -256,6 +259,11 @@ def allowed_cm(design: Design, join: EdgeJoin, size: int) -> float:
 
 def _apart(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Said | None:
     lengths: dict[str, Fact] = {"one_cm": Amount(one.cm), "other_cm": Amount(other.cm)}
+    if join.ratio is not None:
+        rows, stitches = join.ratio
+        if abs(stitches * (one.rows + other.rows) - rows * (one.stitches + other.stitches)) <= stitches:
+            return None
+        return said("ratio-against", one_count=counted(one), other_count=counted(other), rows=rows, stitches=stitches)
     if _counted_out(join, of.size):
         if (one.rows, one.stitches) == (other.rows, other.stitches):
             return None
