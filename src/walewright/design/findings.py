@@ -15,7 +15,7 @@ from typing import TypeVar
 from walewright.design.lookalikes import skeleton
 from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span, diagnosed, has_errors
 from walewright.report.near import near
-from walewright.report.said import Amount, Fact, Said, said
+from walewright.report.said import Fact, Said, said
 from walewright.source import syntax
 
 T = TypeVar("T")
@@ -228,11 +228,6 @@ def broken(statements: Iterable[syntax.Statement]) -> Iterator[syntax.Broken]:
         if isinstance(statement, syntax.Broken):
             yield statement
         yield from broken(getattr(statement, "body", ()))
-
-
-def amount(value: float, unit: str = "cm") -> Amount:
-    """A number for a message."""
-    return Amount(value, unit)
 
 
 def _span(node: object) -> Span:

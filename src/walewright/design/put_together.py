@@ -9,7 +9,7 @@ from typing import TypeVar
 from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
-from walewright.design.findings import Findings, amount, within
+from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import traced
@@ -28,7 +28,7 @@ from walewright.design.pieces.wedges import shoulders, together, wedge
 from walewright.design.reading.places import LONGEST_CM, AmountPlace, concerned
 from walewright.design.reading.values import Scope
 from walewright.report.model import Span
-from walewright.report.said import said
+from walewright.report.said import Amount, said
 from walewright.source import syntax
 from walewright.trade.ends import ENDS, EndWay
 
@@ -218,7 +218,7 @@ def _wide_enough(
                 level=level.name,
                 width=place.per_size(widths),
                 lacking=concerned(sizes, lacking, none),
-                longest=amount(LONGEST_CM / 100, "m"),
+                longest=Amount(LONGEST_CM / 100, "m"),
             )
             return False
     return True

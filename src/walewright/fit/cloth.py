@@ -9,6 +9,7 @@ from math import hypot
 from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.bands import depth_cm, rim_cm
+from walewright.counted.edges import called_on_both
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
@@ -155,7 +156,7 @@ def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[Kn
 
 
 def _row_edges(piece: Piece, sized: SizedPiece) -> Iterator[RowEdge]:
-    both = {r.name for r in piece.left if r.name} & {r.name for r in piece.right}
+    both = called_on_both(piece)
     for side, runs in zip(SIDES, (piece.left, piece.right), strict=True):
         found: list[RowEdge] = []
         for run, low, high in _rows(runs, sized):

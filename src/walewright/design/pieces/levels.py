@@ -6,11 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.pieces.moves import rises, width_range
 from walewright.design.reading.places import POSITIVE, AmountPlace
-from walewright.report.said import Said, said
+from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.ends import STARTS
@@ -60,7 +60,7 @@ def _above(low: Level, high: Level, piece: str, place: AmountPlace) -> bool:
                 "levels-fall",
                 (high.origin.span, "upper"),
                 (low.origin.span, "lower"),
-                notes=tuple(said("then", size=sizes[i], low=amount(lower[i]), high=amount(upper[i])) for i in fallen),
+                notes=tuple(said("then", size=sizes[i], low=Amount(lower[i]), high=Amount(upper[i])) for i in fallen),
                 helps=("apart",),
                 sizes=place.scope.only(tuple(sizes[i] for i in fallen)),
                 upper=high.name,

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, fields, replace
 
-from walewright.design.findings import Findings, amount, near_help
+from walewright.design.findings import Findings, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.model.regrading import GivenByName, GivenKind
 from walewright.design.reading.called import look_up, meant
@@ -17,6 +17,7 @@ from walewright.design.reading.given import WAYS, read_measure
 from walewright.design.reading.sizes import LARGEST_CM, GradedRows
 from walewright.design.reading.values import names as names_in
 from walewright.report.model import NOWHERE, Diagnostic
+from walewright.report.said import Amount
 from walewright.source import syntax
 
 
@@ -156,8 +157,8 @@ def changed_rows(graded: GradedRows, lets: Mapping[str, syntax.Let], changes: Ch
                 helps=("range",),
                 given=("measure", typed),
                 name=name,
-                length=amount(cm),
-                longest=amount(LARGEST_CM),
+                length=Amount(cm),
+                longest=Amount(LARGEST_CM),
             )
         else:
             row = rows[name]

@@ -7,10 +7,10 @@ import math
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Fabric, Yarn
 from walewright.report.model import Severity
-from walewright.report.said import Said, said
+from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
 
 KS = 21.6
@@ -107,7 +107,7 @@ def _unlikely_yarn(node: syntax.YarnLine, unlikely: list[_Swatched], all_of_them
     yarn_label = (node.span, said("ball", tex=round(yarn.tex)))
     swatch_labels = [(one.node.span, said("swatch", fabric=one.fabric.name, density=_density(one.fabric))) for one in unlikely[:3]]
     helps = tuple(
-        said("metres", length=amount(yarn.ball_metres * factor, "m"), unit=unit)
+        said("metres", length=Amount(yarn.ball_metres * factor, "m"), unit=unit)
         for unit, factor in (("mm", 1000), ("cm", 100))
         if node.ball_length is not None and node.ball_length.unit == unit and least <= yarn.ball_metres * factor <= most
     )
@@ -118,12 +118,12 @@ def _unlikely_yarn(node: syntax.YarnLine, unlikely: list[_Swatched], all_of_them
         helps=helps or ("look",),
         severity=Severity.WARNING,
         yarn=yarn.name,
-        grams=amount(yarn.ball_grams, "g"),
-        metres=amount(yarn.ball_metres, "m"),
+        grams=Amount(yarn.ball_grams, "g"),
+        metres=Amount(yarn.ball_metres, "m"),
         thick=thick,
         fabric=knit.name,
-        least=amount(least, "m"),
-        most=amount(most, "m"),
+        least=Amount(least, "m"),
+        most=Amount(most, "m"),
         cover=first.cover,
         usual_least=USUAL_COVER[0],
         usual_most=USUAL_COVER[1],
@@ -146,12 +146,12 @@ def _look_at_length(one: _Swatched, findings: Findings) -> None:
             helps=("look",),
             severity=Severity.WARNING,
             fabric=knit.name,
-            grams=amount(knit.swatch_grams, "g"),
+            grams=Amount(knit.swatch_grams, "g"),
             expected=round(usual) if usual >= 10 else round(usual, 1),
-            loop=amount(loop),
+            loop=Amount(loop),
             dense=knit.swatch_grams / area * 1e4,
             yarn=one.yarn.name,
-            plain_loop=amount(one.plain_cm),
+            plain_loop=Amount(one.plain_cm),
             usual=usual / area * 1e4,
         )
     if knit.loop_cm and not least <= knit.loop_cm / one.plain_cm <= most:
@@ -161,14 +161,14 @@ def _look_at_length(one: _Swatched, findings: Findings) -> None:
             helps=("look",),
             severity=Severity.WARNING,
             fabric=knit.name,
-            loop=amount(knit.loop_cm),
-            plain_loop=amount(one.plain_cm),
+            loop=Amount(knit.loop_cm),
+            plain_loop=Amount(one.plain_cm),
             density=_density(knit),
         )
 
 
 def _density(fabric: Fabric) -> Said:
     stitches, rows = (
-        amount(round(10 * per_cm, 1), unit) for per_cm, unit in ((fabric.stitches_per_cm, "stitches"), (fabric.rows_per_cm, "rows"))
+        Amount(round(10 * per_cm, 1), unit) for per_cm, unit in ((fabric.stitches_per_cm, "stitches"), (fabric.rows_per_cm, "rows"))
     )
     return said("stitches-and-rows", stitches=stitches, rows=rows)

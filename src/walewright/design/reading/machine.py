@@ -7,11 +7,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS
 from walewright.design.reading.values import literal
-from walewright.report.said import Fact, Said, said
+from walewright.report.said import Amount, Fact, Said, said
 from walewright.source import syntax
 
 KEYS = ("needles", "pitch", "prongs", "waste rows")
@@ -88,7 +88,7 @@ def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> 
         if not read:
             return None
         if read[1] != LENGTH or not LEAST_PITCH_MM <= read[0] * 10 <= MOST_PITCH_MM:
-            _refuse(fact, "pitch", findings, amount(LEAST_PITCH_MM, ""), amount(MOST_PITCH_MM, "mm"))
+            _refuse(fact, "pitch", findings, Amount(LEAST_PITCH_MM, ""), Amount(MOST_PITCH_MM, "mm"))
             return None
         return replace(bed, pitch_mm=round(read[0] * 10, 9))
     wholes = [_whole(n, fact, findings) for n in fact.values]

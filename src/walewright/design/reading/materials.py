@@ -6,12 +6,12 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from walewright.design.findings import Findings, amount, within
+from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, Fabric, Origin, Yarn
 from walewright.design.reading.counts import tex
 from walewright.design.reading.units import LENGTH, MASS, ROWS, STITCHES
 from walewright.design.reading.values import measured
-from walewright.report.said import Said, said
+from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
 from walewright.trade.fabrics import FABRIC_SIDES, FITS, STITCH_KINDS
 
@@ -229,11 +229,11 @@ def block(node: syntax.Swatch, owner: Said, findings: Findings) -> SwatchBlock |
                 notes=("possible",),
                 helps=("look",),
                 what=what,
-                density=amount(density * 10, unit),
-                count=amount(count, unit),
-                length=amount(length),
-                least=amount(FEWEST_PER_CM * 10, ""),
-                most=amount(MOST_PER_CM * 10, unit),
+                density=Amount(density * 10, unit),
+                count=Amount(count, unit),
+                length=Amount(length),
+                least=Amount(FEWEST_PER_CM * 10, ""),
+                most=Amount(MOST_PER_CM * 10, unit),
             )
             return None
     if loop and not SHORTEST_LOOP_CM <= loop <= LONGEST_LOOP_CM:
@@ -243,9 +243,9 @@ def block(node: syntax.Swatch, owner: Said, findings: Findings) -> SwatchBlock |
             notes=("possible",),
             helps=("look",),
             what=what,
-            loop=amount(loop),
-            least=amount(SHORTEST_LOOP_CM),
-            most=amount(LONGEST_LOOP_CM),
+            loop=Amount(loop),
+            least=Amount(SHORTEST_LOOP_CM),
+            most=Amount(LONGEST_LOOP_CM),
         )
         return None
     return SwatchBlock(stitches, rows, width, height, grams, loop)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, Dimension
 from walewright.design.reading.values import Here, Scope, Value
 from walewright.report.model import NOWHERE
-from walewright.report.said import BySize, Said, by_size
+from walewright.report.said import Amount, BySize, Said, by_size
 from walewright.source import syntax
 
 LONGEST_CM = 1000.0
@@ -83,7 +83,7 @@ class AmountPlace:
                 helps=("look",),
                 sizes=self.scope.only(high),
                 what=what,
-                longest=amount(LONGEST_CM / 100, "m"),
+                longest=Amount(LONGEST_CM / 100, "m"),
                 amounts=self.per_size(amounts),
             )
             return None

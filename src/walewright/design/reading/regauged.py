@@ -14,14 +14,14 @@ import math
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Fabric, Origin, Yarn
 from walewright.design.model.fabrics import SwatchBasis
 from walewright.design.reading.changes import Changes, by_own_name, tell_malformed
 from walewright.design.reading.given import Ball, TensionCounts, read_dial, read_swatch, read_tension, read_yarn
 from walewright.design.reading.materials import FEWEST_PER_CM, MOST_PER_CM, block, yarn
 from walewright.report.model import NOWHERE, Severity
-from walewright.report.said import said
+from walewright.report.said import Amount, said
 from walewright.source import syntax
 
 SWATCH_CM = 10.0
@@ -131,10 +131,10 @@ def _of_tension(fabric: Fabric | None, typed: str, text: str, findings: Findings
                 notes=("possible",),
                 helps=("look",),
                 given=("tension", typed),
-                count=amount(number, unit),
-                width=amount(SWATCH_CM),
-                least=amount(FEWEST_PER_CM * SWATCH_CM, ""),
-                most=amount(MOST_PER_CM * SWATCH_CM, unit),
+                count=Amount(number, unit),
+                width=Amount(SWATCH_CM),
+                least=Amount(FEWEST_PER_CM * SWATCH_CM, ""),
+                most=Amount(MOST_PER_CM * SWATCH_CM, unit),
             )
             return None
     return fabric and _at(fabric, counts, basis="given, not weighed" if fabric.swatch_grams else "given")
@@ -276,8 +276,8 @@ def _tell_left(
             severity=Severity.WARNING,
             given=("yarn", typed),
             fabric=fabric.name,
-            stitches=amount(fabric.stitches_per_cm * 10, "stitches"),
-            rows=amount(fabric.rows_per_cm * 10, "rows"),
+            stitches=Amount(fabric.stitches_per_cm * 10, "stitches"),
+            rows=Amount(fabric.rows_per_cm * 10, "rows"),
         )
     rest = [f for f in left if f not in other_yarn]
     if own and rest:

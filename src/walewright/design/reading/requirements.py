@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Measured, Origin, Requirement
 from walewright.design.reading.units import LENGTH
 from walewright.design.reading.values import Scope, words
-from walewright.report.said import Said, said
+from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
 from walewright.trade.relations import RELATIONS
 
@@ -40,7 +40,7 @@ def requirement(
         findings.report(
             "require-fails/because" if node.because else "require-fails/bare",
             (node.span, "fails"),
-            notes=tuple(said("against", size=size, left=amount(a, unit), right=amount(b, unit)) for size, a, b in fails),
+            notes=tuple(said("against", size=size, left=Amount(a, unit), right=Amount(b, unit)) for size, a, b in fails),
             helps=(_mend(words(node.left), max((b - a for _, a, b in fails), key=abs), unit),),
             sizes=scope.only(tuple(size for size, _, _ in fails)),
             requirement=text,
@@ -52,7 +52,7 @@ def requirement(
 
 def _mend(left: str, lacking: float, unit: str) -> Said:
     """By how much one side is short of the other, where it is furthest from it."""
-    by = amount(abs(lacking), unit)
+    by = Amount(abs(lacking), unit)
     return said("larger", left=left, by=by) if lacking >= 0 else said("smaller", left=left, by=by)
 
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from walewright.design.findings import Findings, amount, near_help
+from walewright.design.findings import Findings, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.model.credit import Credit
 from walewright.design.reading.places import per_size
@@ -14,7 +14,7 @@ from walewright.design.reading.tables import Published, Shipped, SizeTable, size
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, convert, written
 from walewright.design.reading.values import Value, literal, measured
 from walewright.report.model import NOWHERE, Severity, Span
-from walewright.report.said import BySize, said
+from walewright.report.said import Amount, BySize, said
 from walewright.source import syntax
 
 LARGEST_CM = 400.0
@@ -239,7 +239,7 @@ class _SizesReader:
                 helps=("look",),
                 sizes=above if len(above) < len(values) else (),
                 row=row.name,
-                longest=amount(LARGEST_CM),
+                longest=Amount(LARGEST_CM),
                 values=per_size(self.chosen, values),
             )
             return None
@@ -254,8 +254,8 @@ class _SizesReader:
                 row=row.name,
                 one=self.chosen[at - 1],
                 next=self.chosen[at],
-                value=amount(values[at - 1]),
-                next_value=amount(values[at]),
+                value=Amount(values[at - 1]),
+                next_value=Amount(values[at]),
             )
         known = self.shipped.described(published)
         origin = Origin(f"sizes / {row.name}", row.span)

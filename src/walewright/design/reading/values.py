@@ -12,11 +12,11 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import partial
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, WORDS, Dimension, convert, written
 from walewright.report.model import NOWHERE, Span
-from walewright.report.said import Said, only, said
+from walewright.report.said import Amount, Said, only, said
 from walewright.source import syntax
 
 ROUNDING = ("round", "round_up", "round_down")
@@ -170,7 +170,7 @@ class Scope:
             return None
         if rounding and min(given[1].amounts) <= 0:
             self._findings.report(
-                "not-positive/step", (given[1].span, "step"), helps=("a-step",), step=amount(min(given[1].amounts), "")
+                "not-positive/step", (given[1].span, "step"), helps=("a-step",), step=Amount(min(given[1].amounts), "")
             )
             return None
         work = _WORK[call.function]
@@ -269,7 +269,7 @@ def measured(number: syntax.Number, wanted: Dimension, what: Said, findings: Fin
         findings.report("wrong-unit/amount", (number.span, "dimension"), what=what, wanted=wanted.kind, dimension=dimension.kind)
     elif value <= 0:
         findings.report(
-            "not-positive/amount", (number.span, "value"), helps=("above-nothing",), what=what, value=amount(value, wanted.unit)
+            "not-positive/amount", (number.span, "value"), helps=("above-nothing",), what=what, value=Amount(value, wanted.unit)
         )
     else:
         return value

@@ -10,11 +10,11 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.reading.sizes import GradedRows
 from walewright.design.used.uses import Uses
 from walewright.report.model import Severity
-from walewright.report.said import only, said
+from walewright.report.said import Amount, only, said
 from walewright.source import syntax
 
 REACH, BACK, SEAM, DEPTH = "centre_back_neck_to_wrist", "cross_back", "arm_length_to_underarm", "armhole_depth"
@@ -53,11 +53,11 @@ def _cap(rows: dict[str, syntax.SizeRow], table: str, graded: GradedRows, findin
         said(
             "leaves",
             size=graded.sizes[i],
-            reach=amount(values[REACH][i]),
-            back=amount(values[BACK][i]),
-            seam=amount(values[SEAM][i]),
-            cap=amount(left[i]),
-            depth=amount(values[DEPTH][i]),
+            reach=Amount(values[REACH][i]),
+            back=Amount(values[BACK][i]),
+            seam=Amount(values[SEAM][i]),
+            cap=Amount(left[i]),
+            depth=Amount(values[DEPTH][i]),
         )
         for i in sorted(told)
     )

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from walewright.design.findings import Findings, amount
+from walewright.design.findings import Findings
 from walewright.design.model import Band, CountPerSize, Needed, Origin, PerSize, Photograph, Piece
 from walewright.design.pieces.worn import Worn
 from walewright.design.reading.numbered import NEAR
 from walewright.design.reading.places import LONGEST_CM
 from walewright.design.reading.units import LENGTH, NUMBER
 from walewright.design.reading.values import Value, words
-from walewright.report.said import by_size, said
+from walewright.report.said import Amount, by_size, said
 from walewright.source import syntax
 
 MOST_NEEDED = 1000
@@ -84,7 +84,7 @@ def _within(value: Value, most: float, unit: str, worn: Worn, findings: Findings
             helps=("look",),
             sizes=worn.scope.only(high),
             what=said("needed"),
-            longest=amount(most / 100, "m") if unit else amount(most, ""),
+            longest=Amount(most / 100, "m") if unit else Amount(most, ""),
             amounts=amounts,
         )
         return None
