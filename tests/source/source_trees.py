@@ -148,6 +148,7 @@ starts = st.one_of(
         most=_maybe(expressions),
     ),
     st.builds(s.Start, expressions, st.just("along"), _maybe(edging_names), refs, _maybe(expressions)),
+    st.builds(s.Start, st.none(), st.just("along"), _maybe(edging_names), refs),
     st.builds(s.Start, st.none(), st.sampled_from(("waste", "chain")), from_place=expressions, to_place=expressions),
 )
 stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UNITS))
@@ -225,6 +226,8 @@ lines_of_pieces = (
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
     st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
+    st.builds(s.NeedlesLine, names, names, counts),
+    st.builds(s.NeedlesLine, names, names, places=st.lists(inside_places, min_size=1, max_size=3).map(tuple)),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
     st.builds(

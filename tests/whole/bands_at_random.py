@@ -270,15 +270,16 @@ def begun(dice: Random) -> str:
     zone = "    fabric rib from mid to top\n" if fabric == "plain" else ""
     where = f"from mid to top, {dice.uniform(0, 4):.1f} cm from the left edge"
     holes = f"    buttonholes 1 over {_over(dice.choice((1, 2, 3)))} {where}\n"
+    along, end = dice.choice((("end", "on waste yarn"), ("end", "cast off"), ("edge", "cast off")))
     return f"""{head}piece front in plain
     levels hem 0 cm, top long
     start wide wide with e-wrap
     left edge straight to top called side
     right edge straight to top called edge
-    end on waste yarn
+    end {end}
 piece collar in {fabric}
     levels seam 0 cm, mid {deep / 2:.1f} cm, top {deep:.1f} cm
-    start wide * {dice.uniform(0.9, 1.0):.2f} wide along front end
+    start {dice.choice((f"wide * {dice.uniform(0.9, 1.0):.2f} wide ", ""))}along front {along}
     edges {dice.choice(("straight to top", "slope to wide * 0.6 wide at top", "slope to wide * 0.6 wide at top, fashioned 3 in"))}
 {zone}{holes if dice.random() < 0.7 else ""}    end cast off
 """

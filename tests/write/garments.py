@@ -149,6 +149,10 @@ SAMPLES: tuple[Step, ...] = (
     st.IncreaseBeside("both ends", -20, 19, 3),
     st.IncreaseBeside("right end", -4, -4, 7),
     st.IncreaseOuter("both ends", 1, 2),
+    st.NeedleOut(-6, 79),
+    st.NeedlesOutEvery(12, -54, 54, 98),
+    st.NeedleBack(5, 80),
+    st.NeedlesBackEvery(5, -10, 10, 108),
     st.IncreaseAtCarriage(),
     st.CastOffAtCarriage(4),
     st.CastOnAtCarriage(3),
@@ -294,6 +298,7 @@ MOVES = (
     "decrease",
     "increase",
     "inside",
+    "out",
     "one more",
     "off",
     "on",
@@ -312,6 +317,20 @@ MOVES = (
     "busy",
     "together",
 )
+
+
+def _out(draw: hs.DrawFn, text: int, s: State) -> tuple[Step, ...]:
+    """Needles out of work for some rows, clear of the ends."""
+    first, every = s.first + draw(hs.integers(2, 4)), draw(hs.integers(3, 6))
+    last = first + every * draw(hs.integers(1, 3))
+    if last > s.last - 2:
+        return ()
+    rows, there = st.KnitRows(draw(hs.integers(1, 3))), s.stitches
+    if text % 2:
+        return (st.KnitRows(1), st.NeedleOut(first, there - 1), rows, st.NeedleBack(first, there), st.KnitRows(2))
+    out = len(range(first, last + 1, every))
+    back = st.NeedlesBackEvery(every, first, last, there)
+    return (st.KnitRows(1), st.NeedlesOutEvery(every, first, last, there - out), rows, back, st.KnitRows(2))
 
 
 def _inside(draw: hs.DrawFn, ends: EndsShaped, text: int, s: State) -> tuple[Step, ...]:
@@ -346,6 +365,8 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
             return (st.Decrease(ends, draw(hs.integers(1, 2)), draw(hs.integers(0, 3))),)
         case "increase" if free:
             return (row, st.IncreaseFashioned(ends, few))
+        case "out" if not any(held.values()):
+            return _out(draw, text, s)
         case "inside" if free and not any(held.values()):
             return _inside(draw, ends, text, s)
         case "one more" if carriage_free:

@@ -1,4 +1,4 @@
-"""Pieces begun along edges that are longer than their own first row: hung so, they draw the edges in."""
+"""Pieces begun along edges that are much longer than their own first row, which draw the edges in, or much shorter, which flare."""
 
 from __future__ import annotations
 
@@ -14,9 +14,12 @@ SHARE = 0.85
 """Of the edges' length, at rest, that a first row has at least: what is picked up for is some 10 % less than what it is picked up
 along where a rib or a collar is to hold (common practice)."""
 
+FULL = 1.2
+"""Of the edges' length that a first row has at most, unless it is a frill (from memory)."""
+
 
 def drawn_in(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> Iterator[Diagnostic]:
-    """A warning for each piece that starts `along` edges a good deal longer than it is wide."""
+    """A warning for each piece that starts `along` edges a good deal longer or shorter than it is wide."""
     for piece in design.pieces:
         lines = glued.lines_of(piece.name)
         if piece.start_way != "along" or piece.mirror_of or not lines:
@@ -24,7 +27,18 @@ def drawn_in(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> Iterator[
         wide = [cloth.sized(piece.name).start * cloth.stitch(piece.name) for cloth in cloths]
         edges = [sum(cloth.length(place) or 0.0 for place in lines[0].along) for cloth in cloths]
         bad = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own < SHARE * along]
-        if bad:
+        full = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own > FULL * along > 0]
+        if full and not piece.start_by_edges:
+            yield diagnosed(
+                "start-too-full",
+                ((piece.start_origin or piece.origin).span, "begun-here"),
+                notes=tuple(said("wider", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in full),
+                helps=("as-edges", "fullness"),
+                severity=Severity.WARNING,
+                sizes=() if len(full) == len(design.sizes) else tuple(design.sizes[i] for i in full),
+                piece=piece.name,
+            )
+        if bad and not piece.start_by_edges:
             yield diagnosed(
                 "start-draws-in",
                 ((piece.start_origin or piece.origin).span, "begun-here"),

@@ -13,6 +13,7 @@ from walewright.design.model import Design, Piece
 from walewright.knit.figures import beside, figures, whole_width
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
 from walewright.knit.manners import ONE_END
+from walewright.knit.needles_out import out_groups
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, RowStretch
 from walewright.knit.slots import slot_groups
@@ -99,7 +100,7 @@ def _part(
     work = InWork(sized, side, opening)
     if side is None or opening is None:
         groups += whole_width(found, first_row, last_row, sized.rows)
-        groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row, work)]
+        groups += [*spread_groups(sized), *out_groups(sized), *_outer_edges(pattern, sized, first_row, work)]
         slots = sized.slots
     else:
         groups += beside(found, side, opening, last_row)

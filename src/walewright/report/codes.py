@@ -144,6 +144,7 @@ DESIGN = _errors(
     names_look_alike="Two names of a kind look alike.",
     negative_measurement="A measurement is below zero.",
     no_buttonholes="What is needed for each buttonhole names a piece or band without any.",
+    needles_out="Needles cannot be out of work where, or as, is written.",
     no_such_edge="A piece has no edge of that name.",
     no_such_tool="A way of shaping needs a transfer tool that is not at hand.",
     no_unit="A quantity has no unit.",
@@ -321,6 +322,7 @@ FIT = _errors(
     opening_too_tight="A part of the body hardly passes through an opening.",
     reach_too_short="A sleeve ends too far from the wrist.",
     smaller_than_body="A garment is smaller than the body it is to fit.",
+    start_too_full="A piece is begun along edges that are much shorter than it is wide.",
     start_draws_in="A piece is begun along edges that are much longer than it is wide.",
 )
 """What can be wrong with a garment as it is worn; told by `fit`."""

@@ -43,7 +43,7 @@ class Start(Node):
     """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
     `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …` |
     `start half / 2 left to 1 cm right of centre …`: from `from_place` to `to_place`, right of the centre line positive, without
-    a `width`.
+    a `width`. `start along mitten slot + mitten palm` has neither: it is as wide as the edges are long.
 
     `way` is "waste" | "hand waste" (`on waste yarn by hand`) | "e-wrap" | "chain" | "along" (loops hung on from edges of
     other pieces); `edging` names an edging added along the start; `facing` "right" | "wrong" | "" of those edges' sides."""
@@ -194,6 +194,17 @@ class MotifLine(Node):
     chart: str
     level: str
     offset: Expr | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NeedlesLine(Node):
+    """`needles out every 12th from line to band`, `needles out at 6 cm from centre and 2 cm from the edge from line to band`:
+    needles that take no part between two levels: every so many, or those at `places`, on both sides where a place says no side."""
+
+    from_level: str
+    to_level: str
+    every: int | None = None
+    places: tuple[InsidePlace, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -69,9 +69,13 @@ def _holes(count: int | syntax.Name, stitches: int) -> str:
     return f"buttonholes {number_or_name(count)} over {counted(stitches, 'stitch', 'stitches')}"
 
 
+def _places(places: tuple[syntax.InsidePlace, ...]) -> str:
+    return " and ".join(f"{expression(p.distance)} {PLACES[p.of]}" for p in places)
+
+
 def _way(way: WayKind | None, inset: int | None, places: tuple[syntax.InsidePlace, ...] = ()) -> str:
     if way == "inside":
-        return "shaped " + " and ".join(f"{expression(p.distance)} {PLACES[p.of]}" for p in places)
+        return f"shaped {_places(places)}"
     return f"fashioned {inset} in" if way == "fashioned" else way or ""
 
 
@@ -161,11 +165,13 @@ def _levels(levels: syntax.Levels) -> str:
 def _start(start: syntax.Start) -> str:
     way = f"along {_refs(start.along)}" if start.way == "along" else STARTS[start.way]
     if start.width is not None:
-        wide = f"{_extent(start.width, start.most)} wide"
+        wide = f"{_extent(start.width, start.most)} wide "
+    elif start.from_place is None:
+        wide = ""
     else:
         ends = " to ".join(f"{expression(place)} {side}" for place, side in map(_from_centre, (start.from_place, start.to_place)))
-        wide = f"{ends} of centre"
-    said = f"start {wide} {way}"
+        wide = f"{ends} of centre "
+    said = f"start {wide}{way}"
     return with_options(said, [f"with {start.edging}" if start.edging is not None else "", _facing(start.facing)])
 
 
@@ -219,6 +225,11 @@ def _zone(zone: syntax.ZoneLine) -> str:
     head = f"fabric {zone.fabric} {_between(zone.from_level, zone.to_level)}"
     repeats = f"{counted(zone.repeats, 'repeat', 'repeats')} wide" if zone.repeats is not None else ""
     return with_options(head, [maybe("", zone.width, "wide"), repeats, _offset(zone.offset)])
+
+
+def _needles(needles: syntax.NeedlesLine) -> str:
+    where = f"every {ordinal(needles.every)}" if needles.every is not None else f"at {_places(needles.places)}"
+    return f"needles out {where} {_between(needles.from_level, needles.to_level)}"
 
 
 def _shape(shape: syntax.ShapeBlock) -> str:
@@ -344,6 +355,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.ZoneLine: _zone,
     syntax.MotifLine: lambda s: with_options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
     syntax.Without: lambda s: f"without {s.part}",
+    syntax.NeedlesLine: _needles,
     syntax.RepeatLine: lambda s: f"repeat {number_or_name(s.times)} times {_between(s.from_level, s.to_level)}",
     syntax.ShapeBlock: _shape,
     syntax.Use: _use,

@@ -23,6 +23,7 @@ from walewright.source.piece_lines import (
     Levels,
     MotifLine,
     Neck,
+    NeedlesLine,
     OpeningLine,
     RepeatLine,
     Shoulders,
@@ -44,13 +45,12 @@ from walewright.trade.sides import EdgeSide
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
     "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
-    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine",
-    "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck",
-    "NeededLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
+    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
+    "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
+    "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
     "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
     "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
-    "UseFrom", "WedgeLine",
-    "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "UseFrom", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -362,6 +362,7 @@ Statement = (
     | Levels
     | Start
     | EdgeLine
+    | NeedlesLine
     | AcrossLine
     | OpeningLine
     | SlotLine

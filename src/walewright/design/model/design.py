@@ -19,7 +19,7 @@ from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
-from walewright.design.model.within import Motif, RepeatStretch, Zone
+from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
@@ -221,8 +221,11 @@ class Piece:
     repeats: tuple[RepeatStretch, ...] = ()
     purpose: str = ""
     motifs: tuple[Motif, ...] = ()
+    needles_out: tuple[NeedlesOut, ...] = ()
     start_facing: WornFacing = ""
     """Of a start "along": as `Band.facing`."""
+    start_by_edges: bool = False
+    """Of a start "along": it is as wide as the edges are long."""
     start_origin: Origin | None = None
     """Where the start is described; a mirror image has no such line."""
 

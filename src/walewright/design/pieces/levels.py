@@ -96,11 +96,17 @@ def start(node: syntax.Start, piece: str, place: AmountPlace, edgings: Mapping[s
     return widths
 
 
+_NARROWEST, _WIDEST = 0.1, 500.0
+"""Centimetres between which a start lies that is as wide as the edges are which it is begun along."""
+
+
 def _start_width(node: syntax.Start, what: Said, place: AmountPlace) -> StartWidth | None:
     if node.width is not None:
         widths = width_range(node.width, node.most, what, place)
         return StartWidth(*widths, tuple(0.0 for _ in place.scope.sizes)) if widths is not None else None
-    assert node.from_place is not None
+    if node.from_place is None:
+        least, most, centre = (tuple(cm for _ in place.scope.sizes) for cm in (_NARROWEST, _WIDEST, 0.0))
+        return StartWidth(least, most, centre)
     assert node.to_place is not None
     ends = [place.across(end, what) for end in (node.from_place, node.to_place)]
     width = place.across(syntax.Binary("-", node.to_place, node.from_place, span=node.span), what, POSITIVE)

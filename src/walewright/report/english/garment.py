@@ -219,6 +219,15 @@ WORDINGS: dict[str, Wording] = {
         notes={"narrower": "{size}: {wide:.1f}, and the edges are {edges:.1f} long"},
         helps={"as-wide": "start it as wide as the edges are long, or a tenth less where it is to hold them in"},
     ),
+    "start-too-full": Wording(
+        "the {piece} starts much wider than the edges that it is begun along",
+        labels={"begun-here": "begun here"},
+        notes={"wider": "{size}: {wide:.1f}, and the edges are {edges:.1f} long"},
+        helps={
+            "as-edges": "leave the width out: `start along` and the edges makes it as wide as these are long",
+            "fullness": "or leave it so, if it is to be a frill",
+        },
+    ),
     "start-on-both-sides": Wording(
         "the copies of `{piece}` are begun along `{name}`, which is not one edge but {count}: {edges:and}",
         labels={"begun-here": "begun here"},

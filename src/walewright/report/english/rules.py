@@ -153,6 +153,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{stitches:stitch or more is|stitches or more are} left on each side of the {opening} of the {piece}",
         "no stitches can be left on each side of the {opening} of the {piece}",
     ),
+    "as-wide-as-edges": (
+        "the start of the {piece} has as many stitches as are picked up along {edges}",
+        "the start of the {piece} cannot have as many stitches as are picked up along {edges}",
+    ),
     "place-for-each-stitch": (
         "each stitch of the start of the {piece} has a place along {edges}",
         "the stitches of the start of the {piece} cannot have a place each along {edges}",

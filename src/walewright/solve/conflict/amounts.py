@@ -71,7 +71,9 @@ class _Sums:
         piece, top = self.piece, self.piece.levels[-1]
         sizes = self.design.sizes
         flat = [i for i, rows in enumerate(self.rows) if rows < FEWEST_ROWS - 0.5]
-        thin = [i for i, needles in enumerate(self.needles) if needles < FEWEST_STITCHES - 0.5]
+        # How wide a piece is that takes its width from edges is not known before these are counted.
+        by_edges = piece.start_by_edges
+        thin = [i for i, needles in enumerate(self.needles) if needles < FEWEST_STITCHES - 0.5 and not by_edges]
         endless = [i for i, rows in enumerate(self.rows) if rows > MOST_ROWS]
         if flat:
             yield diagnosed(

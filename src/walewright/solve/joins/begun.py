@@ -1,15 +1,22 @@
-"""Pieces begun along edges: no more stitches than can be picked up there, where the width of their start is free."""
+"""Pieces begun along edges, where the width of their start is free: no more stitches than can be picked up there, and, where it is
+to be as wide as the edges are, as many as a band would have."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from math import ceil
+
 from walewright.counted.edges import split_part
-from walewright.design.model import Design, EdgeName
+from walewright.design.model import Design, EdgeName, Piece
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind
 from walewright.solve.algebra.sums import NOTHING, Linear, Terms
-from walewright.solve.edges.lengths import Garment, edge_terms
+from walewright.solve.edges.edges import new
+from walewright.solve.edges.gauge import fabric_above
+from walewright.solve.edges.lengths import FINE, Garment, edge_terms
+from walewright.solve.edges.multiples import slack
 from walewright.solve.joins.joining import spoken
-from walewright.trade.sides import SIDES
+from walewright.trade.sides import GAP_PARTS, SIDES
 
 
 def begun_rules(draft: Draft, design: Design, terms: Garment) -> None:
@@ -26,6 +33,52 @@ def begun_rules(draft: Draft, design: Design, terms: Garment) -> None:
         clause = said("place-for-each-stitch", piece=piece.name, edges=spoken(piece.start_along))
         where = (piece.start_origin or piece.origin,)
         draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
+        if piece.start_by_edges:
+            full = new(draft, design, piece, "as many as there are places")
+            lines = [(i, line) for i, own in enumerate(full) for line in _as_wide(design, piece, terms, i, own)]
+            clause = said("as-wide-as-edges", piece=piece.name, edges=spoken(piece.start_along))
+            draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
+
+
+def _as_wide(design: Design, piece: Piece, terms: Garment, size: int, full: Terms) -> Iterator[Linear]:
+    """Along rows by length, along stitches one for one, to the nearest number that the start can have; where that is more than
+    there are places (`full` is 1), as many as these."""
+    per_cm = fabric_above(design, piece, piece.levels[0].name).stitches_per_cm
+    wide, places = NOTHING, NOTHING
+    for edge in piece.start_along:
+        other = design.piece(edge.piece)
+        places += _places(design, terms, edge, size)
+        for part in _parts(other, edge.edge):
+            measured = edge_terms(design, other, terms[other.name][size], part, size)
+            wide += _stitches(measured.length, per_cm) if measured.rows else measured.stitches * _SHARES
+    own = terms[piece.name][size]
+    start = own.left.start + own.right.start
+    off = max(_NEAREST, ceil(slack(design, piece, "left", 0)))
+    needles = design.machine.needles
+    yield full <= 1
+    yield start * _SHARES <= wide + off * _SHARES
+    yield start * _SHARES + full * (needles * _SHARES) >= wide - off * _SHARES
+    yield start + (1 - full) * needles >= places - off
+
+
+_SHARES = 1000
+"""Of a stitch, in which lengths are reckoned here: fine enough, and far below what the solver takes for endless."""
+
+
+def _stitches(length: Terms, per_cm: float) -> Terms:
+    """A length in shares of a stitch."""
+    return Terms(tuple((v, round(c / FINE * per_cm * _SHARES)) for v, c in length.of), round(length.more / FINE * per_cm * _SHARES))
+
+
+_NEAREST = 1
+"""Of even numbers one is as near."""
+
+
+def _parts(piece: Piece, edge: str) -> tuple[str, ...]:
+    """The edge of an opening part by part: its row edges and its foot."""
+    if any(o.name == edge for o in piece.openings):
+        return tuple(f"{edge} {part}" for part in GAP_PARTS)
+    return (edge,)
 
 
 def _places(design: Design, terms: Garment, edge: EdgeName, size: int) -> Terms:
