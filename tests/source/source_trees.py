@@ -304,6 +304,7 @@ plain_statements = st.one_of(
     machines,
     st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts), others=_others),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
+    st.builds(s.FabricBlock, names, _body(notes), names, names),
     st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
     st.builds(s.ChartBlock, names, _body(*chart_lines)),
     edgings(),

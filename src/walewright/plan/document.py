@@ -112,6 +112,7 @@ def _fabric(fabric: Fabric) -> Json:
         "right_side": fabric.right_side,
         "basis": fabric.basis,
         "reckoned_from": fabric.reckoned_from,
+        "swatch_of": fabric.swatch_of,
         "start_dial": fabric.start_dial,
     }
 

@@ -111,6 +111,7 @@ RULES: Mapping[str, Makes] = {
     "machine_fact": Makes(syntax.MachineFact, ("key", "values")),
     "yarn": Makes(syntax.YarnLine, ("name", "label", "ball_weight", "ball_length")),
     "fabric": Makes(syntax.FabricBlock, ("name",), {"body": ()}),
+    "fabric_like": Makes(syntax.FabricBlock, ("name", "like", "yarn"), {"body": ()}),
     "stocking_stitch": Makes(syntax.Stitch, ("yarn", "tension"), {"stitch": "stocking stitch"}),
     "latched_rib": Makes(syntax.Stitch, ("every", "yarn", "tension"), {"stitch": "latched rib"}),
     "swatch": Makes(syntax.Swatch, ("stitches", "rows", "width", "height")),

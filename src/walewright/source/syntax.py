@@ -165,10 +165,13 @@ class YarnCount(Node):
 
 @dataclass(frozen=True, slots=True)
 class FabricBlock(Node):
-    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts)."""
+    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts); `fabric navy like plain, in blue`, which has the stitch and
+    the swatch of `like` in a `yarn` of its own."""
 
     name: str
     body: tuple[Statement, ...]
+    like: str = ""
+    yarn: str = ""
 
 
 @dataclass(frozen=True, slots=True)
