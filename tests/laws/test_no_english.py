@@ -28,7 +28,10 @@ NO_WORDS_FOR_PEOPLE = {
         *("carriage on the left", "carriage on the right", "needle left of the centre", "needle right of the centre"),
         *("row counter", "next row"),
     },
-    "write.row_by_row": {"increase at carriage", "cast off at carriage", "cast on at carriage"},
+    "write.row_by_row": {
+        *("decrease at ", "increase at ", "hold at "),
+        *("increase at carriage", "cast off at carriage", "cast on at carriage"),
+    },
     "write.words": {"StartStripes carried"},
     "knit.dial": {"looser than "},
     "knit.edging_steps": {"looser than "},
