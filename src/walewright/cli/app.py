@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import signal
 
 import click
@@ -16,6 +17,8 @@ from walewright.report.said import said
 def run(arguments: tuple[str, ...]) -> int:
     """Parse and run one command line; returns the exit code, whatever happens."""
     console.prepare()
+    # Nearly all that is made is kept to the end: looking again and again for what may be thrown away took a tenth of the time.
+    gc.set_threshold(100_000, 20, 50)
     try:
         code = _answer(arguments)
         console.finish()

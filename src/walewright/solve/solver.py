@@ -271,7 +271,7 @@ def _counted(
             pieces=pieces[i],
             bands=bands[i],
             joins=tuple(sized_join(views[i], join) for join in design.joins),
-            deviations=tuple(d for p, s in zip(design.pieces, pieces[i], strict=True) for d in deviations(design, p, s, i)),
+            deviations=tuple(d for of in views[i].pieces.values() for d in deviations(of, i)),
             seams=tuple(sized_seam(views[i], seam) for seam in again.seams),
         )
         for i in count

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.counted import CountedPiece, counted_piece
+from walewright.counted import CountedPiece
 from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece
-from walewright.design.model import Design, Opening, Piece
+from walewright.design.model import Opening, Piece
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gaps import end_level
 from walewright.solve.edges.gauge import highest, level_number, rows_down, rows_to
 
 
-def deviations(design: Design, piece: Piece, sized: SizedPiece, size: int) -> Iterator[Deviation]:
+def deviations(of: CountedPiece, size: int) -> Iterator[Deviation]:
     """The rows of the check table that a piece has in one size. What was free is wanted as it was solved."""
-    of = counted_piece(design, sized)
+    piece, sized = of.piece, of.sized
     yield _width(of, MeasureKey("width", "start"), _ranged(piece.start_width, piece.start_most, size), sized.start, 0, whole=True)
     yield from _outline(of, size)
     for opening, made in zip(piece.openings, sized.openings, strict=True):
