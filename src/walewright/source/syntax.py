@@ -96,7 +96,6 @@ class SizeRow(Node):
     own: tuple[OwnFigure, ...] = ()
     about: str = ""
     others: tuple[InLanguage, ...] = ()
-    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +151,6 @@ class YarnLine(Node):
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
     others: tuple[InLanguage, ...] = ()
-    """What the label is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -327,7 +325,6 @@ class Require(Node):
     right: Expr
     because: str | None = None
     others: tuple[InLanguage, ...] = ()
-    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
