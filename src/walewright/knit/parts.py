@@ -20,6 +20,7 @@ from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, ShapedEnds, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
+from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
 _LEAD: dict[Side, int] = {"left": 0, "right": 1}
@@ -63,9 +64,9 @@ def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> PieceP
     joined = (edge for join in design.joins for edge in (*join.one, *join.other))
     picked = (edge for band in design.bands for edge in band.along)
     hung = (edge for other in design.pieces for edge in other.start_along)
-    names = {edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name}
+    names = frozenset(edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name)
     # Of an edge called on both sides a join may name one.
-    met = {side: frozenset({*names, *(n.removesuffix(f" {side}") for n in names if n.endswith(f" {side}"))}) for side in SIDES}
+    met = {side: names | {of.name for of in map(part_of_edge, names) if of.part == side} for side in SIDES}
     return PiecePattern(design, piece, twins, met, frozenset(n for s in all_sizes for n in _uneven(s)))
 
 

@@ -332,7 +332,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.MachineBlock: lambda s: f"machine {s.name}",
     syntax.MachineFact: _machine_fact,
     syntax.YarnLine: _yarn,
-    syntax.FabricBlock: lambda s: f"fabric {s.name}",
+    syntax.FabricBlock: lambda s: f"fabric {s.name} like {s.like}, in {s.yarn}" if s.like else f"fabric {s.name}",
     syntax.Stitch: _stitch,
     syntax.RightSide: lambda s: f"right side {s.face}",
     syntax.Swatch: _swatch,

@@ -96,7 +96,6 @@ class SizeRow(Node):
     own: tuple[OwnFigure, ...] = ()
     about: str = ""
     others: tuple[InLanguage, ...] = ()
-    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +151,6 @@ class YarnLine(Node):
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
     others: tuple[InLanguage, ...] = ()
-    """What the label is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,10 +163,13 @@ class YarnCount(Node):
 
 @dataclass(frozen=True, slots=True)
 class FabricBlock(Node):
-    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts)."""
+    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts); `fabric navy like plain, in blue`, which has the stitch and
+    the swatch of `like` in a `yarn` of its own."""
 
     name: str
     body: tuple[Statement, ...]
+    like: str = ""
+    yarn: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,7 +325,6 @@ class Require(Node):
     right: Expr
     because: str | None = None
     others: tuple[InLanguage, ...] = ()
-    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
