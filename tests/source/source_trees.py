@@ -95,7 +95,7 @@ size_rows = st.one_of(
 machine_facts = st.builds(
     s.MachineFact,
     st.lists(names, min_size=1, max_size=2).map(" ".join),
-    st.lists(numbers, min_size=1, max_size=3).map(tuple),
+    st.lists(numbers, max_size=3).map(tuple),
 )
 tensions = st.from_regex(r"[A-Za-z0-9]{1,3}(\.[0-9]|\.{1,2})?", fullmatch=True)
 stripes = st.lists(st.builds(s.StripeRows, counts, names), min_size=1, max_size=4).map(tuple)

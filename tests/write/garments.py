@@ -337,9 +337,10 @@ def _out(draw: hs.DrawFn, text: int, s: State) -> tuple[Step, ...]:
 def _inside(draw: hs.DrawFn, ends: EndsShaped, text: int, s: State) -> tuple[Step, ...]:
     """A stitch lost or gained along lines somewhere in the work, which has to have room for them."""
     prongs, room = draw(hs.integers(1, 4)), (s.last - s.first + 1) // 2 - 2
-    if room < 1:
+    if room < 2:
         return ()
-    outer = draw(hs.integers(1, room))
+    # A stitch is left outside the needle when one has been lost there.
+    outer = draw(hs.integers(2, room))
     left, right = s.first + outer, s.last - outer
     first, last = {"both ends": (left, right), "left end": (left, left), "right end": (right, right)}[ends]
     less, more = st.KnitRows(1), st.KnitRows(2)

@@ -81,6 +81,7 @@ def _machine(machine: Bed) -> Json:
         "needles": machine.needles,
         "pitch_mm": machine.pitch_mm,
         "prongs": list(machine.prongs),
+        "edge_guides": machine.edge_guides,
     }
 
 

@@ -153,8 +153,8 @@ def machine(guide: Guide, design: Design, counts: Counts) -> tuple[Fact, ...]:
         Fact(guide.say("machine/needles"), guide.say("machine/apart", needles=bed.needles, pitch=_plain(bed.pitch_mm))),
         Fact(guide.say("machine/in-use"), *unmarked(figure(widest).marked)),
     ]
-    if bed.edge_reminder:
-        facts.append(Fact(guide.say("machine/edges"), sentence(bed.edge_reminder)))
+    if bed.edge_guides:
+        facts.append(Fact(guide.say("machine/edges"), guide.say("machine/edge-guides")))
     return tuple(facts)
 
 

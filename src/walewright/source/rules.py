@@ -108,7 +108,7 @@ RULES: Mapping[str, Makes] = {
     "about": Makes(None, ("about",), many="others"),
     "let": Makes(syntax.Let, ("name", "value")),
     "machine": Makes(syntax.MachineBlock, ("name",)),
-    "machine_fact": Makes(syntax.MachineFact, ("key", "values")),
+    "machine_fact": Makes(syntax.MachineFact, ("key", "values"), {"values": ()}),
     "yarn": Makes(syntax.YarnLine, ("name", "label", "ball_weight", "ball_length")),
     "fabric": Makes(syntax.FabricBlock, ("name",), {"body": ()}),
     "fabric_like": Makes(syntax.FabricBlock, ("name", "like", "yarn"), {"body": ()}),

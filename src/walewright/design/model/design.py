@@ -62,8 +62,8 @@ class MachineProfile:
     pitch_mm: float
     prongs: tuple[int, ...]
     waste_rows: int
-    edge_reminder: str
-    """Printed when the edge needle moves (edge weights or guides), or empty."""
+    edge_guides: bool
+    """Whether guides or weights at the outermost needles are moved when the width changes."""
     origin: Origin
 
     @property
@@ -74,8 +74,8 @@ class MachineProfile:
 
     @property
     def words(self) -> str:
-        """ "180 needles, 4.5 mm apart"."""
-        return f"{self.needles} needles, {self.pitch_mm:g} mm apart"
+        """ "180 needles, 4.5 mm apart", and what else it has."""
+        return f"{self.needles} needles, {self.pitch_mm:g} mm apart" + (", edge guides" if self.edge_guides else "")
 
     @property
     def stage(self) -> tuple[int, int]:

@@ -51,4 +51,5 @@ TOOLS = {
     "machine/apart": "{needles}, {pitch} mm apart",
     "machine/in-use": "In use, at most",
     "machine/edges": "Edges",
+    "machine/edge-guides": "Guides at the outermost needles, moved with every change of the width",
 }

@@ -138,6 +138,7 @@ PHRASES: dict[str, str] = {
     "one-number": "one number",
     "pitch": "a length from {least} to {most}",
     "some-number": "at least one number",
+    "no-number": "nothing behind it: a bed has them or has not",
     "whole-numbers": "whole numbers above zero",
     # Cells of charts.
     "beside-it": "{beside} beside it",
