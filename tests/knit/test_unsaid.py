@@ -16,8 +16,8 @@ UNSAID = {
     "RehangStart": {"facing": "purl"},
     "Rehang": {"facing": "purl"},
     "HangFeet": {"behind": False},
-    "PickUpAlong": {"copy": NONE, "loops": "", "stretch": "", "low": 0, "high": 0},
-    "PickUpEdge": {"over": False, "facing": "purl", "left_end": "", "copy": 0, "low": 0, "high": 0},
+    "PickUpAlong": {"copy": NONE, "loops": "", "stretch": "", "low": 0, "high": 0, "per": 0, "every": 0},
+    "PickUpEdge": {"over": False, "facing": "purl", "left_end": "", "copy": 0, "low": 0, "high": 0, "ratio": (0, 0)},
     "HangToLink": {"copy": NONE},
     "Copy": {"number": 0, "each": False},
     # Sewn edge to edge, neither longer than the other.
