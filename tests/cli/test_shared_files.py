@@ -78,6 +78,12 @@ def test_files_of_definitions_alone_are_looked_into_and_not_made(panel: Path, ca
     assert told(panel.parent / "stitches.wale", capsys) == [("bad-rib", "", "stitches.wale", 6)]
 
 
+@pytest.mark.parametrize("command", [("check", "--every-choice"), ("choices",), ("show", "design"), ("show", "proof")])
+def test_every_command_says_that_nothing_is_made_of_definitions(panel: Path, capsys: Said, command: tuple[str, ...]) -> None:
+    assert main([*command, str(panel.parent / "stitches.wale")]) == 0
+    assert "nothing is made of it" in capsys.readouterr().out
+
+
 def test_a_fault_of_a_definition_is_told_at_its_own_line(panel: Path, capsys: Said) -> None:
     stitches = panel.parent / "stitches.wale"
     stitches.write_text(STITCHES.replace("every 3rd", "every 1st"), encoding="utf-8")

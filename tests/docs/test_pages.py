@@ -48,6 +48,7 @@ def _heading(rule: str) -> str:
         "use_from": "use from",
         "size_row": "row",
         "piece_like": "like",
+        "fabric_like": "fabric",
         "machine_fact": "fact",
         "stocking_stitch": "stitch",
         "latched_rib": "stitch",

@@ -1,69 +1,65 @@
-"""What a step or an operation is where nothing more is said of it, as most are."""
+"""What is not said of a step is what is usual: an option has words where it is another than most are, and none where it is that."""
 
 from __future__ import annotations
 
-from dataclasses import MISSING, fields, is_dataclass
+from dataclasses import MISSING, fields, replace
 
 import pytest
 
-from walewright.knit import operations, steps
-from walewright.knit.copies import NONE
+from tests.in_english import said, sentence
+from tests.write.garments import KINDS, SAMPLES
+from walewright.knit import steps
+from walewright.knit.step import Step
+from walewright.readback.sentences import Unreadable
+from walewright.write.lines import lines
 
-UNSAID = {
-    # Folded towards the knitter; hung, or begun on waste yarn, as it is usually done.
-    "FoldUp": {"way": "in front"},
-    "WasteStart": {"way": "comb"},
-    "RehangStart": {"facing": "purl"},
-    "Rehang": {"facing": "purl"},
-    "HangFeet": {"behind": False},
-    "PickUpAlong": {"copy": NONE, "loops": "", "stretch": "", "low": 0, "high": 0, "per": 0, "every": 0},
-    "PickUpEdge": {"over": False, "facing": "purl", "left_end": "", "copy": 0, "low": 0, "high": 0, "ratio": (0, 0)},
-    "HangToLink": {"copy": NONE},
-    "Copy": {"number": 0, "each": False},
-    # Sewn edge to edge, neither longer than the other.
-    "JoinEdges": {
-        "longer_mm": 0,
-        "way": "sewn",
-        "rows": 0,
-        "one_mm": 0,
-        "other_mm": 0,
-        "edges": "",
-        "strips": (),
-        "ratio_rows": 0,
-        "ratio_stitches": 0,
-    },
-    "Join": {"longer_mm": 0, "way": "sewn", "rows": 0, "one_mm": 0, "other_mm": 0, "ratio": (0, 0)},
-    # Spread with a whole gap at each end.
-    "SpreadEvenly": {"first_singles": 0, "first_runs": 0},
-    # No length of yarn is kept for anything.
-    "SlotOnWaste": {"length_cm": 0},
-    "SlotClosed": {"length_cm": 0},
-    "CastOnBetween": {"length_cm": 0},
-    "CastOn": {"own_length": False, "length_cm": 0},
-    "BreakOff": {"tail_cm": 0},
-    "BreakYarn": {"tail_cm": 0},
-    # The usual rows.
-    "UseYarnStep": {"before": "", "fabric": ""},
-    "UseYarn": {"carried": False},
-    "InFabric": {"first": 0, "last": -1},
-    "PictureRow": {"crossed": True},
-    "LatchInStages": {"sooner": ""},
-    "LatchPanelInStages": {"sooner": ""},
-    "LatchUp": {"goes_on": False},
-    "MarkEdges": {"ends": "both ends", "at": "begin"},
-    "Say": {"manner": "note"},
-    "StepBlock": {"joining": False, "before": "", "of": "", "linked": None},
-    "Block": {"copies": 1, "of": ""},
+SAID_EITHER_WAY = {("WasteStart", "way"), ("RehangStart", "facing"), ("FoldUp", "way"), ("JoinEdges", "way")}
+"""What hands cannot do without being told: the usual is said too, in other words."""
+
+APART = {
+    ("SpreadEvenly", "first_runs"): "counts that come to all the stitches, so that none can be left out by itself",
+    ("JoinEdges", "one_mm"): "two lengths that are said together",
+    ("JoinEdges", "other_mm"): "likewise",
+    ("JoinEdges", "ratio_rows"): "two counts that are said together",
+    ("JoinEdges", "ratio_stitches"): "likewise",
+    ("PickUpAlong", "low"): "the ends of a stretch, which is said with both",
+    ("PickUpAlong", "high"): "likewise",
+    ("Say", "manner"): "the words are the author's, in whatever manner",
 }
+"""Options that cannot be left unsaid by themselves, and why."""
 
 
-@pytest.mark.parametrize("made", [steps, operations], ids=["steps", "operations"])
-def test_what_is_not_said_is_what_is_usual(made: object) -> None:
-    found = {}
-    for name, kind in vars(made).items():
-        if is_dataclass(kind):
-            unsaid = {f.name: f.default for f in fields(kind) if f.default is not MISSING and f.name != "origin"}
-            if unsaid:
-                found[name] = unsaid
-    assert set(UNSAID) <= {*vars(steps), *vars(operations)}
-    assert found == {name: unsaid for name, unsaid in UNSAID.items() if hasattr(made, name)}
+# Read back as open loops hung on, as a link's are.
+LOOPS = steps.PickUpAlong("back", "neck", "centre", 22, -40, -19, "purl", "left", loops="open")
+
+
+def _unsaid(kind: type[Step]) -> list[tuple[str, object]]:
+    """The options of a kind, each with what it is where nothing is said."""
+    return [(f.name, f.default) for f in fields(kind) if f.default is not MISSING and f.name != "origin"]
+
+
+SPOKEN = tuple(
+    pytest.param(step, name, usual, id=f"{type(step).__name__}-{name}-{getattr(step, name)}")
+    for step in (*SAMPLES, LOOPS)
+    for name, usual in _unsaid(type(step))
+    if getattr(step, name) != usual and (type(step).__name__, name) not in APART
+)
+
+
+def _words(step: Step) -> str:
+    (line,) = lines([(step,)])
+    return sentence(line, (0,)).text
+
+
+@pytest.mark.parametrize(("step", "name", "usual"), SPOKEN)
+def test_what_is_not_said_is_what_is_usual(step: Step, name: str, usual: object) -> None:
+    unusual, ordinary = _words(step), _words(replace(step, **{name: usual}))
+    assert not isinstance(said(ordinary), Unreadable), ordinary
+    assert ordinary != unusual
+    if (type(step).__name__, name) not in SAID_EITHER_WAY:
+        assert len(ordinary.split()) < len(unusual.split()), f"{ordinary}\n{unusual}"
+
+
+def test_every_option_is_said_of_some_sample() -> None:
+    options = {(kind.__name__, name) for kind in KINDS for name, _ in _unsaid(kind)}
+    assert {(type(p.values[0]).__name__, p.values[1]) for p in SPOKEN} | APART.keys() == options

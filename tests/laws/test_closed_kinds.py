@@ -15,6 +15,7 @@ import pytest
 
 from tests.laws.code_tree import dotted, modules, tree
 from walewright.figures.hands import TECHNIQUES
+from walewright.languages import known, printed
 from walewright.source import syntax
 from walewright.source.rules import RULES
 from walewright.trade.cells import CELLS
@@ -171,3 +172,17 @@ WITHOUT_A_BOX = {
 @pytest.mark.parametrize("feature", [*(f"cell {kind}" for kind in CELLS), *(f"edging {kind}" for kind in EDGINGS)])
 def test_every_kind_is_explained_in_a_box_or_needs_none(feature: str) -> None:
     assert (feature in {when for technique in TECHNIQUES for when in technique.when}) != (feature in WITHOUT_A_BOX)
+
+
+@pytest.mark.parametrize("language", known())
+def test_every_kind_of_cell_and_edging_has_its_words(language: str) -> None:
+    """What messages and pages call it, and what a chart's key says of it."""
+    words = printed(language)
+    assert {*CELLS, *EDGINGS} - set(words.telling.terms) == set()
+    assert {f"cell/{kind}" for kind in CELLS} - set(words.guide.words.phrases) == set()
+    told = {key.removeprefix("mark/") for key in words.writing.prose.phrases if key.startswith("mark/")}
+    assert set(CELLS) - told - set(TOLD_OTHERWISE) == set()
+
+
+TOLD_OTHERWISE = {"from left", "from right", "two from left", "two from right", "cross"}
+"""Kinds that a key tells with their side or their groups."""

@@ -15,20 +15,23 @@ import pytest
 from tests.laws.code_tree import PACKAGE, dotted, modules, stage, tree
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.composing import PAGE_WORDS
+from walewright.trade.cells import CELLS
+from walewright.trade.edgings import EDGINGS
 
 WORDLESS = ("figures", "sheet")
 """Stages that know only the language they are given."""
 
 PROSE = re.compile(r"[A-Za-z]{2,}[,:;.]? +[A-Za-z]{2,}")
 
-KINDS = frozenset({
+FEATURES = frozenset((*(f"cell {kind}" for kind in CELLS), *(f"edging {kind}" for kind in EDGINGS)))
+"""What a section needs: cells and edgings, by the trade's names."""
+
+KINDS = FEATURES | frozenset({
     # Of cells, ways, edgings and joins, as the design names them.
     *("from left", "from right", "two from left", "two from right",
       "two from ", "hand waste", "given, not weighed"),
     # Of what a section needs, see `handwork.features`.
-    *("cell hole", "cell two from left", "cell two from right", "cell three", "cell tuck", "cell slip", "cell long"),
-    "cell ladder",
-    *("cell cross", "cell purl", "cell purl in stages", "cross beside purl", "other yarn", "start hand waste", "start chain"),
+    *("cell purl in stages", "cross beside purl", "other yarn", "start hand waste", "start chain"),
     *("edging mock rib 2", "edging mock rib 3", "edging folded", "edging picot", "edging rolled", "edging facing"),
     "edging chained",
     *("join rows to rows", "join stitches to rows", "join stitches to stitches", "join grafted", "join linked", "join gathered"),

@@ -11,7 +11,19 @@ import pytest
 from tests.laws.code_tree import PACKAGE, dotted, imports, modules, tree
 
 ROOMS: dict[str, tuple[str, ...]] = {
-    "counted": ("model", "needles", "inside", "piece", "bands", "ribs", "edges", "outline"),
+    "counted": (
+        "row_stretches",
+        "model",
+        "needles",
+        "inside",
+        "stretches",
+        "piece",
+        "bands",
+        "ribs",
+        "edges",
+        "in_size",
+        "outline",
+    ),
     "design": ("model", "lookalikes", "findings", "reading", "pieces", "charts", "used", "put_together", "understand"),
     "solve": ("model", "algebra", "edges", "schedule", "sized", "joins", "conflict", "solver"),
 }

@@ -48,6 +48,15 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
         ("Decrease 2 sts at the left end, 2 sts in.", (op.Transfer(-5, -4, 2), op.OutOfWork(-5, -4))),
         ("Increase 1 st at the right end, 2 sts in.", (op.IntoWork(5, 5), op.Transfer(3, 4, 1), op.FillFromBelow(3, 2))),
         ("Increase 1 st at the left end, 1 st in.", (op.IntoWork(-6, -6), op.Transfer(-5, -5, -1), op.FillFromBelow(-5, -4))),
+        (
+            "Move the st of L 2 to the needle at its right and push L 2 out of work: 9 sts. Knit 1 row. Bring L 2 back to work,"
+            " empty: 10 sts.",
+            (op.Transfer(-2, -2, 1), op.OutOfWork(-2, -2), op.Pass("left"), op.IntoWork(-2, -2)),
+        ),
+        (
+            "Of every 3rd needle from L 3 to R 1 move the st to the needle at its right and push it out of work: 8 sts.",
+            (op.Transfer(-3, -3, 1), op.OutOfWork(-3, -3), op.Transfer(0, 0, 1), op.OutOfWork(0, 0)),
+        ),
         # Two at a time, those beside the needle first.
         (
             "Decrease 1 st at both ends, on L 2 and R 3, the sts outside moved inwards 2 at a time.",
@@ -265,6 +274,9 @@ def test_a_decrease_at_a_held_end_takes_the_outermost_of_the_held() -> None:
         (lambda h: h.decrease(1, "left end"), "no needle is in work"),
         (lambda h: h.needles_to_work(0, 9, 9), "10 needles, not 9"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.hold_at_end("left", 4)), "4 stitches are asked for and 3 are there"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.needle_out(1, 2, 2)), "the stitch of R 2 is moved, and R 3 is to go out of work"),
+        (lambda h: (h.needles_to_work(0, 2, 3), h.needle_out(1, 1, 3)), "2"),
+        (lambda h: (h.needles_to_work(0, 8, 9), h.needles_out_every(3, 1, 6, 7)), "it is not so many times 3 needles"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(2, "left end", 1, 3)), "1 stitch goes along a line at a time, not 2"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(1, "both ends", 1, 3)), "a needle is named for 2 ends"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(1, "left end", 0, 3)), "outside R 1 no stitch can be moved"),

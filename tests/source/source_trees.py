@@ -95,7 +95,7 @@ size_rows = st.one_of(
 machine_facts = st.builds(
     s.MachineFact,
     st.lists(names, min_size=1, max_size=2).map(" ".join),
-    st.lists(numbers, min_size=1, max_size=3).map(tuple),
+    st.lists(numbers, max_size=3).map(tuple),
 )
 tensions = st.from_regex(r"[A-Za-z0-9]{1,3}(\.[0-9]|\.{1,2})?", fullmatch=True)
 stripes = st.lists(st.builds(s.StripeRows, counts, names), min_size=1, max_size=4).map(tuple)
@@ -226,6 +226,8 @@ lines_of_pieces = (
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
     st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
+    st.builds(s.NeedlesLine, names, names, counts),
+    st.builds(s.NeedlesLine, names, names, places=st.lists(inside_places, min_size=1, max_size=3).map(tuple)),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
     st.builds(
@@ -302,6 +304,7 @@ plain_statements = st.one_of(
     machines,
     st.builds(s.YarnLine, names, texts, numbers, numbers, colour=_maybe(texts), others=_others),
     st.builds(s.YarnLine, names, texts, numbers, count=yarn_counts, colour=_maybe(texts)),
+    st.builds(s.FabricBlock, names, _body(notes), names, names),
     st.builds(s.FabricBlock, names, _body(stitches, right_sides, swatches, notes)),
     st.builds(s.ChartBlock, names, _body(*chart_lines)),
     edgings(),

@@ -188,6 +188,13 @@ def statement(kind: str, line: str) -> s.Statement:
             "left edge slope by 3 cm at top, shaped 3 cm left of centre",
             s.EdgeLine("left", "slope", "top", by=CM3, way="inside", places=(s.InsidePlace(CM3, "left"),)),
         ),
+        ("piece a in b", "needles out every 12th from a to b", s.NeedlesLine("a", "b", 12)),
+        ("piece a in b", "needles out every 3rd needle from a to b", s.NeedlesLine("a", "b", 3)),
+        (
+            "piece a in b",
+            "needles out at 3 cm from centre and 3 cm from the edge from a to b",
+            s.NeedlesLine("a", "b", places=(s.InsidePlace(CM3, "own"), s.InsidePlace(CM3, "edge"))),
+        ),
         ("piece a in b", "use lean at the left edge, by 3 cm", s.Use("lean", (("by", CM3),), "left")),
         ("piece a in b", "edges straight to top called side", s.EdgeLine("both", "straight", "top", called="side")),
         (

@@ -92,6 +92,10 @@ def _edging(dice: Random, when: str, name: str = "trim", closed: str = "") -> st
     return f"edging {name} in plain, {depth} deep, {kind}{fold}{inside}, {order}{off}"
 
 
+def _ratio(dice: Random) -> str:
+    return dice.choice(("", "", ", 3 stitches to 4 rows", ", 2 stitches to 3 rows", ", 1 stitch to 1 row"))
+
+
 def _holes(dice: Random) -> str:
     if dice.random() < 0.15:
         return ""
@@ -152,7 +156,7 @@ piece front in plain
     left edge straight to top called side
     {line}
     end cast off
-band trim_band with trim along front edge{_holes(dice)}
+band trim_band with trim along front edge{_holes(dice)}{_ratio(dice)}
 """
 
 
@@ -188,11 +192,11 @@ piece body in plain, knit 2
 """
     if dice.random() < 0.5:
         join = "join body shoulder to body shoulder, each to the next all round"
-        return f"{text}{join}\nband trim_band with trim along body neck + body neck{_holes(dice)}\n"
+        return f"{text}{join}\nband trim_band with trim along body neck + body neck{_holes(dice)}{_ratio(dice)}\n"
     if end == "on waste yarn":
         text += "edging rim in plain, chained, added after, cast off chain\n"
         text += "".join(f"band rim_{s} with rim along body shoulder_{s}\n" for s in ("left", "right"))
-    return f"{text}band trim_band with trim along body neck{_holes(dice)}\n"
+    return f"{text}band trim_band with trim along body neck{_holes(dice)}{_ratio(dice)}\n"
 
 
 def all_round(dice: Random) -> str:

@@ -122,13 +122,15 @@ def _body(name: str, deep: str, dice: Random) -> str:
     held = dice.random() < 0.5
     levels = "tip body + depth, top body + depth + 2 cm" if held else "top body + depth"
     to = "tip" if held else "top"
+    shoulders = dice.choice((SHOULDERS, SHOULDERS.replace("tip", "tip, larger steps last"))) if held else ""
+    wide = dice.choice(("half", "half", "half + 2 stitches", "round_up(half to 4 stitches)"))
     return f"""piece {name} in plain
     levels hem 0 cm, underarm body, {levels}
-    start half wide {_start(dice)}
+    start {wide} wide {_start(dice)}
     edges straight to underarm called side
     edges straight to {to} called armhole
     neck neck wide, {deep} cm deep, {dice.choice(("round", "square"))}
-{SHOULDERS if held else ""}    end on waste yarn
+{shoulders}    end on waste yarn
 """
 
 

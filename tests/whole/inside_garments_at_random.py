@@ -88,3 +88,29 @@ def _closing(kind: str, dice: Random) -> Drawn:
         "two openings at once": text.replace("    slot one", "    opening vent 0 cm wide from middle to row\n    slot one"),
     }
     return Drawn(kind, text, damages)
+
+
+def _pleats(kind: str, dice: Random) -> Drawn:
+    """A skirt of panels with fold lines above a hem, taken in above them."""
+    every = dice.randrange(5, 13)
+    which = dice.choice((f"every {every}th", f"at {dice.randrange(3, 7)} cm from centre and 4 cm from the edge"))
+    out = f"    needles out {which} from line to band\n"
+    text = (
+        _head(kind, dice)
+        + f"""piece panel in plain, knit 2
+    levels hem 0 cm, line 1 cm, band 24 cm, top 27 cm
+    start half wide {dice.choice(("with e-wrap", "on waste yarn, with welt"))}
+    edges straight to band called side
+{out}    edges slope to half - 2 cm wide at top called side
+    end cast off
+join panel side to panel side, each to the next all round
+"""
+    )
+    damages = {
+        "from the start": text.replace("from line to band", "from hem to band"),
+        "into the shaping": text.replace("from line to band\n", "from line to top\n"),
+        "side by side": text.replace(which, "every 1st"),
+        "taken in below the band": text.replace("edges straight to band called", "edges slope by -2 cm at band called"),
+        "a slot among them": text.replace(out, out + "    slot pocket 3 cm wide at band, cast off\n"),
+    }
+    return Drawn(kind, text, damages)

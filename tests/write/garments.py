@@ -149,6 +149,10 @@ SAMPLES: tuple[Step, ...] = (
     st.IncreaseBeside("both ends", -20, 19, 3),
     st.IncreaseBeside("right end", -4, -4, 7),
     st.IncreaseOuter("both ends", 1, 2),
+    st.NeedleOut(-6, 79),
+    st.NeedlesOutEvery(12, -54, 54, 98),
+    st.NeedleBack(5, 80),
+    st.NeedlesBackEvery(5, -10, 10, 108),
     st.IncreaseAtCarriage(),
     st.CastOffAtCarriage(4),
     st.CastOnAtCarriage(3),
@@ -197,6 +201,7 @@ SAMPLES: tuple[Step, ...] = (
     st.PicotRow(),
     st.FoldUp(54, "the same needles", 54),
     st.FoldUp(54, "all needles", 80),
+    st.FoldUp(54, "the same needles", 54, "behind"),
     st.HangToLink("back", "shoulder", "right", 20, -20, -1, "knit", "empty needles", "right"),
     st.HangToLink("front", "end", "whole", 1, 0, 0, "purl", "the other piece", "left", Copy(1)),
     st.LatchRib(4, 2, 12),
@@ -296,6 +301,7 @@ MOVES = (
     "decrease",
     "increase",
     "inside",
+    "out",
     "one more",
     "off",
     "on",
@@ -316,12 +322,27 @@ MOVES = (
 )
 
 
+def _out(draw: hs.DrawFn, text: int, s: State) -> tuple[Step, ...]:
+    """Needles out of work for some rows, clear of the ends."""
+    first, every = s.first + draw(hs.integers(2, 4)), draw(hs.integers(3, 6))
+    last = first + every * draw(hs.integers(1, 3))
+    if last > s.last - 2:
+        return ()
+    rows, there = st.KnitRows(draw(hs.integers(1, 3))), s.stitches
+    if text % 2:
+        return (st.KnitRows(1), st.NeedleOut(first, there - 1), rows, st.NeedleBack(first, there), st.KnitRows(2))
+    out = len(range(first, last + 1, every))
+    back = st.NeedlesBackEvery(every, first, last, there)
+    return (st.KnitRows(1), st.NeedlesOutEvery(every, first, last, there - out), rows, back, st.KnitRows(2))
+
+
 def _inside(draw: hs.DrawFn, ends: EndsShaped, text: int, s: State) -> tuple[Step, ...]:
     """A stitch lost or gained along lines somewhere in the work, which has to have room for them."""
     prongs, room = draw(hs.integers(1, 4)), (s.last - s.first + 1) // 2 - 2
-    if room < 1:
+    if room < 2:
         return ()
-    outer = draw(hs.integers(1, room))
+    # A stitch is left outside the needle when one has been lost there.
+    outer = draw(hs.integers(2, room))
     left, right = s.first + outer, s.last - outer
     first, last = {"both ends": (left, right), "left end": (left, left), "right end": (right, right)}[ends]
     less, more = st.KnitRows(1), st.KnitRows(2)
@@ -348,6 +369,8 @@ def _worked(draw: hs.DrawFn, move: str, text: int, s: State) -> tuple[Step, ...]
             return (st.Decrease(ends, draw(hs.integers(1, 2)), draw(hs.integers(0, 3))),)
         case "increase" if free:
             return (row, st.IncreaseFashioned(ends, few))
+        case "out" if not any(held.values()):
+            return _out(draw, text, s)
         case "inside" if free and not any(held.values()):
             return _inside(draw, ends, text, s)
         case "one more" if carriage_free:

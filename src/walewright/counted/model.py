@@ -9,6 +9,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
+from walewright.counted.row_stretches import SizedNeedlesOut as SizedNeedlesOut
+from walewright.counted.row_stretches import SizedRepeat as SizedRepeat
 from walewright.design.model import EdgeName, Origin, ShapingWay
 from walewright.trade.ends import SlotTaken, Taken
 from walewright.trade.fabrics import ChartArea, FabricSide
@@ -185,16 +187,6 @@ class SizedChart:
 
 
 @dataclass(frozen=True, slots=True)
-class SizedRepeat:
-    """Rows `from_row`..`to_row` are worked `times` times in all."""
-
-    from_row: int
-    to_row: int
-    times: int
-    origin: Origin
-
-
-@dataclass(frozen=True, slots=True)
 class SizedWedge:
     """Holding at an outer edge from `from_row`. `groups` run from the outermost inwards.
 
@@ -251,6 +243,7 @@ class SizedPiece:
     """Of a start "along": what is hung on from where, in order; it comes to `start` stitches."""
     charts: tuple[SizedChart, ...] = ()
     """By rising `from_row`."""
+    needles_out: tuple[SizedNeedlesOut, ...] = ()
     lean: int = 0
     """Stitches that a one-sided piece starts further left than centred (negative: right), so that it finds room on the bed."""
 
@@ -269,6 +262,10 @@ class SizedPiece:
     def within(self, from_row: int, to_row: int, counter: int) -> bool:
         """Whether the row that brought the counter there lies between two rows, in any time of a repeat."""
         return self.counter(from_row) < counter <= self.counter(to_row)
+
+    def out(self, row: int) -> frozenset[int]:
+        """Needles within the width that are out of work in the row above `row`."""
+        return frozenset(s for out in self.needles_out if out.from_row <= row < out.to_row for s in out.slots)
 
     def parted(self, row: int) -> SizedOpening | None:
         """The opening that the piece is parted by in the row above `row`."""

@@ -17,6 +17,7 @@ from walewright.design.pieces.inside_alone import inside_alone
 from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
 from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
+from walewright.design.pieces.needles_out import needles_alone, needles_out
 from walewright.design.pieces.openings import apart, neck, opening
 from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
@@ -241,10 +242,11 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     holes = block.understood(syntax.ButtonholesLine, lambda n: buttonholes(n, parted, cloth))
     zones = block.understood(syntax.ZoneLine, lambda n: zone(n, parted, cloth, room.fabrics, room.charts))
     repeats = block.understood(syntax.RepeatLine, lambda n: repeat(n, parted, findings, cloth.place))
+    out = block.understood(syntax.NeedlesLine, lambda n: needles_out(n, parted, cloth))
     motifs = block.understood(syntax.MotifLine, lambda n: motif(n, parted, cloth, room.charts))
     if wedges is None or held is None or slots is None or holes is None:
         return None
-    if zones is None or repeats is None or motifs is None:
+    if zones is None or repeats is None or motifs is None or out is None:
         return None
     made = Piece(
         name=node.name,
@@ -268,6 +270,7 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         repeats=repeats,
         purpose=node.purpose,
         motifs=motifs,
+        needles_out=out,
     )
     sound = (
         side_by_side(slots, parted, cloth)
@@ -275,5 +278,6 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         and one_thing_at_a_time(made, parted, cloth.place)
     )
     sound = sound and inside_alone(made, parted, room.fabrics, room.charts, cloth.place)
+    sound = sound and needles_alone(made, parted, room.fabrics, cloth.place)
     ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
     return made if sound and charted(made, ground) else None

@@ -12,6 +12,7 @@ from walewright.design.model import Chart, Design, Edition, Fabric, Finished, Ma
 from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
+from walewright.design.pieces.fabrics_alike import fabrics_written_out, of_one_swatch
 from walewright.design.pieces.joins import band, cord, join
 from walewright.design.pieces.names import edge_names, edges, given_edges
 from walewright.design.pieces.shapes import expanded
@@ -158,7 +159,7 @@ def _meant(
     tree: syntax.Tree, shipped: Shipped, changes: Changes, shapes: Iterable[syntax.ShapeBlock], lost: tuple[syntax.Broken, ...]
 ) -> tuple[Uses, syntax.Tree, Findings, Design | None]:
     findings = Findings(lost)
-    tree = written_out(tree, findings)
+    tree = written_out(fabrics_written_out(tree, findings), findings)
     whole = turned_over(expanded(tree, shapes, sorted(shipped.shapes), findings), findings)
     found = uses(tree, whole)
     if not not_too_many(whole, findings):
@@ -297,6 +298,7 @@ class _Reading:
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))
         own_fabrics = self._by_name(self.every(syntax.FabricBlock), lambda n: fabric(n, yarns, charts, findings))
+        own_fabrics = of_one_swatch(own_fabrics, own_yarns, findings)
         look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, yarn_lines, findings)
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))

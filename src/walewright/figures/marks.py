@@ -77,6 +77,9 @@ def cloth(bench: Bench) -> None:
         lines = [bench.at(p) for p in dart.lines]
         paper.draw("dart", path(lines))
         bench.ruler.lines.append(box_round(lines))
+    for out in sized.needles_out:
+        for needle_out in out.slots:
+            paper.draw("texture", path([bench.stitch(needle_out + 0.5, row) for row in (out.from_row, out.to_row)]))
     for line in inside_lines(bench):
         paper.draw("dart", path(line))
         bench.ruler.lines.append(box_round(line))

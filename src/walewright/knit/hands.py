@@ -15,6 +15,7 @@ from walewright.knit import steps as st
 from walewright.knit.edging_hands import EDGING_HANDS
 from walewright.knit.inside import INSIDE_HANDS
 from walewright.knit.merging import merged
+from walewright.knit.needles_out import NEEDLE_HANDS
 from walewright.knit.operations import Operation, Side
 from walewright.knit.pattern_hands import PATTERN_HANDS
 from walewright.knit.rows import Done, knit_row, leave, taken_up
@@ -391,6 +392,7 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.EdgeIs: _edge_is,
     st.Say: _nothing,
     **INSIDE_HANDS,
+    **NEEDLE_HANDS,
     **PATTERN_HANDS,
     **EDGING_HANDS,
 }

@@ -14,7 +14,8 @@ from walewright.knit.lengths import SEWN_IN
 from walewright.knit.manners import LinkedOver
 from walewright.knit.steps import Step, StepBlock
 from walewright.report.said import said
-from walewright.trade.sides import GAP_PARTS, EdgePart
+from walewright.trade.edge_names import part_of_edge
+from walewright.trade.sides import EdgePart
 
 _OTHER: dict[Face, Face] = {"purl": "knit", "knit": "purl"}
 
@@ -64,10 +65,8 @@ def _hung(
     at = first
     for place, end, stitches in zip(reversed(chain), reversed(begins), reversed(counts), strict=True):
         if stitches:
-            edge, _, part = place.edge.rpartition(" ")
-            named: tuple[str, EdgePart] = (place.edge, "whole")
-            if edge and part in GAP_PARTS:
-                named = (edge, part)
+            of = part_of_edge(place.edge)
+            named: tuple[str, EdgePart] = (place.edge, "whole") if of.upper else (of.name, of.part)
             copy = of_several(place.copy, place.copies) if copies == 1 else NONE
             last = at + stitches - 1
             yield st.HangToLink(place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin)

@@ -13,12 +13,14 @@ from walewright.design.model import Design, Piece
 from walewright.knit.figures import beside, figures, whole_width
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
 from walewright.knit.manners import ONE_END
+from walewright.knit.needles_out import out_groups
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, RowStretch
 from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, ShapedEnds, alike, mark_groups, marks, run_groups
 from walewright.knit.zones import Fabrics
+from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
 _LEAD: dict[Side, int] = {"left": 0, "right": 1}
@@ -62,9 +64,9 @@ def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> PieceP
     joined = (edge for join in design.joins for edge in (*join.one, *join.other))
     picked = (edge for band in design.bands for edge in band.along)
     hung = (edge for other in design.pieces for edge in other.start_along)
-    names = {edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name}
+    names = frozenset(edge.edge for edge in (*joined, *picked, *hung) if edge.piece == piece.name)
     # Of an edge called on both sides a join may name one.
-    met = {side: frozenset({*names, *(n.removesuffix(f" {side}") for n in names if n.endswith(f" {side}"))}) for side in SIDES}
+    met = {side: names | {of.name for of in map(part_of_edge, names) if of.part == side} for side in SIDES}
     return PiecePattern(design, piece, twins, met, frozenset(n for s in all_sizes for n in _uneven(s)))
 
 
@@ -99,7 +101,7 @@ def _part(
     work = InWork(sized, side, opening)
     if side is None or opening is None:
         groups += whole_width(found, first_row, last_row, sized.rows)
-        groups += [*spread_groups(sized), *_outer_edges(pattern, sized, first_row, work)]
+        groups += [*spread_groups(sized), *out_groups(sized), *_outer_edges(pattern, sized, first_row, work)]
         slots = sized.slots
     else:
         groups += beside(found, side, opening, last_row)

@@ -179,6 +179,8 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             made += steps[1:] if made and steps and made[-1] == steps[0] else steps
         if title == SHAPED and _plain(made):
             title = said("knit")
+        if design.machine.edge_guides and not _plain(made):
+            made.insert(0, st.Say(said("edge-guides"), origin=piece.origin.path))
         paragraphs.append((title, tuple(made)))
 
     def off(edge: str) -> tuple[Step, ...]:

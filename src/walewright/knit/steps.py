@@ -30,6 +30,10 @@ from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.joining_steps import Strip as Strip
 from walewright.knit.manners import EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
+from walewright.knit.needle_steps import NeedleBack as NeedleBack
+from walewright.knit.needle_steps import NeedleOut as NeedleOut
+from walewright.knit.needle_steps import NeedlesBackEvery as NeedlesBackEvery
+from walewright.knit.needle_steps import NeedlesOutEvery as NeedlesOutEvery
 from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart

@@ -15,6 +15,7 @@ from walewright.design.model import Design, Fabric, Piece
 from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
+from walewright.trade.edge_names import part_of_edge
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
 
@@ -81,8 +82,10 @@ def _both_open(design: Design, seam: Seam) -> bool:
 
 def _last(edge: str) -> str:
     """ "end" of a last edge, with its side if one is named; of any other nothing."""
-    name, _, side = edge.partition(" ")
-    return f"end {side}".strip() if name in LAST else ""
+    of = part_of_edge(edge)
+    if of.name not in LAST:
+        return ""
+    return "end" if of.part == "whole" else f"end {of.part}"
 
 
 def _open_last(design: Design, side: Chain) -> list[Where]:
@@ -132,7 +135,7 @@ def _run(garment: SizedGarment, place: Place, side: EdgeSide, number: int) -> bo
 
 def _called(edge: str) -> str:
     """The name that the author gave to an edge on both sides, or on one."""
-    return edge.removesuffix(" left").removesuffix(" right")
+    return part_of_edge(edge).name
 
 
 def _keeps_its_tail(piece: Piece) -> bool:

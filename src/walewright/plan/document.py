@@ -81,6 +81,7 @@ def _machine(machine: Bed) -> Json:
         "needles": machine.needles,
         "pitch_mm": machine.pitch_mm,
         "prongs": list(machine.prongs),
+        "edge_guides": machine.edge_guides,
     }
 
 
@@ -112,6 +113,7 @@ def _fabric(fabric: Fabric) -> Json:
         "right_side": fabric.right_side,
         "basis": fabric.basis,
         "reckoned_from": fabric.reckoned_from,
+        "swatch_of": fabric.swatch_of,
         "start_dial": fabric.start_dial,
     }
 

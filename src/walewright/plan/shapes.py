@@ -34,7 +34,14 @@ def counts(piece: SizedPiece) -> Json:
         "zones": [_zone(z) for z in piece.zones],
         "charts": [_placement(c) for c in piece.charts],
         "repeats": [{"from_row": r.from_row, "to_row": r.to_row, "times": r.times} for r in piece.repeats],
+        **_needles_out(piece),
     }
+
+
+def _needles_out(piece: SizedPiece) -> Json:
+    """Needles out of work over a stretch of rows, where there are any."""
+    outs = [{"from_row": o.from_row, "to_row": o.to_row, "needles": list(o.slots)} for o in piece.needles_out]
+    return {"needles_out": outs} if outs else {}
 
 
 def chart(of: Chart) -> Json:

@@ -39,6 +39,7 @@ def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     for wedge in sized.wedges:
         yield from _wedge(sized, wedge, fabric)
     yield from lines(sized, fabric)
+    yield from _out(sized, fabric)
     yield from _fabrics(of, fabric)
     yield from latched(of, fabric)
     yield from charts(of.design, sized, fabric)
@@ -104,12 +105,28 @@ def _near(positions: list[int], row: int, knitted: int) -> int:
 
 
 def _no_gaps(sized: SizedPiece, fabric: KnitFabric) -> Told:
-    """A needle without a stitch between the ends of a row, but where a chart has the needle held for that row."""
+    """A needle without a stitch between the ends of a row, but where it is out of work, or a chart has it held for that row."""
+    rests = {sized.counter(row) + 1: sized.out(row) for out in sized.needles_out for row in range(out.from_row, out.to_row)}
     for course in fabric.passes():
         charted = any(sized.within(c.from_row, c.to_row, course.counter) for c in sized.charts)
         made = fabric.stitches_in(course) if charted else course.count
-        if made != course.last - course.first + 1:
-            yield said("at/within-row", row=course.counter), course.last - course.first + 1, made
+        wide = course.last - course.first + 1 - len(rests.get(course.counter, ()))
+        if made != wide:
+            yield said("at/within-row", row=course.counter), wide, made
+
+
+def _out(sized: SizedPiece, fabric: KnitFabric) -> Told:
+    """Needles that are out of work: no stitch of any row is on them meanwhile, and one of every row after they have come back."""
+    for out in sized.needles_out:
+        rows = range(sized.counter(out.from_row) + 1, sized.counter(out.to_row) + 1)
+        on = sum(fabric.slots[x] in out.slots for row in rows for c in fabric.passes(row) for x in _of_row(c))
+        yield said("at/needles-out", first=rows.start, last=rows.stop - 1), 0, on
+        back = sum(fabric.slots[x] in out.slots for c in fabric.passes(rows.stop) for x in _of_row(c))
+        yield said("at/needles-back", row=rows.stop), len(out.slots), back
+
+
+def _of_row(course: Course) -> range:
+    return range(course.first_loop, course.first_loop + course.count)
 
 
 # ----------------------------------------------------------------- openings and slots

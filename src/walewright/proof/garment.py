@@ -11,6 +11,7 @@ from walewright.design.model import Design, Piece
 from walewright.glue.model import OPPOSITE, Chain, EndAt, EndsSewn, Glued, HangingLine, Seam, right_side
 from walewright.knit.operations import Join
 from walewright.report.said import Fact, Said, said
+from walewright.trade.edge_names import part_of_edge
 
 Walk = tuple[tuple[tuple[str, str, int], ...], str]
 """((piece, edge, copy), ...) along one side of a seam or a line, and the end of the first edge at which it begins."""
@@ -48,8 +49,8 @@ def _edged(piece: Piece, edge: str) -> bool:
 
 def _shoulder(edge: str) -> str:
     """The bed calls the last rows of a parted piece its end or its shoulder, as they were named when they went on waste."""
-    head, _, part = edge.rpartition(" ")
-    return f"shoulder {part}" if head == "end" and part in ("left", "right") else edge
+    of = part_of_edge(edge)
+    return f"shoulder {of.part}" if of.name == "end" and of.part in ("left", "right") else edge
 
 
 def folds(design: Design, result: BedResult) -> Iterator[Said]:

@@ -117,7 +117,7 @@ def _loop(knit: Knit, tex: float) -> _Loop:
 def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, _YarnPart]:
     """Grams of each yarn in the garment's share of a fabric and in its swatch; they share both alike."""
     loop = _loop(knit, tex.get(knit.yarn, 0.0))
-    swatch = _swatch(knit, tex.get(knit.yarn, 0.0))
+    swatch = _swatch(knit, tex.get(knit.yarn, 0.0)) if not knit.swatch_of else 0.0
     cells = sum(t.loops + t.empty for t in own.values())
     if not cells:
         # Not knitted in this size but as a cast-off, or not at all: the swatch is its own yarn's.

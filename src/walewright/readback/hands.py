@@ -19,11 +19,12 @@ from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.mind import in_reach
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
+from walewright.readback.resting import Resting
 from walewright.readback.ribs import Ribs
 from walewright.readback.sentences import Reading
 
 
-class Hands(Partings, Edgings, Patterns, Ribs, Inside):
+class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
     """One block's worth of work: from an empty bed on, the carriage anywhere. Methods are named for the grammar's phrases."""
 
     def __init__(self, charts: Mapping[str, ReadChart] | None = None) -> None:
@@ -218,6 +219,10 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "stands": Hands.stands,
     "decrease": Hands.decrease,
     "increase_fashioned": Hands.increase_fashioned,
+    "needle_out": Hands.needle_out,
+    "needles_out_every": Hands.needles_out_every,
+    "needle_back": Hands.needle_back,
+    "needles_back_every": Hands.needles_back_every,
     "decrease_on": Hands.decrease_on,
     "decrease_outer": Hands.decrease_outer,
     "increase_beside": Hands.increase_beside,

@@ -13,11 +13,11 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     from walewright.sheet.composing import compose
     from walewright.sheet.model import PageOptions, Sheet
-    from walewright.sheet.render import html, pdf
+    from walewright.sheet.render import html, pdf, picture
 
-__all__ = ["PageOptions", "Sheet", "compose", "html", "pdf"]
+__all__ = ["PageOptions", "Sheet", "compose", "html", "pdf", "picture"]
 
-_WHERE = {"PageOptions": "model", "Sheet": "model", "compose": "composing", "html": "render", "pdf": "render"}
+_WHERE = {"PageOptions": "model", "Sheet": "model", "compose": "composing", "html": "render", "pdf": "render", "picture": "render"}
 
 
 def __getattr__(name: str) -> Any:

@@ -13,6 +13,7 @@ from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.model import HowTo
+from walewright.trade.edge_names import part_of_edge
 from walewright.write.model import Instructions, Section
 
 
@@ -85,15 +86,15 @@ def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
 
 def _waits(design: Design, edge: EdgeName) -> bool:
     """Whether its loops are on waste yarn."""
-    return edge.edge.partition(" ")[0] in LAST and design.piece(edge.piece).end_way == "waste"
+    return part_of_edge(edge.edge).name in LAST and design.piece(edge.piece).end_way == "waste"
 
 
 def _of_stitches(design: Design, edge: EdgeName) -> bool:
     """Whether stitches lie along the edge: a start, an end, the lips of a slot, what was taken at once of an opening; along any
     other it is rows."""
-    name, _, part = edge.edge.partition(" ")
+    of = part_of_edge(edge.edge)
     piece = design.piece(edge.piece)
-    return name in ("start", *LAST, *(s.name for s in piece.slots)) or part in ("centre", "upper")
+    return of.name in ("start", *LAST, *(s.name for s in piece.slots)) or of.part == "centre" or of.upper
 
 
 def _charts(design: Design, section: Section) -> list[Chart]:

@@ -16,6 +16,7 @@ from jinja2.sandbox import SandboxedEnvironment
 from markupsafe import Markup
 
 from walewright import world
+from walewright.figures.model import Drawing
 from walewright.sheet.columns import in_columns, in_rows
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
@@ -33,6 +34,13 @@ def html(sheet: Sheet, theme: str = "") -> str:
     # Style sheets alone are let through unescaped: the house's own, and one that was looked through.
     made = {"sheet": sheet, "words": sheet.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
     return _templates().get_template("sheet.html").render(made)
+
+
+def picture(drawing: Drawing) -> str:
+    """A drawing by itself as one SVG, in the house's colours."""
+    house = defaultdict(str, colours(world.package_text(f"sheet/themes/{HOUSE}.css")))
+    macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": house})
+    return str(macros.drawing(drawing, "picture"))  # type: ignore[attr-defined]
 
 
 @cache

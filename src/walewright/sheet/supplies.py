@@ -95,6 +95,8 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> Tensio
         grams=grams if fabric.swatch_grams >= 0.5 else "",
         purl=fabric.right_side != "knit",
     )
+    if fabric.swatch_of:
+        swatch = guide.say("tension/swatch-of", fabric=name_of(fabric.swatch_of), yarn=yarn.label)
     title = guide.say("tension/title", stitch=sentence(stitch_words(guide, fabric)), dial=dial_words(guide, fabric))
     counts = (SizedFigure(f"{of * per:.1f}", whole=True) for of in (fabric.stitches_per_cm, fabric.rows_per_cm))
     density, strong = guide.figured("tension/density", stitches=next(counts), rows=next(counts), per=guide.say(f"tension/{units}"))
@@ -151,8 +153,8 @@ def machine(guide: Guide, design: Design, counts: Counts) -> tuple[Fact, ...]:
         Fact(guide.say("machine/needles"), guide.say("machine/apart", needles=bed.needles, pitch=_plain(bed.pitch_mm))),
         Fact(guide.say("machine/in-use"), *unmarked(figure(widest).marked)),
     ]
-    if bed.edge_reminder:
-        facts.append(Fact(guide.say("machine/edges"), sentence(bed.edge_reminder)))
+    if bed.edge_guides:
+        facts.append(Fact(guide.say("machine/edges"), guide.say("machine/edge-guides")))
     return tuple(facts)
 
 

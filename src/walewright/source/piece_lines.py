@@ -197,6 +197,17 @@ class MotifLine(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class NeedlesLine(Node):
+    """`needles out every 12th from line to band`, `needles out at 6 cm from centre and 2 cm from the edge from line to band`:
+    needles that take no part between two levels: every so many, or those at `places`, on both sides where a place says no side."""
+
+    from_level: str
+    to_level: str
+    every: int | None = None
+    places: tuple[InsidePlace, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class RepeatLine(Node):
     """`repeat 8 times from base to gore`: the rows between the two levels are worked that many times in all; `times` is a
     number or the name of one."""

@@ -69,9 +69,13 @@ def _holes(count: int | syntax.Name, stitches: int) -> str:
     return f"buttonholes {number_or_name(count)} over {counted(stitches, 'stitch', 'stitches')}"
 
 
+def _places(places: tuple[syntax.InsidePlace, ...]) -> str:
+    return " and ".join(f"{expression(p.distance)} {PLACES[p.of]}" for p in places)
+
+
 def _way(way: WayKind | None, inset: int | None, places: tuple[syntax.InsidePlace, ...] = ()) -> str:
     if way == "inside":
-        return "shaped " + " and ".join(f"{expression(p.distance)} {PLACES[p.of]}" for p in places)
+        return f"shaped {_places(places)}"
     return f"fashioned {inset} in" if way == "fashioned" else way or ""
 
 
@@ -223,6 +227,11 @@ def _zone(zone: syntax.ZoneLine) -> str:
     return with_options(head, [maybe("", zone.width, "wide"), repeats, _offset(zone.offset)])
 
 
+def _needles(needles: syntax.NeedlesLine) -> str:
+    where = f"every {ordinal(needles.every)}" if needles.every is not None else f"at {_places(needles.places)}"
+    return f"needles out {where} {_between(needles.from_level, needles.to_level)}"
+
+
 def _shape(shape: syntax.ShapeBlock) -> str:
     return f"shape {shape.name}({', '.join(shape.parameters)})" if shape.parameters else f"shape {shape.name}"
 
@@ -323,7 +332,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.MachineBlock: lambda s: f"machine {s.name}",
     syntax.MachineFact: _machine_fact,
     syntax.YarnLine: _yarn,
-    syntax.FabricBlock: lambda s: f"fabric {s.name}",
+    syntax.FabricBlock: lambda s: f"fabric {s.name} like {s.like}, in {s.yarn}" if s.like else f"fabric {s.name}",
     syntax.Stitch: _stitch,
     syntax.RightSide: lambda s: f"right side {s.face}",
     syntax.Swatch: _swatch,
@@ -346,6 +355,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.ZoneLine: _zone,
     syntax.MotifLine: lambda s: with_options(f"motif {s.chart} at {s.level}", [_offset(s.offset)]),
     syntax.Without: lambda s: f"without {s.part}",
+    syntax.NeedlesLine: _needles,
     syntax.RepeatLine: lambda s: f"repeat {number_or_name(s.times)} times {_between(s.from_level, s.to_level)}",
     syntax.ShapeBlock: _shape,
     syntax.Use: _use,

@@ -23,6 +23,7 @@ from walewright.source.piece_lines import (
     Levels,
     MotifLine,
     Neck,
+    NeedlesLine,
     OpeningLine,
     RepeatLine,
     Shoulders,
@@ -44,13 +45,12 @@ from walewright.trade.sides import EdgeSide
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
     "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
-    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine",
-    "LapLine", "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck",
-    "NeededLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
+    "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
+    "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
+    "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
     "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
     "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
-    "UseFrom", "WedgeLine",
-    "Without", "YarnCount", "YarnLine", "ZoneLine",
+    "UseFrom", "WedgeLine", "Without", "YarnCount", "YarnLine", "ZoneLine",
 ]  # fmt: skip
 
 
@@ -96,7 +96,6 @@ class SizeRow(Node):
     own: tuple[OwnFigure, ...] = ()
     about: str = ""
     others: tuple[InLanguage, ...] = ()
-    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +151,6 @@ class YarnLine(Node):
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
     others: tuple[InLanguage, ...] = ()
-    """What the label is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,10 +163,13 @@ class YarnCount(Node):
 
 @dataclass(frozen=True, slots=True)
 class FabricBlock(Node):
-    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts)."""
+    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts); `fabric navy like plain, in blue`, which has the stitch and
+    the swatch of `like` in a `yarn` of its own."""
 
     name: str
     body: tuple[Statement, ...]
+    like: str = ""
+    yarn: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,7 +325,6 @@ class Require(Node):
     right: Expr
     because: str | None = None
     others: tuple[InLanguage, ...] = ()
-    """What that text is in other languages."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -362,6 +362,7 @@ Statement = (
     | Levels
     | Start
     | EdgeLine
+    | NeedlesLine
     | AcrossLine
     | OpeningLine
     | SlotLine

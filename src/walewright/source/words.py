@@ -109,6 +109,7 @@ EXAMPLES = {
     "slot": "slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn",
     "buttonholes": "buttonholes 6 over 2 stitches from hem to top, 1.5 cm from the right edge",
     "wedge": "wedge 9 cm wide at both edges from dart to dart_top, held in",
+    "needles": "needles out every 12th needle from line to band",
     "motif": "motif anchor at yoke, 4 cm left of centre",
     "repeat": "repeat 8 times from base to gore",
     "without": "without pocket",

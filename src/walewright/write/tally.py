@@ -62,6 +62,10 @@ def counted(tally: RowTally, step: Step) -> RowTally:
             held = _of(tally.waiting, side)
             back = replace(tally, held=_with(tally.held, side, held), waiting=_with(tally.waiting, side, 0))
             return replace(back, stitches=tally.stitches + last - first + 1 + held)
+        case st.NeedleOut(stitches=stitches) | st.NeedlesOutEvery(stitches=stitches):
+            return replace(tally, stitches=stitches)
+        case st.NeedleBack(stitches=stitches) | st.NeedlesBackEvery(stitches=stitches):
+            return replace(tally, stitches=stitches)
         case st.SpreadEvenly(stitches=stitches) | st.EveryOutOfWork(stitches=stitches) | st.FoldUp(stitches=stitches):
             return replace(tally, stitches=stitches)
         case st.OffOnWaste() | st.CastOffAll() | st.SewOffAll() | st.GatherAll():

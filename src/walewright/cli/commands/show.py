@@ -57,7 +57,7 @@ def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
     result = RESULTS[stage](outcome)
     if result:
         console.say(document(stage, file, result))
-    return options.exit_code(outcome.diagnostics) if not result or has_errors(outcome.diagnostics) else 0
+    return sources.not_made(line, outcome) if not result or has_errors(outcome.diagnostics) else 0
 
 
 def _unknown(line: CommandLine, stage: str) -> tuple[Diagnostic, ...]:

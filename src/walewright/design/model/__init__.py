@@ -23,7 +23,7 @@ from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
-from walewright.design.model.within import Motif, RepeatStretch, Zone
+from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
 
 __all__ = [
     "Band",
@@ -53,6 +53,7 @@ __all__ = [
     "Measurement",
     "Motif",
     "Needed",
+    "NeedlesOut",
     "Opening",
     "Origin",
     "Passage",

@@ -19,7 +19,7 @@ from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
-from walewright.design.model.within import Motif, RepeatStretch, Zone
+from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
@@ -62,8 +62,8 @@ class MachineProfile:
     pitch_mm: float
     prongs: tuple[int, ...]
     waste_rows: int
-    edge_reminder: str
-    """Printed when the edge needle moves (edge weights or guides), or empty."""
+    edge_guides: bool
+    """Whether guides or weights at the outermost needles are moved when the width changes."""
     origin: Origin
 
     @property
@@ -74,8 +74,8 @@ class MachineProfile:
 
     @property
     def words(self) -> str:
-        """ "180 needles, 4.5 mm apart"."""
-        return f"{self.needles} needles, {self.pitch_mm:g} mm apart"
+        """ "180 needles, 4.5 mm apart", and what else it has."""
+        return f"{self.needles} needles, {self.pitch_mm:g} mm apart" + (", edge guides" if self.edge_guides else "")
 
     @property
     def stage(self) -> tuple[int, int]:
@@ -221,6 +221,7 @@ class Piece:
     repeats: tuple[RepeatStretch, ...] = ()
     purpose: str = ""
     motifs: tuple[Motif, ...] = ()
+    needles_out: tuple[NeedlesOut, ...] = ()
     start_facing: WornFacing = ""
     """Of a start "along": as `Band.facing`."""
     start_by_edges: bool = False

@@ -72,6 +72,8 @@ class Fabric:
     """Whose swatch it is: "source" (the author's), "given" (the knitter's; "given, not weighed" where its weight is reckoned from
     the author's) or "reckoned" (from the knitter's in fabric `reckoned_from`)."""
     reckoned_from: str = ""
+    swatch_of: str = ""
+    """The fabric whose swatch it is, in another yarn; empty where it has one of its own."""
     own_dial: bool = False
     """Whether `tension` is the knitter's own."""
     start_dial: bool = False

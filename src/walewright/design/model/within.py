@@ -41,3 +41,16 @@ class RepeatStretch:
     to_level: str
     times: CountPerSize
     origin: Origin
+
+
+@dataclass(frozen=True, slots=True)
+class NeedlesOut:
+    """Needles that take no part from `from_level` to `to_level`: `every` so many across the width (0: none so), and those at
+    `places` (cm right of the middle of the start). `turned`: counted from the other side, as of a mirror image."""
+
+    from_level: str
+    to_level: str
+    every: int
+    places: tuple[PerSize, ...]
+    origin: Origin
+    turned: bool = False

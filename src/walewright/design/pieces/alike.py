@@ -36,6 +36,7 @@ KEYS: Mapping[type, tuple[str, ...]] = {
     syntax.ZoneLine: ("fabric", "from_level"),
     syntax.MotifLine: ("chart", "level"),
     syntax.RepeatLine: ("from_level", "to_level"),
+    syntax.NeedlesLine: ("from_level",),
     syntax.Use: ("name", "edge"),
 }
 """Fields by which a statement is the same thing as another of its kind. Runs of edges go by level and side."""
@@ -53,6 +54,7 @@ LEFT_OUT_BY_KIND: Mapping[type, str] = {
     syntax.Shoulders: "shoulders",
     syntax.ButtonholesLine: "buttonholes",
     syntax.WedgeLine: "wedges",
+    syntax.NeedlesLine: "needles",
 }
 """Statements that `without` leaves out by what they are."""
 

@@ -85,6 +85,10 @@ def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.Pi
         repeats=tuple(replace(r, origin=own(r.origin)) for r in model.repeats),
         # What a chart draws is not turned over: two fronts with one lace have it leaning the same way.
         motifs=tuple(replace(m, centre=_turned_about(m.centre), origin=own(m.origin)) for m in model.motifs),
+        needles_out=tuple(
+            replace(n, places=tuple(_turned_about(p) for p in n.places), turned=not n.turned, origin=own(n.origin))
+            for n in model.needles_out
+        ),
         start_along=_mirrored_edges(model.start_along, nodes),
         purpose=node.purpose or model.purpose,
         origin=Origin(f"piece {node.name}", node.span),

@@ -42,6 +42,7 @@ NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.ZoneLine: ("fabric", "from_level", "to_level"),
     syntax.MotifLine: ("chart", "level"),
     syntax.RepeatLine: ("from_level", "to_level"),
+    syntax.NeedlesLine: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
     syntax.Regauged: ("of", "within"),
 }

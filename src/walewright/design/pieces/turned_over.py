@@ -73,8 +73,9 @@ def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.St
         case syntax.EdgeLine():
             beside = OTHER_SIDE[statement.beside] if statement.beside in SIDES else statement.beside
             which: WhichEdges = "both" if statement.which == "both" else OTHER_SIDE[statement.which]
-            places = tuple(replace(p, of=OTHER_SIDE[p.of]) if p.of in SIDES else p for p in statement.places)
-            return replace(statement, which=which, beside=beside, places=places)
+            return replace(statement, which=which, beside=beside, places=_other_side(statement.places))
+        case syntax.NeedlesLine():
+            return replace(statement, places=_other_side(statement.places))
         case syntax.WedgeLine() | syntax.Shoulders():
             return replace(statement, edge="both" if statement.edge == "both" else OTHER_SIDE[statement.edge])
         case syntax.ButtonholesLine():
@@ -90,6 +91,10 @@ def _turned(statement: syntax.Statement, images: Mapping[str, str]) -> syntax.St
             return replace(statement, along=along, from_place=ends[0], to_place=ends[1])
         case _:
             return statement
+
+
+def _other_side(places: tuple[syntax.InsidePlace, ...]) -> tuple[syntax.InsidePlace, ...]:
+    return tuple(replace(p, of=OTHER_SIDE[p.of]) if p.of in SIDES else p for p in places)
 
 
 def _negative(offset: syntax.Expr | None) -> syntax.Expr | None:

@@ -14,7 +14,7 @@ from walewright.design.reading.values import literal
 from walewright.report.said import Fact, Said, said
 from walewright.source import syntax
 
-KEYS = ("needles", "pitch", "prongs", "waste rows")
+KEYS = ("needles", "pitch", "prongs", "waste rows", "edge guides")
 
 PRONGS = (1, 2, 3)
 """The transfer tools of an ordinary bed (common practice)."""
@@ -31,7 +31,7 @@ MOST_WASTE_ROWS = 100
 
 
 def profile(name: str, text: str) -> MachineProfile:
-    """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_reminder."""
+    """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_guides."""
     read: Mapping[str, Any] = tomllib.loads(text)
     return MachineProfile(
         name=name,
@@ -40,7 +40,7 @@ def profile(name: str, text: str) -> MachineProfile:
         pitch_mm=float(read["pitch_mm"]),
         prongs=tuple(int(p) for p in read["prongs"]),
         waste_rows=int(read["waste_rows"]),
-        edge_reminder=str(read["edge_reminder"]),
+        edge_guides=bool(read["edge_guides"]),
         origin=Origin(f"machine {name}"),
     )
 
@@ -68,7 +68,7 @@ def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Fi
                     shipped=tuple(sorted(profiles)),
                 )
             return None
-        bed = MachineProfile(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, "", origin)
+        bed = MachineProfile(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, False, origin)
     sound = True
     for fact in facts:
         changed = _with(bed, fact, findings)
@@ -82,6 +82,11 @@ def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> 
     if fact.key not in KEYS:
         findings.unknown("machine fact", fact.key, fact.span, KEYS)
         return None
+    if fact.key == "edge guides":
+        if fact.values:
+            _refuse(fact, "no-number", findings)
+            return None
+        return replace(bed, edge_guides=True)
     if fact.key == "pitch":
         pitch = _single(fact, findings)
         read = pitch and literal(pitch, findings)
@@ -121,6 +126,7 @@ EXAMPLES: Mapping[str, str] = {
     "pitch": "pitch 4.5 mm",
     "prongs": "prongs 1, 2, 3",
     "waste rows": "waste rows 10",
+    "edge guides": "edge guides",
 }
 """How each fact can be written."""
 

@@ -110,6 +110,7 @@ def fabric(
         fit=stitch.fit or "whole",
         stripes=tuple((s.yarn, s.rows) for s in stitch.stripes),
         right_side=face.face if face is not None else "knit",
+        swatch_of=node.like,
     )
 
 

@@ -78,7 +78,11 @@ def changed_fabrics(
                 result[name] = _in_yarn(read, yarns, swatch_weighed=kind == "swatch" and read.swatch_grams > 0)
                 own[name] = (kind, typed)
     for name, fabric in fabrics.items():
-        if fabric is not None and name not in own:
+        mate = next((n for n in own if _one_swatch(fabrics[n], fabric)), None) if name not in own else None
+        if fabric is not None and mate is not None:
+            # The swatch that was knitted is this fabric's too.
+            result[name] = _as_mate(fabric, result[mate], yarns)
+        elif fabric is not None and name not in own:
             result[name] = _in_yarn(_reckoned(fabric, fabrics, result, own, yarns), yarns, swatch_weighed=False)
     _tell_left(result, own, yarns, changes, frozenset(used), findings)
     for name, (typed, text) in by_own_name("dial", changes.dials, known, "fabric", findings).items():
@@ -86,7 +90,10 @@ def changed_fabrics(
         if label is None:
             tell_malformed("dial", typed, text, findings)
         elif fabric is not None:
-            result[name] = replace(fabric, tension=label, own_dial=True, start_dial=False)
+            dials = changes.dials
+            for other in [n for n, f in result.items() if n == name or (_one_swatch(f, fabric) and n not in dials)]:
+                of = result[other]
+                result[other] = of and replace(of, tension=label, own_dial=True, start_dial=False)
     return _beside_dials(result, fabrics)
 
 
@@ -207,6 +214,31 @@ def _reckoned(
     if not all(FEWEST_PER_CM <= density <= MOST_PER_CM for density in (stitches, rows)):
         return fabric
     return _at(fabric, TensionCounts(stitches * SWATCH_CM, rows * SWATCH_CM), "reckoned", model)
+
+
+def _one_swatch(one: Fabric | None, other: Fabric | None) -> bool:
+    """Whether two fabrics have one swatch."""
+    return one is not None and other is not None and (one.swatch_of or one.name) == (other.swatch_of or other.name)
+
+
+def _as_mate(fabric: Fabric, mate: Fabric | None, yarns: Mapping[str, tuple[Yarn | None, Yarn | None]]) -> Fabric:
+    """The fabric by the swatch that was given for another in another yarn: as heavy as its own yarn makes it."""
+    own, its = yarns.get(fabric.yarn, (None, None))[1], yarns.get(mate.yarn, (None, None))[1] if mate is not None else None
+    if mate is None or own is None or its is None:
+        return fabric
+    share = own.tex / its.tex
+    written = mate.as_written and replace(
+        mate.as_written, name=fabric.name, yarn=fabric.yarn, swatch_grams=mate.as_written.swatch_grams * share
+    )
+    return replace(
+        mate,
+        name=fabric.name,
+        yarn=fabric.yarn,
+        swatch_grams=mate.swatch_grams * share,
+        swatch_of=fabric.swatch_of,
+        origin=replace(mate.origin, path=f"{mate.origin.path.partition(' ')[0]} {fabric.name}"),
+        as_written=written,
+    )
 
 
 def _stitch(fabric: Fabric | None) -> tuple[str, int, str]:

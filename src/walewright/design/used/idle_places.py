@@ -26,6 +26,7 @@ AT_LEVELS: Mapping[type, tuple[str, ...]] = {
     syntax.ZoneLine: ("from_level", "to_level"),
     syntax.MotifLine: ("level",),
     syntax.RepeatLine: ("from_level", "to_level"),
+    syntax.NeedlesLine: ("from_level", "to_level"),
     syntax.Shoulders: ("from_level",),
 }
 """Fields of a piece's statements that name a level of it."""

@@ -25,6 +25,7 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.YarnLine: {"strands": "yarn"},
     syntax.ChartKey: {"yarn": "yarn"},
     syntax.Regauged: {"of": "fabric", "within": "fabric"},
+    syntax.FabricBlock: {"like": "fabric", "yarn": "yarn"},
     syntax.EdgingLine: {"fabric": "fabric"},
     syntax.PieceBlock: {"fabric": "fabric"},
     syntax.Start: {"edging": "edging"},

@@ -49,6 +49,19 @@ def _increase_inside(s: Scene) -> None:
     s.arrow((s.x(1) + 2.8, 19), (s.x(2) + 0.3, 13.6), -1.2)
 
 
+def _out_of_work(s: Scene) -> None:
+    s.needles(back=(2,)).loops(0, 1, 4, 5)
+    s.doubled(3)
+    s.transfer_tool(3, 1)
+    s.arrow((s.x(2), HOOK + 5.5), (s.x(3) - 1.6, HOOK + 5.5))
+
+
+def _back_to_work(s: Scene) -> None:
+    s.needles().loops(0, 1, 3, 4, 5)
+    s.yarn((s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(2), HOOK - 0.4), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5))
+    s.arrow((s.x(2) + 2.4, 3.4), (s.x(2) + 2.4, 7.2))
+
+
 def _at_carriage(s: Scene) -> None:
     s.needles().loops(0, 1, 2, 3, 4)
     s.yarn((s.x(4) + 1.8, 16), (s.x(5) - 1.4, 11), (s.x(5), HOOK - 0.4), (s.width - 0.5, 7.2))
@@ -115,6 +128,8 @@ TECHNIQUES = (
     Technique("an-increase-some-stitches-in", ("IncreaseFashioned",), _increase),
     Technique("a-decrease-on-a-line-inside", ("DecreaseOn", "DecreaseOuter"), _decrease_inside),
     Technique("an-increase-beside-a-line-inside", ("IncreaseBeside", "IncreaseOuter"), _increase_inside),
+    Technique("a-needle-out-of-work", ("NeedleOut", "NeedlesOutEvery"), _out_of_work),
+    Technique("a-needle-back-to-work", ("NeedleBack", "NeedlesBackEvery"), _back_to_work),
     Technique("an-increase-at-the-carriage", ("IncreaseAtCarriage",), _at_carriage),
     Technique("casting-off", ("CastOffAtCarriage", "CastOffAll"), _cast_off),
     Technique("casting-on-beside-the-work", ("CastOnAtCarriage",), _cast_on),

@@ -35,6 +35,7 @@ TOOLS = {
     "tension/in": "4 in",
     "tension/both": "10 cm (4 in)",
     "tension/density": "{stitches} stitches and {rows} rows to {per}",
+    "tension/swatch-of": "In {yarn}; the swatch of {fabric} counts for it.",
     "tension/swatch-cm": "In {yarn}. {stitches} stitches by {rows} rows measure {width} cm by {height} cm{grams:? and weigh "
     "{grams} g}.{purl:? Its right side is the purl side.}",
     "tension/swatch-in": "In {yarn}. {stitches} stitches by {rows} rows measure {width} in by {height} in{grams:? and weigh "
@@ -50,4 +51,5 @@ TOOLS = {
     "machine/apart": "{needles}, {pitch} mm apart",
     "machine/in-use": "In use, at most",
     "machine/edges": "Edges",
+    "machine/edge-guides": "Guides at the outermost needles, moved with every change of the width",
 }

@@ -19,6 +19,8 @@ PHRASES: dict[str, str] = {
     "contradiction/counter-within-tracks": "the counter is named in the midst of what goes on at the same time",
     "contradiction/halves": "{left} and {right} are not the halves of {both}",
     "contradiction/held-while-taken-off": "stitches are held while all are taken off",
+    "contradiction/other-needle": "the stitch of {needle} is moved, and {other} is to go out of work",
+    "contradiction/not-counted-off": "from {first} to {last} it is not so many times {every} needles",
     "contradiction/one-at-a-line": "1 stitch goes along a line at a time, not {stitches}",
     "contradiction/no-prongs": "a tool has a prong at least",
     "contradiction/needles-of-ends": "{needles:a needle is|# needles are} named for {ends:one end|# ends}",

@@ -65,6 +65,26 @@ WORDINGS: dict[str, Wording] = {
         labels={"fit": "{fit:term}", "columns": "{before:column|columns} before the repeat, {after} after it"},
         helps={"whole": "write `whole repeats`, or make the repeat the whole chart"},
     ),
+    "fabric-not-like/own-lines": Wording(
+        "a fabric like `{model}` has nothing of its own but notes",
+        labels={"own": "of its own", "like": "like `{model}`"},
+        helps={"in-full": "write the fabric in full, with its stitch and a swatch of its own"},
+    ),
+    "fabric-not-like/ring": Wording(
+        "`{ring:/` is like `}` is like itself in the end",
+        labels={"like": "like `{model}`"},
+        helps={"in-full": "write one of these fabrics in full"},
+    ),
+    "fabric-not-like/stripes": Wording(
+        "`{model}` is in stripes, which name their own yarns",
+        labels={"like": "in another yarn", "stripes": "the stripes"},
+        helps={"in-full": "write the stripes in full, in their yarns"},
+    ),
+    "swatch-of-other-yarn": Wording(
+        "`{fabric}` is in `{yarn}`, and its swatch in `{other}`, which is not as thick",
+        labels={"in": "{tex:.0f} g to 1000 m", "swatched": "{its:.0f} g to 1000 m"},
+        helps={"swatch": "write the fabric in full, with a swatch of its own"},
+    ),
     "cord-on-child": Wording(
         "a cord is drawn through `{piece}`, and the garment is for children",
         labels={"cord": "a cord", "sizes-from": "sizes from the table `{table}`"},

@@ -73,6 +73,31 @@ WORDINGS: dict[str, Wording] = {
         notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
         helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
     ),
+    "needles-out/ends": Wording(
+        "needles of piece `{piece}` are out of work from its start, or up to its top",
+        labels={"rows": "these rows"},
+        helps={"ends": "let them go out at a level above the start and come back at one below the top"},
+    ),
+    "needles-out/every": Wording(
+        "needles of piece `{piece}` cannot be out of work so",
+        labels={"which": "these needles"},
+        helps={"every": "write every {fewest}rd needle at the nearest, and not so many that none lies within the width"},
+    ),
+    "needles-out/near": Wording(
+        "needles out of work in piece `{piece}` lie at its edge, or side by side",
+        labels={"which": "these needles"},
+        helps={"apart": "place them three stitches from the edge and from one another, or more"},
+    ),
+    "needles-out/other-work": Wording(
+        "{what} shares rows of piece `{piece}` with needles that are out of work",
+        labels={"rows": "needles out", "other": "shares rows"},
+        helps={"other-rows": "let them go out above it or come back below it, at levels of their own"},
+    ),
+    "needles-out/fabric": Wording(
+        "fabric `{fabric}` of piece `{piece}` is worked by needles, and some of them are out of work",
+        labels={"rows": "needles out"},
+        helps={"fabric": "knit the piece plain, or in stripes"},
+    ),
     "slots-overlap": Wording(
         "`{one}` and `{other}` of piece `{piece}` lie across one another, or touch, at `{level}`",
         labels={"one": "one", "other": "the other"},

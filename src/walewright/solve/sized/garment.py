@@ -21,6 +21,7 @@ from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.turned import turned_runs
 from walewright.solve.sized.inside import lined
+from walewright.solve.sized.out import sized_out
 
 Runs = tuple[SizedRun, ...]
 
@@ -188,6 +189,9 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
         zones=tuple(sized_zones(design, piece, rows, size, off)),
         repeats=sized_repeats(piece, rows, size),
+        needles_out=tuple(
+            sized_out(design, piece, size, start / 2 - left_of, rows, (-left_of, start - left_of - 1), (left, right))
+        ),
         lean=off,
     )
     made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))

@@ -46,6 +46,18 @@ HOW_TO = {
         "the stitch on the line, so that no hole is left. Move the edge weight.",
         "three loops set one needle outwards, and the loop of the row below being hung on the needle left empty",
     ),
+    "a-needle-out-of-work": HowToText(
+        "A needle out of work",
+        "Set its loop on the needle at its right and push it right back, out of work. The rows that follow lay a bar across the "
+        "gap there: a ladder, along which the fabric folds either way. Look now and then that the needle has not come forward.",
+        "a loop set on the needle at the right of its own, which is pushed out of work",
+    ),
+    "a-needle-back-to-work": HowToText(
+        "A needle back to work",
+        "Bring it to working position, empty: the next row lays the yarn in its hook, and the row after makes a stitch of it. The "
+        "ladder ends there.",
+        "an empty needle among the others, the yarn of the next row laid in its hook",
+    ),
     "an-increase-at-the-carriage": HowToText(
         "An increase at the carriage",
         "Bring the next empty needle to work on the side where the carriage stands: the next row lays a loop in its hook. See "

@@ -1,0 +1,43 @@
+"""Steps of needles that take no part for a while: ladders, and the lines along which pleats fold."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.knit.step import Step
+
+
+@dataclass(frozen=True, slots=True)
+class NeedleOut(Step):
+    """The stitch of needle `at` goes to the needle at its right, and `at` out of work; `stitches` are left."""
+
+    at: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class NeedlesOutEvery(Step):
+    """The same with every so many needles from `first` to `last`."""
+
+    every: int
+    first: int
+    last: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class NeedleBack(Step):
+    """Needle `at` comes back to work, empty; with it there are `stitches`."""
+
+    at: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class NeedlesBackEvery(Step):
+    """The same with every so many needles from `first` to `last`."""
+
+    every: int
+    first: int
+    last: int
+    stitches: int

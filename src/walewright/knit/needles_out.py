@@ -1,0 +1,79 @@
+"""Needles out of work over a stretch of rows: when they go and come back, and what hands do."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
+from typing import Any
+
+from walewright.counted.model import SizedNeedlesOut, SizedPiece
+from walewright.counted.needles import InWork
+from walewright.knit import needle_steps as st
+from walewright.knit import operations as op
+from walewright.knit.operations import Operation
+from walewright.knit.order import Group, Move, Rank, alone
+from walewright.knit.rows import Done
+from walewright.knit.state import State
+from walewright.knit.step import Step
+
+
+def out_groups(sized: SizedPiece) -> Iterator[Group]:
+    """Of a whole width."""
+    for number, out in enumerate(sized.needles_out):
+        first, last = InWork(sized).at(out.from_row)
+        wide = last - first + 1
+        for part, (row, steps) in enumerate(((out.from_row, _out(out, wide)), (out.to_row, _back(out, wide)))):
+            for at, step in enumerate(steps):
+                yield alone(("needles", 1000 * number + 500 * part + at), Move(row, Rank.SLOT, step))
+
+
+def _out(out: SizedNeedlesOut, wide: int) -> Iterator[Step]:
+    origin = out.origin.path
+    if out.every:
+        yield st.NeedlesOutEvery(out.every, out.slots[0], out.slots[-1], wide - len(out.slots), origin=origin)
+        return
+    for number, slot in enumerate(out.slots):
+        yield st.NeedleOut(slot, wide - number - 1, origin=origin)
+
+
+def _back(out: SizedNeedlesOut, wide: int) -> Iterator[Step]:
+    origin = out.origin.path
+    if out.every:
+        yield st.NeedlesBackEvery(out.every, out.slots[0], out.slots[-1], wide, origin=origin)
+        return
+    for number, slot in enumerate(out.slots):
+        yield st.NeedleBack(slot, wide - len(out.slots) + number + 1, origin=origin)
+
+
+# ----------------------------------------------------------------- what hands do
+
+
+def _slots(step: Step) -> tuple[int, ...]:
+    match step:
+        case st.NeedleOut(at=at) | st.NeedleBack(at=at):
+            return (at,)
+        case st.NeedlesOutEvery(every, first, last) | st.NeedlesBackEvery(every, first, last):
+            return tuple(range(first, last + 1, every))
+    return ()
+
+
+def go_out(s: State, step: st.NeedleOut | st.NeedlesOutEvery) -> Done:
+    """Each stitch to the needle at its right, and the needle out of work."""
+    made: list[Operation] = []
+    for slot in _slots(step):
+        made += [op.Transfer(slot, slot, 1), op.OutOfWork(slot, slot)]
+    return tuple(made), replace(s, idle=tuple(sorted({*s.idle, *_slots(step)})))
+
+
+def come_back(s: State, step: st.NeedleBack | st.NeedlesBackEvery) -> Done:
+    """Empty: the next row lays a loop in each."""
+    back = _slots(step)
+    return tuple(op.IntoWork(slot, slot) for slot in back), replace(s, idle=tuple(x for x in s.idle if x not in back))
+
+
+NEEDLE_HANDS: Mapping[type[Step], Callable[[State, Any], Done]] = {
+    st.NeedleOut: go_out,
+    st.NeedlesOutEvery: go_out,
+    st.NeedleBack: come_back,
+    st.NeedlesBackEvery: come_back,
+}

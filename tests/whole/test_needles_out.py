@@ -1,0 +1,78 @@
+"""Pieces with needles out of work for a while, from source to paper: drawn at random, and looked at loop by loop."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from random import Random
+
+import pytest
+
+from tests.draws import few_of
+from tests.whole.test_inside_lines import HEAD, proven
+
+
+def drawn(seed: int) -> str:
+    """A piece with ladders, in one stretch of rows or two, between shaping and shaping."""
+    dice = Random(seed)
+    head = HEAD.format(prongs=3, width=dice.uniform(13, 24), height=dice.uniform(13, 20))
+    odd = ", centre stitch" if dice.random() < 0.4 else ""
+    start = dice.choice(("half wide", "half / 2 left to half / 3 right of centre"))
+    places = " and ".join(
+        dice.sample(
+            ("4 cm from centre", "9.3 cm right of centre", "3 cm from the edge", "7 cm left of centre"), dice.randrange(1, 4)
+        )
+    )
+    which = [f"every {dice.randrange(4, 15)}th", f"at {places}"]
+    if start != "half wide":
+        which[1] = "at 3 cm from the edge"
+    dice.shuffle(which)
+    lines = [
+        "levels hem 0 cm, line 3 cm, rest 16 cm, again 18 cm, band 34 cm, top 40 cm",
+        f"start {start if not odd else 'half wide'} {dice.choice(('with e-wrap', 'with chain'))}",
+        f"edges slope by {dice.choice(('1', '-1'))} cm at line",
+        "edges straight to band",
+        f"edges slope by {dice.choice(('2', '-2'))} cm at top",
+        f"needles out {which[0]} from line to rest",
+        *([f"needles out {which[1]} from again to band"] if dice.random() < 0.6 else []),
+        "end cast off",
+    ]
+    return head + f"piece front in plain{odd}\n" + "".join(f"    {line}\n" for line in lines)
+
+
+@pytest.mark.parametrize("seed", few_of(range(100), 5))
+def test_a_piece_with_needles_out_is_proven_and_read_back(seed: int) -> None:
+    made = proven(drawn(seed))
+    assert made.counts is not None
+    for garment, result in zip(made.counts.sizes, made.results, strict=True):
+        sized = garment.piece("front")
+        fabric = next(f for f in result.fabrics if f.name == "front")
+        for out in sized.needles_out:
+            assert out.slots
+            for row in range(sized.counter(out.from_row) + 1, sized.counter(out.to_row) + 1):
+                (course,) = fabric.passes(row)
+                knitted = {fabric.slots[loop] for loop in range(course.first_loop, course.first_loop + course.count)}
+                assert not knitted & set(out.slots)
+                assert knitted | set(out.slots) == set(range(course.first, course.last + 1))
+
+
+PLEATS = (
+    HEAD.format(prongs=3, width=14.3, height=15)
+    + """piece front in plain
+    levels hem 0 cm, line 1 cm, band 20 cm, top 22 cm
+    start half wide with e-wrap
+    needles out every {every}th from line to band
+    end cast off
+piece back in plain, mirror of front
+join front end to back end
+"""
+)
+
+
+@pytest.mark.parametrize("every", [4, 7, 12])
+def test_they_lie_so_many_apart_and_a_mirror_image_has_them_mirrored(every: int) -> None:
+    made = proven(PLEATS.format(every=every))
+    assert made.counts is not None
+    for garment in made.counts.sizes:
+        slots = garment.piece("front").needles_out[0].slots
+        assert {b - a for a, b in pairwise(slots)} == {every}
+        assert sorted(-1 - s for s in slots) == list(garment.piece("back").needles_out[0].slots)
