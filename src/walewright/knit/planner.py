@@ -186,10 +186,6 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     def off(edge: str) -> tuple[Step, ...]:
         return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
 
-    def waits(opening: SizedOpening) -> int:
-        """Rows that each part is put by for while the other is knitted."""
-        return sized.counter(opening.to_row) - sized.counter(opening.row)
-
     add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
     last = "end"
     for number, part in enumerate(parts(draft.pattern, sized)):
@@ -198,14 +194,17 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             knit(number, part, SHAPED if number == 0 else said("whole-width"))
             last = "end"
             if opening is not None:
-                add(said("part-for", opening=opening.name), parting.part(opening, state, fabrics.use(opening.row), waits(opening)))
+                add(
+                    said("part-for", opening=opening.name),
+                    parting.part(opening, state, fabrics.use(opening.row), _waits(sized, opening)),
+                )
             continue
         word = _word(piece, opening)
         if (state.left if part.side == "left" else state.right) is not None:
             again = taken_up(found, part.side, opening, part.last_row)
             begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
             at, use = sized.counter(opening.row), fabrics.use(opening.row)
-            turn = parting.turn_to(part.side, opening, state, at, use, waits(opening), begun)
+            turn = parting.turn_to(part.side, opening, state, at, use, _waits(sized, opening), begun)
             add(said(f"return-to-{word}", side=part.side), turn)
         knit(number, part, said(f"{part.side}-{word}"))
         if not opening.rejoins:
@@ -217,6 +216,11 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         add(said("finish"), off(last))
     add(said("edges"), tuple(edge_notes(piece, sized)))
     return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
+
+
+def _waits(sized: SizedPiece, opening: SizedOpening) -> int:
+    """Rows that each part is put by for while the other is knitted."""
+    return sized.counter(opening.to_row) - sized.counter(opening.row)
 
 
 def _word(piece: Piece, opening: SizedOpening) -> str:

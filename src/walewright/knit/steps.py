@@ -1,8 +1,7 @@
 """Steps: a knitter's sentences as data, for one size. One class a kind; one template in `write` and one rule in `readback` each.
 
-Two steps say the same thing in two sizes when their classes and all their *text* fields agree (`shape`); their
-*numbers* (ints) may differ and are what the graded text puts in brackets. Needles are slots (see `operations`).
-`origin` names the statement of the source the step comes from.
+Two steps say the same thing in two sizes when their classes and all their *text* fields agree (`shape`); their *numbers* (ints)
+may differ and stand in brackets in the graded text. Needles are slots. `origin` names the statement that the step comes from.
 """
 
 from __future__ import annotations
@@ -356,8 +355,7 @@ class BreakOff(Step):
 
 @dataclass(frozen=True, slots=True)
 class Say(Step):
-    """The author's or the house's words to the knitter; no operation follows from it. `manner` "note", or "by hand": a thing to do
-    when the pieces are off the bed."""
+    """Words to the knitter; no operation follows. `manner` "note", or "by hand": to be done when the pieces are off the bed."""
 
     text: Words
     manner: SayManner = "note"
