@@ -195,6 +195,8 @@ SAMPLES: tuple[Step, ...] = (
     st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
     st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", Copy(2)),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "bottom", stretch="rows", low=0, high=112),
+    st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(2), per=1, every=2),
+    st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(0), "", "rows", 0, 40, 3, 4),
     st.PickUpAlong("back", "neck", "centre", 11, -40, -30, "purl", "left", Copy(1), "", "stitches", 11, 22),
     st.PicotRow(),
     st.FoldUp(54, "the same needles", 54),
