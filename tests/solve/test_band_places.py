@@ -235,3 +235,23 @@ band trim with collar along back side
         needles=100,
     )
     assert [garment.bands[0].pick_ups[0].ratio for garment in made.garments] == [ratio] * 3
+
+
+def test_a_band_is_knitted_for_each_copy_mirrored_ones_too() -> None:
+    made = tiny(
+        COLLAR
+        + """piece left in plain, knit 2
+    levels hem 0 cm, top 30 cm
+    start 30 cm wide with e-wrap
+    left edge straight to top called side
+    end cast off
+piece right in plain, mirror of left, knit 2
+band trim with collar along left side
+band other with collar along right side, buttonholes 2 over 2 stitches, 3 cm first, 3 cm last
+""",
+        needles=60,
+    )
+    trim, other = parts(made)
+    assert (trim.copies, other.copies) == (2, 2)
+    assert trim.stitches == other.stitches
+    assert [p.left_end for p in (*trim.pick_ups, *other.pick_ups)] == ["bottom", "top"]
