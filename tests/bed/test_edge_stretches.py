@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from walewright.bed import Bed, BedResult, Gauge, knit
@@ -138,3 +140,21 @@ def test_the_ends_of_parts_are_sewn_together_row_for_row() -> None:
     sewn = Join((("low", "last end", 0),), (("high", "first end", 0),), ("bottom", "bottom"), 0, rows=2)
     assert not done(*parts, sewn).faults
     assert codes(done(*parts, Join(sewn.one, sewn.other, ("bottom", "top"), 0))) == ["side-turned"]
+
+
+@pytest.mark.parametrize(
+    ("edge", "ratio", "so"),
+    [
+        ("inside", (1, 5), True),
+        ("inside", (2, 9), True),
+        ("inside", (1, 4), False),
+        ("inside", (1, 7), False),
+        ("inside", (3, 4), False),
+        ("end", (2, 5), False),
+    ],
+)
+def test_what_is_said_of_stitches_and_rows_is_so(edge: str, ratio: tuple[int, int], so: bool) -> None:
+    """Four stitches along twenty rows."""
+    made = band("band", (edge, 0, 0))
+    told = tuple(replace(op, ratio=ratio) if isinstance(op, PickUpEdge) else op for op in made.operations)
+    assert codes(done(replace(made, operations=told))) == ([] if so else ["ratio-told"])

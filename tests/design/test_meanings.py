@@ -44,11 +44,9 @@ def options() -> set[tuple[type, str]]:
         for rule, made in RULES.items()
         if made.node is not None
         for part in within(rule, expansions, set())
-        for field in (
-            *RULES[part].fields,
-            *RULES[part].fixed,
-            *([RULES[part].many] if RULES[part].many and not RULES[part].fields else ()),
-        )
+        for field in (*RULES[part].fields, *RULES[part].fixed, RULES[part].many)
+        # What a text is in other languages says nothing else.
+        if field not in ("", "others")
     }
 
 

@@ -55,7 +55,7 @@ def test_a_panel_so_many_repeats_wide() -> None:
     )
     (zone,) = made.zones
     # 2 + 3 x 4 + 1 stitches, 2 to the centimetre.
-    assert (zone.repeats, zone.width) == (3, (7.5, 7.5))
+    assert (zone.repeats, zone.width) == ((3, 3), (7.5, 7.5))
 
 
 def test_a_panel_changes_neither_width_nor_rows_of_the_piece() -> None:

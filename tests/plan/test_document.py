@@ -131,6 +131,7 @@ def samples() -> list[object]:
         bool: True,
         str: "left",
         tuple[int, ...]: (1, 0, 2),
+        tuple[int, int]: (4, 3),
         tuple[tuple[str, int, int], ...]: (("wool", -3, 2),),
         operations.Side: "left",
     }

@@ -53,6 +53,7 @@ def test_the_page_has_every_sentence() -> None:
         "edge_name",
         "stretch_of_rows",
         "stretch_of_stitches",
+        "ratio",
         "eased",
         "round",
         "span",

@@ -216,3 +216,42 @@ band trim with collar along panel side
     assert made.counts.parted is not None
     glued = made.counts.parted[2]
     assert {(pair.one.copy, pair.other.copy) for pair in glued.ends} == {(1, 1), (2, 2)}
+
+
+@pytest.mark.parametrize(("across", "ratio"), [(0.75, (3, 4)), (0.667, (2, 3)), (0.8, (4, 5)), (0.5, (1, 2)), (1.0, (0, 0))])
+def test_a_simple_ratio_is_told_where_it_comes_to_the_stitches_of_every_size(across: float, ratio: tuple[int, int]) -> None:
+    """A stitch for every row needs no ratio."""
+    fine = COLLAR.replace("100 cm by 100 cm", f"{100 / across:g} cm by 100 cm")
+    made = tiny(
+        f"""sizes S M L
+    long 40 48 60 cm
+{fine}piece back in plain
+    levels hem 0 cm, top long
+    start 30 cm wide with e-wrap
+    left edge straight to top called side
+    end cast off
+band trim with collar along back side
+""",
+        needles=100,
+    )
+    assert [garment.bands[0].pick_ups[0].ratio for garment in made.garments] == [ratio] * 3
+
+
+def test_a_band_is_knitted_for_each_copy_mirrored_ones_too() -> None:
+    made = tiny(
+        COLLAR
+        + """piece left in plain, knit 2
+    levels hem 0 cm, top 30 cm
+    start 30 cm wide with e-wrap
+    left edge straight to top called side
+    end cast off
+piece right in plain, mirror of left, knit 2
+band trim with collar along left side
+band other with collar along right side, buttonholes 2 over 2 stitches, 3 cm first, 3 cm last
+""",
+        needles=60,
+    )
+    trim, other = parts(made)
+    assert (trim.copies, other.copies) == (2, 2)
+    assert trim.stitches == other.stitches
+    assert [p.left_end for p in (*trim.pick_ups, *other.pick_ups)] == ["bottom", "top"]

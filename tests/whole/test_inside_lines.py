@@ -173,3 +173,9 @@ def test_an_opening_that_narrows_to_nothing_closes(odd: str, where: str, begins:
         assert fabric.stitches_at(sized.counter(opening.to_row) + 1) == sized.start
         # No stitch is cast on where the parts meet.
         assert not fabric.edge("keyhole upper")
+
+
+def test_a_gap_narrower_than_a_stitch_is_closed_with_one() -> None:
+    made = proven(CLOSING.format(odd="", where="", begins="0 cm", way="", path="slope").replace("to 0 cm wide", "to 0.1 cm wide"))
+    assert made.counts is not None
+    assert {garment.piece("front").openings[0].width for garment in made.counts.sizes} == {2}

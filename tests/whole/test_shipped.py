@@ -73,7 +73,7 @@ def test_widths_and_heights_are_as_wanted(name: str) -> None:
             shaped = next((p for p in design.pieces if p.name == piece.name), None)
             runs = (*shaped.left, *shaped.right) if shaped else ()
             # Equal steps are a repeat: each may be half a stitch off. So are the four rows of a stitch held in and let out.
-            across = 1 + max((run.steps for run in runs), default=0) / 2
+            across = 1 + max((times for run in runs for times in run.steps), default=0) / 2
             if shaped is not None:
                 # Where a width has to be a multiple, it is the nearest one.
                 across += max(slack(design, shaped, side, at) for side in ("left", "right") for at in range(len(shaped.levels)))

@@ -195,6 +195,8 @@ SAMPLES: tuple[Step, ...] = (
     st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
     st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", Copy(2)),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "bottom", stretch="rows", low=0, high=112),
+    st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(2), per=1, every=2),
+    st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(0), "", "rows", 0, 40, 3, 4),
     st.PickUpAlong("back", "neck", "centre", 11, -40, -30, "purl", "left", Copy(1), "", "stitches", 11, 22),
     st.PicotRow(),
     st.FoldUp(54, "the same needles", 54),
@@ -337,9 +339,10 @@ def _out(draw: hs.DrawFn, text: int, s: State) -> tuple[Step, ...]:
 def _inside(draw: hs.DrawFn, ends: EndsShaped, text: int, s: State) -> tuple[Step, ...]:
     """A stitch lost or gained along lines somewhere in the work, which has to have room for them."""
     prongs, room = draw(hs.integers(1, 4)), (s.last - s.first + 1) // 2 - 2
-    if room < 1:
+    if room < 2:
         return ()
-    outer = draw(hs.integers(1, room))
+    # A stitch is left outside the needle when one has been lost there.
+    outer = draw(hs.integers(2, room))
     left, right = s.first + outer, s.last - outer
     first, last = {"both ends": (left, right), "left end": (left, left), "right end": (right, right)}[ends]
     less, more = st.KnitRows(1), st.KnitRows(2)

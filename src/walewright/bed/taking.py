@@ -90,7 +90,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
             return refusal
         path += [(point, live) for point in from_the_left(replace(edge, points=edge.points[some.start : some.stop]), op.facing)]
     count = last - first + 1
-    refusal = _number(m, op, count, len(path))
+    refusal = _number(m, op, count, len(path)) or _ratio(m, op, edges, count, len(path))
     if refusal is not None:
         return refusal
     line = m.over_hung if op.over else m.hung
@@ -111,6 +111,17 @@ def _number(m: Machine, op: PickUpEdge, count: int, places: int) -> Refusal | No
     if op.over and count != places:
         return m.refuse("link-unequal", stitches=places, edge=edge_said(op.edge, op.part), piece=op.piece, needles=count)
     return None
+
+
+def _ratio(m: Machine, op: PickUpEdge, edges: tuple[BedEdge, ...], count: int, places: int) -> Refusal | None:
+    """What is said of stitches and rows is so, but for half a stitch and one more in a hundred rows."""
+    per, every = op.ratio
+    rows = edges[0].along == "rows" and edges[0].count == len(edges[0].points)
+    near = rows and abs(count * every - places * per) * 100 <= every * (50 + places)
+    if near or op.ratio == (0, 0):
+        return None
+    where = edge_said(op.edge, op.part)
+    return m.refuse("ratio-told", edge=where, piece=op.piece, stitches=count, places=places, per=per, every=every)
 
 
 def _take(m: Machine, piece: KnitPiece, fabric: KnitFabric, name: str, edge: BedEdge, copy: int, points: range) -> Refusal | None:

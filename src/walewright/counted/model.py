@@ -296,6 +296,10 @@ class PickUp:
     """Whether open loops wait there."""
     between: tuple[int, int] | None = None
     """Of a stretch of an edge: of rows the counter's readings below and above it, of stitches how many lie left of its two ends."""
+    rows: int = 0
+    """Rows along it, 0 along stitches."""
+    ratio: tuple[int, int] = (0, 0)
+    """So many stitches for every so many rows, where simple numbers say it in every size; else noughts."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -58,7 +58,7 @@ def drawing(
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
-    bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts)
+    bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts or piece.sized[size].needles_out)
     labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
     # What has few places to stand goes first.
     for place in _ORDER:

@@ -24,8 +24,8 @@ def _rehang_start(s: State, step: st.RehangStart) -> Done:
 
 def _pick_up_along(s: State, step: st.PickUpAlong) -> Done:
     where = step.piece, step.edge, step.part, step.first, step.last
-    stretch = step.low, step.high
-    return (op.PickUpEdge(*where, False, step.facing, step.left_end, step.copy.number, *stretch),), s
+    told = step.low, step.high, (step.per, step.every)
+    return (op.PickUpEdge(*where, False, step.facing, step.left_end, step.copy.number, *told),), s
 
 
 def _latch_rib(s: State, step: st.LatchRib) -> Done:

@@ -59,6 +59,9 @@ class PickUpAlong(Step):
     left up to the `high`th."""
     low: int = 0
     high: int = 0
+    per: int = 0
+    every: int = 0
+    """About `per` stitches for every `every` rows; 0: that is not told."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -92,7 +92,7 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             copy = Copy(pick.copy)
             where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
             loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
-            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, *_stretch(pick), origin=origin)
+            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, *_stretch(pick), *pick.ratio, origin=origin)
             at = last + 1
 
 

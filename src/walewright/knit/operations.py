@@ -270,11 +270,10 @@ class Rehang:
 
 @dataclass(frozen=True, slots=True)
 class PickUpEdge:
-    """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there.
-
-    The piece's `facing` side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's
-    copies, 0 where there is one, or where each copy of this block takes its own; `NEXT_COPY`. With `low` and `high` a stretch of
-    it: of rows those after that reading up to that, of stitches those after so many from the left up to so many."""
+    """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there. Its `facing`
+    side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's copies, 0 where there is
+    one, or where each copy of this block takes its own; `NEXT_COPY`. With `low` and `high` a stretch: of rows those after that
+    reading up to that, of stitches those so counted from the left. `ratio`: that is about so many stitches for so many rows."""
 
     piece: str
     edge: str
@@ -288,6 +287,7 @@ class PickUpEdge:
     copy: int = 0
     low: int = 0
     high: int = 0
+    ratio: tuple[int, int] = (0, 0)
 
 
 @dataclass(frozen=True, slots=True)

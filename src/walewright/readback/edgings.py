@@ -65,12 +65,18 @@ class Edgings(Mind):
     def _pick_up(
         self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, rest: Sequence[int | str], over: bool
     ) -> None:
-        """`rest`: which copy, if that is said, the edge, the ends of a stretch of it, its end at the left, the first and the last
-        needle."""
-        which, (low, high) = 0, (0, 0)
-        if isinstance(rest[0], int):
-            which, *rest = rest  # type: ignore[assignment]
-        match rest:
+        """`rest`: which copy, if that is said, the edge, the ends of a stretch of it, "about" how many stitches for how many rows,
+        its end at the left, the first and the last needle."""
+        which, (low, high), ratio = 0, (0, 0), (0, 0)
+        told = list(rest)
+        if isinstance(told[0], int):
+            which = told.pop(0)  # type: ignore[assignment]
+        if "about" in told[1:]:
+            at = told.index("about", 1)
+            _, per, every = told[at : at + 3]
+            ratio = per, every  # type: ignore[assignment]
+            del told[at : at + 3]
+        match told:
             case [str(edge), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
                 pass
             case [str(edge), int(low), int(high), ("bottom" | "top" | "left" | "right") as left_end, int(first), int(last)]:
@@ -79,7 +85,7 @@ class Edgings(Mind):
                 raise TypeError(f"the grammar gives other words: {rest}")
         self._count(stitches, first, last)
         self._all(first, last, ("work",))
-        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which, low, high))
+        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which, low, high, ratio))
 
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
         self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]

@@ -271,6 +271,9 @@ class _Phrases(Transformer[Token, Any]):
             return ReadPhrase("join_edges", (way, seams, *ratio))
         return ReadPhrase("join_edges", (way, seams, *matched, *eased))
 
+    def ratio(self, children: list[Any]) -> Several:
+        return Several(("about", *children))
+
     def stretch_of_rows(self, children: list[Any]) -> Several:
         return Several(tuple(children))
 

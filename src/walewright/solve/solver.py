@@ -37,6 +37,7 @@ from walewright.solve.joins.caps import unmet_cap
 from walewright.solve.joins.joining import edge_by_edge, join_rules
 from walewright.solve.joins.matched import cannot_match, matching_rules, unmatched
 from walewright.solve.joins.matching import movers, pinned
+from walewright.solve.joins.ratios import with_ratios
 from walewright.solve.joins.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 from walewright.solve.model import Component, Counts
 from walewright.solve.schedule.paced import rates_not_kept
@@ -247,7 +248,7 @@ def _counted(
     count = range(len(design.sizes))
     pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces), i) for i in count]
     design, again, in_parts = parted(design, glued, pieces, glue)
-    bands = bands_of(design, again, pieces)
+    bands = with_ratios(bands_of(design, again, pieces))
     views = [in_size(design, i, pieces[i]) for i in count]
     told = (
         *uneven_edges(design, views),

@@ -172,6 +172,7 @@ PARTS: Parts = {
     "tail": _part("tail", lambda s: not s.graded("tail_cm").always(0)),
     "gap": _chosen(_middle),
     "copy": _copy,
+    "ratio": _part("ratio", lambda s: bool(s.any.per and s.any.every)),
     "stretch": lambda said, language: list(filled(f"stretch/{said.any.stretch}", language, said)) if said.any.stretch else [],
     "over": _part("over", lambda s: s.any.over == "the other piece"),
     "sooner": _part("sooner", lambda s: s.any.sooner == "disturbed"),

@@ -228,6 +228,7 @@ REFUSALS: dict[str, str] = {
     "bed/spread-empty": "needle {needle} carries no loop to take off and hang back",
     "bed/spread-over-loops": "needle {needle} carries a loop already, so none can be hung on it",
     "bed/stitch-dropped": "needle {needle} carries a loop; out of work it would drop the stitch",
+    "bed/ratio-told": "{stitches} stitches along `{edge}` of the {piece} with {places} places are not {per} for every {every}",
     "bed/stretch-not-there": "`{edge}` of the {piece} has nothing from {low} to {high}",
     "bed/stretch-of-many": "`{edge}` of the {piece} is several edges, and only one of them has stretches",
     "bed/tail-too-short/gathering": (

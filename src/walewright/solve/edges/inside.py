@@ -11,7 +11,7 @@ from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Lines, asks
 from walewright.solve.algebra.sums import NOTHING
 from walewright.solve.algebra.terms import PieceTerms
-from walewright.solve.edges.gaps import SHUT_CM, end_level, gap_runs
+from walewright.solve.edges.gaps import SHUT_CM, end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.held import beside, edge_at, end_of, wedge_sides
 from walewright.trade.sides import SIDES
@@ -42,7 +42,8 @@ def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Pie
 
 def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequence[PieceTerms]) -> None:
     lines: Lines = []
-    least = 0 if opening.shape == "edges" else 1
+    # Where parts rejoin over a gap, a stitch at least is cast on between them: the edge above it is there to be taken up.
+    least = 0 if opening.shape == "edges" and not rejoins(piece, opening) else 1
     for i, t in enumerate(terms):
         own = t.openings[number]
         # One that narrows to nothing comes to nothing: what is left would be a hole where its parts rejoin.

@@ -48,6 +48,7 @@ class _Part:
     copy: int = 0
     live: bool = False
     between: tuple[int, int] | None = None
+    rows: int = 0
     place: int = 0
     """Its number in the line."""
 
@@ -134,6 +135,7 @@ def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ..
             copy=p.copy,
             live=p.live,
             between=p.between,
+            rows=p.rows,
         )
         for p, count in zip(parts, counts, strict=True)
         if count
@@ -152,6 +154,7 @@ def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], size:
                 alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
                 told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line), between=between, place=number)
+                told = replace(told, rows=stretch.length.rows)
                 found.append(replace(told, live=_is_live(design.piece(place.owner), place.edge)))
     return found
 

@@ -107,8 +107,9 @@ EDGINGS = {
     "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy} {edge}, {left_end},"
     " on needles {@span}{@over}",
     "over": ", over the {STS} of the other piece",
-    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {part} of the {piece}{@copy} {edge}{@stretch},"
+    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {part} of the {piece}{@copy} {edge}{@stretch}{@ratio},"
     " {left_end}, on needles {@span}",
+    "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy}"
     " {edge}{@stretch}, {left_end}, on needles {@span}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",
