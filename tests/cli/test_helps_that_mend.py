@@ -78,7 +78,7 @@ def again(text: str) -> pipeline.Outcome:
 
 
 HELPED = {
-    "a fact": ("machine standard", "machine own\n    needles\n    pitch 9 mm", "unreadable-line", "such a line reads"),
+    "a fact": ("machine standard", "machine own\n    needles\n    pitch 9 mm", "bad-machine-fact", "as in `needles 200`"),
     "needles": ("machine standard", "machine own\n    needles 4\n    pitch 9 mm", "bad-machine-fact", "as in `needles 200`"),
     "a line elsewhere": (
         EDGES,

@@ -69,11 +69,9 @@ def test_many_sizes_have_letters_and_a_legend(pattern: Make) -> None:
     table = legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm")
     assert table is not None
     rows = table.groups[0].rows
-    assert letters == {row.key for row in rows if row.key}
-    assert [row.label for row in rows if not row.key] == ["Most stitches", "Rows in all"]
+    assert letters == {row.key for row in rows}
     assert all(len(row.cells) == 8 for row in rows)
     assert [c.text for c in rows[0].cells][:2] == ["44.5", "49.5"]
-    assert [c.under for c in rows[0].cells][:2] == ["58", "64"]
 
 
 @pytest.mark.parametrize("name", ["back", "front", "sleeve"])

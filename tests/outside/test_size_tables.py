@@ -6,7 +6,6 @@ import csv
 from pathlib import Path
 
 import pytest
-from walewright.guide.english.measure_words import measure_words
 
 from tests.outside.worked import SHIPPED
 from walewright.design import Changes
@@ -108,7 +107,7 @@ piece panel in plain
     assert outcome.design is not None
     (found,) = outcome.design.measurements
     # What is knitted is half of it, to a stitch.
-    (start,) = [m.knitted_cm for m in outcome.proof.sizes[0].pieces[0].measures if measure_words(m.key) == "width at start"]
+    (start,) = [m.knitted_cm for m in outcome.proof.sizes[0].pieces[0].measures if LANGUAGE.measure(m.key) == "width at start"]
     assert start == pytest.approx(found.values[0] / 2, abs=1 / 2.8 + 1e-9)
     return found
 

@@ -64,5 +64,5 @@ def test_the_page_has_every_sentence() -> None:
         "columns",
         "rows",
     }
-    parts |= {"row_for_row", "lengths", "seam", "side", "strips", "closed_seam", "reaching", "kept"}
+    parts |= {"row_for_row", "lengths", "in_ratio", "seam", "side", "strips", "closed_seam", "reaching", "kept"}
     assert named - parts - {"start", "chart_line", "meaning"} == shown

@@ -26,9 +26,13 @@ def written_codes(folder: Path) -> set[str]:
     return found
 
 
+TOLD_OF_MEANINGS_TOO = {"unknown-name"}
+"""Codes of the next stage that the reader tells already: a function's name is known as soon as it is read."""
+
+
 def test_the_table_has_exactly_the_codes_that_source_uses() -> None:
     own = ROOT / "src" / "walewright" / "source"
-    assert written_codes(own) == set(SOURCE)
+    assert written_codes(own) == set(SOURCE) | TOLD_OF_MEANINGS_TOO
 
 
 def test_codes_are_slugs_and_summaries_sentences() -> None:

@@ -162,7 +162,7 @@ def test_too_many_moves_in_too_few_rows(workshop: type[Workshop]) -> None:
     assert found.sizes == ("M",)
     assert in_english(found).message == (
         "because `widest` of the sleeve is 5 cm up, the edge of the sleeve to `widest` cannot move so far in so few rows: it moves "
-        "once in two rows at most"
+        "once in 2 rows at most"
     )
     assert len(found.labels) == 2
     assert in_english(found).helps == ("the height of `widest` of the sleeve at 8.7 cm in M would work",)

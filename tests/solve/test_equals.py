@@ -9,7 +9,7 @@ import pytest
 
 from tests.solve.workshop import Workshop, origin, solve
 from walewright.design.model import Design, RepeatStretch
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.solve.algebra.quantities import BEYOND_COST, EQUAL_COST, HIDDEN, LESSER, OFF_COST, PLAIN_COST, STEADY, UNEVEN_COST
 from walewright.solve.algebra.ranges import CENTRAL
 from walewright.solve.edges.lengths import FINE
@@ -24,7 +24,7 @@ def widths(design: Design, what: str) -> list[tuple[float, int]]:
     counts, told = solve(design)
     assert told == ()
     assert counts is not None
-    return [next((d.wanted, d.solved) for d in g.deviations if measure_words(d.key) == what) for g in counts.sizes]
+    return [next((d.wanted, d.solved) for d in g.deviations if LANGUAGE.measure(d.key) == what) for g in counts.sizes]
 
 
 @pytest.mark.parametrize("upper", [17.9, 18.0, 18.1, 18.2, 18.3, 18.4])

@@ -87,7 +87,7 @@ def test_whole_repeats_that_begin_above_a_slope_choose_its_end(wide: float) -> N
     if best is None:
         assert made.error.code == "counts-conflict"
         assert made.line() == lines.splitlines()[0].strip()
-        assert "it moves by one stitch once in two rows at most" in in_english(made.error).message
+        assert "it moves by one stitch once in 2 rows at most" in in_english(made.error).message
         return
     assert width_at(made.piece, "low") in {c["wide"] for c in best.choices}
     assert made.piece.start in {c["start"] for c in best.choices}

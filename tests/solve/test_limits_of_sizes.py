@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.solve.tiny import Number, least, off, plainness, tiny
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.report.english import in_english
 
 SIZES = "S M L"
@@ -111,7 +111,7 @@ piece back in plain
         assert (slot.first, slot.last) == (1 + n - (1 + n), 1 + n + n)
         assert [sum(w.groups) for w in piece.wedges] == [(most - 4 - 2 * n) // 2]
         assert {w.from_row for w in piece.wedges} == {26 + 4 * n}
-        deviations = {measure_words(d.key): (d.wanted_cm, d.solved_cm) for d in garment.deviations}
+        deviations = {LANGUAGE.measure(d.key): (d.wanted_cm, d.solved_cm) for d in garment.deviations}
         assert deviations["width at start"] == pytest.approx((start, start))
         assert deviations["width at a"] == pytest.approx((most, most))
         assert deviations["height of a"] == pytest.approx((low, low))

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from walewright.guide.english.measure_words import measure_words
 
 from tests.solve.workshop import Workshop, solve
 from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.in_size import in_size
 from walewright.design.model import Design, EdgeJoin, EdgeRun, Level, Piece, ShapingWay
+from walewright.guide.english import LANGUAGE
 from walewright.report.english import in_english
 from walewright.solve.joins.matching import movers
 from walewright.solve.joins.seams import side_length
@@ -105,7 +105,7 @@ def test_each_size_gets_its_own_height_and_the_table_says_so(workshop: type[Work
     for garment in garments:
         (join,) = garment.joins
         assert abs(join.one_cm - join.other_cm - 2.0) <= 1.0
-        (height,) = [d for d in garment.deviations if d.piece == "sleeve" and measure_words(d.key) == "height of top"]
+        (height,) = [d for d in garment.deviations if d.piece == "sleeve" and LANGUAGE.measure(d.key) == "height of top"]
         assert height.wanted == pytest.approx(height.solved)
 
 

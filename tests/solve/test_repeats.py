@@ -14,7 +14,7 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, Motif, Piece, ShapingWay, Zone
-from walewright.guide.english.measure_words import measure_words
+from walewright.guide.english import LANGUAGE
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
 
@@ -144,7 +144,7 @@ def test_the_nearest_multiple_is_taken_in_every_size_and_the_check_table_says_so
     counts = solved(shop.design(model, charts=(chart,), fabrics=(shop.charted(chart, 2.0, 3.0, edge=1),)))
     # 5 more than a multiple of 12: 77 or 89, 89, 101.
     assert [g.pieces[0].start for g in counts.sizes] == [77, 89, 101]
-    off = [d.solved - d.wanted for g in counts.sizes for d in g.deviations if measure_words(d.key) == "width at start"]
+    off = [d.solved - d.wanted for g in counts.sizes for d in g.deviations if LANGUAGE.measure(d.key) == "width at start"]
     assert off == pytest.approx([-3, -1, 1])
 
 
@@ -296,7 +296,7 @@ def test_a_panel_has_the_repeats_nearest_to_its_width(
     assert made.first + made.last == (0 if odd else -1)
     # The panel takes more stitches to the cm than what is beside it.
     assert abs(piece.start - ((40 - stitches / 2.6) * 2 + stitches)) <= 1
-    (start,) = (d for g in solved(design).sizes for d in g.deviations if measure_words(d.key) == "width at start")
+    (start,) = (d for g in solved(design).sizes for d in g.deviations if LANGUAGE.measure(d.key) == "width at start")
     assert start.solved_cm == pytest.approx((piece.start - stitches) / 2 + stitches / 2.6)
     assert abs(start.solved - start.wanted) <= 1
     for edge in ("start", "end"):
@@ -306,7 +306,7 @@ def test_a_panel_has_the_repeats_nearest_to_its_width(
 def test_a_panel_that_cannot_be_in_the_middle_lies_half_a_needle_right(workshop: type[Workshop]) -> None:
     shop = workshop("S")
     chart = shop.chart("cable", 6, 8, 1)
-    zone = Zone("cable", "hem", "top", shop.each(1), shop.each(0), origin("zone"), repeats=2)
+    zone = Zone("cable", "hem", "top", shop.each(1), shop.each(0), origin("zone"), repeats=shop.counts(2))
     design = shop.design(straight(shop, 40, zones=(zone,)), charts=(chart,), fabrics=(shop.charted(chart, 2, 3),))
     (made,) = only(design).charts
     assert (made.first, made.last, made.repeats) == (-6, 6, 2)
@@ -315,7 +315,7 @@ def test_a_panel_that_cannot_be_in_the_middle_lies_half_a_needle_right(workshop:
 def test_edges_go_by_the_panel_that_is_on_their_side(workshop: type[Workshop]) -> None:
     shop = workshop("S")
     chart = shop.chart("cable", 10, 8)
-    zone = Zone("cable", "hem", "top", shop.each(1), shop.each(8), origin("zone"), repeats=1)
+    zone = Zone("cable", "hem", "top", shop.each(1), shop.each(8), origin("zone"), repeats=shop.counts(1))
     levels = shop.levels("front", hem=0, waist=30, top=60)
     runs = (shop.run("waist", 2), shop.run("top")), (shop.run("waist", 2), shop.run("top", -1))
     plain = only(shop.design(shop.piece("front", 40, levels, *runs)))
@@ -331,12 +331,12 @@ def test_edges_go_by_the_panel_that_is_on_their_side(workshop: type[Workshop]) -
 def test_shaping_may_reach_a_charted_panel_but_no_slot(workshop: type[Workshop]) -> None:
     shop = workshop("S")
     chart = shop.chart("cable", 10, 8)
-    zone = Zone("cable", "hem", "top", shop.each(1), shop.each(8), origin("zone"), repeats=2)
+    zone = Zone("cable", "hem", "top", shop.each(1), shop.each(8), origin("zone"), repeats=shop.counts(2))
     levels = shop.levels("front", hem=0, top=60)
     model = shop.piece("front", 40, levels, (shop.run("top", -8),), zones=(zone,))
     charted = shop.charted(chart, 2, 3)
     assert only(shop.design(model, charts=(chart,), fabrics=(charted,)))
-    ribbed = replace(model, zones=(replace(zone, fabric="rib", repeats=0, width=shop.each(10)),))
+    ribbed = replace(model, zones=(replace(zone, fabric="rib", repeats=(), width=shop.each(10)),))
     assert told_of(shop.design(ribbed)) == ["panel-crossed"]
 
 

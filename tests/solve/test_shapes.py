@@ -8,7 +8,6 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from walewright.guide.english.measure_words import measure_words
 
 from tests.draws import draws
 from tests.solve.workshop import Workshop, origin, solve
@@ -27,6 +26,7 @@ from walewright.design.model import (
     Wedge,
     Zone,
 )
+from walewright.guide.english import LANGUAGE
 from walewright.report.english import in_english
 from walewright.solve.model import Counts
 
@@ -355,7 +355,7 @@ def test_loops_are_hung_back_over_the_whole_width(workshop: type[Workshop]) -> N
         piece = garment.pieces[0]
         assert list(piece.left[1].changes()) == [(piece.row("puff"), 12)]
         assert piece.widest == 64
-        assert [d.solved for d in garment.deviations if measure_words(d.key) == "width at puff across"] == [64]
+        assert [d.solved for d in garment.deviations if LANGUAGE.measure(d.key) == "width at puff across"] == [64]
     for change in (14.0, -7.0):
         # More than twice, less than half.
         wild = (runs[0], replace(across, change=shop.each(change)), runs[2])
@@ -375,7 +375,7 @@ def test_a_free_width_costs_nothing_and_meets_its_join(workshop: type[Workshop])
     counts = solved(design)
     for garment in counts.sizes:
         assert garment.pieces[0].start == garment.pieces[1].start
-        width = next(d for d in garment.deviations if d.piece == "one" and measure_words(d.key) == "width at start")
+        width = next(d for d in garment.deviations if d.piece == "one" and LANGUAGE.measure(d.key) == "width at start")
         assert width.wanted == pytest.approx(width.solved)
     alone = solved(shop.design(one))
     assert all(40 <= g.pieces[0].start <= 52 for g in alone.sizes)
@@ -411,7 +411,7 @@ def test_a_free_level_is_anywhere_in_its_range(workshop: type[Workshop]) -> None
     counts = solved(design)
     for garment in counts.sizes:
         assert 30 <= garment.pieces[0].rows <= 42
-        height = next(d for d in garment.deviations if measure_words(d.key) == "height of top")
+        height = next(d for d in garment.deviations if LANGUAGE.measure(d.key) == "height of top")
         assert height.wanted == garment.pieces[0].rows
     assert all(c.objective < 0.01 for c in counts.components)
 

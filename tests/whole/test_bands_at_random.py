@@ -361,6 +361,8 @@ def test_a_tension_proposed_for_a_band_works(edge: str) -> None:
     text = CLOTH.format(length=75, every="3rd") + FOLDED.replace(", {kind}", "").replace(", buttonholes 5 over {over}", "").replace(
         ", 2 cm first, 2 cm last", ""
     ).replace("in plain, 2 cm", "in rib, 2 cm").replace("right edge straight to top called edge", edge)
+    # What is measured along it has to stay one.
+    text += "finished rim along button_band\n"
     told = proven_or_told(text)
     assert [d.code for d in told] == ["wider-than-bed"]
     assert help_lines(told, "knit it lengthways")

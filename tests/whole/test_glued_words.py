@@ -65,8 +65,8 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
     (
         "the other front's edge",
         CARDIGAN,
-        "along the whole of the left front edge, its top",
-        "along the whole of the right front edge, its bottom",
+        "along the whole of the left front edge, about",
+        "along the whole of the right front edge, about",
     ),
     ("a thumb's other edge", MITTENS, "whole of the left mitten thumb upper", "whole of the left mitten thumb"),
     ("the other mitten", MITTENS, "whole of the left mitten thumb,", "whole of the right mitten thumb,"),

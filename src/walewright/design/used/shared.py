@@ -100,7 +100,7 @@ class _Sharing:
         key = file_key(user, line.file)
         file = self.files.get(key)
         fault = (
-            "ring" if key in chain else "too-deep" if len(chain) >= DEEPEST else self._missing(key) if file is None else file.fault
+            "ring" if key in chain else "nested" if len(chain) >= DEEPEST else self._missing(key) if file is None else file.fault
         )
         if fault or key not in self.trees:
             self._unusable(line, fault or "unreadable")
@@ -113,17 +113,29 @@ class _Sharing:
     def _missing(self, key: str) -> str:
         """Why nobody has read a file."""
         outside = key.startswith("/") or ".." in key.split("/")
-        return "outside" if outside else "too-many" if len(self.files) >= MOST_FILES else "missing"
+        return "outside" if outside else "many" if len(self.files) >= MOST_FILES else "missing"
 
     def _unusable(self, line: syntax.UseFrom, fault: str) -> None:
         self.findings.report(
-            f"shared-file-unusable/{fault}",
+            _UNUSABLE[fault],
             (line.span, "named"),
             helps=("which",),
             file=line.file,
             most=MOST_FILES,
             deepest=DEEPEST,
         )
+
+
+_UNUSABLE = {
+    "outside": "shared-file-unusable/outside",
+    "not-source": "shared-file-unusable/not-source",
+    "missing": "shared-file-unusable/missing",
+    "unreadable": "shared-file-unusable/unreadable",
+    "ring": "shared-file-unusable/ring",
+    "nested": "shared-file-unusable/nested",
+    "many": "shared-file-unusable/many",
+}
+"""What is told of each fault of a file."""
 
 
 def _needed(wanted: Iterable[NamedIn], there: Mapping[NamedIn, syntax.Statement], own: set[NamedIn]) -> Iterator[syntax.Statement]:

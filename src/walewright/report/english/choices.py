@@ -13,8 +13,8 @@ SHARED_FILES = {
     "missing": ("there is no file `{file}`", "name a file that is there; its path goes from the folder of the file that names it"),
     "unreadable": ("the file `{file}` cannot be read", "name a plain file that holds text in UTF-8 and may be read"),
     "ring": ("the file `{file}` uses itself in the end", "put what both need into a third file"),
-    "too-deep": ("files use files more than {deepest} deep", "name the file that has the definition"),
-    "too-many": ("more than {most} files are used", "put what is shared into fewer files"),
+    "nested": ("files use files more than {deepest} deep", "name the file that has the definition"),
+    "many": ("more than {most} files are used", "put what is shared into fewer files"),
 }
 
 WORDINGS: dict[str, Wording] = {
