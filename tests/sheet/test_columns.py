@@ -33,3 +33,4 @@ def test_boxes_stand_beside_others_about_as_high() -> None:
     ways = [way("a", 30), way("b", 10), way("c", 31), way("d", 11), way("e", 32), way("f", 12), way("g", 1)]
     rows = [[w.title for w in row] for row in in_rows(ways, 3)]
     assert rows == [["a", "c", "e"], ["b", "d", "f"], ["g"]]
+    assert [[w.title for w in row] for row in in_rows(ways[::-1], 3)][-1] == ["g"]
