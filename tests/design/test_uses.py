@@ -168,7 +168,8 @@ def nodes() -> Iterator[type]:
 
 
 OTHER_NAMES = {
-    "BandLine.name", "OpeningLine.name", "PieceBlock.name", "LevelDef.name", "SlotLine.name", "PieceBlock.mirror_of", "PieceBlock.image_of",
+    "BandLine.name", "OpeningLine.name", "PieceBlock.name", "LevelDef.name", "SlotLine.name", "PieceBlock.mirror_of",
+    "PieceBlock.image_of",
     "CordLine.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "MachineBlock.name",
     "OwnFigure.size", "FinishedLine.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part",
     "PieceBlock.like", "Without.part", "InLanguage.language", "ChoiceLine.name", "ForBlock.choice", "ForBlock.alternative",
