@@ -136,6 +136,8 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: boo
     read, of_others = _others(tree, shipped)
     used, unshared = design.with_shared(tree, shipped.files, read)
     texts = {shipped.files[key].name: shipped.files[key].text for key in read}
+    used, of_charts = _with_charts(used, shipped)
+    texts |= of_charts
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(used, shipped)
     spoken = source.in_language(used, _named(outcome))
@@ -162,6 +164,16 @@ def _others(tree: Tree, shipped: Shipped) -> tuple[dict[str, Tree], tuple[Diagno
         told += unread
         left += [design.file_key(key, line.file) for line in design.used_files(other)]
     return found, told
+
+
+def _with_charts(tree: Tree, shipped: Shipped) -> tuple[Tree, dict[str, str]]:
+    """The tree with the shipped charts that it names and does not define, and their texts by their files."""
+    from walewright import design, source
+
+    wanted = [name for name in design.wanted_charts(tree) if name in shipped.charts]
+    texts = {f"patterns/charts/{name}.wale": shipped.charts[name] for name in wanted}
+    charts = [statement for file, text in texts.items() for statement in source.read(file, text)[0].statements]
+    return (replace(tree, statements=(*tree.statements, *charts)) if charts else tree), texts
 
 
 def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[ShapeBlock, ...], tuple[Diagnostic, ...]]:

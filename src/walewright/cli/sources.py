@@ -36,6 +36,7 @@ def shipped() -> Shipped:
         tables=_folder("tables", ".csv"),
         machines=_folder("machines", ".toml"),
         shapes=_folder("shapes", ".wale"),
+        charts=_folder("charts", ".wale"),
         measures=world.shipped_text("patterns", "tables/measures.toml"),
     )
 

@@ -6,6 +6,7 @@ from walewright.design.reading.changes import Changes, malformed
 from walewright.design.reading.tables import SharedFile, Shipped
 from walewright.design.understand import understand, understand_all
 from walewright.design.used.shared import MOST_FILES, file_key, only_definitions, used_files, with_shared
+from walewright.design.used.uses import wanted_charts
 
 __all__ = [
     "MOST_FILES",
@@ -19,6 +20,7 @@ __all__ = [
     "understand",
     "understand_all",
     "used_files",
+    "wanted_charts",
     "wanted_shapes",
     "with_shared",
 ]

@@ -297,6 +297,8 @@ class _Reading:
         yarns = held_together(yarn_lines, changed, Findings())
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))
+        # A shipped chart that is named is among the source's by now; the others are known by name, should one be misspelt.
+        charts = {**charts, **{name: None for name in self.shipped.charts if name not in charts}}
         own_fabrics = self._by_name(self.every(syntax.FabricBlock), lambda n: fabric(n, yarns, charts, findings))
         own_fabrics = of_one_swatch(own_fabrics, own_yarns, findings)
         look_at_swatches(self.every(syntax.FabricBlock), own_fabrics, own_yarns, yarn_lines, findings)

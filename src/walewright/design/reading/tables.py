@@ -26,12 +26,14 @@ class Shipped:
     """What a source can name besides what it says itself. `files`: those in its own folder or below, by their path from there.
 
     `tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky"); `shapes`: source text by the
-    name of the shape that it defines; `measures`: TOML text, what each measurement of the tables is (empty: nothing is said)."""
+    name of the shape that it defines, and `charts` likewise; `measures`: TOML text, what each measurement of the tables is (empty:
+    nothing is said)."""
 
     tables: Mapping[str, str]
     machines: Mapping[str, str]
     shapes: Mapping[str, str] = field(default_factory=dict)
     measures: str = ""
+    charts: Mapping[str, str] = field(default_factory=dict)
     files: Mapping[str, SharedFile] = field(default_factory=dict)
 
     def described(self, measurement: str) -> Described:

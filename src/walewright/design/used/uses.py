@@ -14,6 +14,7 @@ from dataclasses import dataclass, fields, replace
 from walewright.design.findings import Findings
 from walewright.design.model import Design
 from walewright.design.pieces.shapes import NAMES
+from walewright.design.reading.choices import in_all
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax
@@ -113,6 +114,13 @@ def references(node: object) -> Iterator[NamedIn]:
             yield from ((named[field.name], name) for name in (value if isinstance(value, tuple) else (value,)))
         elif isinstance(value, syntax.Node | tuple):
             yield from references(value)
+
+
+def wanted_charts(tree: syntax.Tree) -> tuple[str, ...]:
+    """Names of the charts that a source uses, in whatever alternative, and does not define itself."""
+    own = {s.name for s in in_all(tree.statements) if isinstance(s, syntax.ChartBlock)}
+    named = (name for kind, name in references(tree.statements) if kind == "chart")
+    return tuple(dict.fromkeys(name for name in named if name not in own))
 
 
 def tell_unused(tree: syntax.Tree, found: Uses, findings: Findings) -> None:
