@@ -43,7 +43,7 @@ def what_is_told(outcome: Outcome) -> set[object]:
 
 
 def only_there(outcome: Outcome, before: set[object]) -> tuple[Diagnostic, ...]:
-    """What is told of this way to choose and was not told `before`, which is added to; each says of which it is."""
+    """What is reported of this way to choose and was not reported `before`, which is added to; each says of which it is."""
     own = outcome.design.choices if outcome.design is not None else ()
     way = said("with-alternatives", chosen=tuple(said("alternative-named", choice=c.name, alternative=c.alternative) for c in own))
     fresh = [d for d in outcome.diagnostics if _what(d) not in before]

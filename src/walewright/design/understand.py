@@ -293,7 +293,7 @@ class _Reading:
         single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))
         own_yarns = held_together(yarn_lines, single, findings)
         changed = changed_yarns(yarn_lines, single, self.changes, findings)
-        # What is wrong with the strands is told of the source's own.
+        # What is wrong with the strands is reported for the source's own.
         yarns = held_together(yarn_lines, changed, Findings())
         uses = uses_of(self.tree.statements)
         charts = self._by_name(self.every(syntax.ChartBlock), lambda n: chart(n, yarns, uses, knitted, findings))

@@ -52,7 +52,7 @@ def _written(node: syntax.FabricBlock, nodes: Mapping[str, syntax.FabricBlock], 
 
 
 def _model(node: syntax.FabricBlock, nodes: Mapping[str, syntax.FabricBlock], findings: Findings) -> syntax.FabricBlock | None:
-    """The fabric at the end of the chain of models; None, and told once, where there is none."""
+    """The fabric at the end of the chain of models; None, and reported once, where there is no such fabric."""
     chain = [node.name]
     model = findings.look_up("fabric", node.like, node.span, nodes)
     while model is not None and model.like:

@@ -1,4 +1,4 @@
-"""What is told of a source that can be knitted in several ways: of the way taken all, and of the others what only they have.
+"""What is reported of a source that can be knitted in several ways: of the way taken all, and of the others what only they have.
 
 What is unused in one alternative may be used in another: it is told where no alternative that has it uses it.
 """
@@ -18,7 +18,7 @@ UNUSED = "unused-name"
 
 @dataclass(frozen=True, slots=True)
 class OneWay:
-    """One way to choose, and what was told of the tree that it makes."""
+    """One way to choose, and what was reported of the tree that it makes."""
 
     chosen: Chosen
     told: tuple[Diagnostic, ...]

@@ -135,7 +135,7 @@ _UNUSABLE = {
     "nested": "shared-file-unusable/nested",
     "many": "shared-file-unusable/many",
 }
-"""What is told of each fault of a file."""
+"""What is reported of each fault of a file."""
 
 
 def _needed(wanted: Iterable[NamedIn], there: Mapping[NamedIn, syntax.Statement], own: set[NamedIn]) -> Iterator[syntax.Statement]:

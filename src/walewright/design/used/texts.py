@@ -67,7 +67,7 @@ class _ForSizes:
     findings: Findings
 
     def made(self, text: syntax.TextLine) -> bool:
-        """Whether one of its sizes is made; told of sizes that there are not."""
+        """Whether one of its sizes is made; reported for sizes that do not exist."""
         place = text.place_of("sizes") or text.span
         for size in text.sizes:
             if size not in self.all:
