@@ -49,7 +49,8 @@ def move(
     what: Said,
     gap: bool,
 ) -> EdgeMove | None:
-    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when it has been reported why it has no move.
+    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when it is
+    reported why it has no move.
     `centre` is how far right of the middle of the start the centre line lies. A `gap` may narrow to nothing."""
     place = cloth.at(to)
     here = now[SIDES[0] if node.which == "both" else node.which]
