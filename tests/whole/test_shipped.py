@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 import re
+from itertools import product
 
 import pytest
 
@@ -45,6 +46,17 @@ def test_every_size_is_proven_and_reads_back(name: str) -> None:
     assert outcome.proof is not None
     assert all(size.read_back for size in outcome.proof.sizes)
     assert len(outcome.proof.sizes) == len(design_of(name).sizes)
+
+
+@pytest.mark.parametrize("name", [name for name in GARMENTS if "\nchoice " in source(name)])
+def test_a_garment_with_choices_is_proven_in_each_way(name: str) -> None:
+    offered = design_of(name).choices
+    assert offered
+    for taken in product(*(choice.alternatives for choice in offered)):
+        chosen = {choice.name: alternative for choice, alternative in zip(offered, taken, strict=True)}
+        outcome = compile(source(name), f"{name}.wale", SHIPPED, Changes(chosen=chosen))
+        assert outcome.proven, (chosen, [in_english(d).message for d in outcome.diagnostics])
+        assert outcome.diagnostics == (), chosen
 
 
 @pytest.mark.parametrize("name", GARMENTS)
