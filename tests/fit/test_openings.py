@@ -104,6 +104,26 @@ def test_a_cuff_is_held_against_the_hand() -> None:
     assert worn(PULLOVER, hand.replace("22.7", "22.5")).codes() == []
 
 
+def test_no_hand_passes_a_thumb() -> None:
+    """A tube begun on a slot of another is open at its end, and no cuff."""
+    mitt = """piece mitt in plain
+    levels wrist 0 cm, base 6 cm, top 12 cm
+    start 24 cm wide with e-wrap
+    edges straight to top called side
+    slot thumb 3 cm wide at base, on waste yarn
+    end cast off
+piece thumb in plain
+    levels foot 0 cm, tip 3 cm
+    start 6 cm wide along mitt thumb + mitt thumb_upper
+    edges straight to tip called side
+    end cast off
+join mitt side to mitt side
+join thumb side to thumb side
+"""
+    hand = HEAD.replace("80 cm, to fit", "80 cm, to fit\n    hand 18 cm, to fit")
+    assert worn(mitt, hand).codes() == []
+
+
 def test_a_sock_is_held_against_heel_and_instep() -> None:
     """19 cm stretch to 24.7; a foot of 20.3 cm needs 26.4."""
     assert worn(SOCK, SOCK_HEAD).codes() == ["opening-too-tight"]

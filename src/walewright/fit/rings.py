@@ -101,7 +101,7 @@ def _role(design: Design, glued: Glued, walker: Walker, tubes: Sequence[Tube], e
     below = edges_below(glued, edges)
     if is_neck(design, walker, tubes, below):
         return "neck"
-    return "cuff" if is_cuff(walker, tubes, below) else ""
+    return "cuff" if is_cuff(walker, tubes, below) and not _of_thumb(design, below[0].owner) else ""
 
 
 def is_neck(design: Design, walker: Walker, tubes: Sequence[Tube], below: Chain) -> bool:
@@ -137,6 +137,15 @@ def is_cuff(walker: Walker, tubes: Sequence[Tube], below: Chain) -> bool:
     if len(owners) != 1 or walker.cloth.piece(below[0].owner) is None:
         return False
     return is_sleeve(walker, tubes, below[0].owner) and all(p.edge in ("start", "end") for p in below)
+
+
+def _of_thumb(design: Design, owner: str) -> bool:
+    """Whether a piece is begun on a slot, as a thumb is: no hand passes its end."""
+    return any(
+        edge.edge in (slot.name, f"{slot.name}_upper")
+        for edge in design.piece(owner).start_along
+        for slot in design.piece(edge.piece).slots
+    )
 
 
 def free_row_edges(design: Design, walker: Walker) -> tuple[tuple[str, str], ...]:
