@@ -12,7 +12,7 @@ from tests.whole.shipped_once import GARMENTS, compiled
 from walewright import world
 from walewright.sheet import PageOptions, compose, html
 
-PROGRAM = {"walewright", "build", "size", "tension", "swatch", "measure", "dial", "yarn", "bed", "or", "rows", "wale"}
+PROGRAM = {"walewright", "build", "size", "tension", "swatch", "measure", "dial", "yarn", "bed", "choose", "or", "rows", "wale"}
 """What is typed: the program's name, its command and options, and the form of a tension's value."""
 
 SIGNS = {"jis", "col", "cor"}
