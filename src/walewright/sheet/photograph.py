@@ -35,7 +35,7 @@ class ReadyPicture:
 
 
 def ready(data: bytes) -> tuple[ReadyPicture | None, Unfit | None]:
-    """The picture for the page, or why there is none. The same file gives the same bytes."""
+    """The picture for the page, or why it cannot be shown. The same file gives the same bytes."""
     # Only a source with a photograph waits for it.
     from PIL import Image, ImageOps, UnidentifiedImageError
 

@@ -19,7 +19,7 @@ def with_options(head: str, options: Iterable[str]) -> str:
 
 
 def maybe(before: str, value: syntax.Expr | None, after: str = "") -> str:
-    """A part of a line around an amount, or nothing where there is none."""
+    """A part of a line around an amount, or nothing without an amount."""
     return joined(before, expression(value), after) if value is not None else ""
 
 

@@ -26,7 +26,7 @@ def path_beside(source: str, name: str) -> str | None:
 
 
 def read_beside(source: str, name: str) -> tuple[str, NoText, Diagnostic | None]:
-    """The text of another source that the one in the file `source` names; or why there is none, as far as it can be told."""
+    """The text of another source that the one in the file `source` names; or why it cannot be read, as far as that is known."""
     try:
         path = path_beside(source, name)
     except (OSError, ValueError):

@@ -17,7 +17,7 @@ NoPicture = Literal["outside", "missing", "not-file", "too-large", "refused"]
 
 
 def read_picture(source: str, name: str) -> tuple[bytes, NoPicture | None]:
-    """The bytes of the picture that the source in the file `source` names, or why there are none. A link that leads out of the
+    """The bytes of the picture that the source in the file `source` names, or why they cannot be read. A link that leads out of the
     source's folder is outside, as a name that does so is."""
     try:
         path = path_beside(source, name)

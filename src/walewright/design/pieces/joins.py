@@ -86,7 +86,7 @@ def _picked(node: syntax.BandLine, what: Said, findings: Findings) -> bool:
 
 
 def _on_band(node: syntax.BandLine, along: tuple[EdgeName, ...], part: tuple[EdgeName, ...], findings: Findings) -> bool:
-    """Whether the part with the buttonholes is one stretch of the band, told in its order; an edge that is there twice tells of no
+    """Whether the part with the buttonholes is one stretch of the band, told in its order; an edge that is there twice leads to no
     one place."""
     places = [n for n in range(len(along)) if along[n : n + len(part)] == part]
     if not part or len(places) == 1:

@@ -13,7 +13,7 @@ from typing import Literal
 
 @dataclass(frozen=True, slots=True)
 class SharedFile:
-    """A file that a source names: what messages call it, and its text, or why there is none (`fault`, a case of
+    """A file that a source names: what messages call it, and its text, or why it cannot be read (`fault`, a case of
     `shared-file-unusable`)."""
 
     name: str
