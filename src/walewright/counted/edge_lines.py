@@ -13,20 +13,20 @@ from walewright.counted.outline import STEP, Outline, Point, between_slopes, inn
 from walewright.counted.piece import CountedPiece
 from walewright.trade.sides import SIDES, EdgeSide
 
-EdgePath = tuple[Point, ...]
+DrawnEdge = tuple[Point, ...]
 """Rows from the bottom up, stitches from the left to the right, as the piece hung on the bed."""
 
 WHOLE = (0.0, 1.0)
 
 
-def edge_line(of: CountedPiece, shape: Outline, edge: str, share: tuple[float, float] = WHOLE) -> EdgePath:
+def edge_line(of: CountedPiece, shape: Outline, edge: str, share: tuple[float, float] = WHOLE) -> DrawnEdge:
     """The line of an edge as the glued garment names it ("side left", "neck centre", "thumb upper", "end"), from one `share` of
     its length to another; `shape` is the piece's outline. Empty for what is no edge of the piece's fabric."""
     line = _line(of, shape, edge)
     return line if share == WHOLE or len(line) < 2 else stretch(line, *share)
 
 
-def _line(of: CountedPiece, shape: Outline, edge: str) -> EdgePath:
+def _line(of: CountedPiece, shape: Outline, edge: str) -> DrawnEdge:
     head, part = split_part(edge)
     if head == "start":
         return _start(of, shape)
@@ -49,7 +49,7 @@ def _line(of: CountedPiece, shape: Outline, edge: str) -> EdgePath:
     return ()
 
 
-def _start(of: CountedPiece, shape: Outline) -> EdgePath:
+def _start(of: CountedPiece, shape: Outline) -> DrawnEdge:
     """The outer edge of the edging, where there is one."""
     if not of.edging_cm:
         return shape.foot
@@ -63,7 +63,7 @@ def edging_foot(of: CountedPiece, shape: Outline) -> Iterator[Point]:
     return ((-half + (x - first) / wide * 2 * half, y - of.edging_cm) for x, y in shape.foot)
 
 
-def _side(of: CountedPiece, shape: Outline, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> EdgePath:
+def _side(of: CountedPiece, shape: Outline, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> DrawnEdge:
     sign = 1 if side == "right" else -1
     points = list(_own_points(runs, of.middle + sign * of.sized.start / 2, sign, name))
     # An edge that is held from its first row to its last has no rows of its own to lie along.
@@ -95,7 +95,7 @@ def _own_points(runs: Sequence[SizedRun], x: float, sign: int, name: str) -> Ite
         last = max(last, run.to_row)
 
 
-def _gap_line(of: CountedPiece, opening: SizedOpening, part: str) -> EdgePath:
+def _gap_line(of: CountedPiece, opening: SizedOpening, part: str) -> DrawnEdge:
     row, to_row, first, end = opening.row, opening.to_row, opening.first, opening.first + opening.flat
     sides = {
         "left": line_cm(of, inner_points(opening.edge("left"), first, +1, row, to_row)),
@@ -105,7 +105,7 @@ def _gap_line(of: CountedPiece, opening: SizedOpening, part: str) -> EdgePath:
     return sides[part] if part else _joined(tuple(reversed(sides["left"])), sides["centre"], sides["right"])
 
 
-def _joined(*lines: EdgePath) -> EdgePath:
+def _joined(*lines: DrawnEdge) -> DrawnEdge:
     points = [point for line in lines for point in line]
     return tuple(p for i, p in enumerate(points) if i == 0 or p != points[i - 1])
 
@@ -130,7 +130,7 @@ def along(line: Sequence[Point], share: float) -> tuple[Point, Point]:
     return line[-1], (1.0, 0.0)
 
 
-def stretch(line: EdgePath, low: float, high: float) -> EdgePath:
+def stretch(line: DrawnEdge, low: float, high: float) -> DrawnEdge:
     """The line from one share of its length to another."""
     whole, done = length(line), 0.0
     kept = [along(line, low)[0]]

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from walewright.counted.bands import depth_cm
-from walewright.counted.edge_lines import WHOLE, EdgePath, edge_line, edging_foot
+from walewright.counted.edge_lines import WHOLE, DrawnEdge, edge_line, edging_foot
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece
@@ -39,10 +39,10 @@ class Disc:
 
     key: DiscKey
     piece: MeasuredPiece | None
-    corners: EdgePath
-    edges: Mapping[tuple[str, int], EdgePath]
-    foot: EdgePath = ()
-    holes: tuple[EdgePath, ...] = ()
+    corners: DrawnEdge
+    edges: Mapping[tuple[str, int], DrawnEdge]
+    foot: DrawnEdge = ()
+    holes: tuple[DrawnEdge, ...] = ()
     """Openings and slots within the piece."""
     turn: float = 0.0
     shift: Point = (0.0, 0.0)
@@ -109,12 +109,12 @@ def _discs(design: Design, counts: Counts, glued: Glued, pieces: Sequence[Measur
             yield from (_strip((band.name, n + 1), long, depth_cm(design, sized)) for n in range(sized.copies))
 
 
-def _above(polygon: EdgePath, foot: EdgePath) -> EdgePath:
+def _above(polygon: DrawnEdge, foot: DrawnEdge) -> DrawnEdge:
     """The outline's corners that do not lie along the start."""
     return tuple(corner for corner in polygon if corner not in foot)
 
 
-def _seen(line: Iterable[Point], across: int) -> EdgePath:
+def _seen(line: Iterable[Point], across: int) -> DrawnEdge:
     return tuple((x * across, y) for x, y in line)
 
 
@@ -144,7 +144,7 @@ def _share(design: Design, piece: MeasuredPiece, name: tuple[str, int], size: in
 
 def _strip(key: DiscKey, long: float, deep: float) -> Disc:
     corners = ((0.0, 0.0), (long, 0.0), (long, deep), (0.0, deep))
-    edges: dict[tuple[str, int], EdgePath] = {
+    edges: dict[tuple[str, int], DrawnEdge] = {
         ("start", 0): (corners[0], corners[1]),
         ("rim", 0): (corners[3], corners[2]),
         ("first end", 0): (corners[0], corners[3]),
