@@ -25,12 +25,12 @@ if TYPE_CHECKING:
 FILES_A_PROCESS = 12
 """A process is replaced after so many files, so that what libraries keep does not add up."""
 
-Work = Callable[[str], int]
+OneFile = Callable[[str], int]
 """Works one file and returns its exit code; it can be sent to another process."""
 
 
 @dataclass(frozen=True, slots=True)
-class Answer:
+class Worked:
     """What working a file came to: the exit code, and what was said, in its order, as (whether it is a result, the text)."""
 
     code: int
@@ -43,8 +43,8 @@ def cores() -> int:
     return len(allowed(0)) if allowed is not None else os.cpu_count() or 1
 
 
-def at_once(line: CommandLine, files: Sequence[str], work: Work, jobs: int, finished: Callable[[str], None]) -> int:
-    """Work every file in one of `jobs` processes and say what each said, in the order of the files; the worst exit code is
+def at_once(line: CommandLine, files: Sequence[str], work: OneFile, jobs: int, finished: Callable[[str], None]) -> int:
+    """OneFile every file in one of `jobs` processes and say what each said, in the order of the files; the worst exit code is
     returned. `finished` is told each file when it is done."""
     from pebble import ProcessPool
 
@@ -61,7 +61,7 @@ def at_once(line: CommandLine, files: Sequence[str], work: Work, jobs: int, fini
         pool.join()
 
 
-def _gathered(line: CommandLine, files: Sequence[str], work: Work, pool: ProcessPool, finished: Callable[[str], None]) -> int:
+def _gathered(line: CommandLine, files: Sequence[str], work: OneFile, pool: ProcessPool, finished: Callable[[str], None]) -> int:
     colour = console.on_terminal()
     waiting = [(file, pool.schedule(_worked, args=(work, file, colour))) for file in files]
     worst = 0
@@ -72,7 +72,7 @@ def _gathered(line: CommandLine, files: Sequence[str], work: Work, pool: Process
     return worst
 
 
-def _told(line: CommandLine, file: str, future: Future[Answer]) -> int:
+def _told(line: CommandLine, file: str, future: Future[Worked]) -> int:
     """Waits for a file's answer, and says what it said."""
     from pebble import ProcessExpired
 
@@ -109,7 +109,7 @@ class _Kept(io.StringIO):
         return self._terminal
 
 
-def _worked(work: Work, file: str, colour: bool) -> Answer:
+def _worked(work: OneFile, file: str, colour: bool) -> Worked:
     """In the other process: the file worked, and what was said on the way."""
     from walewright.cli import stops
     from walewright.cli.collecting import spare_the_collector
@@ -121,4 +121,4 @@ def _worked(work: Work, file: str, colour: bool) -> Answer:
             code = work(file)
         except stops.Stopped as stopped:
             code = stopped.exit_code
-    return Answer(code, tuple((result, text.removesuffix("\n")) for result, text in spoken))
+    return Worked(code, tuple((result, text.removesuffix("\n")) for result, text in spoken))
