@@ -14,6 +14,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.proof.model import Proof
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
+from walewright.sheet.caring import care
 from walewright.sheet.charts import charts, other_pictures
 from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
@@ -81,6 +82,7 @@ def _sheet(
         tools=(*needs(guide, design, fit, options.units), *hand_tools.tools(guide, design, instructions)),
         tensions=supplies.tensions(guide, design, options.units),
         swatch=guide.advice["swatch"],
+        care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
         reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
         handwork=handwork(guide, design, instructions),

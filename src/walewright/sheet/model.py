@@ -98,8 +98,8 @@ class HowTo:
 @dataclass(frozen=True, slots=True)
 class StepLine:
     """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
-    `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
-    beneath in `below`. `sizes` names the sizes where not all work it."""
+    `row` is the counter, `side` "left" | "right" | "". A counter of many sizes that is not said in the line anyway stands beneath
+    in `below`. `sizes` names the sizes where not all work it."""
 
     pieces: tuple[Run, ...]
     boxes: int
@@ -146,8 +146,8 @@ class JoinsPicture:
 
 @dataclass(frozen=True, slots=True)
 class SheetPart:
-    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
-    state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
+    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`, `sided`: some of its
+    lines have the row counter, or the carriage's side, in a column."""
 
     anchor: str
     title: str
@@ -159,7 +159,7 @@ class SheetPart:
     stages: tuple[Stage, ...]
     short: bool
     counted: bool
-    wide: bool
+    sided: bool
     by_hand: tuple[tuple[str, str], ...] = ()
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: JoinsPicture | None = None
@@ -268,6 +268,7 @@ class Sheet:
     tools: tuple[str, ...]
     tensions: tuple[Tension, ...]
     swatch: Advice
+    care: Advice
     machine: tuple[Fact, ...]
     reading: Advice
     handwork: tuple[HowTo, ...]

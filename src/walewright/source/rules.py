@@ -120,6 +120,7 @@ RULES: Mapping[str, Makes] = {
     "by_count": Makes(None, ("count",)),
     "yarn_count": Makes(syntax.YarnCount, ("text", "system")),
     "together": Makes(None, ("strands",)),
+    "fibre": Makes(None, ("fibres",)),
     "shown": Makes(None, ("colour",)),
     "charted": Makes(syntax.Stitch, ("chart", "yarn", "tension"), {"stitch": "chart"}),
     "whole_repeats": Makes(None, (), {"fit": "whole"}),
@@ -294,6 +295,7 @@ TUPLES = (
     "parameters",
     "arguments",
     "argument",
+    "fibres",
     "strands",
     "owners",
 )

@@ -102,7 +102,9 @@ def _yarn(yarn: syntax.YarnLine) -> str:
     count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
     ball = " + ".join(yarn.strands) + " together" if yarn.ball_weight is None else f"{amount(yarn.ball_weight)}{length}{count}"
     said = f"yarn {yarn.name} {escaped(yarn.label)}, {ball}"
-    return with_options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else "", *in_languages(yarn.others)])
+    fibres = f"fibre {' + '.join(yarn.fibres)}" if yarn.fibres else ""
+    shown = f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""
+    return with_options(said, [fibres, shown, *in_languages(yarn.others)])
 
 
 def _stitch(stitch: syntax.Stitch) -> str:

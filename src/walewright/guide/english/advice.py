@@ -29,6 +29,17 @@ LINES = {
     "row once; after each row do what any of the lines asks for there: first wraps, then what returns to work, then what "
     "goes into hold, then the rest, each in the order of the lines. Words in square brackets are one round of work. For each "
     "line write the rows of your size into the margin first, and tick them off as you come to them.",
+    # Care: common practice where nothing is on the ball.
+    "care": "Care",
+    "care/label": "Wash the swatch first, as the label on the ball says; where it says nothing, as is said here (common practice).",
+    "care/hair": "{fibres:and}: by hand in lukewarm water, at most 30 °C, with a mild soap for wool. Do not rub, wring or hang: "
+    "it felts and grows. Press the water out in a towel and dry flat, away from heat and sun.",
+    "care/regenerated": "{fibres:and}: weak while wet. Wash at most at 30 °C, lift it with both hands, press the water out in a "
+    "towel and dry flat.",
+    "care/plastic": "{fibres:and}: wash at 30 °C and dry flat. No iron and no steam, while blocking as well: heat flattens it for "
+    "good.",
+    "care/plant": "{fibres:and}: wash at most at 40 °C, pull it into shape and dry flat. It may shrink in its first wash, and the "
+    "swatch shows by how much.",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
     "children": "If a child wears it",
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
@@ -130,8 +141,8 @@ ADVICE = {
             "more. Mark the block's sides with threads on the needles just outside it.",
             "Take it off on waste yarn. Let it rest overnight, and wash it as the garment will be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
-            "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. Do not begin the garment "
-            "before both figures agree.",
+            "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. The number on the dial is only "
+            "a start. Do not begin the garment before both figures agree.",
         ),
         ordered=True,
     ),

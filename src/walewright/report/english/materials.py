@@ -34,6 +34,16 @@ WORDINGS: dict[str, Wording] = {
         labels={"colour": "its colour"},
         helps={"write": "write six digits or letters a to f after a #, such as `#23395d`"},
     ),
+    "fibre-of-strands": Wording(
+        "`{name}` is several yarns together, and each has its own fibre",
+        labels={"fibre": "said of all"},
+        helps={"at-the-strands": "say the fibre at each yarn that is held"},
+    ),
+    "unknown-fibre": Wording(
+        "`{name}` is no fibre that is known here",
+        labels={"fibre": "its fibre"},
+        helps={"one-of": "write one of {known:or}, or several with + between", "did-you-mean": "did you mean `{near}`?"},
+    ),
     "bad-machine-fact": Wording(
         "`{key}` wants {wanted}", labels={"not-that": "not that"}, helps={"such-as": "write it as in `{example}`"}
     ),
