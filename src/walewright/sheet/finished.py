@@ -38,7 +38,12 @@ def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tup
         guide.say("credit/of", rows=sentence(guide.listed(names)), credit=credit_words(guide, credit))
         for credit, names in rows.items()
     )
-    return (_to_choose(guide, design, fit, units), seam_note(guide, design, units), *(fitting.notes(guide, fit, units) if fit is not None else ()), *credits)
+    return (
+        _to_choose(guide, design, fit, units),
+        seam_note(guide, design, units),
+        *(fitting.notes(guide, fit, units) if fit is not None else ()),
+        *credits,
+    )
 
 
 CLASSIC_CM, LOOSE_CM = (5, 10), (10, 15)

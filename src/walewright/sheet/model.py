@@ -275,6 +275,7 @@ class Sheet:
     example: str
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]
+    """What is said short, and words of the trade, each with what it means."""
     parts: tuple[SheetPart, ...]
     trouble: tuple[Advice, ...]
     safety: Advice

@@ -40,6 +40,27 @@ LINES = {
     "good.",
     "care/plant": "{fibres:and}: wash at most at 40 °C, pull it into shape and dry flat. It may shrink in its first wash, and the "
     "swatch shows by how much.",
+    # Words of the trade, as they are used here.
+    "word/in-work": "in work",
+    "meaning/in-work": "needles forward enough that the carriage knits them; all others are out of work",
+    "word/waste-yarn": "waste yarn",
+    "meaning/waste-yarn": "yarn that holds open loops for a while, knitted for a few rows and unravelled afterwards",
+    "word/held": "held",
+    "meaning/held": "needles pushed right out, which the carriage passes without knitting; their loops stay",
+    "word/waiting": "waiting",
+    "meaning/waiting": "a part that is held, or lies on waste yarn or a cord, until its turn",
+    "word/wrap": "wrap",
+    "meaning/wrap": "lay the yarn under a held needle, so that no hole is left where a row turns",
+    "word/carriage-side": "carriage side",
+    "meaning/carriage-side": "the end of the row where the carriage and its yarn are",
+    "word/marker": "marker thread",
+    "meaning/marker": "a short end in another colour through the edge stitch, to find the place again",
+    "word/tail": "tail",
+    "meaning/tail": "the end of yarn that is left long, to sew or cast off with",
+    "word/link": "link",
+    "meaning/link": "hang two edges on the same needles, knit them together and cast off",
+    "word/times": "times in all",
+    "meaning/times": "how often the words before it are worked, the first time counted too",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
     "children": "If a child wears it",
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
