@@ -27,7 +27,7 @@ from walewright.report.wording import phrased
 def _build(
     line: CommandLine, /, files: Sequence[str], out: str, paper: str, units: str, formats: Sequence[str], theme: str, **asked: Any
 ) -> int:
-    """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
+    """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json; on request NAME.bench.pdf."""
     printing, faults, texts = options.printing(line, paper, units, formats, theme)
     if printing is None:
         line.report(faults, texts)
@@ -66,6 +66,10 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
                 return sources.not_made(line, outcome)
             guide = wanted.guide
             pattern = Pattern(outcome, guide, printing.paper, printing.units, __version__, today.isoformat(), printing.theme)
+            refused = tuple(fault for form in printing.formats for fault in format_named(form).refused(pattern))
+            if refused:
+                line.report(line.placed(refused), {file: outcome.text})
+                return options.exit_code(refused)
             made, doubts = _render(pattern, printing.formats, lambda form: step(said("printing", name=name, form=form)))
             line.report(doubts)
             names = product_names(file, printing.formats)
