@@ -212,6 +212,7 @@ PAGE_WORDS = (
     "measure",
     "needed",
     "notes",
+    "number",
     "of",
     "page",
     "rc",
