@@ -114,6 +114,8 @@ class StepLine:
     number: str = ""
     refers: str = ""
     """The anchor of the section that it refers to."""
+    joint: str = ""
+    """The number, in the drawing of the pieces opened out, of what it joins."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +141,15 @@ class Stage:
 
 
 @dataclass(frozen=True, slots=True)
+class JoinsPicture:
+    """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number."""
+
+    drawing: Drawing
+    reading: str
+    numbers: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class SheetPart:
     """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
     state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
@@ -156,6 +167,8 @@ class SheetPart:
     wide: bool
     by_hand: tuple[tuple[str, str], ...] = ()
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
+    joins: JoinsPicture | None = None
+    """In the last section of making up."""
 
 
 # ----------------------------------------------------------------- charts
