@@ -165,7 +165,7 @@ def _stretches(runs: tuple[Run, ...]) -> Iterator[Run]:
                 assert stop is not None
                 made[-1] = _stopped(last, stop.group().rstrip())
                 text = text[stop.end() :]
-        elif last is not None and last.kind == "word" and last.text.endswith(" "):
+        elif run.kind != "section" and last is not None and last.kind == "word" and last.text.endswith(" "):
             made[-1] = replace(last, text=last.text.rstrip())
             if run.kind != "check":
                 text, figures = " " + text, tuple((begin + 1, end + 1) for begin, end in figures)
