@@ -194,10 +194,29 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
 
     def now_in_half(self, stitches: int, waiting: int, *told: int) -> None:
         """The same in one part; so many stitches of others wait."""
-        there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
-        if there != waiting:
-            raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
+        self._waits(waiting)
         self.now(stitches + waiting, *told)
+
+    def _waits(self, stitches: int) -> None:
+        there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
+        if there != stitches:
+            raise Contradiction("contradiction/stitches-wait", waiting=stitches, there=there)
+
+    def now_reached(self, stitches: int, *told: int) -> None:
+        """What is said to be true after steps that stand elsewhere, where they have said it themselves."""
+        *row, right = told
+        there = len(self._needles)
+        if stitches != there:
+            raise Contradiction("contradiction/stitches-on-bed", stitches=stitches, there=there)
+        for value in row:
+            self.reads(value)
+        side: Side = "right" if right else "left"
+        if self._carriage != side:
+            raise Contradiction("contradiction/carriage-elsewhere", side=side)
+
+    def now_in_half_reached(self, stitches: int, waiting: int, *told: int) -> None:
+        self._waits(waiting)
+        self.now_reached(stitches + waiting, *told)
 
     def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))
@@ -238,6 +257,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "mark_edges": Hands.mark_edges,
     "now": Hands.now,
     "now_in_half": Hands.now_in_half,
+    "now_reached": Hands.now_reached,
+    "now_in_half_reached": Hands.now_in_half_reached,
     "edge_is": Hands.edge_is,
     "say": Hands.say,
     "spread_evenly": Hands.spread_evenly,
@@ -274,8 +295,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "latch_panel_in_stages": Hands.latch_panel_in_stages,
     **BENCH_OBEYED,
 }
-"""The method for each phrase of the grammar, and for `reads`, which stands for rows that are named together. Its arguments are
-those of the words, in their order."""
+"""The method for each phrase of the grammar; for `reads`, which stands for rows that are named together, and for what is true after
+steps that stand elsewhere. Its arguments are those of the words, in their order."""
 
 _ROWS = ("knit_rows", "knit_to", "at")
 """Phrases that knit rows: charts move stitches in them, where no rib is."""

@@ -49,7 +49,6 @@ class ReadRows:
         return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
 
 
-Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
 Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
 """An argument as one size reads it."""
 
@@ -67,6 +66,10 @@ class ReadPhrase:
 
     kind: str
     arguments: tuple[Argument, ...]
+
+
+Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
+"""The last is what a line says of the bed beside what it refers to."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -374,7 +377,7 @@ class _Phrases(Transformer[Token, Any]):
     def TRACK(self, token: Token) -> str:
         return str(token)
 
-    TENSION = QUOTED = TRACK
+    TENSION = QUOTED = SECTION = TRACK
 
 
 def _figure(words: str) -> int:

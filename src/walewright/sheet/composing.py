@@ -241,6 +241,7 @@ PAGE_WORDS = (
     "mine",
     "needed",
     "notes",
+    "number",
     "of",
     "page",
     "rc",

@@ -67,4 +67,6 @@ FACTS = {
     "fibre/polyamide": "polyamide",
     "fibre/polyester": "polyester",
     "fibre/viscose": "viscose",
+    "step/one": "{number}",
+    "step/several": "{first} to {last}",
 }

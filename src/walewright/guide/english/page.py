@@ -22,6 +22,7 @@ PAGE = {
     "page/measure": "Measure",
     "page/mine": "Mine: ______ stitches, ______ rows, dial ______",
     "page/done": "Done",
+    "page/number": "No.",
     "page/step": "Step",
     "page/rc": "RC",
     "page/carriage": "Carriage",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 PHRASES: dict[str, str] = {
     "contradiction/both-to-one-side": "a loop comes from the side to which another goes",
+    "contradiction/carriage-elsewhere": "the carriage is not at the {side:term}",
     "contradiction/carriage-unknown": "nothing has said where the carriage is",
     "contradiction/carried-in-no-stripe": "{stranger} is to be carried and is in none of the stripes",
     "contradiction/chart-ends-early": "the chart ends with column {last} of {width}",
@@ -66,9 +67,15 @@ PHRASES: dict[str, str] = {
     "contradiction/rows-of-track": "the {track} takes {rows} rows of {wanted}",
     "contradiction/rows-out-of-order": "row {number} stands below row {above}",
     "contradiction/rows-waited": "the part should wait {rows} rows, and has waited {waited}",
+    "contradiction/section-missing": "no section before this one is called {section}",
+    "contradiction/sections-alike": "{found} sections before this one are called {section}",
     "contradiction/size-of-chart": "the chart has {width} columns and {height} rows",
     "contradiction/some-dashes": "one number has a dash for this size and another has none",
     "contradiction/step-among-joins": "only joins and notes stand under a heading of joining",
+    "contradiction/steps-of-section": "the {section} has no steps {first} to {last}",
+    "contradiction/steps-refer-on": "steps {first} to {last} of the {section} refer to others themselves",
+    "contradiction/steps-referred-to": "this is {wanted} steps, and {there} are referred to",
+    "contradiction/stitches-on-bed": "{stitches} stitches should be on the bed, and {there} are",
     "contradiction/stitches-in-part": "{stitches} stitches should be in the part being worked, and {there} are",
     "contradiction/stitches-in-work": "{stitches} stitches should be in work now, and {there} are",
     "contradiction/stitches-stay": "{stitches} stitches should stay in work, and {there} do",

@@ -7,6 +7,7 @@ LINES = {
     "track": "For the {title}: {steps}.",
     "at": "{RC} {row}",
     "stands": "{stitches} {stitches|st}",
+    "again": "as the {section}, steps {first} to {last}",
     "row/at": "{at}:",
     "row/steps": "{steps};",
     "row/stands": "{stands}.",

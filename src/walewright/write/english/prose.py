@@ -50,6 +50,8 @@ HEADS = {
     "note": "Note: {text}",
     "by hand": "By hand: {text}",
     "key": "Key: {symbol}  {words}.",
+    "step": "{first}",
+    "steps": "{first} to {last}",
     "strip": "Columns {first} to {last} of {width}:",
     "strip/again": "Columns {first} to {last} of {width}, columns {first} to {before} as before:",
 }
