@@ -94,21 +94,26 @@ def _pleats(kind: str, dice: Random) -> Drawn:
     """A skirt of panels with fold lines above a hem, taken in above them."""
     every = dice.randrange(5, 13)
     which = dice.choice((f"every {every}th", f"at {dice.randrange(3, 7)} cm from centre and 4 cm from the edge"))
-    out = f"    needles out {which} from line to band\n"
+    start = dice.choice(("with e-wrap", "on waste yarn, with welt", "with chain"))
+    low = dice.choice(("line", "line", "hem")) if start != "on waste yarn, with welt" else "line"
+    high = dice.choice(("band", "band", "top"))
+    out = f"    needles out {which} from {low} to {high}\n"
+    # What is out to the top is not taken in above the band.
+    taken = "edges slope to half - 2 cm wide at top" if high == "band" else "edges straight to top"
     text = (
         _head(kind, dice)
         + f"""piece panel in plain, knit 2
     levels hem 0 cm, line 1 cm, band 24 cm, top 27 cm
-    start half wide {dice.choice(("with e-wrap", "on waste yarn, with welt"))}
+    start half wide {start}
     edges straight to band called side
-{out}    edges slope to half - 2 cm wide at top called side
-    end cast off
+{out}    {taken} called side
+    end {dice.choice(("cast off", "cast off sewn", "gathered"))}
 join panel side to panel side, each to the next all round
 """
     )
     damages = {
-        "from the start": text.replace("from line to band", "from hem to band"),
-        "into the shaping": text.replace("from line to band\n", "from line to top\n"),
+        "from the start of an edging": text.replace(start, "on waste yarn, with welt").replace(f"from {low} to", "from hem to"),
+        "into the shaping": text.replace(taken, "edges slope to half - 2 cm wide at top").replace(f"to {high}\n", "to top\n"),
         "side by side": text.replace(which, "every 1st"),
         "taken in below the band": text.replace("edges straight to band called", "edges slope by -2 cm at band called"),
         "a slot among them": text.replace(out, out + "    slot pocket 3 cm wide at band, cast off\n"),

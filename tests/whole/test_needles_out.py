@@ -12,7 +12,7 @@ from tests.whole.test_inside_lines import HEAD, proven
 
 
 def drawn(seed: int) -> str:
-    """A piece with ladders, in one stretch of rows or two, between shaping and shaping."""
+    """A piece with ladders, in one stretch of rows or two, between shaping and shaping, from the start or up to the top."""
     dice = Random(seed)
     head = HEAD.format(prongs=3, width=dice.uniform(13, 24), height=dice.uniform(13, 20))
     odd = ", centre stitch" if dice.random() < 0.4 else ""
@@ -26,15 +26,16 @@ def drawn(seed: int) -> str:
     if start != "half wide":
         which[1] = "at 3 cm from the edge"
     dice.shuffle(which)
+    low, high = dice.choice(("line", "hem")), dice.choice(("band", "top"))
     lines = [
         "levels hem 0 cm, line 3 cm, rest 16 cm, again 18 cm, band 34 cm, top 40 cm",
         f"start {start if not odd else 'half wide'} {dice.choice(('with e-wrap', 'with chain'))}",
-        f"edges slope by {dice.choice(('1', '-1'))} cm at line",
+        "edges straight to line" if low == "hem" else f"edges slope by {dice.choice(('1', '-1'))} cm at line",
         "edges straight to band",
-        f"edges slope by {dice.choice(('2', '-2'))} cm at top",
-        f"needles out {which[0]} from line to rest",
-        *([f"needles out {which[1]} from again to band"] if dice.random() < 0.6 else []),
-        "end cast off",
+        "edges straight to top" if high == "top" else f"edges slope by {dice.choice(('2', '-2'))} cm at top",
+        f"needles out {which[0]} from {low} to rest",
+        *([f"needles out {which[1]} from again to {high}"] if high == "top" or dice.random() < 0.6 else []),
+        f"end {dice.choice(('cast off', 'cast off sewn', 'gathered'))}",
     ]
     return head + f"piece front in plain{odd}\n" + "".join(f"    {line}\n" for line in lines)
 

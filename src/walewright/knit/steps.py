@@ -29,6 +29,8 @@ from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.joining_steps import Strip as Strip
 from walewright.knit.manners import EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
+from walewright.knit.needle_steps import LeaveOut as LeaveOut
+from walewright.knit.needle_steps import LeaveOutEvery as LeaveOutEvery
 from walewright.knit.needle_steps import NeedleBack as NeedleBack
 from walewright.knit.needle_steps import NeedleOut as NeedleOut
 from walewright.knit.needle_steps import NeedlesBackEvery as NeedlesBackEvery

@@ -34,9 +34,6 @@ def needles_out(node: syntax.NeedlesLine, outline: PieceOutline, cloth: PieceClo
     if between is None:
         return None
     low, high = between
-    if low == 0 or high == len(outline.levels) - 1:
-        findings.report("needles-out/ends", (node.span, "rows"), helps=("ends",), piece=outline.piece)
-        return None
     place = cloth.at(high)
     places = _places(node, outline, low, place)
     if places is None or not _room(node, places, outline, low, place):
@@ -91,13 +88,20 @@ def _room(node: syntax.NeedlesLine, places: tuple[PerSize, ...], outline: PieceO
     return not near
 
 
-def needles_alone(piece: Piece, outline: PieceOutline, fabrics: Mapping[str, Fabric | None], place: AmountPlace) -> bool:
+def needles_alone(
+    piece: Piece, start: syntax.Start, outline: PieceOutline, fabrics: Mapping[str, Fabric | None], place: AmountPlace
+) -> bool:
     """Whether nothing else goes on where needles are out of work; told where something does."""
     numbers = {level.name: number for number, level in enumerate(piece.levels)}
     own = fabrics.get(piece.fabric)
     if piece.needles_out and own is not None and (own.rib_every or own.chart):
         spans = (piece.needles_out[0].origin.span, "rows")
         place.findings.report("needles-out/fabric", spans, helps=("fabric",), fabric=piece.fabric, piece=piece.name)
+        return False
+    from_start = next((out for out in piece.needles_out if numbers[out.from_level] == 0), None)
+    if from_start is not None and (piece.start_edging or piece.start_way == "along"):
+        where = (from_start.origin.span, "rows"), (start.span, "start")
+        place.findings.report("needles-out/start", *where, helps=("start",), along=not piece.start_edging, piece=piece.name)
         return False
     for number, out in enumerate(piece.needles_out):
         low, high = numbers[out.from_level], numbers[out.to_level]
