@@ -18,6 +18,14 @@ def test_every_so_many_needles_or_those_at_places() -> None:
     assert [p[0] for p in front("needles out at 6 cm left of centre from low to high").needles_out[0].places] == [-6.0]
 
 
+def test_how_wide_the_piece_is_when_it_is_folded_along_them() -> None:
+    assert front(f"{OUT}, worn length / 4 wide").needles_out[0].worn == (10.0, 10.5)
+    assert front(OUT).needles_out[0].worn is None
+    model = piece(f"{OUT}, worn 10 cm wide", name="model")
+    image = design(model, "piece image in plain, mirror of model\n", "join image end to model end").piece("image")
+    assert image.needles_out[0].worn == (10.0, 10.0)
+
+
 def test_places_are_counted_from_the_centre_of_the_piece() -> None:
     start = "20 cm left to 2 cm right of centre with e-wrap"
     assert front("needles out at 6 cm from centre from low to high", start=start).needles_out[0].places[0][0] == 3.0
@@ -40,6 +48,8 @@ def test_a_piece_like_another_may_leave_them_out() -> None:
     ("written", "case"),
     [
         (("needles out every 2nd from low to high",), "every"),
+        ((f"{OUT}, worn 40 cm wide",), "worn"),
+        ((f"{OUT}, worn length + 2 cm wide",), "worn"),
         (("needles out every 80th from low to high",), "every"),
         (("needles out at 19 cm from centre from low to high",), "near"),
         (("needles out at 0.5 cm from centre from low to high",), "near"),

@@ -97,7 +97,8 @@ def _pleats(kind: str, dice: Random) -> Drawn:
     start = dice.choice(("with e-wrap", "on waste yarn, with welt", "with chain"))
     low = dice.choice(("line", "line", "hem")) if start != "on waste yarn, with welt" else "line"
     high = dice.choice(("band", "band", "top"))
-    out = f"    needles out {which} from {low} to {high}\n"
+    worn = dice.choice(("", ", worn half / 3 wide"))
+    out = f"    needles out {which} from {low} to {high}{worn}\n"
     # What is out to the top is not taken in above the band.
     taken = "edges slope to half - 2 cm wide at top" if high == "band" else "edges straight to top"
     text = (
@@ -113,7 +114,8 @@ join panel side to panel side, each to the next all round
     )
     damages = {
         "from the start of an edging": text.replace(start, "on waste yarn, with welt").replace(f"from {low} to", "from hem to"),
-        "into the shaping": text.replace(taken, "edges slope to half - 2 cm wide at top").replace(f"to {high}\n", "to top\n"),
+        "into the shaping": text.replace(taken, "edges slope to half - 2 cm wide at top").replace(f"to {high}{worn}\n", "to top\n"),
+        "worn wider than it is": text.replace(f"to {high}{worn}\n", f"to {high}, worn half + 1 cm wide\n"),
         "side by side": text.replace(which, "every 1st"),
         "taken in below the band": text.replace("edges straight to band called", "edges slope by -2 cm at band called"),
         "a slot among them": text.replace(out, out + "    slot pocket 3 cm wide at band, cast off\n"),

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.knit.copies import Copy as Copy
+from walewright.knit.edging_steps import EveryOutOfWork as EveryOutOfWork
 from walewright.knit.edging_steps import FoldUp as FoldUp
 from walewright.knit.edging_steps import HangToLink as HangToLink
 from walewright.knit.edging_steps import LatchInStages as LatchInStages
@@ -79,15 +80,6 @@ class WasteStart(Step):
 
     rows: int
     way: WasteCastOn = "comb"
-
-
-@dataclass(frozen=True, slots=True)
-class EveryOutOfWork(Step):
-    """Before anything is cast on: of the needles just brought to work push every `every`th, counted from the left, back out of
-    work, but not the last one. `stitches` stay in work. (A mock rib: 2 for 1x1, 3 for 2x1.)"""
-
-    every: int
-    stitches: int
 
 
 @dataclass(frozen=True, slots=True)

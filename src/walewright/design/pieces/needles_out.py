@@ -15,7 +15,7 @@ from walewright.design.pieces.moves import position
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
 from walewright.design.pieces.rows_shared import RowsTaken
 from walewright.design.pieces.wedges import wedge_words
-from walewright.design.reading.places import NOT_NEGATIVE, AmountPlace
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES
@@ -38,8 +38,35 @@ def needles_out(node: syntax.NeedlesLine, outline: PieceOutline, cloth: PieceClo
     places = _places(node, outline, low, place)
     if places is None or not _room(node, places, outline, low, place):
         return None
+    worn = None
+    if node.worn is not None:
+        worn = _worn(node, node.worn, outline, low, place)
+        if worn is None:
+            return None
     origin = Origin(f"piece {outline.piece} / needles out from {node.from_level}", node.span)
-    return NeedlesOut(node.from_level, node.to_level, node.every or 0, places, origin)
+    return NeedlesOut(node.from_level, node.to_level, node.every or 0, places, origin, worn=worn)
+
+
+def _worn(node: syntax.NeedlesLine, width: syntax.Expr, outline: PieceOutline, low: int, place: AmountPlace) -> PerSize | None:
+    """How wide the piece is where it is folded: folds make it narrower."""
+    worn = place.across(width, said("worn-width-of", piece=outline.piece), POSITIVE)
+    if worn is None:
+        return None
+    left, right = (outline.position(side, outline.levels[low].height, above=True) for side in SIDES)
+    flat = tuple(a + b for a, b in zip(left, right, strict=True))
+    wider = tuple(s for s, w, f in zip(place.scope.sizes, worn, flat, strict=True) if w > f - NOTHING)
+    if wider:
+        place.findings.report(
+            "needles-out/worn",
+            (width.span, "worn"),
+            helps=("worn",),
+            sizes=place.scope.only(wider),
+            piece=outline.piece,
+            width=place.per_size(flat),
+            worn=place.per_size(worn),
+        )
+        return None
+    return worn
 
 
 def _places(node: syntax.NeedlesLine, outline: PieceOutline, low: int, place: AmountPlace) -> tuple[PerSize, ...] | None:

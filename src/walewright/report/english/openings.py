@@ -96,6 +96,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"which": "these needles"},
         helps={"apart": "place them three stitches from the edge and from one another, or more"},
     ),
+    "needles-out/worn": Wording(
+        "piece `{piece}` is no narrower as it is worn than as it is knitted, so it is not folded along its needles out of work",
+        labels={"worn": "worn {worn}, knitted {width}"},
+        helps={"worn": "write how wide it is when it is folded, or leave the width out"},
+    ),
     "needles-out/other-work": Wording(
         "{what} shares rows of piece `{piece}` with needles that are out of work",
         labels={"rows": "needles out", "other": "shares rows"},
