@@ -11,23 +11,25 @@ def _darts(kind: str, dice: Random) -> Drawn:
     """A tube that is taken in and let out along one or two darts at each side, in front and behind."""
     near = dice.choice((f"half / 2 - {dice.randrange(7, 10)} cm from centre", f"{dice.randrange(7, 10)} cm from the edge"))
     also = dice.choice(("", f" and {dice.choice((0, 1))} cm from the edge"))
+    # What several lines take is taken from between the two outermost.
+    third = " and 3 cm from centre" if also and "from centre" in near and dice.random() < 0.5 else ""
     taken, let_out = dice.randrange(3, 6), dice.randrange(2, 6)
     body = f"""piece body_half in plain, knit 2
     levels hem 0 cm, hip 4 cm, low 19 cm, high 22 cm, top 40 cm
     start half wide {_start(dice)}
     edges straight to hip called side
-    edges slope to half - {taken} cm wide at low called side, shaped {near}{also}
+    edges slope to half - {taken} cm wide at low called side, shaped {near}{also}{third}
     edges straight to high called side
     edges slope to half - {taken - let_out} cm wide at top called side, shaped {near}
     end cast off
 """
     join = "join body_half side to body_half side, each to the next all round\n"
     text = _head(kind, dice) + body + join
-    shaped = f"shaped {near}{also}"
+    shaped = f"shaped {near}{also}{third}"
     damages = {
         "a dart beyond the edge": text.replace(shaped, "shaped half / 2 from centre"),
         "darts across one another": text.replace(shaped, "shaped half - 2 cm from the edge"),
-        "a third line": text.replace(shaped, "shaped 3 cm from centre and 6 cm from centre and 9 cm from centre"),
+        "lines side by side": text.replace(shaped, "shaped 3 cm from centre and 3.1 cm from centre and 9 cm from centre"),
         "a dart in a rib": text.replace("    end cast off", "    fabric rib from hem to high\n    end cast off"),
         "taken in past the dart": text.replace(f"half - {taken} cm wide at low", "4 cm wide at low"),
     }

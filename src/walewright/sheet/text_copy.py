@@ -148,9 +148,8 @@ def _folded(guide: Guide, design: Design, units: str) -> Iterator[str]:
     for piece in design.pieces:
         for out in piece.needles_out:
             if out.worn is not None:
-                ends = {"lower": name_of(out.from_level), "upper": name_of(out.to_level)}
-                what = f"{name_of(piece.name)}, {guide.say('measure/worn', **ends)}"
-                yield f"{what}: {_lengths(guide, out.worn, units)}"
+                what = guide.say("measure/worn", lower=name_of(out.from_level), upper=name_of(out.to_level))
+                yield f"{name_of(piece.name)}, {what}: {_lengths(guide, out.worn, units)}"
 
 
 def _cautions(sheet: Sheet) -> str:

@@ -363,11 +363,6 @@ WORDINGS: dict[str, Wording] = {
         labels={"shaped": "to `{to_level}`"},
         helps={"fabric": "shape in plain knitting, below or above it, or at the edge"},
     ),
-    "line-inside/lines": Wording(
-        "an edge is shaped along {most:one line|# lines} at most",
-        labels={"shaped": "to `{to_level}`"},
-        helps={"lines": "leave a place out, or shape at others from the next level on"},
-    ),
     "line-inside/one-place": Wording(
         "both edges are shaped along one line",
         labels={"shaped": "both edges"},
