@@ -118,7 +118,14 @@ def _room(node: syntax.EdgeLine, found: _LinesFound, now: TracedSides, moved: Ed
             short.append(size)
     if short:
         only = place.scope.only(tuple(short))
-        on.findings.report("line-inside/no-room", (node.span, "shaped"), helps=("no-room",), sizes=only, to_level=node.to_level)
+        on.findings.report(
+            "line-inside/no-room",
+            (node.span, "shaped"),
+            notes=("between-outermost",) if len(found.at) > 1 else (),
+            helps=("no-room",),
+            sizes=only,
+            to_level=node.to_level,
+        )
         return False
     return True
 
