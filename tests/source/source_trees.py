@@ -237,6 +237,7 @@ lines_of_pieces = (
         st.sampled_from(("both", "left", "right")),
     ),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
+    st.builds(s.End, st.just("edging"), names),
     notes,
 )
 piece_lines = (*lines_of_pieces, _for(*lines_of_pieces))

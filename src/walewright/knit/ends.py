@@ -115,6 +115,26 @@ def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: in
     return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))
 
 
+def knitted_on(
+    design: Design, piece: Piece, sized: SizedPiece, first: int, last: int, in_use: tuple[str, str] | None
+) -> tuple[Step, ...]:
+    """The edging at the end of a piece, on the stitches `first`..`last` of its last row, up to its own last row; nothing where
+    there is none. The counter goes on from the piece's rows, after which the carriage is at the right. `in_use` are the yarn and
+    tension of the last row."""
+    if piece.end_edging is None:
+        return ()
+    edging = design.edging(piece.end_edging)
+    fabric = design.fabric(edging.fabric)
+    said = said_of(design, fabric)
+    after = sized.counter(sized.rows)
+    ends: Side = "right" if counted(edging, sized.end_rows) % 2 == 0 else "left"
+    use = first_use(edging, fabric, sized.end_rows, said)
+    return (
+        *([] if (use.yarn, use.tension) == in_use and not said else [use]),
+        *knitted(edging, fabric, sized.end_rows, first, last, ends, design.machine.stage, said=said, after=after),
+    )
+
+
 # ----------------------------------------------------------------- names of edges
 
 

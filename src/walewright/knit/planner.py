@@ -19,7 +19,7 @@ from walewright.knit import parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
-from walewright.knit.ends import edge_notes, finish, start
+from walewright.knit.ends import edge_notes, finish, knitted_on, start
 from walewright.knit.figures import figures, taken_up
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
@@ -184,7 +184,8 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         paragraphs.append((title, tuple(made)))
 
     def off(edge: str) -> tuple[Step, ...]:
-        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
+        last_row = fabrics.at(sized.rows - 1) if piece.end_edging is None else design.edged_in(piece.end_edging)
+        return finish(design, piece, edge, last_row, state.last - state.first + 1, needed)
 
     add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
     last = "end"
@@ -213,6 +214,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         elif part.side == "right":
             add(said("close", opening=opening.name), parting.rejoin(opening, state, fabrics.at(opening.to_row)))
     if last:
+        add(said("knit-on"), knitted_on(design, piece, sized, state.first, state.last, state.yarn))
         add(said("finish"), off(last))
     add(said("edges"), tuple(edge_notes(piece, sized)))
     return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)

@@ -209,6 +209,8 @@ class Piece:
     end_way: EndWay
     """"waste" | "cast-off" | "sewn-off" (cast off by back-stitch) | "gathered"."""
     origin: Origin
+    end_edging: str | None = None
+    """What is knitted on at the end, on the last row's stitches; it is closed as `end_way` says."""
     odd: bool = False
     """An odd number of stitches: one needle more right of the centre mark than left of it."""
     start_most: PerSize | None = None

@@ -86,6 +86,7 @@ PHRASES: dict[str, str] = {
     "repeats-of": "the repeats of {of}",
     "rest-outside": "what rests outside {of}",
     "start-of-piece": "the start of piece `{piece}`",
+    "end-of-piece": "the end of piece `{piece}`",
     "rows-of-rate": "the rows of the rate to `{level}`",
     "steps-to": "the steps to `{level}`",
     "swatch-of": "the swatch of {of}",
