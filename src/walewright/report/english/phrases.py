@@ -192,7 +192,6 @@ PHRASES: dict[str, str] = {
     "weighed": "this swatch was weighed, so the yarn is reckoned from its weight and not from what was unravelled",
     "compared-with-none": "`{name}` is compared with no measure of the body, so it cannot be smaller than one",
     "written-anew": "this piece has `{what}` of its own, which takes that one's place",
-    "counts": "row `{row}` counts something, and the page lists measurements",
     "panels-only": "fabric `{fabric}` is used for panels only, and a panel is whole repeats without edge stitches",
     "one-yarn": "chart `{chart}` is in one yarn, so no colours meet in its rows",
     "edges-straight-up": "the edges of {what} go straight up, and nothing is shaped there",
