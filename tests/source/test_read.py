@@ -322,10 +322,11 @@ def statement(kind: str, line: str) -> s.Statement:
         ("piece a in b", "end gathered", s.End("gathered")),
         ("piece a in b", "end with welt", s.End("edging", "welt")),
         ("", "edging e in rib, 3 cm deep, knitted first", s.EdgingLine("e", "rib", CM3, "first")),
+        ("", "piece a in b, odd or even", s.PieceBlock("a", "b", parity="either")),
         (
             "",
             "piece a in b, knit 2, centre stitch, as hood",
-            s.PieceBlock("a", "b", 2, centre_stitch=True, purpose="hood"),
+            s.PieceBlock("a", "b", 2, parity="odd", purpose="hood"),
         ),
         (
             "",
