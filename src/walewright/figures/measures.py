@@ -26,8 +26,9 @@ SAME = 0.05
 
 @dataclass(frozen=True, slots=True)
 class DrawnMeasure:
-    """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
-    gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
+    """`place` tells the drawing where it belongs: start | across | rise | whole | edging | ending | neck width | neck depth |
+    shoulder | gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening,
+    a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
     measured, as the guide has a phrase for it in mid-sentence."""
 
@@ -105,7 +106,7 @@ def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     if any(whole.end_cm):
         rows = tuple(s.end_rows for s in whole.sized)
         named = said("measure/depth-at-end", name=name_of(piece.end_edging or ""))
-        yield DrawnMeasure(named, "end edging", (), whole.end_cm, rows, "rows")
+        yield DrawnMeasure(named, "ending", (), whole.end_cm, rows, "rows")
     if len(rises) + any(whole.edging_cm) + any(whole.end_cm) > 1:
         edged = [name_of(n or "") for n, cm in ((piece.start_edging, whole.edging_cm), (piece.end_edging, whole.end_cm)) if any(cm)]
         named = said("measure/length", edging=tuple(dict.fromkeys(edged)), once=any(s.repeats for s in whole.sized))

@@ -219,7 +219,7 @@ _PLACES: dict[str, _Place] = {
     "across": _across,
     "rise": _rise,
     "edging": _edging,
-    "end edging": _end_edging,
+    "ending": _end_edging,
     "whole": _whole,
     "neck width": _neck_width,
     "neck depth": _neck_depth,
@@ -231,7 +231,7 @@ _PLACES: dict[str, _Place] = {
 
 _ORDER = (
     *("gap width", "gap height", "dart", "neck depth", "start", "neck width", "shoulder", "across"),
-    *("edging", "end edging", "rise", "whole"),
+    *("edging", "ending", "rise", "whole"),
 )
 
 

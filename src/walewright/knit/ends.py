@@ -12,6 +12,7 @@ from walewright.knit.folding import counted, first_use, knitted, set_aside
 from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.manners import EdgeStretchOf, LoopsOpen
 from walewright.knit.operations import NamedRows, Side, other
+from walewright.knit.state import State
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
@@ -103,8 +104,9 @@ def _stretch(pick: PickUp) -> tuple[EdgeStretchOf, int, int]:
 
 
 def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: int, tails: Tails) -> tuple[Step, ...]:
-    """The `stitches` of the last row, in `fabric`, off the bed, called `edge` where they stay open."""
+    """The `stitches` of the last row, in `fabric` or that of the edging knitted on, off the bed, called `edge` if left open."""
     origin = piece.origin.path
+    fabric = fabric if piece.end_edging is None else design.edged_in(piece.end_edging)
     tail = tails.of_end(piece.name, edge, fabric, stitches)
     if piece.end_way == "waste":
         return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
@@ -115,12 +117,9 @@ def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: in
     return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))
 
 
-def knitted_on(
-    design: Design, piece: Piece, sized: SizedPiece, first: int, last: int, in_use: tuple[str, str] | None
-) -> tuple[Step, ...]:
-    """The edging at the end of a piece, on the stitches `first`..`last` of its last row, up to its own last row; nothing where
-    there is none. The counter goes on from the piece's rows, after which the carriage is at the right. `in_use` are the yarn and
-    tension of the last row."""
+def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State) -> tuple[Step, ...]:
+    """The edging at the end of a piece, on the stitches of its last row, which are in work, up to its own last row; nothing where
+    there is none. The counter goes on from the piece's rows, after which the carriage is at the right."""
     if piece.end_edging is None:
         return ()
     edging = design.edging(piece.end_edging)
@@ -130,8 +129,8 @@ def knitted_on(
     ends: Side = "right" if counted(edging, sized.end_rows) % 2 == 0 else "left"
     use = first_use(edging, fabric, sized.end_rows, said)
     return (
-        *([] if (use.yarn, use.tension) == in_use and not said else [use]),
-        *knitted(edging, fabric, sized.end_rows, first, last, ends, design.machine.stage, said=said, after=after),
+        *([] if (use.yarn, use.tension) == state.yarn and not said else [use]),
+        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine.stage, said=said, after=after),
     )
 
 

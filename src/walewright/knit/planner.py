@@ -159,7 +159,6 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
-    found = figures(fabrics)
     state = State(piece.name, by_needle=False)
     paragraphs: list[PlannedParagraph] = []
 
@@ -184,8 +183,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         paragraphs.append((title, tuple(made)))
 
     def off(edge: str) -> tuple[Step, ...]:
-        last_row = fabrics.at(sized.rows - 1) if piece.end_edging is None else design.edged_in(piece.end_edging)
-        return finish(design, piece, edge, last_row, state.last - state.first + 1, needed)
+        return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
 
     add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
     last = "end"
@@ -202,7 +200,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             continue
         word = _word(piece, opening)
         if (state.left if part.side == "left" else state.right) is not None:
-            again = taken_up(found, part.side, opening, part.last_row)
+            again = taken_up(figures(fabrics), part.side, opening, part.last_row)
             begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
             at, use = sized.counter(opening.row), fabrics.use(opening.row)
             turn = parting.turn_to(part.side, opening, state, at, use, _waits(sized, opening), begun)
@@ -214,7 +212,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         elif part.side == "right":
             add(said("close", opening=opening.name), parting.rejoin(opening, state, fabrics.at(opening.to_row)))
     if last:
-        add(said("knit-on"), knitted_on(design, piece, sized, state.first, state.last, state.yarn))
+        add(said("knit-on"), knitted_on(design, piece, sized, state))
         add(said("finish"), off(last))
     add(said("edges"), tuple(edge_notes(piece, sized)))
     return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)

@@ -48,6 +48,9 @@ class Given:
     source_cm: PerSize = ()
 
 
+CountUnit = Literal["", "st", "rows", "%"]
+
+
 @dataclass(frozen=True, slots=True)
 class CountRow:
     """A row of the sizes that counts something: its `values` as they are written, in `unit` ("st", "rows", "%"; empty: plain
@@ -55,7 +58,7 @@ class CountRow:
 
     name: str
     values: PerSize
-    unit: str
+    unit: CountUnit
     about: str = ""
 
     @property

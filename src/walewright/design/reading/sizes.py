@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from walewright.design.findings import Findings, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.model.credit import Credit
-from walewright.design.model.regrading import CountRow
+from walewright.design.model.regrading import CountRow, CountUnit
 from walewright.design.reading.places import per_size
 from walewright.design.reading.tables import Published, Shipped, SizeTable, size_table
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, convert, written
@@ -106,7 +106,7 @@ class _SizesReader:
         """A complete row that counts, for the list of what can be given."""
         values = tuple(row.values[self.node.names.index(s)] for s in self.chosen)
         unit = convert(1.0, row.unit) if row.unit is not None else None
-        word = "" if unit is None else "%" if unit[1] == NUMBER else "st" if unit[1] == STITCHES else "rows"
+        word: CountUnit = "" if unit is None else "%" if unit[1] == NUMBER else "st" if unit[1] == STITCHES else "rows"
         return CountRow(row.name, values, word, row.about)
 
     def _complete(self, row: syntax.SizeRow) -> bool:
