@@ -63,10 +63,10 @@ def _placing(origin: Point, scale: float) -> Placing:
 def _item(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
     shape = piece.outlines[size]
     squeeze = (0.5 if _tube(design, piece.piece.name) else 1.0) * (-1 if mirrored(design, piece) else 1)
-    half = piece.counted[size].edging_width_cm / 2
+    half = max(piece.counted[size].edging_width_cm, piece.counted[size].end_width_cm) / 2
     left, right = sorted((min(shape.polygon_left, -half) * squeeze, max(shape.polygon_right, half) * squeeze))
     foot = piece.edging_cm[size]
-    return _GroupItem(piece, squeeze, left, max(right - left, 0.5), max(shape.height + foot, 0.5), foot)
+    return _GroupItem(piece, squeeze, left, max(right - left, 0.5), max(piece.full_height(size), 0.5), foot)
 
 
 def _tube(design: Design, name: str) -> bool:

@@ -107,7 +107,7 @@ def _unrolled(piece: MeasuredPiece, size: int) -> float:
     """Length in cm with every repeat knitted."""
     sized, of = piece.sized[size], piece.counted[size]
     more = sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in sized.repeats)
-    return piece.outlines[size].height + piece.edging_cm[size] + more
+    return piece.full_height(size) + more
 
 
 def _merged(guide: Guide, rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:

@@ -243,6 +243,7 @@ RULES: Mapping[str, Makes] = {
     "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
     "end_sewn": Makes(syntax.End, (), {"way": "sewn-off"}),
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
+    "end_with": Makes(syntax.End, ("edging",), {"way": "edging"}),
     "band": Makes(syntax.BandLine, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
     "picked_up": Makes(None, ("picked", "of_rows")),

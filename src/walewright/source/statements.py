@@ -366,7 +366,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",
     syntax.NeededLine: needed,
     syntax.Shoulders: _shoulders,
-    syntax.End: lambda s: f"end {ENDS[s.way]}",
+    syntax.End: lambda s: f"end with {s.edging}" if s.way == "edging" else f"end {ENDS[s.way]}",
     syntax.BandLine: _band,
     syntax.JoinLine: _join,
     syntax.Free: lambda s: f"free {_refs(s.edges)}",

@@ -122,7 +122,7 @@ def _counter(said: StepSaid, language: PrintedLanguage) -> Run:
 
 _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
-    st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
+    st.FoldUp: lambda s: "fold_up/row" if s.any.row else "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }

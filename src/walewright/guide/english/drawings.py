@@ -56,6 +56,7 @@ DRAWINGS = {
     "measure/width-of": "width of {name}",
     "measure/height-of": "height of {name}",
     "measure/depth-of": "depth of {name}",
+    "measure/depth-at-end": "depth of {name} at the end",
     "measure/rise": "{lower} to {upper}",
     "measure/length": "length{edging:?, with {edging}}{once:?, each repeat once}",
     "measure/length-unrolled": "length, with all repeats",

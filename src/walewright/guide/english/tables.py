@@ -145,6 +145,7 @@ TABLES = {
     "knitted stand side by side in the plan document of the pattern.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Regraded",
+    "regraded/chosen": "Chosen",
     "regraded/what": "What",
     "regraded/own": "In this copy",
     "regraded/source": "In the source",
@@ -164,6 +165,7 @@ TABLES = {
     "regrade/to-fit": "to fit",
     "regrade/about-to-fit": "{about}, to fit",
     "regrade/choice": "{own}, or {others:or}",
+    "regrade/count": "{values}{about:?, {about}}",
     "regrade/size": "Size",
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",

@@ -16,6 +16,7 @@ TITLES = {
     "return-to-half": "Return to the {side:term} half",
     "return-to-part": "Return to the {side:term} part",
     "close": "Close the {opening}",
+    "knit-on": "Knit on the edging",
     "finish": "Finish",
     "edges": "Edges for making up",
     "all-sizes": "All sizes",
