@@ -22,7 +22,7 @@ Drawings = dict[str, tuple[Drawing, SizesTable | None]]
 """Piece name -> its schematic and legend."""
 
 
-SHORT = 12
+SHORT = 7
 """Lines. A section without a drawing and with no more lines than this is kept on one page."""
 
 COLUMN = 16
