@@ -35,7 +35,7 @@ def write(
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     sections = once(tuple(_section(column, language) for column in columns), language)
-    return Instructions(names, sections, _abbreviations(sections, language), worked_charts(plans, charts, language))
+    return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
 def heading(name: str, copies: int, language: PrintedLanguage) -> str:
@@ -83,11 +83,24 @@ def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
         # Of two titles for one paragraph, the longer one says more.
         title = max((prose(p[0], language, SPACE) for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
+    copies = 1 if block.joining else block.copies
+    title = section_heading(block, language)
+    return Section(block.name, title, copies, tuple(paragraphs), block.joining, _called(block, language))
+
+
+def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
+    """What stands over the steps of a block."""
     if block.joining:
-        return Section(block.name, _put_together(block, language), 1, tuple(paragraphs), joining=True)
+        return _put_together(block, language)
     name = link_name(block.linked, language) if block.linked is not None else block.name
-    title = heading(name, block.copies, language)
-    return Section(block.name, title, block.copies, tuple(paragraphs), called=called(name, language))
+    return heading(name, block.copies, language)
+
+
+def _called(block: StepBlock, language: PrintedLanguage) -> str:
+    """What a sentence calls its section; nothing refers to one of joining."""
+    if block.joining:
+        return ""
+    return called(link_name(block.linked, language) if block.linked is not None else block.name, language)
 
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
@@ -177,7 +190,7 @@ def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
     return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
 
 
-def _abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
+def abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
     """Those that occur, with their meanings."""
     used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
     return tuple(printed for short, printed in language.abbreviations.items() if short in used)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 PHRASES: dict[str, str] = {
     "contradiction/both-to-one-side": "a loop comes from the side to which another goes",
-    "contradiction/carriage-elsewhere": "the carriage is not at the {side:term}",
     "contradiction/carriage-unknown": "nothing has said where the carriage is",
     "contradiction/carried-in-no-stripe": "{stranger} is to be carried and is in none of the stripes",
     "contradiction/chart-ends-early": "the chart ends with column {last} of {width}",
@@ -15,6 +14,11 @@ PHRASES: dict[str, str] = {
     "contradiction/columns-not-going-on": "these columns do not go on from the strip before",
     "contradiction/columns-of-chart": "the chart has {width} columns",
     "contradiction/counter-beyond": "the counter is at {counter} already, beyond {row}",
+    "contradiction/carriage-elsewhere": "the carriage is on the {side:term}",
+    "contradiction/on-bed": "{in_work} are in work, {held} held and {waiting} waiting",
+    "contradiction/needle-not-so": "needle {needle} is not there for that",
+    "contradiction/chart-row": "the counter is not at row {row} of the chart `{chart}`",
+    "contradiction/cross-uneven": "the two groups from needle {needle} on are not side by side and equal",
     "contradiction/counter-elsewhere": "the counter is at {counter}, not at {row}",
     "contradiction/counter-goes-back": "the counter cannot go from {begin} to {end}",
     "contradiction/counter-within-tracks": "the counter is named in the midst of what goes on at the same time",
