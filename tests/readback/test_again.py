@@ -63,7 +63,7 @@ def test_what_is_said_of_a_part_while_another_waits() -> None:
         (LINE.replace("1 to 6.", "2 to 6.", 1), "front: this is step 1, not 2"),
         (LINE.replace("40 sts", "41 sts"), "front: 41 stitches should be on the bed, and 40 are"),
         (LINE.replace("RC 54", "RC 56"), "front: the counter is at 54, not at 56"),
-        (LINE.replace("COR", "COL"), "front: the carriage is not at the left"),
+        (LINE.replace("COR", "COL"), "front: the carriage is on the right"),
     ],
 )
 def test_broken_references_are_refused(instead: str, message: str) -> None:

@@ -13,7 +13,7 @@ from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
 from walewright.guide.numbers import cm, inches
 
-BOX = (84.0, 62.0)
+BOX = (84.0, 52.0)
 """Largest outline, mm of paper."""
 
 LEAST = 34.0

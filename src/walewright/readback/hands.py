@@ -212,7 +212,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             self.reads(value)
         side: Side = "right" if right else "left"
         if self._carriage != side:
-            raise Contradiction("contradiction/carriage-elsewhere", side=side)
+            raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
 
     def now_in_half_reached(self, stitches: int, waiting: int, *told: int) -> None:
         self._waits(waiting)

@@ -172,8 +172,7 @@ def _obeyed(
 
 
 def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:
-    told = (a for a in phrase.arguments if not isinstance(a, ReadPhrase))
-    return [a.of(size) if isinstance(a, ReadGraded | ReadRows) else a for a in told]
+    return [a.of(size) if isinstance(a, ReadGraded | ReadRows) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:

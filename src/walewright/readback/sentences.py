@@ -49,10 +49,6 @@ class ReadRows:
         return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
 
 
-Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
-"""An argument as one size reads it."""
-
-
 @dataclass(frozen=True, slots=True)
 class Several:
     """Arguments that are told together, taken apart again in the phrase they belong to."""
@@ -69,7 +65,8 @@ class ReadPhrase:
 
 
 Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
-"""The last is what a line says of the bed beside what it refers to."""
+Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | ReadPhrase | None
+"""An argument as one size reads it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -82,9 +82,11 @@ def _paragraph(paragraph: Paragraph, copies: int, width: int, language: PrintedL
 
 
 def _mark(sentence: Sentence, copies: int, width: int, language: PrintedLanguage) -> str:
-    """What stands before a line: a hyphen where it only states something, else boxes and the step's number."""
+    """What stands before a line: a hyphen where it only states something, else boxes and the step's number, if it has one."""
+    if sentence.check:
+        return "-   "
     boxes = "[ ] " * min(copies, _MOST_BOXES)
-    return "-   " if sentence.check else f"{boxes}{label(sentence, language):>{width}}. "
+    return f"{boxes}{label(sentence, language):>{width}}. " if sentence.numbers else boxes
 
 
 def _table_rows(rows: list[tuple[Cells, str]], language: PrintedLanguage) -> Iterator[list[str]]:

@@ -12,7 +12,7 @@ from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
+from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
@@ -84,8 +84,8 @@ def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
         title = max((prose(p[0], language, SPACE) for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
     copies = 1 if block.joining else block.copies
-    name = "" if block.joining else called(link_name(block.linked, language) if block.linked is not None else block.name, language)
-    return Section(block.name, section_heading(block, language), copies, tuple(paragraphs), block.joining, called=name)
+    title = section_heading(block, language)
+    return Section(block.name, title, copies, tuple(paragraphs), block.joining, _called(block, language))
 
 
 def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
@@ -94,6 +94,13 @@ def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
         return _put_together(block, language)
     name = link_name(block.linked, language) if block.linked is not None else block.name
     return heading(name, block.copies, language)
+
+
+def _called(block: StepBlock, language: PrintedLanguage) -> str:
+    """What a sentence calls its section; nothing refers to one of joining."""
+    if block.joining:
+        return ""
+    return called(link_name(block.linked, language) if block.linked is not None else block.name, language)
 
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
@@ -183,9 +190,7 @@ def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
     return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
 
 
-def abbreviations(
-    sections: Sequence[Section], language: PrintedLanguage, but: frozenset[Abbreviation] = frozenset()
-) -> tuple[tuple[str, str], ...]:
-    """Those that occur, with their meanings, `but` some."""
+def abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
+    """Those that occur, with their meanings."""
     used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
-    return tuple(printed for short, printed in language.abbreviations.items() if short in used - but)
+    return tuple(printed for short, printed in language.abbreviations.items() if short in used)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 PHRASES: dict[str, str] = {
     "contradiction/both-to-one-side": "a loop comes from the side to which another goes",
-    "contradiction/carriage-elsewhere": "the carriage is not at the {side:term}",
     "contradiction/carriage-unknown": "nothing has said where the carriage is",
     "contradiction/carried-in-no-stripe": "{stranger} is to be carried and is in none of the stripes",
     "contradiction/chart-ends-early": "the chart ends with column {last} of {width}",
