@@ -177,11 +177,11 @@ band trim_band with trim along front end{_holes(dice)}
 
 
 def knitted_on(dice: Random) -> str:
-    """An edging knitted on at the end of a piece, with or without one at its start, over a slope or beside a patch in a rib."""
+    """An edging knitted on at the end of a piece, with or without one at its start, over a slope or above a rib."""
     head, _ = _head(dice)
     start = dice.choice(("with e-wrap", "on waste yarn, with hem", "on waste yarn, with trim"))
     shape = dice.choice(("straight to top", "slope to wide * 0.7 wide at top", "slope to wide * 1.2 wide at top"))
-    patch = dice.choice(("", "    fabric rib from mid to top\n", "    fabric rib from mid to top, wide / 3 wide\n"))
+    patch = dice.choice(("", "    fabric rib from mid to top\n"))
     copies = dice.choice(("", ", knit 2", ", centre stitch"))
     hem = f"{_edging(dice, 'after', 'hem')}\n" if "hem" in start else ""
     return f"""{head}{_edging(dice, "after")}
