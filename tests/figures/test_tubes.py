@@ -10,12 +10,12 @@ from tests.whole.shipped_once import compiled
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
-from walewright.figures.tubes import Tube, rounded, tube
+from walewright.figures.tubes import MadeTube, rounded, tube
 from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 
 
-def found(name: str, *part: str) -> Tube | None:
+def found(name: str, *part: str) -> MadeTube | None:
     made = compiled(name)
     assert made.design is not None
     assert made.counts is not None

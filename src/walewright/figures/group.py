@@ -13,7 +13,7 @@ from walewright.figures.model import Drawing
 from walewright.figures.opened import extent, opened
 from walewright.figures.pens import LETTER_MM, Paper
 from walewright.figures.tube_drawing import box, draw_tube
-from walewright.figures.tubes import Part, Tube, tube
+from walewright.figures.tubes import JoinedPart, MadeTube, tube
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, Placing, draw_piece
 from walewright.glue.model import Glued
@@ -92,7 +92,7 @@ def _items(
                     yield _flat(design, piece, size, named)
 
 
-def _parts(design: Design, glued: Glued | None, pieces: Sequence[MeasuredPiece]) -> list[Part]:
+def _parts(design: Design, glued: Glued | None, pieces: Sequence[MeasuredPiece]) -> list[JoinedPart]:
     """The pieces that hang together, by their names."""
     names = [p.piece.name for p in pieces]
     group: dict[str, set[str]] = {name: {name} for name in names}
@@ -106,7 +106,7 @@ def _parts(design: Design, glued: Glued | None, pieces: Sequence[MeasuredPiece])
     return list(dict.fromkeys(frozenset(group[name]) for name in names))
 
 
-def _made_up(design: Design, made: Tube, size: int) -> _GroupItem:
+def _made_up(design: Design, made: MadeTube, size: int) -> _GroupItem:
     left, low, right, high = box(made)
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
@@ -116,7 +116,7 @@ def _made_up(design: Design, made: Tube, size: int) -> _GroupItem:
 
 
 def _joined_copies(
-    design: Design, counts: Counts, glued: Glued | None, pieces: Sequence[MeasuredPiece], part: Part, size: int
+    design: Design, counts: Counts, glued: Glued | None, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
 ) -> _GroupItem | None:
     """Copies of one piece that are joined to each other lie as they are joined, seen from their right side."""
     piece = next(p for p in pieces if p.piece.name in part)

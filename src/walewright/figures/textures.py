@@ -3,7 +3,7 @@ a lace shows its holes, a cable its crossings with the front strand whole, anyth
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 from walewright.counted.model import SizedChart
 from walewright.counted.outline import Point
@@ -12,9 +12,7 @@ from walewright.figures import yarns
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Tile
 from walewright.figures.pens import Paper, path
-from walewright.figures.worked import clipped
-
-Placing = Callable[[Point], Point]
+from walewright.figures.worked import Placement, clipped
 
 HOLE, LINE = 0.34, 0.2
 """Across a hole, and of the lines of a cable, mm at least."""
@@ -26,7 +24,7 @@ Stretch = tuple[float, float, float, float]
 """From (x, y) to (x, y), in cells right of and above the lower left corner of the repeat."""
 
 
-def show_charted(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placing) -> None:
+def show_charted(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
     """The charted fabrics of a piece that lies upright, turned round or not."""
     of = piece.counted[size]
     for number, worked in enumerate(c for c in of.sized.charts if c.fabric):

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures import yarns
 from walewright.figures.pens import Paper, path
-from walewright.figures.tubes import Foot, Thumb, Tube, rounded
-
-Placing = Callable[[Point], Point]
+from walewright.figures.tubes import Foot, MadeTube, Thumb, rounded
+from walewright.figures.worked import Placement
 
 ROUND = 0.16
 """How far the middle of a tube's rim lies below its sides, as a share of half its width."""
@@ -27,7 +26,7 @@ CURVE = 20
 """Points of half a curve."""
 
 
-def box(made: Tube) -> tuple[float, float, float, float]:
+def box(made: MadeTube) -> tuple[float, float, float, float]:
     """(left, bottom, right, top) of the drawing in cm; the start's middle is (0, 0), of a sock its top's."""
     if made.foot is not None:
         foot = made.foot
@@ -43,7 +42,7 @@ def box(made: Tube) -> tuple[float, float, float, float]:
     return left, low, right, high
 
 
-def draw_tube(paper: Paper, design: Design, made: Tube, size: int, place: Placing, scale: float) -> None:
+def draw_tube(paper: Paper, design: Design, made: MadeTube, size: int, place: Placement, scale: float) -> None:
     """The tube, where `place` puts it, at `scale` mm a cm."""
     if made.foot is not None:
         _sock(paper, design, made, made.foot, size, place, scale)
@@ -76,12 +75,12 @@ def _between(lower: Point, upper: Point) -> list[Point]:
     return [*_rim(*lower), *reversed(_rim(*upper))]
 
 
-def _opening(paper: Paper, height: float, half: float, place: Placing) -> None:
+def _opening(paper: Paper, height: float, half: float, place: Placement) -> None:
     back = [(x, 2 * height - y) for x, y in _rim(height, half)]
     paper.draw("inside", path([place(p) for p in (*_rim(height, half), *reversed(back))], closed=True))
 
 
-def _rib(paper: Paper, lower: Point, upper: Point, place: Placing, scale: float) -> None:
+def _rib(paper: Paper, lower: Point, upper: Point, place: Placement, scale: float) -> None:
     paper.draw("cloth", path([place(p) for p in _between(lower, upper)], closed=True))
     paper.draw("hatch", *(path([place(a), place(b)]) for a, b in _uprights([lower, upper], RIBS / scale)))
 
@@ -96,7 +95,7 @@ def _uprights(line: Sequence[Point], spacing: float) -> Iterator[tuple[Point, ..
         yield tuple((half * t, y - ROUND * half * sink) for y, half in line)
 
 
-def _body(paper: Paper, design: Design, made: Tube, line: Sequence[Point], size: int, place: Placing, scale: float) -> None:
+def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], size: int, place: Placement, scale: float) -> None:
     left = [(-half, y) for y, half in line]
     right = [(half, y) for y, half in line]
     top = [] if made.closed else list(reversed(_rim(*line[-1])))
@@ -112,7 +111,7 @@ def _body(paper: Paper, design: Design, made: Tube, line: Sequence[Point], size:
     paper.draw("outline", path([place(p) for p in shape], closed=True))
 
 
-def _stripes(design: Design, made: Tube, line: Sequence[Point], size: int) -> Iterator[tuple[Point, Point, str]]:
+def _stripes(design: Design, made: MadeTube, line: Sequence[Point], size: int) -> Iterator[tuple[Point, Point, str]]:
     """(lower rim, upper rim, colour) of each stripe."""
     of = made.piece.counted[size]
     for layer in of.layers:
@@ -132,7 +131,7 @@ def half_at(line: Sequence[Point], height: float) -> float:
     return line[-1][1]
 
 
-def _thumb_shape(made: Tube, thumb: Thumb) -> list[Point]:
+def _thumb_shape(made: MadeTube, thumb: Thumb) -> list[Point]:
     """The thumb leaning outwards, its end round where it is closed."""
     half = half_at(rounded(made), thumb.height)
     way = 1 if thumb.across >= 0 else -1
@@ -153,7 +152,7 @@ def _thumb_shape(made: Tube, thumb: Thumb) -> list[Point]:
 # ----------------------------------------------------------------- a sock
 
 
-def _sock(paper: Paper, design: Design, made: Tube, foot: Foot, size: int, place: Placing, scale: float) -> None:
+def _sock(paper: Paper, design: Design, made: MadeTube, foot: Foot, size: int, place: Placement, scale: float) -> None:
     """From its side: the leg down, the heel round, the foot to the right. The middle of its top is (0, 0)."""
     half = foot.thick / 2
     ankle, sole, tip = -foot.leg, -foot.leg - foot.thick, foot.length - half

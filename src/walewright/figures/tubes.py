@@ -57,7 +57,7 @@ class Foot:
 
 
 @dataclass(frozen=True, slots=True)
-class Tube:
+class MadeTube:
     """`profile`: (cm above the start, half the width as it lies flat), bottom up; `closed` at the top. `edging`: depth of the
     edging below it and half its width; `band`: depth of the band along its top. `piece` is what it is knitted as, `copies` how
     many of them go round; `upright`: its rows go up."""
@@ -82,11 +82,13 @@ class Tube:
         return max(half for _, half in self.profile)
 
 
-Part = frozenset[str]
+JoinedPart = frozenset[str]
 """Names of the pieces that hang together."""
 
 
-def tube(design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], part: Part, size: int) -> Tube | None:
+def tube(
+    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
+) -> MadeTube | None:
     """The tube that these pieces are made up to, or None where they are none."""
     own = [p for p in pieces if p.piece.name in part]
     thumbs = {p.piece.name: p for p in own if _on_slot(glued, own, p)}
@@ -150,7 +152,7 @@ def _upright(
     seams: Sequence[Seam],
     ring: int,
     size: int,
-) -> Tube | None:
+) -> MadeTube | None:
     profile, narrowed = _profile(main, ring, size), 1.0
     for other in others:
         # A ring of another piece set on the top, as a waistband is, which draws in what is wider.
@@ -167,9 +169,9 @@ def _upright(
     shut = any(_shuts(s) for s in seams)
     band = _band_on(design, counts, glued, main, "end", size)
     closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
-    made = Tube(main, profile, closed, True, ring, edging, band)
+    made = MadeTube(main, profile, closed, True, ring, edging, band)
     foot = _foot(made, size) if ring == 1 and not others else None
-    return made if foot is None else Tube(main, profile, closed, True, ring, edging, foot=foot)
+    return made if foot is None else MadeTube(main, profile, closed, True, ring, edging, foot=foot)
 
 
 def _profile(piece: MeasuredPiece, ring: int, size: int) -> tuple[Point, ...]:
@@ -209,7 +211,7 @@ def _band_on(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece,
     return 0.0
 
 
-def _foot(made: Tube, size: int) -> Foot | None:
+def _foot(made: MadeTube, size: int) -> Foot | None:
     """Of a tube with a heel: held rows in its middle, in and out over half of it."""
     of = made.piece.counted[size]
     turns = sorted((w for w in of.sized.wedges if _is_turn(of.sized.widest, w)), key=lambda w: w.from_row)
@@ -230,7 +232,7 @@ def _is_turn(widest: int, wedge: SizedWedge) -> bool:
     return wedge.kind == "both" and wedge.reach * at_edges >= HALF * widest
 
 
-def _with_thumb(glued: Glued, made: Tube, thumb: MeasuredPiece, size: int) -> Tube:
+def _with_thumb(glued: Glued, made: MadeTube, thumb: MeasuredPiece, size: int) -> MadeTube:
     line = glued.lines_of(thumb.piece.name)[0]
     of, shape = made.piece.counted[size], made.piece.outlines[size]
     slot = next(s for s in of.sized.slots if s.name in {p.edge for p in line.along})
@@ -243,7 +245,7 @@ def _with_thumb(glued: Glued, made: Tube, thumb: MeasuredPiece, size: int) -> Tu
     half = max(own.width, 1e-6) / 4
     closed = thumb.piece.end_way == "gathered" or _profile(thumb, 1, size)[-1][1] < CLOSING * half
     found = Thumb(across, height, own.height, half, closed)
-    return Tube(made.piece, made.profile, made.closed, True, made.copies, made.edging, made.band, found)
+    return MadeTube(made.piece, made.profile, made.closed, True, made.copies, made.edging, made.band, found)
 
 
 # ----------------------------------------------------------------- rows go round
@@ -251,7 +253,7 @@ def _with_thumb(glued: Glued, made: Tube, thumb: MeasuredPiece, size: int) -> Tu
 
 def _sideways(
     design: Design, counts: Counts, glued: Glued, main: MeasuredPiece, seams: Sequence[Seam], ring: int, size: int
-) -> Tube:
+) -> MadeTube:
     of = main.counted[size]
     sides = {
         "left": [run.name for run in of.sized.left if run.name],
@@ -271,7 +273,7 @@ def _sideways(
     rounds = (along[bottom], whole, whole, 0.0 if closed else along[top])
     profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
     band = {side: max((_band_on(design, counts, glued, main, name, size) for name in sides[side]), default=0.0) for side in sides}
-    return Tube(main, profile, closed, False, ring, (band[bottom], along[bottom] * ring / 4), band[top])
+    return MadeTube(main, profile, closed, False, ring, (band[bottom], along[bottom] * ring / 4), band[top])
 
 
 def _reach(piece: MeasuredPiece, side: str, size: int) -> float:
@@ -283,7 +285,7 @@ def _reach(piece: MeasuredPiece, side: str, size: int) -> float:
 # ----------------------------------------------------------------- its surface
 
 
-def rounded(made: Tube) -> tuple[Point, ...]:
+def rounded(made: MadeTube) -> tuple[Point, ...]:
     """The profile with a closed top drawn as the dome that it lies as, about as high as a quarter of the tube is wide."""
     if not made.closed:
         return made.profile
