@@ -39,7 +39,7 @@ class AtBench(Mind):
         if "bench_side" in said:
             (right,) = said["bench_side"]
             if self._at(self._carriage) != ("right" if right else "left"):
-                raise Contradiction("contradiction/carriage-stands", side=self._at(self._carriage))
+                raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
         self._on_bed(*(n if isinstance(n, int) else 0 for n in said["bench_counts"]))
 
     def _on_bed(self, in_work: int, held: int, waiting: int) -> None:

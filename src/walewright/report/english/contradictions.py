@@ -14,7 +14,7 @@ PHRASES: dict[str, str] = {
     "contradiction/columns-not-going-on": "these columns do not go on from the strip before",
     "contradiction/columns-of-chart": "the chart has {width} columns",
     "contradiction/counter-beyond": "the counter is at {counter} already, beyond {row}",
-    "contradiction/carriage-stands": "the carriage is on the {side:term}",
+    "contradiction/carriage-elsewhere": "the carriage is on the {side:term}",
     "contradiction/on-bed": "{in_work} are in work, {held} held and {waiting} waiting",
     "contradiction/needle-not-so": "needle {needle} is not there for that",
     "contradiction/chart-row": "the counter is not at row {row} of the chart `{chart}`",
