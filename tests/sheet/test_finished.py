@@ -82,11 +82,18 @@ def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None
 
 def test_notes_say_what_is_measured_and_what_a_seam_takes(pattern: Make) -> None:
     design = pattern(2).design
-    assert "before seaming" in size_notes(LANGUAGE, design, None, "cm")[0]
+    assert "before seaming" in size_notes(LANGUAGE, design, None, "cm")[1]
     # Two stitches of 0.77 cm.
-    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(LANGUAGE, design, None, "cm")[0]
-    assert "about ½ in in all" in size_notes(LANGUAGE, design, None, "in")[0]
-    assert "seam takes" not in size_notes(LANGUAGE, replace(design, joins=()), None, "cm")[0]
+    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(LANGUAGE, design, None, "cm")[1]
+    assert "about ½ in in all" in size_notes(LANGUAGE, design, None, "in")[1]
+    assert "seam takes" not in size_notes(LANGUAGE, replace(design, joins=()), None, "cm")[1]
+
+
+def test_a_size_is_chosen_by_what_is_finished(pattern: Make) -> None:
+    choosing = size_notes(LANGUAGE, pattern(2).design, None, "cm")[0]
+    assert choosing.startswith("To choose a size")
+    assert "bust" not in choosing
+    assert size_notes(LANGUAGE, pattern(1).design, None, "cm")[0] == ""
 
 
 def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
