@@ -51,6 +51,7 @@ def test_the_page_has_every_sentence() -> None:
         "edges",
         "edge",
         "edge_name",
+        "edge_told",
         "stretch_of_rows",
         "stretch_of_stitches",
         "ratio",

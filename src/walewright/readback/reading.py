@@ -14,6 +14,7 @@ from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, PrintedText, is_note, laid_out
 from walewright.readback.sentences import (
+    ReadCounts,
     ReadGraded,
     Reading,
     ReadPhrase,
@@ -122,7 +123,11 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
         if isinstance(one, ReadRepeat | ReadTrack):
             yield from _numbers(one.body)
         else:
-            yield from (a for a in one.arguments if isinstance(a, ReadGraded))
+            for argument in one.arguments:
+                if isinstance(argument, ReadGraded):
+                    yield argument
+                elif isinstance(argument, ReadRows | ReadCounts):
+                    yield from argument.numbers
 
 
 # ----------------------------------------------------------------- what is worked
@@ -222,7 +227,7 @@ def _skipped(phrase: ReadPhrase, size: int) -> bool:
 
 
 def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:
-    return [a.of(size) if isinstance(a, ReadGraded | ReadRows) else a for a in phrase.arguments]
+    return [a.of(size) if isinstance(a, ReadGraded | ReadRows | ReadCounts) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:

@@ -11,81 +11,26 @@ from typing import Any, cast
 from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
 
-from walewright.knit.operations import NEXT_COPY, SeamEnd, Side, slot
+from walewright.knit.operations import NEXT_COPY, Side, slot
 from walewright.readback.language import ReadLanguage
+from walewright.readback.phrases import Argument as Argument
+from walewright.readback.phrases import ReadCounts as ReadCounts
+from walewright.readback.phrases import ReadGraded as ReadGraded
+from walewright.readback.phrases import Reading as Reading
+from walewright.readback.phrases import ReadPhrase as ReadPhrase
+from walewright.readback.phrases import ReadRepeat as ReadRepeat
+from walewright.readback.phrases import ReadRows as ReadRows
+from walewright.readback.phrases import ReadSaid as ReadSaid
+from walewright.readback.phrases import ReadStripes as ReadStripes
+from walewright.readback.phrases import ReadTrack as ReadTrack
+from walewright.readback.phrases import SeamEdgesRead as SeamEdgesRead
+from walewright.readback.phrases import Seams as Seams
+from walewright.readback.phrases import Several as Several
 from walewright.readback.terminals import NAME_SPACE, whole_words
 from walewright.world.tables import Grammar, made
 
 _DEEPEST = 20
 """Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
-
-
-@dataclass(frozen=True, slots=True)
-class ReadGraded:
-    """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
-
-    readings: tuple[int | None, ...]
-
-    def of(self, size: int) -> int | None:
-        """The reading of size number `size` (from 0)."""
-        return self.readings[size] if len(self.readings) > 1 else self.readings[0]
-
-
-SeamEdgesRead = tuple[tuple[str, str, int], ...]
-"""(piece, edge, copy) along a seam."""
-Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
-"""Both sides of each seam, and the end of the first edge of each at which it begins."""
-ReadStripes = tuple[tuple[str, int], ...]
-"""(yarn, rows) from the first knitted on."""
-
-
-@dataclass(frozen=True, slots=True)
-class ReadRows:
-    """Rows in a list, of which a size may have fewer than another: a dash is one that it has not."""
-
-    rows: tuple[ReadGraded, ...]
-
-    def of(self, size: int) -> tuple[int, ...]:
-        return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
-
-
-Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
-Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
-"""An argument as one size reads it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Several:
-    """Arguments that are told together, taken apart again in the phrase they belong to."""
-
-    arguments: tuple[ReadGraded | str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ReadPhrase:
-    """`kind` is the grammar's rule, the arguments stand in the order of its words."""
-
-    kind: str
-    arguments: tuple[Argument, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ReadRepeat:
-    """The body is worked `times` times in all."""
-
-    body: tuple[ReadSaid, ...]
-    times: ReadGraded
-
-
-@dataclass(frozen=True, slots=True)
-class ReadTrack:
-    """One of several shapings that go on at the same time."""
-
-    title: str
-    body: tuple[ReadSaid, ...]
-
-
-ReadSaid = ReadPhrase | ReadRepeat | ReadTrack
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,14 +91,16 @@ def as_name(written: str) -> str:
 MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
     **{"OUTER": "outer", "INNER": "inner"},
-    **{"WHOLE": "whole", "LEFT_PART": "left", "CENTRE": "centre", "RIGHT_PART": "right", "UPPER": "upper"},
+    **{"LEFT_PART": "left", "CENTRE_PART": "centre", "RIGHT_PART": "right", "CENTRE": "centre", "UPPER": "upper"},
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
+    **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right"},
+    **{"FROM_LEFT": "left", "FROM_RIGHT": "right", "FROM_BOTTOM": "bottom", "FROM_TOP": "top"},
     **{"START": "start", "END": "end", "SHOULDER": "shoulder", "FIRST_END": "first end", "LAST_END": "last end"},
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap"},
-    **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,))},
+    **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
     **{"BESIDE": "whole", "ALONE": "panel"},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
     **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried"},
@@ -204,9 +151,48 @@ class _Phrases(Transformer[Token, Any]):
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
 
+    def spread_evenly(self, children: list[Any]) -> ReadPhrase:
+        first, last, stitches, *rounds = children
+        told = tuple(
+            n for one in rounds for n in (one.arguments if isinstance(one, Several) else (one,)) if isinstance(n, ReadGraded)
+        )
+        return ReadPhrase("spread_evenly", (first, last, stitches, ReadCounts(told)))
+
     def round(self, children: list[Any]) -> Several:
-        *singles, changed, times = children
-        return Several((*(singles or (ReadGraded((0,)),)), changed, times))
+        singles, changed, *times = children
+        return Several((singles, changed, *(times or [ReadGraded((1,))])))
+
+    def round_of_one(self, children: list[Any]) -> Several:
+        return self.round([ReadGraded((1,)), *children])
+
+    def round_changed(self, children: list[Any]) -> Several:
+        return self.round([ReadGraded((0,)), *children])
+
+    def latch_panel(self, children: list[Any]) -> ReadPhrase:
+        *needles, rows = children
+        return ReadPhrase("latch_panel", (ReadRows(tuple(needles)), rows))
+
+    def latch_every_of_panel(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("latch_panel", tuple(children))
+
+    def latch_panel_in_stages(self, children: list[Any]) -> ReadPhrase:
+        needles = [c for c in children if isinstance(c, ReadGraded)]
+        return ReadPhrase("latch_panel_in_stages", (ReadRows(tuple(needles)), *children[len(needles) :]))
+
+    def latch_every_of_panel_in_stages(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("latch_panel_in_stages", tuple(children))
+
+    def edge_told(self, children: list[Any]) -> Several:
+        """The part comes before the piece, where one is named."""
+        names = sum(isinstance(c, str) for c in children)
+        return Several(tuple(children) if names > 2 else ("whole", *children))
+
+    def shoulder_told(self, children: list[Any]) -> Several:
+        return Several((*children, "shoulder"))
+
+    def upper_told(self, children: list[Any]) -> Several:
+        opening, *piece = children
+        return Several(("whole", *piece, f"{opening} upper"))
 
     def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
         yarn, tension, *rest = children
@@ -326,8 +312,11 @@ class _Phrases(Transformer[Token, Any]):
     def INSET(self, token: Token) -> ReadGraded:
         return self._within(token)
 
-    def ONE_MM(self, token: Token) -> ReadGraded:
-        return self._within(token)
+    def ONE_CM(self, token: Token) -> ReadGraded:
+        return self._graded(token.removeprefix(",").strip(), _tenths)
+
+    def LENGTH(self, token: Token) -> ReadGraded:
+        return self._graded(token, _tenths)
 
     def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
@@ -375,6 +364,11 @@ class _Phrases(Transformer[Token, Any]):
         return str(token)
 
     TENSION = QUOTED = TRACK
+
+
+def _tenths(words: str) -> int:
+    """Centimetres as millimetres."""
+    return round(float(words) * 10)
 
 
 def _figure(words: str) -> int:

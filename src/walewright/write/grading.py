@@ -61,6 +61,15 @@ class Graded:
         """As the row counter's three drums show it."""
         return self.run(self.text(language, lambda rows: f"{rows:03}"))
 
+    def cm(self, language: PrintedLanguage) -> Run:
+        """Millimetres told in centimetres."""
+        return self.run(self.text(language, lambda mm: f"{mm / 10:g}"))
+
+    @property
+    def unless_none(self) -> Graded:
+        """With a dash where the number is 0."""
+        return Graded(tuple(v or None for v in self.values), self.group)
+
     def needle(self, language: PrintedLanguage) -> Run:
         printed = (v for i, v in enumerate(self.values) if v is not None and i in self.group)
         sides = frozenset(Abbreviation.LEFT if v < 0 else Abbreviation.RIGHT for v in printed)

@@ -157,7 +157,7 @@ def _spoken(
     step = _step(columns[0])
     if isinstance(step, st.Say):
         text = plain(prose(step.text, language))
-        return (Run(phrased(said_of(step.manner, text=text), language.prose)),)
+        return (Run(text if step.manner == "by hand" else phrased(said_of(step.manner, text=text), language.prose)),)
     phrases: list[Phrase] = []
     for column in columns:
         said = StepSaid(column, group)

@@ -55,11 +55,23 @@ def _before_a_chart(language: PrintedLanguage) -> str:
     return prose(said("chart", chart=""), language).lower()
 
 
-def link_name(linked: Linked, language: PrintedLanguage) -> str:
-    """What the link of an edge is called."""
+_PARTS = ("left", "right", "centre", "upper")
+"""What tells the parts of an edge apart, said before its name."""
+
+
+def linked_edge(linked: Linked, language: PrintedLanguage) -> str:
+    """What is joined: the right shoulder of the back on the bed."""
     number = linked.copy.number
     copy = language.ordinal(number) if number else ""
-    return prose(said("link-of-copy" if number else "link", owner=linked.owner, edge=linked.edge, copy=copy), language, SPACE)
+    edge, _, part = linked.edge.rpartition(" ")
+    told = said("link-part", part=part, edge=edge) if edge and part in _PARTS else said("link-part/whole", edge=linked.edge)
+    key = "link-edge-of-copy" if number else "link-edge"
+    return prose(said(key, owner=linked.owner, edge=told, copy=copy), language, SPACE)
+
+
+def link_name(linked: Linked, language: PrintedLanguage) -> str:
+    """What the link of an edge is called."""
+    return prose(said("link", what=linked_edge(linked, language)), language)
 
 
 def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
@@ -72,16 +84,20 @@ def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
     if block.joining:
         return Section(block.name, _put_together(block, language), 1, tuple(paragraphs), joining=True)
-    name = link_name(block.linked, language) if block.linked is not None else block.name
-    return Section(block.name, heading(name, block.copies, language), block.copies, tuple(paragraphs))
+    if block.linked is not None:
+        title = _several(link_name(block.linked, language), block.copies, language)
+    else:
+        title = heading(block.name, block.copies, language)
+    return Section(block.name, title, block.copies, tuple(paragraphs))
 
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
     """The heading with the name of what comes next as words; plain spaces tell it from the name of a piece."""
     if not block.before:
         return prose(said("making-up"), language)
-    what = link_name(block.before, language) if isinstance(block.before, Linked) else block.before
-    return prose(said("before", what=what.replace(" ", SPACE)), language, SPACE)
+    if isinstance(block.before, Linked):
+        return prose(said("before-link", what=linked_edge(block.before, language)), language)
+    return prose(said("before", what=block.before.replace(" ", SPACE)), language, SPACE)
 
 
 SectionPart = tuple[Words, tuple[Step, ...]]

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
+
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
+from walewright.report.said import said as said_of
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.language import PrintedLanguage
@@ -22,7 +25,7 @@ def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: 
 
 
 def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
-    title = next(t.title for t in tracks if t is not None)
+    title = said_of("buttonholes") if _buttonholes(tracks) else next(t.title for t in tracks if t is not None)
     steps = [() if t is None else tuple(s for s in t.steps if worked(s)) for t in tracks]
     told: list[str] = []
     phrases: list[Phrase] = []
@@ -35,6 +38,17 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
     return Sentence(runs, working, "", "", origin, False, tuple(told))
+
+
+def _buttonholes(tracks: Column[st.Track]) -> bool:
+    """Whether nothing is done but to make holes of one kind above each other."""
+    steps = [s for t in tracks if t is not None for s in _each(t.steps) if not isinstance(s, st.KnitRows)]
+    return all(isinstance(s, st.SlotClosed) for s in steps) or all(isinstance(s, st.EyeletAt) for s in steps)
+
+
+def _each(steps: Iterable[Step]) -> Iterator[Step]:
+    for step in steps:
+        yield from _each(step.body) if isinstance(step, st.Repeat) else (step,)
 
 
 def _skippable(column: Column[Step], group: tuple[int, ...], language: PrintedLanguage) -> Column[Step]:

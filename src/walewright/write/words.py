@@ -124,6 +124,8 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
     st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
+    st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
+    st.LatchPanelInStages: lambda s: "latch_panel_in_stages" if rounds.few_wales(s) else "latch_panel_in_stages/every",
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }
 """Of the kinds of steps that have several."""
@@ -154,6 +156,17 @@ def _copy(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return list(filled("of_copy", language, copy=copy_word(copy, language))) if copy else []
 
 
+def _edge_told(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The edge of a piece, or a part of it; shoulders, and what is cast on above a slot, by what they are."""
+    edge, part = said.any.edge, said.any.part
+    if edge == "shoulder" and part in ("left", "right"):
+        return list(filled("edge_told/shoulder", language, said, PARTS, side=part))
+    opening, _, upper = edge.rpartition(" ")
+    if upper == "upper" and opening and part == "whole":
+        return list(filled("edge_told/upper", language, said, PARTS, opening=language.edge(opening)))
+    return list(filled("edge_told", language, said, PARTS))
+
+
 def _text(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return [plain(prose(said.any.text, language)).replace("”", "’")]
 
@@ -172,6 +185,7 @@ PARTS: Parts = {
     "tail": _part("tail", lambda s: not s.graded("tail_cm").always(0)),
     "gap": _chosen(_middle),
     "copy": _copy,
+    "edge_told": _edge_told,
     "ratio": _part("ratio", lambda s: bool(s.any.per and s.any.every)),
     "stretch": lambda said, language: list(filled(f"stretch/{said.any.stretch}", language, said)) if said.any.stretch else [],
     "over": _part("over", lambda s: s.any.over == "the other piece"),
@@ -179,6 +193,7 @@ PARTS: Parts = {
     "at_rows": _part("at_rows"),
     "rows_listed": rounds.rows_listed,
     "rounds": rounds.rounds,
+    "wales": rounds.wales,
     "looser": rounds.looser,
     "fabric_by": _part("fabric_by", lambda s: bool(s.any.fabric)),
     "area": _chosen(lambda s: f"area/{'whole' if s.any.area == 'whole' else 'panel'}"),
