@@ -32,7 +32,7 @@ EXCHANGED = (
     ("left edge", "right edge", "edges"),
     ("at the left edge", "at the right edge", "at both edges"),
     ("left of centre", "right of centre"),
-    (", centre stitch", ""),
+    (", centre stitch", ", odd or even", ""),
     (", knit 2", ""),
     ("slope", "curve", "arch"),
     (" round", " v", " square"),

@@ -54,7 +54,7 @@ OPTIONS: dict[str, tuple[str, ...]] = {
         ", fold row at tension 9",
         ", inside at tension 1",
     ),
-    "piece": (", knit 2", ", centre stitch", ", as hood"),
+    "piece": (", knit 2", ", centre stitch", ", odd or even", ", as hood"),
     "band": (", right side facing", ", wrong side facing", ", buttonholes 3 over 2 stitches, 2 cm first, 2 cm last"),
     "join": (
         ", easing 3 cm",

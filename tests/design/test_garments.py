@@ -15,8 +15,9 @@ BABY = HEAD.replace(WRITTEN, "sizes 3_months 6_months\n    chest from baby chest
 
 def test_an_odd_piece_and_a_hood() -> None:
     made = front(more=", centre stitch, as hood")
-    assert (made.odd, made.purpose) == (True, "hood")
-    assert front().odd is False
+    assert (made.parity, made.purpose) == ("odd", "hood")
+    assert front().parity == "even"
+    assert front(more=", odd or even").parity == "either"
 
 
 def test_an_edging_knitted_first_needs_a_closed_start() -> None:

@@ -99,6 +99,7 @@ def test_an_idle_option_of_a_piece_is_an_error_at_its_word(idle: str, meant: str
     [
         (piece(start="40 cm wide with e-wrap, right side facing"), piece(start="40 cm wide with e-wrap"), "right side facing"),
         (piece() + "piece two in plain, mirror of front, centre stitch\n", piece(more=", centre stitch"), "centre stitch"),
+        (piece() + "piece two in plain, mirror of front, odd or even\n", piece(more=", odd or even"), "odd or even"),
         (
             piece() + "edging hem in plain, 3 cm deep, knitted first, cast off sewn\n",
             piece() + "edging hem in plain, 3 cm deep, cast off sewn\n",

@@ -196,7 +196,7 @@ DESIGNED = {
         slots=(Slot("thumb", "palm", (3.0,), (-1.0,), "waste", HERE),),
         wedges=(Wedge("dart", "right", "dart", HERE, "dart_top", (4.0,)),),
     ),
-    "hat": piece(HAT, odd=True),
+    "hat": piece(HAT, parity="odd"),
 }
 DESIGN = Design(
     file="by hand",

@@ -321,10 +321,11 @@ def statement(kind: str, line: str) -> s.Statement:
         ("piece a in b", "neck 3 cm wide, 3 cm deep, v, cast off", s.Neck(CM3, CM3, "v", taken="cast-off")),
         ("piece a in b", "end gathered", s.End("gathered")),
         ("", "edging e in rib, 3 cm deep, knitted first", s.EdgingLine("e", "rib", CM3, "first")),
+        ("", "piece a in b, odd or even", s.PieceBlock("a", "b", parity="either")),
         (
             "",
             "piece a in b, knit 2, centre stitch, as hood",
-            s.PieceBlock("a", "b", 2, centre_stitch=True, purpose="hood"),
+            s.PieceBlock("a", "b", 2, parity="odd", purpose="hood"),
         ),
         (
             "",

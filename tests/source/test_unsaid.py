@@ -31,7 +31,7 @@ def node(kind: str, line: str) -> tuple[Node, str]:
             {"depth": None, "when": "after", "cast_off": "chain", "mock": 0, "fold_tension": None, "inside_tension": None},
         ),
         ("", "edging e in f, 3 cm deep", {"kind": "plain"}),
-        ("", "piece a in b", {"copies": 1, "mirror_of": None, "body": (), "centre_stitch": False, "purpose": "", "like": None}),
+        ("", "piece a in b", {"copies": 1, "mirror_of": None, "body": (), "parity": "even", "purpose": "", "like": None}),
         ("", 'yarn f "w", 50 g = 82 m', {"count": None, "colour": None}),
         ("", "require a <= b", {"because": None}),
         ("", "machine bulky", {"body": ()}),

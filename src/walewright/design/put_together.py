@@ -18,7 +18,7 @@ from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
 from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.needles_out import needles_alone, needles_out
-from walewright.design.pieces.openings import apart, neck, opening
+from walewright.design.pieces.openings import apart, middle_told, neck, opening
 from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
 from walewright.design.pieces.slots import buttonholes, side_by_side, slot
@@ -229,12 +229,14 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
-    necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine, node.centre_stitch))
+    necks = block.understood(syntax.Neck, lambda n: neck(n, outline, cloth, room.machine, node.parity))
     openings = block.understood(syntax.OpeningLine, lambda n: opening(n, outline, cloth, room.machine))
     if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
         return None
     # Openings from the start up; those of one piece never share rows.
     gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: g.low))
+    if not middle_told(node.parity, gaps, Origin(f"piece {node.name}", node.span), cloth.place):
+        return None
     parted = replace(outline, gaps=gaps)
     wedges = block.understood(syntax.WedgeLine, lambda n: wedge(n, parted, cloth))
     held = block.understood(syntax.Shoulders, lambda n: shoulders(n, parted, findings))
@@ -263,7 +265,7 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         wedges=(*wedges, *held[:1]),
         end_way=end_way,
         origin=Origin(f"piece {node.name}", node.span),
-        odd=node.centre_stitch,
+        parity=node.parity,
         slots=slots,
         buttonholes=holes,
         zones=zones,

@@ -154,6 +154,7 @@ DESIGN = _errors(
     not_positive="A quantity that has to be above zero is not.",
     number_too_large="A value worked out to more than any garment has.",
     odd_needles="A bed has an odd number of needles.",
+    odd_or_even_parted="A piece of which the number of stitches is left open is parted between two of them.",
     opening_at_start="An opening begins where no row is knitted yet.",
     slots_overlap="Two slots in one row lie across one another.",
     openings_overlap="Two openings of a piece are open in the same rows.",

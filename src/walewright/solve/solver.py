@@ -26,7 +26,7 @@ from walewright.solve.edges.holes import holes_at_edges
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import repeats_on_a_slope
 from walewright.solve.edges.panels import panels_crossed
-from walewright.solve.edges.pieces import Heights, PieceTerms, image, piece_terms
+from walewright.solve.edges.pieces import Heights, PieceTerms, image, piece_terms, with_settled_numbers
 from walewright.solve.edges.ribbing import ribs_without_columns
 from walewright.solve.edges.rules import piece_rules
 from walewright.solve.joins.band_holes import crowded_holes
@@ -107,6 +107,13 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> 
     answers, told, final = _answered(design, programme, terms, [])
     if told:
         return None, told, final
+    if any(piece.parity == "either" for piece in design.pieces):
+        design = with_settled_numbers(design, terms, _values(answers))
+        graded, terms = programme_of(design, matched)
+        programme = coupled(graded, coupling)
+        answers, told, final = _answered(design, programme, terms, [])
+        if told:
+            return None, told, final
     if matched:
         # What curves come to is only known when they are scheduled: with the levels found for them, all is counted again.
         chosen, unmet = pinned(design, programme, terms, _values(answers), coupling.together)

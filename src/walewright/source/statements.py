@@ -21,6 +21,7 @@ from walewright.source.written_as import (
     MOCK_RIBS,
     NEXT_COPIES,
     ORDINAL_ENDINGS,
+    PARITIES,
     PLACES,
     STARTS,
     TAKEN,
@@ -150,7 +151,7 @@ def _edging(edging: syntax.EdgingLine) -> str:
 def _piece(piece: syntax.PieceBlock) -> str:
     copies = f"knit {piece.copies}" if piece.copies != 1 else ""
     mirror = f"mirror of {piece.mirror_of}" if piece.mirror_of is not None else ""
-    centre = "centre stitch" if piece.centre_stitch else ""
+    centre = PARITIES[piece.parity]
     purpose = f"as {piece.purpose}" if piece.purpose else ""
     fabric = f"in {piece.fabric}" if piece.fabric else ""
     if piece.like is not None:

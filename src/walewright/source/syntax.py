@@ -39,6 +39,7 @@ from walewright.source.wearing_lines import Along, CordLine, FinishedLine, Free,
 from walewright.trade.cells import CellKind
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.fabrics import ChartFit, ColourWay, FabricSide, StitchKind
+from walewright.trade.parity import Parity
 from walewright.trade.relations import Relation
 from walewright.trade.sides import EdgeSide
 
@@ -291,8 +292,8 @@ class PieceBlock(Node):
     copies: int = 1
     mirror_of: str | None = None
     body: tuple[Statement, ...] = ()
-    centre_stitch: bool = False
-    """`, centre stitch`: an odd number of stitches, one of them at the centre."""
+    parity: Parity = "even"
+    """`, centre stitch`: an odd number of stitches, one of them at the centre. `, odd or even`: whichever is nearer."""
     purpose: str = ""
     """`, as hood`: what the piece is, where that matters for safety. "hood" or empty."""
     like: str | None = None

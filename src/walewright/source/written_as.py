@@ -9,6 +9,7 @@ from walewright.trade.edgings import EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, OwnStart, Taken
 from walewright.trade.fabrics import ChartFit, ColourWay
 from walewright.trade.joins import NextCopy
+from walewright.trade.parity import Parity
 from walewright.trade.shaping import WedgeKind
 from walewright.trade.sides import CentreSide, PlaceOf, WhichEdges
 
@@ -59,4 +60,5 @@ PLACES: Mapping[PlaceOf, str] = {
     "edge": "from the edge",
 }
 WHICH: Mapping[WhichEdges, str] = {"both": "edges", "left": "left edge", "right": "right edge"}
+PARITIES: Mapping[Parity, str] = {"even": "", "odd": "centre stitch", "either": "odd or even"}
 ORDINAL_ENDINGS = {1: "st", 2: "nd", 3: "rd"}

@@ -68,15 +68,21 @@ def _one_repeat(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: 
 def _parity(piece: Piece, area: Area, chart: Chart, fabric: Fabric, ground: Ground) -> bool:
     """Whether whole repeats can come to the piece's even (or, with a centre stitch, odd) number of stitches."""
     beside = chart.before + chart.after
-    if area.reach is not None or fabric.fit != "whole" or chart.repeat % 2 or beside % 2 == int(piece.odd):
+    if (
+        piece.parity == "either"
+        or area.reach is not None
+        or fabric.fit != "whole"
+        or chart.repeat % 2
+        or beside % 2 == int(piece.parity == "odd")
+    ):
         return True
     ground.cloth.place.findings.report(
         "repeat-parity",
         (area.span, "number"),
         (chart.origin.span, "repeat"),
-        helps=("no-centre-stitch" if piece.odd else "centre-stitch", "draw-column"),
+        helps=("no-centre-stitch" if piece.parity == "odd" else "centre-stitch", "draw-column"),
         piece=piece.name,
-        odd=piece.odd,
+        odd=piece.parity == "odd",
         chart=chart.name,
         repeat=chart.repeat,
         beside=beside,

@@ -23,6 +23,7 @@ from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zon
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
+from walewright.trade.parity import Parity
 from walewright.trade.shaping import OpeningShape, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -209,8 +210,10 @@ class Piece:
     end_way: EndWay
     """"waste" | "cast-off" | "sewn-off" (cast off by back-stitch) | "gathered"."""
     origin: Origin
-    odd: bool = False
-    """An odd number of stitches: one needle more right of the centre mark than left of it."""
+    parity: Parity = "even"
+    """Of the number of its stitches: an odd one has one needle more right of the centre mark than left of it."""
+    settled: tuple[bool, ...] = ()
+    """Of a parity of "either": in which sizes the number is odd, once that is settled."""
     start_most: PerSize | None = None
     """Of a free start width: from `start_width` to this."""
     start_along: tuple[EdgeName, ...] = ()
@@ -232,6 +235,10 @@ class Piece:
     @property
     def symmetric(self) -> bool:
         return self.left == self.right
+
+    def odd(self, size: int) -> bool:
+        """Whether it has an odd number of stitches in that size; what is not settled counts as even."""
+        return self.parity == "odd" or (self.parity == "either" and bool(self.settled) and self.settled[size])
 
     def level(self, name: str) -> Level:
         return next(level for level in self.levels if level.name == name)

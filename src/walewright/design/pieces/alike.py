@@ -97,7 +97,7 @@ class _Writer:
             piece,
             like=None,
             fabric=piece.fabric or whole.fabric,
-            centre_stitch=piece.centre_stitch or whole.centre_stitch,
+            parity=whole.parity if piece.parity == "even" else piece.parity,
             purpose=piece.purpose or whole.purpose,
             mirror_of=whole.mirror_of,
             body=body,

@@ -17,6 +17,7 @@ from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.ends import TAKEN
+from walewright.trade.parity import Parity
 from walewright.trade.shaping import NECKS
 from walewright.trade.sides import EdgeSide
 
@@ -24,9 +25,9 @@ TAKE_SOME = said("leave-out-or-wider")
 
 
 def neck(
-    node: syntax.Neck, outline: PieceOutline, cloth: PieceCloth, machine: MachineProfile | None, odd: bool
+    node: syntax.Neck, outline: PieceOutline, cloth: PieceCloth, machine: MachineProfile | None, parity: Parity
 ) -> OpeningGap | None:
-    """The neck of a piece, checked against the width and the height that the piece has. `odd`: the piece has a centre stitch."""
+    """The neck of a piece, checked against the width and the height that the piece has, whose stitches are of that `parity`."""
     what = said("neck-of", piece=outline.piece)
     place = cloth.at(len(outline.levels) - 1)
     findings = place.findings
@@ -36,7 +37,7 @@ def neck(
     if node.shape not in NECKS:
         findings.unknown("neck shape", node.shape, node.span, NECKS)
         return None
-    flat = _flat(node, what, width, place, odd)
+    flat = _flat(node, what, width, place, parity == "odd")
     if width is None or depth is None or flat is None or way is None or not _taken(node.taken, node, findings):
         return None
     top = outline.levels[-1]
@@ -111,6 +112,24 @@ def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: AmountPla
         )
         return None
     return flat
+
+
+def middle_told(parity: Parity, gaps: Sequence[OpeningGap], piece: Origin, place: AmountPlace) -> bool:
+    """Whether it is known what lies in the middle where a piece parts: a gap there that takes no stitches parts it between two,
+    of which an odd number has none."""
+    for gap in gaps:
+        at_once = tuple(s for s, flat in zip(place.scope.sizes, gap.opening.flat, strict=True) if flat < NOTHING)
+        if parity == "either" and at_once and not any(gap.opening.centre):
+            place.findings.report(
+                "odd-or-even-parted",
+                (gap.opening.origin.span, "parts"),
+                (piece.span, "either"),
+                helps=("leave-out", "stitch-at-point") if gap.opening.shape == "v" else ("leave-out",),
+                sizes=place.scope.only(at_once),
+                opening=gap.opening.name,
+            )
+            return False
+    return True
 
 
 def _taken(taken: str, node: syntax.Neck | syntax.OpeningLine | syntax.SlotLine, findings: Findings) -> bool:

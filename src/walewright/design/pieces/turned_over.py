@@ -56,7 +56,7 @@ def _written(piece: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], f
         piece,
         mirror_of=None,
         image_of=piece.mirror_of,
-        centre_stitch=piece.centre_stitch or model.centre_stitch,
+        parity=model.parity if piece.parity == "even" else piece.parity,
         purpose=piece.purpose or model.purpose,
         body=merged(body, piece, model.name, findings),
     )

@@ -59,7 +59,7 @@ def _cast_off(node: syntax.EdgingLine, _: Around) -> Idle | None:
     )
 
 
-def _centre_stitch(node: syntax.PieceBlock, _: Around) -> Idle | None:
+def _parity(node: syntax.PieceBlock, _: Around) -> Idle | None:
     if node.mirror_of is None:
         return None
     return Idle(
@@ -172,7 +172,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
         "fold_tension": EVERYWHERE, "inside_tension": EVERYWHERE,
     },
     syntax.PieceBlock: {
-        "copies": EVERYWHERE, "mirror_of": EVERYWHERE, "centre_stitch": _centre_stitch, "purpose": EVERYWHERE,
+        "copies": EVERYWHERE, "mirror_of": EVERYWHERE, "parity": _parity, "purpose": EVERYWHERE,
         "fabric": EVERYWHERE,
     },
     syntax.Start: {

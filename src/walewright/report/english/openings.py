@@ -62,6 +62,14 @@ WORDINGS: dict[str, Wording] = {
         labels={"from": "from `{from_level}`"},
         helps={"own-level": "give it a level of its own, two rows up or more"},
     ),
+    "odd-or-even-parted": Wording(
+        "`{opening}` parts the piece between two stitches in the middle, so the number of stitches cannot be left open",
+        labels={"parts": "takes no stitch where it parts", "either": "`odd or even`"},
+        helps={
+            "leave-out": "leave `odd or even` out of the piece",
+            "stitch-at-point": "or write `centre stitch` in its place: then the neck has a stitch at its point",
+        },
+    ),
     "openings-overlap": Wording(
         "`{one}` and `{other}` of piece `{piece}` are open in the same rows",
         labels={"one": "from {one_low} to {one_high}", "other": "from {other_low} to {other_high}"},

@@ -77,6 +77,9 @@ class Quantity:
     signed: bool = False
     """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
+    either: bool = False
+    """Whether it may be odd in one size and even in another: what is wanted alike or nearly may come out a stitch apart."""
+
     figure: FigureAt = ("", "", "")
     """(what, of which piece, at which level), as in `Change`; empty where no single figure says it."""
 
@@ -152,19 +155,21 @@ def equal_sizes(draft: Draft, terms: tuple[Terms, ...], wanted: tuple[float, ...
 
 def _grade(draft: Draft, quantity: Quantity) -> None:
     """What is wanted no smaller comes out no smaller, from size to size; and the steps are as even as those wanted."""
+    apart = 1 if quantity.either else 0
     lines: list[tuple[int, Linear]] = []
     for (smaller, less), (larger, more) in pairwise(zip(quantity.terms, quantity.wanted, strict=True)):
         growth = larger - smaller
         if not growth:
             continue
         if more >= less - EXACT:
-            lines.append((-1, growth >= 0))
+            lines.append((-1, growth >= -apart))
         if more <= less + EXACT:
-            lines.append((-1, growth <= 0))
+            lines.append((-1, growth <= apart))
     if lines:
         graded = said("graded", figure=quantity.name)
         draft.rules.append(Rule(graded, RuleKind.GRADING, (quantity.origin,), (graded,) * len(quantity.terms), tuple(lines)))
-    equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
+    if not quantity.either:
+        equal_sizes(draft, quantity.terms, quantity.wanted, quantity.factor)
     factor = quantity.factor
     for i in range(1, len(quantity.terms) - 1):
         bend = factor * (quantity.terms[i - 1] - 2 * quantity.terms[i] + quantity.terms[i + 1])

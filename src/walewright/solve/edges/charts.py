@@ -151,7 +151,7 @@ def _motif(design: Design, piece: Piece, sized: SizedPiece, motif: Motif, size: 
     row = sized.row(motif.level)
     per_cm = fabric_above(design, piece, motif.level).stitches_per_cm
     centre = motif.centre[size] if motif.centre else 0.0
-    first = placed_right(piece, chart.width, centre * per_cm) - sized.lean
+    first = placed_right(piece, chart.width, centre * per_cm, size) - sized.lean
     last = first + chart.width - 1
     to_row = row + len(chart.rows)
     edge = _kept_clear(sized, row, to_row)

@@ -132,6 +132,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
         tolerance=(max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
         clause=said("starts-wide", piece=piece.name),
         times=piece.copies,
+        either=piece.parity == "either",
         figure=("width", piece.name, piece.levels[0].name),
     )
     most = piece.start_most or piece.start_width
@@ -271,8 +272,12 @@ def _move(
     else:
         least, most = (tuple((2 if alike else 1) * p for p in places) for places in (walk.least, walk.most))
         terms, unit = doubled(walk.now, one) if alike else (walk.now, 1)
-        extra = 0.0 if alike or not piece.odd else 0.5 if side == "right" else -0.5
-        wanted, farthest = (tuple(b.stitches(c) + extra for b, c in zip(by, places, strict=True)) for places in (least, most))
+        # The centre line of an odd number goes through the needle right of the mark.
+        half = 0.0 if alike else 0.5 if side == "right" else -0.5
+        extra = tuple(half * piece.odd(i) for i in range(len(by)))
+        wanted, farthest = (
+            tuple(b.stitches(c) + more for b, c, more in zip(by, places, extra, strict=True)) for places in (least, most)
+        )
         place = _placed(piece, side, run, terms, unit, wanted, least, loose)
         want_range(draft, replace(place, signed=any(zero)), farthest, most)
     return found
@@ -310,6 +315,7 @@ def _placed(
         clause=said("is-wide-at" if alike else "is-from-the-centre", **_at(piece, side, run)),
         near=0.5 if alike else ONE_EDGE,
         times=piece.copies,
+        either=alike and piece.parity == "either",
         figure=("width" if side == "both" else EDGE_FIGURES[side], piece.name, run.to_level),
     )
 

@@ -29,7 +29,7 @@ def gap_runs(opening: Opening, side: EdgeSide) -> tuple[EdgeRun, ...]:
 def alike(piece: Piece, opening: Opening) -> bool:
     """Whether the gap lies in the middle and its edges are each other's mirror image. Of an odd number of stitches taken at its
     parting, which narrow to nothing, one edge moves a stitch more than the other."""
-    if piece.odd and any(flat and abs(wide) < SHUT_CM for flat, wide in zip(opening.flat, opening.width, strict=True)):
+    if piece.parity != "even" and any(flat and abs(wide) < SHUT_CM for flat, wide in zip(opening.flat, opening.width, strict=True)):
         return False
     return not any(opening.centre) and [_shape(r) for r in opening.left] == [_shape(r) for r in opening.right]
 
@@ -89,6 +89,7 @@ def _quantity(
     share: float = 1.0,
     unit: Literal["st", "rows"] = "st",
     level: str = "",
+    centred: bool = False,
 ) -> Quantity:
     part: EdgeClause = {"part": opening.name, "piece": piece.name, "place": level}
     origin = opening.origin
@@ -107,6 +108,7 @@ def _quantity(
         tolerance=off,
         clause=says,
         share=share,
+        either=centred and piece.parity == "either",
     )
 
 
@@ -161,7 +163,7 @@ def _alike(
         wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
         # A square gap's flat part is its width, which everybody sees.
         name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
-        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share))
+        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share, centred=True))
     else:
         half = (NOTHING,) * len(design.sizes)
     now, after = half, list[PerSizeTerms]()
@@ -179,7 +181,7 @@ def _alike(
             after.append(now)
             if run.rates:
                 continue
-            quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level)
+            quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level, centred=True)
             want_range(draft, quantity, tuple(w * per for w in most), most)
         else:
             after.append(now)

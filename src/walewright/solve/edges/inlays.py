@@ -32,6 +32,7 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
         unit="st",
         tolerance=(2.0,) * len(design.sizes),
         clause=said("is-wide", part=slot.name, piece=piece.name, place=""),
+        either=piece.parity == "either" and not any(slot.centre),
     )
     want(draft, quantity)
     return tuple(factor * t for t in terms)
@@ -44,7 +45,7 @@ def sized_slots(
     for slot in piece.slots:
         per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
         count = stitches[slot.name]
-        first = placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm) - lean
+        first = placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm, size) - lean
         yield SizedSlot(
             name=slot.name, row=rows[slot.level], first=first, last=first + count - 1, taken=slot.taken, origin=slot.origin
         )

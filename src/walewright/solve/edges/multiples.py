@@ -71,7 +71,12 @@ def multiples(design: Design, piece: Piece) -> tuple[Multiple, ...]:
         first = piece.levels[0].name
         # What the piece itself cannot have is left to the hands: the last needle is kept in work.
         parity = Multiple(
-            level=first, step=2, rest=int(piece.odd), least=0, clause=said("odd-number", piece=piece.name), origins=()
+            level=first,
+            step=1 if piece.parity == "either" else 2,
+            rest=int(piece.parity == "odd"),
+            least=0,
+            clause=said("odd-number", piece=piece.name),
+            origins=(),
         )
         others = [parity, *(m for m in found if all(station(piece, side, m.level) == 0 for side in SIDES))]
         if step and all(_agree(step, rest, m) for m in others):
@@ -131,7 +136,7 @@ def slack(design: Design, piece: Piece, side: EdgeSide, at: int) -> float:
     if not steps:
         return 0.0
     # Of a piece with the centre mark in its middle every second number is possible.
-    return lcm(*steps, 2 if piece.symmetric or at == 0 else 1) / 2
+    return lcm(*steps, 2 if piece.parity != "either" and (piece.symmetric or at == 0) else 1) / 2
 
 
 def leeway(design: Design, piece: Piece, side: EdgeSide, number: int) -> float:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import Design, Level, Piece
@@ -10,7 +11,7 @@ from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
 from walewright.solve.algebra.ranges import CENTRAL, want_range
-from walewright.solve.algebra.sums import NOTHING, Terms
+from walewright.solve.algebra.sums import NOTHING, Terms, Values
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, PieceTerms, WedgeTerms, image
 from walewright.solve.edges.edges import PerSizeTerms, new, outer_edges
 from walewright.solve.edges.gaps import opening_terms
@@ -52,14 +53,30 @@ def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) ->
 
 
 def _middle(draft: Draft, design: Design, piece: Piece) -> PerSizeTerms:
-    """The middle stitch of an odd number: a variable that is 1, so that sums of stitches need no numbers besides terms."""
-    if not piece.odd:
-        return (NOTHING,) * len(design.sizes)
-    one = new(draft, design, piece, "middle stitch")
+    """The middle stitch of an odd number: a variable that is 1, so that sums of stitches need no numbers besides terms; where the
+    number may be odd or even and is not settled yet, one that is 1 or 0."""
+    sizes = range(len(design.sizes))
+    open_yet = piece.parity == "either" and not piece.settled
+    if not open_yet and not any(piece.odd(i) for i in sizes):
+        return (NOTHING,) * len(sizes)
+    name = f"{piece.name}: middle stitch"
+    one = tuple(draft.variable(name, piece.name, i) if open_yet or piece.odd(i) else NOTHING for i in sizes)
     clause = said("odd-number", piece=piece.name)
-    lines = tuple((i, terms.equals(1)) for i, terms in enumerate(one))
+    lines = tuple((i, terms.within(0 if open_yet else 1, 1)) for i, terms in enumerate(one) if terms)
     draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, (piece.origin,), (clause,) * len(one), lines))
     return one
+
+
+def with_settled_numbers(design: Design, terms: Mapping[str, Sequence[PieceTerms]], values: Values) -> Design:
+    """The design with the pieces of which the number of stitches may be odd or even as `values` have it in each size. What lies on
+    needles in the middle of such a piece, a panel or a motif, can be placed only then, so all is counted again with it."""
+
+    def settled(piece: Piece) -> Piece:
+        if piece.parity != "either":
+            return piece
+        return replace(piece, settled=tuple(bool(of.one.at(values)) for of in terms[piece.name]))
+
+    return replace(design, pieces=tuple(settled(piece) for piece in design.pieces))
 
 
 def _key(design: Design, piece: Piece, level: Level) -> tuple[str, tuple[float, ...], tuple[float, ...], FabricsBelow]:

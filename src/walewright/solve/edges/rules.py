@@ -9,7 +9,7 @@ from itertools import pairwise, product
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Lines, RuleKind, asks
-from walewright.solve.algebra.sums import Linear, Terms
+from walewright.solve.algebra.sums import NOTHING, Linear, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.gaps import alike, end_level, gap_runs, rejoins
@@ -135,12 +135,13 @@ def _left_over(draft: Draft, piece: Piece, terms: Sequence[PieceTerms]) -> None:
     """A piece keeps a stitch each side of the centre mark, or its centre stitch; of a one-sided piece both edges together keep
     those that are moved on a tool, and one more."""
     insets = [run.way.inset for run in (*piece.left, *piece.right) if run.way.kind == "fashioned"] if may_lean(piece) else []
-    need = max((1 if piece.odd or may_lean(piece) else 2), *(inset + 1 for inset in insets), 0)
+    need = max((1 if piece.parity == "odd" or may_lean(piece) else 2), *(inset + 1 for inset in insets), 0)
     lines: Lines = []
     for level in range(len(piece.levels)):
         for i, t in enumerate(terms):
             width = _place(piece, t, "left", level) + _place(piece, t, "right", level)
-            lines.append((i, width >= need))
+            # Of an odd number one stitch is enough: its centre stitch.
+            lines.append((i, width + (t.one if piece.parity == "either" else NOTHING) >= need))
     asks(draft, said("keeps-stitches", piece=piece.name, stitches=need), (piece.origin,), lines, len(terms))
 
 

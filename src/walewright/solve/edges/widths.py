@@ -25,17 +25,17 @@ def first_slot(stitches: int, centre: float, odd: bool) -> int:
     return -floor(-(centre + (0.5 if odd else 0.0) - stitches / 2) + 0.5 + 1e-9)
 
 
-def placed(piece: Piece, stitches: int, centre: float) -> int:
+def placed(piece: Piece, stitches: int, centre: float, size: int) -> int:
     """The same for a piece; what lies in a mirror image lies as in its model, left and right exchanged."""
     if piece.mirror_of is None:
-        return first_slot(stitches, centre, piece.odd)
-    last = first_slot(stitches, -centre, piece.odd) + stitches - 1
-    return (0 if piece.odd else -1) - last
+        return first_slot(stitches, centre, piece.odd(size))
+    last = first_slot(stitches, -centre, piece.odd(size)) + stitches - 1
+    return (0 if piece.odd(size) else -1) - last
 
 
-def placed_right(piece: Piece, stitches: int, centre: float) -> int:
+def placed_right(piece: Piece, stitches: int, centre: float, size: int) -> int:
     """The same for what has a form of its own: of two places equally near the one towards the right, in a mirror image too."""
-    half = 0.5 if piece.odd else 0.0
+    half = 0.5 if piece.odd(size) else 0.0
     return floor(centre + half - stitches / 2 + 0.5 + 1e-9)
 
 
@@ -48,16 +48,16 @@ def panel_slots(design: Design, piece: Piece, zone: Zone, size: int) -> tuple[in
     fabric = design.fabric(zone.fabric)
     centre = zone.centre[size] if zone.centre else 0.0
     wanted = zone.width[size] * fabric.stitches_per_cm
-    parity = int(piece.odd) if not any(zone.centre) else None
+    parity = int(piece.odd(size)) if not any(zone.centre) else None
     # Where the panel lies is measured in what is knitted beside it.
     beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
     if fabric.stitch == "chart":
         chart = design.chart(fabric.chart)
         stitches = chart_width(chart, zone.repeats[size] if zone.repeats else panel_repeats(chart, wanted, parity))
-        first = placed_right(piece, stitches, centre * beside)
+        first = placed_right(piece, stitches, centre * beside, size)
     else:
         stitches = _panel(wanted, parity)
-        first = placed(piece, stitches, centre * beside)
+        first = placed(piece, stitches, centre * beside, size)
     return first, first + stitches - 1
 
 
@@ -112,7 +112,7 @@ def across(
         if charted and fabric.stitch != "chart":
             continue
         first, last = panel_slots(design, piece, zone, size)
-        stitches = _beside(first, last, side, 0.5 if piece.odd else 0.0)
+        stitches = _beside(first, last, side, 0.5 if piece.odd(size) else 0.0)
         spare += stitches * (1 - per_cm / fabric.stitches_per_cm)
     return WidthAcross(per_cm, spare)
 

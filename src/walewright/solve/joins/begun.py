@@ -3,7 +3,7 @@ to be as wide as the edges are, as many as a band would have."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from math import ceil
 
 from walewright.counted.edges import split_part
@@ -16,6 +16,7 @@ from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.edges.lengths import FINE, Garment, edge_terms
 from walewright.solve.edges.multiples import slack
 from walewright.solve.joins.joining import spoken
+from walewright.trade.parity import Parity
 from walewright.trade.sides import GAP_PARTS, SIDES
 
 
@@ -53,12 +54,12 @@ def _as_wide(design: Design, piece: Piece, terms: Garment, size: int, full: Term
             wide += _stitches(measured.length, per_cm) if measured.rows else measured.stitches * _SHARES
     own = terms[piece.name][size]
     start = own.left.start + own.right.start
-    off = max(_NEAREST, ceil(slack(design, piece, "left", 0)))
+    off = max(_NEAREST[piece.parity], slack(design, piece, "left", 0))
     needles = design.machine.needles
     yield full <= 1
-    yield start * _SHARES <= wide + off * _SHARES
-    yield start * _SHARES + full * (needles * _SHARES) >= wide - off * _SHARES
-    yield start + (1 - full) * needles >= places - off
+    yield start * _SHARES <= wide + round(off * _SHARES)
+    yield start * _SHARES + full * (needles * _SHARES) >= wide - round(off * _SHARES)
+    yield start + (1 - full) * needles >= places - (ceil(off) if off >= 1 else 0)
 
 
 _SHARES = 1000
@@ -70,8 +71,8 @@ def _stitches(length: Terms, per_cm: float) -> Terms:
     return Terms(tuple((v, round(c / FINE * per_cm * _SHARES)) for v, c in length.of), round(length.more / FINE * per_cm * _SHARES))
 
 
-_NEAREST = 1
-"""Of even numbers one is as near."""
+_NEAREST: Mapping[Parity, float] = {"even": 1.0, "odd": 1.0, "either": 0.5}
+"""How far off the nearest number of that parity is at the most."""
 
 
 def _parts(piece: Piece, edge: str) -> tuple[str, ...]:
