@@ -52,6 +52,7 @@ def test_the_page_has_every_sentence() -> None:
         "edge",
         "edge_name",
         "edge_told",
+        "for_some",
         "stretch_of_rows",
         "stretch_of_stitches",
         "ratio",

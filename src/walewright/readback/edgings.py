@@ -18,6 +18,7 @@ class Edgings(Mind):
         tension = named if by else f"looser than {named}"
         if by and not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
             raise Contradiction("contradiction/numbers-looser", tension=tension, by=tuple(by), than=than)
+        yarn = yarn or self._threaded()
         self.made.append(op.UseYarn(yarn, tension))
         self._yarn = (yarn, tension)
 

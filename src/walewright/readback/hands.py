@@ -66,6 +66,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
         self.made.append(op.CastOn(way, part[0], part[-1]))
 
     def use_yarn_step(self, yarn: str, tension: str, fabric: str = "", before: str = "") -> None:
+        yarn = yarn or self._threaded()
         self.made.append(op.UseYarn(yarn, tension, carried=before == "carried"))
         if fabric != self._fabric:
             self.made.append(op.InFabric(fabric))
@@ -106,9 +107,11 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
     def at(self, row: int) -> None:
         self.knit_to(row)
 
-    def stands(self, stitches: int) -> None:
-        """So many are in the part being worked."""
-        there = len(self._part())
+    def stands(self, stitches: int, held: int = 0) -> None:
+        """So many are in the part being worked; if any are counted apart, so many of them are held for shaping."""
+        there = len(self._part()) - held
+        if held and there != len(self._working()):
+            raise Contradiction("contradiction/stitches-held", held=held, there=len(self._part()) - len(self._working()))
         if there != stitches:
             raise Contradiction("contradiction/stitches-in-part", stitches=stitches, there=there)
 
@@ -161,7 +164,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
         first, last = self._further(stitches)
         self.made.append(op.CastOn("e-wrap", first, last))
 
-    def hold_at_end(self, side: Side, stitches: int) -> None:
+    def hold_at_end(self, side: Side, stitches: int, more: str = "") -> None:
+        if more:
+            self._held(side)
         first, last = self._outermost(side, stitches, self._working())
         self.made.append(op.Hold(first, last))
         self._state(first, last, "held")
@@ -191,12 +196,26 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
         *row, right = told
         self.made.append(op.Check(stitches, row[0] if row else self._row, "right" if right else "left"))
 
+    def now_held(self, stitches: int, held: int, *told: int) -> None:
+        """The same, those that are held for shaping counted apart."""
+        there = sum(1 for state in self._needles.values() if state == "held")
+        if there != held:
+            raise Contradiction("contradiction/stitches-held", held=held, there=there)
+        self.now(stitches + held, *told)
+
+    def now_in_half_held(self, stitches: int, held: int, waiting: int, *told: int) -> None:
+        self._waiting(waiting)
+        self.now_held(stitches + waiting, held, *told)
+
     def now_in_half(self, stitches: int, waiting: int, *told: int) -> None:
         """The same in one part; so many stitches of others wait."""
+        self._waiting(waiting)
+        self.now(stitches + waiting, *told)
+
+    def _waiting(self, waiting: int) -> None:
         there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
         if there != waiting:
             raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
-        self.now(stitches + waiting, *told)
 
     def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))
@@ -236,7 +255,9 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "return_some": Hands.return_some,
     "mark_edges": Hands.mark_edges,
     "now": Hands.now,
+    "now_held": Hands.now_held,
     "now_in_half": Hands.now_in_half,
+    "now_in_half_held": Hands.now_in_half_held,
     "edge_is": Hands.edge_is,
     "say": Hands.say,
     "spread_evenly": Hands.spread_evenly,

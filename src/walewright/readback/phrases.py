@@ -75,6 +75,14 @@ class ReadRepeat:
 
 
 @dataclass(frozen=True, slots=True)
+class ReadForSome:
+    """The body is worked by the sizes of these numbers (from 0) alone."""
+
+    body: tuple[ReadSaid, ...]
+    sizes: frozenset[int]
+
+
+@dataclass(frozen=True, slots=True)
 class ReadTrack:
     """One of several shapings that go on at the same time."""
 
@@ -82,4 +90,4 @@ class ReadTrack:
     body: tuple[ReadSaid, ...]
 
 
-ReadSaid = ReadPhrase | ReadRepeat | ReadTrack
+ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack

@@ -15,6 +15,7 @@ from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, PrintedText, is_note, laid_out
 from walewright.readback.sentences import (
     ReadCounts,
+    ReadForSome,
     ReadGraded,
     Reading,
     ReadPhrase,
@@ -120,7 +121,7 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
     for one in told:
         if isinstance(one, ReadRepeat):
             yield one.times
-        if isinstance(one, ReadRepeat | ReadTrack):
+        if isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
             yield from _numbers(one.body)
         else:
             for argument in one.arguments:
@@ -213,6 +214,8 @@ def _phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
                     yield phrase
                 if not anything:
                     break
+        elif isinstance(one, ReadForSome):
+            yield from _phrases(one.body, size) if size in one.sizes else ()
         elif isinstance(one, ReadTrack):
             yield from _phrases(one.body, size)
         elif not _skipped(one, size):

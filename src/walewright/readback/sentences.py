@@ -15,6 +15,7 @@ from walewright.knit.operations import NEXT_COPY, Side, slot
 from walewright.readback.language import ReadLanguage
 from walewright.readback.phrases import Argument as Argument
 from walewright.readback.phrases import ReadCounts as ReadCounts
+from walewright.readback.phrases import ReadForSome as ReadForSome
 from walewright.readback.phrases import ReadGraded as ReadGraded
 from walewright.readback.phrases import Reading as Reading
 from walewright.readback.phrases import ReadPhrase as ReadPhrase
@@ -103,7 +104,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
     **{"BESIDE": "whole", "ALONE": "panel"},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
-    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried"},
+    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "as before", "MORE": "more"},
 }
 """What a terminal stands for, whatever its words are in a language."""
 
@@ -147,6 +148,13 @@ class _Phrases(Transformer[Token, Any]):
 
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
+
+    def for_some(self, children: list[Any]) -> ReadForSome:
+        sizes, *body = children
+        return ReadForSome(tuple(body), sizes)
+
+    def SIZES_ONLY(self, token: Token) -> frozenset[int]:
+        return frozenset(int(number) - 1 for number in re.findall(r"[0-9]+", token))
 
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
@@ -195,11 +203,18 @@ class _Phrases(Transformer[Token, Any]):
         return Several(("whole", *piece, f"{opening} upper"))
 
     def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
+        if children[-1] == "as before":
+            fabric = next((str(c.arguments[0]) for c in children if isinstance(c, Several)), "")
+            return ReadPhrase("use_yarn_step", ("", children[0], fabric))
         yarn, tension, *rest = children
         if not rest:
             return ReadPhrase("use_yarn_step", (yarn, tension))
         said = next((c.arguments[0] for c in rest if isinstance(c, Several)), "")
         return ReadPhrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
+
+    def use_looser(self, children: list[Any]) -> ReadPhrase:
+        told = ["", *children[:-1]] if children[-1] == "as before" else children
+        return ReadPhrase("use_looser", tuple(told))
 
     def start_chart(self, children: list[Any]) -> ReadPhrase:
         # A motif is no fabric of its own; without plain stitches at the ends there are none.

@@ -98,6 +98,12 @@ class Graded:
         """Whether every size's number is 1."""
         return {v for v in self.values if v is not None} == {1}
 
+    @property
+    def only(self) -> int | None:
+        """The number of all sizes that have one; None where they differ."""
+        told = {v for v in self.values if v is not None}
+        return told.pop() if len(told) == 1 else None
+
     def always(self, value: int) -> bool:
         """Whether no size has another number."""
         return all(v in (None, value) for v in self.values)

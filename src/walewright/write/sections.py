@@ -10,6 +10,8 @@ from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, W
 from walewright.report.said import said
 from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
+from walewright.write.heads import only
+from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.model import Instructions, Paragraph, Section, Sentence
@@ -127,10 +129,11 @@ def _titled(block: StepBlock) -> list[SectionPart]:
 
 def _folded(parts: list[SectionPart]) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one."""
-    tally = RowTally()
+    tally, mind = RowTally(), InMind()
     made: list[SectionPart] = []
     for title, steps in parts:
-        rows, tally = folded([s for s in steps if worked(s)], tally)
+        said_now, mind = in_mind(steps, mind)
+        rows, tally = folded([s for s in said_now if worked(s)], tally)
         made.append((title, rows))
     return made
 
@@ -170,13 +173,6 @@ def _going_on(is_table: bool, head: str, before: Paragraph | None, language: Pri
     if before is not None and before.only and not head:
         return prose(said("all-sizes"), language)
     return prose(said("afterwards"), language) if before is not None and before.table else ""
-
-
-def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
-    """ "1st and 2nd sizes only" for the indices `sizes`; nothing when they are all `of` them."""
-    if len(sizes) == of:
-        return ""
-    return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
 
 
 def _abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:

@@ -9,10 +9,11 @@ from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.filling import phrase as filled_phrase
+from walewright.write.heads import only, varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence
 from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
-from walewright.write.words import has_number, kinds, phrase, worked
+from walewright.write.words import has_number, kinds, phrase, repeated, worked
 
 
 def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
@@ -30,8 +31,8 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
     told: list[str] = []
     phrases: list[Phrase] = []
     for column in align(steps, likeness, closeness):
-        said = StepSaid(_skippable(column, group, language), group)
-        phrases.append(phrase(said, language))
+        said = StepSaid(column, group)
+        phrases.append(_for_some(said, language) if _apart(column, group, language) else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
     runs = capital(filled_phrase("track", language, title=prose(title, language), steps=all_of_it))
@@ -51,8 +52,16 @@ def _each(steps: Iterable[Step]) -> Iterator[Step]:
         yield from _each(step.body) if isinstance(step, st.Repeat) else (step,)
 
 
-def _skippable(column: Column[Step], group: tuple[int, ...], language: PrintedLanguage) -> Column[Step]:
-    """Words without a number have none to be a dash: where a size skips them, the others work them once as a repeat."""
-    if all(column[i] is not None for i in group) or all(has_number(s, language) for s in column if s is not None):
-        return column
-    return tuple(None if s is None else st.Repeat((s,), 1, origin=s.origin) for s in column)
+def _apart(column: Column[Step], group: tuple[int, ...], language: PrintedLanguage) -> bool:
+    """Whether some sizes skip words that have no graded number to be a dash: then it is named which sizes work them."""
+    if all(column[i] is not None for i in group):
+        return False
+    return not varies(column) or not all(has_number(s, language) for s in column if s is not None)
+
+
+def _for_some(said: StepSaid, language: PrintedLanguage) -> Phrase:
+    """The words with the sizes that work them, in square brackets."""
+    alone = StepSaid(said.steps, said.working)
+    body = repeated(alone, language) if isinstance(said.any, st.Repeat) else phrase(alone, language)
+    sizes = only(said.working, len(said.steps), language)
+    return filled_phrase("for_some", language, sizes=sizes, body=body)

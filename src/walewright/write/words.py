@@ -15,6 +15,7 @@ from walewright.knit.steps import Step
 from walewright.write import joins, patterns, rounds
 from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
+from walewright.write.in_mind import PLAIN, HoldInMind, UseLooserInMind, UseYarnInMind
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run
 from walewright.write.said import Phrase, StepSaid, between, plain, prose, together, worded
@@ -31,7 +32,7 @@ def phrase(said: StepSaid, language: PrintedLanguage) -> Phrase:
 
 def named(kind: type[Step]) -> str:
     """The name of the template of a kind of step: that of its class in small letters."""
-    return re.sub(r"(?<=.)(?=[A-Z])", "_", kind.__name__).lower()
+    return re.sub(r"(?<=.)(?=[A-Z])", "_", PLAIN.get(kind, kind).__name__).lower()
 
 
 def kinds(said: StepSaid) -> tuple[str, ...]:
@@ -51,7 +52,7 @@ def kind(step: Step) -> str:
             return f"EveryOutOfWork {step.every}"
         case st.StartStripes() if step.carried:
             return "StartStripes carried"
-    return type(step).__name__
+    return PLAIN.get(type(step), type(step)).__name__
 
 
 def has_number(step: Step, language: PrintedLanguage) -> bool:
@@ -106,7 +107,8 @@ def check(said: StepSaid, language: PrintedLanguage, counter: bool = True) -> Ph
     at = Graded(sides, said.working)
     used = frozenset(_CARRIAGE_AT[v] for v in at.values if v is not None)
     carriage = at.run(at.text(language, lambda side: language.short(_CARRIAGE_AT[side])), short=used)
-    key = f"{named(type(said.any))}{'' if counter else '/short'}"
+    held = any(getattr(step, "held", 0) for step in said.steps)
+    key = f"{named(type(said.any))}{'_held' if held else ''}{'' if counter else '/short'}"
     parts = filled(key, language, said, counter=(_counter(said, language),), carriage=(carriage,))
     return (together("check", parts),)
 
@@ -120,8 +122,14 @@ def _counter(said: StepSaid, language: PrintedLanguage) -> Run:
 
 # ----------------------------------------------------------------- which template
 
+_MORE: Mapping[int | None, str] = {0: "", 1: "/more"}
+"""What is held: the first there, or beside others; else the next, which is both."""
+
 _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
+    UseLooserInMind: lambda s: f"use_looser{'/same' if _threaded(s) else ''}{'' if s.any.tension else '/next'}",
+    UseYarnInMind: lambda s: f"use_yarn_step{'/same' if _threaded(s) else ''}",
+    HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
     st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
     st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
@@ -129,6 +137,11 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }
 """Of the kinds of steps that have several."""
+
+
+def _threaded(said: StepSaid) -> bool:
+    """Whether it is the yarn that is threaded, in all sizes."""
+    return said.graded("threaded").always(1)
 
 
 def _part(key: str, when: Callable[[StepSaid], bool] = lambda said: True) -> Callable[[StepSaid, PrintedLanguage], list[Part]]:

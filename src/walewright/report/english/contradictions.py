@@ -68,6 +68,8 @@ PHRASES: dict[str, str] = {
     "contradiction/stitches-in-work": "{stitches} stitches should be in work now, and {there} are",
     "contradiction/stitches-stay": "{stitches} stitches should stay in work, and {there} do",
     "contradiction/stitches-there": "{count} stitches are asked for and {there} are there",
+    "contradiction/stitches-held": "{held} stitches should be held, and {there} are",
+    "contradiction/none-threaded": "no yarn is threaded that could stay as before",
     "contradiction/stitches-wait": "{waiting} stitches should wait, and {there} do",
     "contradiction/strange-line": "this line is no row, no key and no note of a chart",
     "contradiction/stripes-not-knitted": "the stripes {fabric} are not being knitted",
