@@ -4,4 +4,6 @@ import sys
 
 from walewright.cli import main
 
-sys.exit(main())
+# Other processes of one build load this file too, under another name.
+if __name__ == "__main__":
+    sys.exit(main())

@@ -22,6 +22,7 @@ UNSHOWN = {
     "memory-exhausted": "where memory ends depends on the computer",
     "no-proven-best": "no garment is known that comes near the solver's limit",
     "page-printer": "no source is known that causes it",
+    "process-lost": "what ends a process depends on the system",
     "system-refused": "what a system refuses depends on the system",
     "words-contradict": "no command reads back a text that was changed after printing",
     "words-knit-otherwise": "no command reads back a text that was changed after printing",

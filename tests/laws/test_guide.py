@@ -38,6 +38,8 @@ KINDS = FEATURES | frozenset({
     *("StartStripes carried", "Decrease 1 in", "Decrease 2 in"),
     # Of where a measure stands on a drawing.
     *("gap width", "gap height", "neck width", "neck depth"),
+    # Edges of a band.
+    *("first end", "last end"),
     # Typefaces, by which a theme names them.
     *("Sheet Serif", "Sheet Sans"),
 })  # fmt: skip

@@ -33,7 +33,7 @@ ALLOWED: dict[str, set[str]] = {
     "proof": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
     "fit": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},
     "guide": {"report", "trade", DESIGN, "counted"},
-    "figures": {"report", "trade", DESIGN, "counted", SOLVE, PROOF, OPERATIONS, "guide.model", "guide.numbers"},
+    "figures": {"report", "trade", DESIGN, GLUE, "counted", SOLVE, PROOF, OPERATIONS, "guide.model", "guide.numbers"},
     "sheet": {
         "report",
         "trade",

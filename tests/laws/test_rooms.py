@@ -23,6 +23,7 @@ ROOMS: dict[str, tuple[str, ...]] = {
         "edges",
         "in_size",
         "outline",
+        "edge_lines",
     ),
     "design": ("model", "lookalikes", "findings", "reading", "pieces", "charts", "used", "put_together", "understand"),
     "solve": ("model", "algebra", "edges", "schedule", "sized", "joins", "conflict", "solver"),

@@ -85,7 +85,7 @@ def report(
         return
     from walewright.report.render import terminal
 
-    if not _on_terminal():
+    if not on_terminal():
         _tell(terminal(told, sources, language=words))
         return
     from rich.console import Console
@@ -141,15 +141,20 @@ def abandon_output() -> None:
     _abandon(sys.stdout)
 
 
-def _tell(text: str) -> None:
-    """To standard error, if it can be written."""
+def relay(text: str) -> None:
+    """Messages that were made ready elsewhere, colours included, to standard error, if it can be written."""
     if _stream(sys.stderr) is None:
         return
     try:
-        print(harmless(text), file=sys.stderr)
+        print(text, file=sys.stderr)
         sys.stderr.flush()
     except OSError:
         _abandon(sys.stderr)
+
+
+def _tell(text: str) -> None:
+    """One message to standard error, if it can be written."""
+    relay(harmless(text))
 
 
 def _abandon(stream: TextIO) -> None:
@@ -168,7 +173,8 @@ def _stream(stream: TextIO | None) -> TextIO | None:
     return None if stream is None or stream.closed else stream
 
 
-def _on_terminal() -> bool:
+def on_terminal() -> bool:
+    """Whether messages are read on a terminal, and so may be in colour."""
     stream = _stream(sys.stderr)
     return stream is not None and stream.isatty()
 
@@ -176,7 +182,7 @@ def _on_terminal() -> bool:
 @contextmanager
 def progress(total: int) -> Iterator[Progress]:
     """A bar on standard error, on a terminal only."""
-    if not _on_terminal():
+    if not on_terminal():
         yield Progress()
         return
     from rich.console import Console

@@ -191,6 +191,21 @@ def printing(
     return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked), css), (), {}
 
 
+MOST_JOBS = 256
+"""More processes than any computer that builds patterns has cores."""
+
+
+def jobs(line: CommandLine, text: str) -> int | Diagnostic:
+    """How many processes may work at once: as many as there are cores, where nothing is said."""
+    if not text:
+        from walewright.cli.workers import cores
+
+        return cores()
+    if text.isascii() and text.isdecimal() and len(text) <= len(str(MOST_JOBS)) and 1 <= int(text) <= MOST_JOBS:
+        return int(text)
+    return line.fault("option-value/jobs", "count-of-jobs", at=(text, "--jobs"), text=repr(text), most=MOST_JOBS)
+
+
 THEME_FILE = ".css"
 
 

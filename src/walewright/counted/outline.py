@@ -111,21 +111,21 @@ class Outline:
 def outline(of: CountedPiece) -> Outline:
     """The outline of a counted piece, each row in its fabrics."""
     piece = of.sized
-    right = tuple(_cut(piece, "right", _edge(piece.right, of.middle + piece.start / 2, +1)))
-    left = tuple(_cut(piece, "left", _edge(piece.left, of.middle - piece.start / 2, -1)))
+    right = tuple(between_slopes(piece, "right", edge_points(piece.right, of.middle + piece.start / 2, +1)))
+    left = tuple(between_slopes(piece, "left", edge_points(piece.left, of.middle - piece.start / 2, -1)))
     tops = [o for o in piece.openings if not o.rejoins]
     opening = tops[-1] if tops else None
     neck = tuple(_gap(opening)) if opening else ()
     inner = (neck[0][0], neck[-1][0]) if neck else _meeting(piece, left[-1][0], right[-1][0])
     rows = float(piece.rows)
     return Outline(
-        left=_line(of, left),
-        right=_line(of, right),
-        shoulder_left=_line(of, _shoulder(piece, left[-1], "left", inner[0], rows)),
-        shoulder_right=_line(of, _shoulder(piece, right[-1], "right", inner[1], rows)),
-        neck=_line(of, neck),
-        foot=_line(of, _foot(piece, left[0], right[0])),
-        gaps=tuple(GapOutline(o.name, _line(of, _gap(o)), True) for o in piece.openings if o.rejoins),
+        left=line_cm(of, left),
+        right=line_cm(of, right),
+        shoulder_left=line_cm(of, _shoulder(piece, left[-1], "left", inner[0], rows)),
+        shoulder_right=line_cm(of, _shoulder(piece, right[-1], "right", inner[1], rows)),
+        neck=line_cm(of, neck),
+        foot=line_cm(of, _foot(piece, left[0], right[0])),
+        gaps=tuple(GapOutline(o.name, line_cm(of, _gap(o)), True) for o in piece.openings if o.rejoins),
         darts=tuple(_darts(of)),
     )
 
@@ -133,7 +133,7 @@ def outline(of: CountedPiece) -> Outline:
 # ----------------------------------------------------------------- outer edges, in (stitches, row)
 
 
-def _edge(runs: tuple[SizedRun, ...], x: float, sign: int) -> Iterator[Point]:
+def edge_points(runs: tuple[SizedRun, ...], x: float, sign: int) -> Iterator[Point]:
     """(stitches from the centre mark, row) of an outer edge, bottom up; `sign` is the way outwards."""
     yield x, 0.0
     last = 0
@@ -163,7 +163,7 @@ def at_foot(piece: SizedPiece, side: EdgeSide) -> SizedWedge | None:
     return next((w for w in piece.wedges if w.edge in ("both", side) and w.kind == "out" and w.from_row == 0), None)
 
 
-def _cut(piece: SizedPiece, side: EdgeSide, points: Iterable[Point]) -> Iterator[Point]:
+def between_slopes(piece: SizedPiece, side: EdgeSide, points: Iterable[Point]) -> Iterator[Point]:
     """An edge between the slope of its foot and that of its top: held needles do not rise."""
     top, foot = on_top(piece, side), at_foot(piece, side)
     low = foot.to_row - 2 if foot else 0
@@ -238,13 +238,13 @@ def _stairs(wedge: SizedWedge, x: float, inwards: int, row: float, up: int) -> I
 
 def _gap(opening: SizedOpening) -> Iterator[Point]:
     """The edge of an opening from the left part's end down, across and up to the right part's."""
-    left = list(_inner(opening.edge("left"), opening.first, +1, opening.row, opening.to_row))
-    right = list(_inner(opening.edge("right"), opening.first + opening.flat, -1, opening.row, opening.to_row))
+    left = list(inner_points(opening.edge("left"), opening.first, +1, opening.row, opening.to_row))
+    right = list(inner_points(opening.edge("right"), opening.first + opening.flat, -1, opening.row, opening.to_row))
     yield from reversed(left)
     yield from right
 
 
-def _inner(runs: tuple[SizedRun, ...], x: float, sign: int, row: int, to_row: int) -> Iterator[Point]:
+def inner_points(runs: tuple[SizedRun, ...], x: float, sign: int, row: int, to_row: int) -> Iterator[Point]:
     """One edge of a gap, bottom up; a negative move takes stitches from the part, so that the gap widens."""
     yield x, float(row)
     last = row
@@ -271,9 +271,9 @@ def _darts(of: CountedPiece) -> Iterator[Dart]:
                 continue
             sign = 1 if side == "right" else -1
             runs = piece.right if side == "right" else piece.left
-            edge = list(_edge(runs, of.middle + sign * piece.start / 2, sign))
+            edge = list(edge_points(runs, of.middle + sign * piece.start / 2, sign))
             x = _x_at(tuple(edge), wedge.from_row)
-            yield Dart(wedge.name, side, _line(of, _dart(wedge, edge[-1][0] if x is None else x, -sign)), wedge)
+            yield Dart(wedge.name, side, line_cm(of, _dart(wedge, edge[-1][0] if x is None else x, -sign)), wedge)
 
 
 def _dart(wedge: SizedWedge, x: float, inwards: int) -> Iterator[Point]:
@@ -298,7 +298,7 @@ def _dart(wedge: SizedWedge, x: float, inwards: int) -> Iterator[Point]:
 # ----------------------------------------------------------------- lines
 
 
-def _line(of: CountedPiece, points: Iterable[Point]) -> tuple[Point, ...]:
+def line_cm(of: CountedPiece, points: Iterable[Point]) -> tuple[Point, ...]:
     """A line of (stitches, row) in cm, without points that lie straight between their neighbours."""
     found = list(points)
     if len(of.layers) == 1 and not of.panels:

@@ -10,7 +10,8 @@ from typing import Literal
 class Stroke:
     """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, texture, measure, guide, dart (broken
     lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that hides what
-    lies behind it), inside.
+    lies behind it), inside. Of making up: joint, joint-broken, joint-dotted and joint-mixed (edges that are joined), badge (round
+    a number).
 
     A `colour` is "#rrggbb" or the name that a theme has for one: ink, accent, paper.
 

@@ -293,6 +293,7 @@ COMMANDS = _errors(
     memory_exhausted="Memory, or the stack, ran out.",
     language_unknown="There is no such language to print in.",
     option_unknown="There is no such option.",
+    process_lost="A process that worked on a source ended before it was done.",
     option_value="An option has a value that it cannot have.",
     output_clash="Two results would be written to one file.",
     output_is_source="A result would be written over a source.",

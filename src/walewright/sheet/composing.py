@@ -9,6 +9,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.fit.model import Fit
+from walewright.glue.model import Glued
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.proof.model import Proof
@@ -17,6 +18,7 @@ from walewright.sheet.charts import charts, other_pictures
 from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
+from walewright.sheet.joins import with_joins
 from walewright.sheet.legends import legend
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
@@ -35,12 +37,14 @@ def compose(
     options: PageOptions,
     fit: Fit | None = None,
     picture: ReadyPicture | None = None,
+    glued: Glued | None = None,
 ) -> Sheet:
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
-    body. `picture` is the photograph that the design names, read and made ready."""
+    body. `picture` is the photograph that the design names, read and made ready. `glued`: what meets what; without it there is no
+    drawing of making up."""
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture)
+    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
 
 
 def _sheet(
@@ -52,11 +56,11 @@ def _sheet(
     options: PageOptions,
     fit: Fit | None,
     picture: ReadyPicture | None,
+    glued: Glued | None,
 ) -> Sheet:
     """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    drawings = _drawings(guide, design, pieces, counts, options.units)
-    sections = parts(guide, design, counts, instructions, proof, drawings, options.units)
+    sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof)
     texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
     return Sheet(
@@ -103,6 +107,21 @@ def _sheet(
         regrade=regrading.to_regrade(guide, design, options.units),
         photograph=_photograph(design, picture),
     )
+
+
+def _sections(
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    units: str,
+    pieces: tuple[MeasuredPiece, ...],
+    glued: Glued | None,
+) -> tuple[SheetPart, ...]:
+    """The working pages with their drawings."""
+    bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
+    return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
 
 
 def _texts(design: Design, key: str) -> tuple[str, ...]:

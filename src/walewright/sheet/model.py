@@ -110,6 +110,8 @@ class StepLine:
     below: str = ""
     row_figures: Spans = ()
     below_figures: Spans = ()
+    joint: str = ""
+    """The number, in the drawing of the pieces opened out, of what it joins."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +136,15 @@ class Stage:
 
 
 @dataclass(frozen=True, slots=True)
+class JoinsPicture:
+    """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number."""
+
+    drawing: Drawing
+    reading: str
+    numbers: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class SheetPart:
     """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
     state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
@@ -151,6 +162,8 @@ class SheetPart:
     wide: bool
     by_hand: tuple[tuple[str, str], ...] = ()
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
+    joins: JoinsPicture | None = None
+    """In the last section of making up."""
 
 
 # ----------------------------------------------------------------- charts

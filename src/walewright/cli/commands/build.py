@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import PurePath
 from typing import Any
 
@@ -25,18 +27,30 @@ from walewright.report.wording import phrased
 
 
 def _build(
-    line: CommandLine, /, files: Sequence[str], out: str, paper: str, units: str, formats: Sequence[str], theme: str, **asked: Any
+    line: CommandLine,
+    /,
+    files: Sequence[str],
+    out: str,
+    paper: str,
+    units: str,
+    formats: Sequence[str],
+    theme: str,
+    jobs: str,
+    **asked: Any,
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
     printing, faults, texts = options.printing(line, paper, units, formats, theme)
-    if printing is None:
-        line.report(faults, texts)
+    most = options.jobs(line, jobs)
+    if printing is None or isinstance(most, Diagnostic):
+        line.report((*faults, *((most,) if isinstance(most, Diagnostic) else ())), texts)
         return 2
-    return _printed(line, files, out, printing, options.wanted(line, options.Asked(**asked)))
+    return _printed(line, files, out, printing, options.wanted(line, options.Asked(**asked)), most)
 
 
-def _printed(line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, wanted: options.Wanted) -> int:
-    """Compile each file and write its pages into the folder `out`. Returns the exit code."""
+def _printed(
+    line: CommandLine, files: Sequence[str], out: str, printing: options.Printing, wanted: options.Wanted, jobs: int
+) -> int:
+    """Compile each file and write its pages into the folder `out`, in at most so many processes. Returns the exit code."""
     out = out or os.curdir
     today, undated = world.today()
     faults = (*wanted.faults, *(unfit_names(line, files) or unfit_outputs(line, files, out, printing.formats)))
@@ -47,37 +61,65 @@ def _printed(line: CommandLine, files: Sequence[str], out: str, printing: option
     if unsettled is not None:
         line.report((unsettled,))
         return 1
+    building = _Building(line, out, printing, wanted, today.isoformat())
+    if jobs == 1 or len(files) == 1:
+        with console.progress(len(files) * (1 + len(printing.formats))) as bar:
+            stepping = replace(building, step=lambda doing: bar.step(lambda: phrased(doing, line.words)))
+            return each(line, files, stepping, "building")
+    from walewright.cli.workers import at_once
 
-    with console.progress(len(files) * (1 + len(printing.formats))) as bar:
+    with console.progress(len(files)) as bar:
 
-        def step(doing: Said) -> None:
-            bar.step(lambda: phrased(doing, line.words))
+        def finished(file: str) -> None:
+            bar.step(lambda: phrased(said("built", name=PurePath(file).stem), line.words))
 
-        def one(file: str) -> int:
-            name = PurePath(file).stem
-            step(said("proving", name=name))
-            outcome = sources.compile_file(file, wanted)
-            line.report(
-                line.placed(outcome.diagnostics),
-                {**outcome.shared, file: outcome.text, **wanted.texts},
-                sources.edits(outcome, wanted),
-            )
-            if not outcome.proven:
-                return sources.not_made(line, outcome)
-            guide = wanted.guide
-            pattern = Pattern(outcome, guide, printing.paper, printing.units, __version__, today.isoformat(), printing.theme)
-            made, doubts = _render(pattern, printing.formats, lambda form: step(said("printing", name=name, form=form)))
-            line.report(doubts)
-            names = product_names(file, printing.formats)
-            unwritable = world.write_set(out, {names[form]: data for form, data in made.items()})
-            if unwritable is not None:
-                line.report((unwritable,))
-                return 1
-            written = (said("wrote", file=named(str(PurePath(out, names[form])))) for form in made)
-            console.say("\n".join(phrased(one, line.words) for one in written), done=True)
-            return 0
+        return at_once(line, files, partial(_one_of_many, building), jobs, finished)
 
-        return each(line, files, one, "building")
+
+def _unseen(_: Said) -> None:
+    """Steps that nobody is shown."""
+
+
+def _one_of_many(building: _Building, file: str) -> int:
+    """A file in a process of its own."""
+    return each(building.line, (file,), building, "building")
+
+
+@dataclass(frozen=True, slots=True)
+class _Building:
+    """How each file is built; `today` is an ISO date, and `step` is told what is done next."""
+
+    line: CommandLine
+    out: str
+    printing: options.Printing
+    wanted: options.Wanted
+    today: str
+    step: Callable[[Said], None] = _unseen
+
+    def __call__(self, file: str) -> int:
+        """Build one file; returns its exit code."""
+        line, printing, wanted = self.line, self.printing, self.wanted
+        name = PurePath(file).stem
+        self.step(said("proving", name=name))
+        outcome = sources.compile_file(file, wanted)
+        line.report(
+            line.placed(outcome.diagnostics),
+            {**outcome.shared, file: outcome.text, **wanted.texts},
+            sources.edits(outcome, wanted),
+        )
+        if not outcome.proven:
+            return sources.not_made(line, outcome)
+        pattern = Pattern(outcome, wanted.guide, printing.paper, printing.units, __version__, self.today, printing.theme)
+        made, doubts = _render(pattern, printing.formats, lambda form: self.step(said("printing", name=name, form=form)))
+        line.report(doubts)
+        names = product_names(file, printing.formats)
+        unwritable = world.write_set(self.out, {names[form]: data for form, data in made.items()})
+        if unwritable is not None:
+            line.report((unwritable,))
+            return 1
+        written = (said("wrote", file=named(str(PurePath(self.out, names[form])))) for form in made)
+        console.say("\n".join(phrased(one, line.words) for one in written), done=True)
+        return 0
 
 
 def _render(
@@ -109,6 +151,9 @@ COMMAND = command(
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
     click.option("--theme", default="", metavar="FILE", help="Your own style sheet, ending in .css, laid over the house's."),
+    click.option(
+        "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
+    ),
     MESSAGES,
     HELP,
 )

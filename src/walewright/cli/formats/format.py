@@ -31,7 +31,7 @@ class Pattern:
         from walewright.sheet import PageOptions, compose
 
         options = PageOptions(paper=self.paper, units=self.units, version=self.version, date=self.date)
-        return compose(self.guide, *self.outcome.result(), options, self.outcome.fit, self.outcome.picture)
+        return compose(self.guide, *self.outcome.result(), options, self.outcome.fit, self.outcome.picture, self.outcome.glued)
 
     @cached_property
     def page(self) -> str:

@@ -6,6 +6,8 @@ DRAWINGS = {
     # What is to be seen, for those who cannot see it.
     "drawing/worn": "{title}, drawn from its pieces{size:? in size {size}}, seen from the front",
     "drawing/group": "The pieces of {title}{size:? in size {size}}, to one scale",
+    "drawing/making-up": "The pieces of {title}{size:? in size {size}} opened out, wrong side up, with the numbers of "
+    "the joins: {told}",
     "drawing/schematic": "Schematic of the {piece}{size:? in size {size}}: {told}.",
     "drawing/measured": "{what} {cm} centimetres",
     "drawing/measured-st": "{what} {cm} centimetres, {count} stitches",
@@ -24,6 +26,16 @@ DRAWINGS = {
     "chart/goes-on": "goes on on sheet {sheet}",
     "chart/middle": "middle",
     "chart/centre-mark": "centre mark",
+    # Of joins, beside the pieces opened out.
+    "joined/reading": "The pieces opened out, wrong side up. Edges with the same number meet, dot to dot. Join them in the order "
+    "of the numbers:",
+    "joined/numbered": "{number}: {what}",
+    "joined/seam": "{one:and} to {other:and}, {way:term}",
+    "joined/itself": "{one:and}, edge to edge, {way:term}",
+    "joined/next": "{one:and} to the next, {way:term}",
+    "joined/drawn-up": "{piece:and}, drawn up",
+    "joined/ends": "{piece}, end to end",
+    "joined/hung": "{piece}, hung with the dots at the left",
     # On a schematic.
     "label/cm": "{value} cm",
     "label/in": "{value} in",

@@ -81,6 +81,11 @@ WORDINGS: dict[str, Wording] = {
         ("what is written there goes deeper than can be followed: the stack ran out while {doing}; nothing was written for it"),
         helps={"less-deep": "make expressions, or what refers to one another, less deep"},
     ),
+    "process-lost": Wording(
+        "the process that worked on {file} ended before it was done{signal:?, by signal {signal}|, with exit code {code}}; "
+        "nothing was written for it",
+        helps={"one-job": "close other programs and build it again; with --jobs 1 it is worked in this process"},
+    ),
     "language-unknown": Wording(
         "nothing can be printed in a language called {name}",
         labels={"not-known": "not known"},
@@ -96,6 +101,9 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "one-machine": "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`",
         },
+    ),
+    "option-value/jobs": Wording(
+        "--jobs: {text} is not a number of processes", helps={"count-of-jobs": "write a whole number from 1 to {most}"}
     ),
     "option-value/given-twice": Wording("{option}: {name} is given twice", helps={"leave-one-out": "leave one of them out"}),
     "option-value/no-pair": Wording(
@@ -235,6 +243,7 @@ PHRASES: dict[str, str] = {
     "  help: report it to the maintainers of your copy with these lines and the source file",
     "building": "building {file}",
     "printing": "printing {name} as {form}",
+    "built": "{name} is done",
     "proving": "proving {name}",
     "rewrote": "rewrote {file}{mixed:? (its line ends were mixed)}",
     "only-definitions": "{file}: definitions for other sources; nothing is made of it",

@@ -1,0 +1,336 @@
+"""The pieces of a garment opened out: laid flat with the side up that is worn inside, next to what they are joined to.
+
+A piece is turned so that an edge of it lies along the edge that it meets, to a right angle where it nearly makes one, and moved
+away until it lies on nothing. What finds no such place, as a thumb or a pocket's lining, lies beneath the others. Parts that are
+alike, as two socks are, lie there once.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+from walewright.counted.bands import depth_cm
+from walewright.counted.edge_lines import WHOLE, DrawnEdge, edge_line, edging_foot
+from walewright.counted.outline import Point
+from walewright.design.model import Design
+from walewright.figures.measures import MeasuredPiece
+from walewright.figures.pens import turned
+from walewright.glue.model import EndAt, Glued, Place, Seam
+from walewright.solve.model import Counts
+
+SQUARE = 25.0
+"""Degrees. A piece that would be turned by nearly a right angle is turned by just one."""
+
+PUSHES = 24
+"""Places tried, each half a gap further off, before a piece is laid beneath the others."""
+
+DiscKey = tuple[str, int]
+"""(piece or band, number of its copy)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Disc:
+    """A copy of a piece, or the strip of a band, laid flat: turned by `turn` degrees about its origin and moved by `shift` cm, y
+    upwards. `corners` is its outline, `edges` are the lines of its edges by their names and their stretches, `foot` is where an
+    edging along the start begins, all as it lies before that."""
+
+    key: DiscKey
+    piece: MeasuredPiece | None
+    corners: DrawnEdge
+    edges: Mapping[tuple[str, int], DrawnEdge]
+    foot: DrawnEdge = ()
+    holes: tuple[DrawnEdge, ...] = ()
+    """Openings and slots within the piece."""
+    turn: float = 0.0
+    shift: Point = (0.0, 0.0)
+
+    def at(self, line: Iterable[Point]) -> list[Point]:
+        """Points of the disc, in cm of the layout."""
+        return [(x + self.shift[0], y + self.shift[1]) for x, y in turned(line, (0.0, 0.0), self.turn)]
+
+    @property
+    def lying(self) -> list[Point]:
+        """Its outline in the layout."""
+        return self.at(self.corners)
+
+
+def edge_of(discs: Mapping[DiscKey, Disc], place: Place, begins: EndAt) -> list[Point]:
+    """The edge in the layout, walked from the end at which it begins; empty where nothing of it is drawn."""
+    disc = discs.get((place.owner, place.copy))
+    line = disc.edges.get((place.edge, place.cut), ()) if disc is not None else ()
+    if disc is None or not line:
+        return []
+    return disc.at(line if begins in ("bottom", "left") else line[::-1])
+
+
+def opened(
+    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int, gap: float
+) -> dict[DiscKey, Disc]:
+    """The discs laid out about `gap` cm apart, without those of parts that are alike."""
+    waiting = {disc.key: disc for disc in _discs(design, counts, glued, pieces, size)}
+    placed: dict[DiscKey, Disc] = {}
+    seams = [glued.seams[task.number] for task in glued.order if task.kind == "seam"]
+    for part in _parts(glued, waiting):
+        own = {key: waiting[key] for key in part}
+        laid = _laid(own, seams, gap)
+        _beneath(placed, laid, gap)
+    return placed
+
+
+# ----------------------------------------------------------------- what there is
+
+
+def _discs(design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int) -> Iterator[Disc]:
+    used = list(_used(glued))
+    strips = {place.owner for seam in glued.seams for place in (*seam.one, *seam.other)}
+    strips |= {place.owner for ends in glued.ends for place in (ends.one, ends.other)}
+    worn = dict(glued.worn)
+    for piece in pieces:
+        of, shape = piece.counted[size], piece.outlines[size]
+        across = -1 if worn.get(piece.piece.name) == "purl" else 1
+        lower = tuple(edging_foot(of, shape)) if of.edging_cm else ()
+        corners = (*lower, shape.foot[-1], *_above(shape.polygon, shape.foot), shape.foot[0]) if lower else shape.polygon
+        for copy in range(1, piece.piece.copies + 1):
+            names = {(p.edge, p.cut) for p in used if (p.owner, p.copy) == (piece.piece.name, copy)} | {("start", 0)}
+            edges = {
+                name: _seen(edge_line(of, shape, name[0], _share(design, piece, name, size)), across) for name in sorted(names)
+            }
+            holes = (*(gap.edge for gap in shape.gaps), *(edge_line(of, shape, slot.name) for slot in of.sized.slots if slot.name))
+            foot = _seen(shape.foot, across) if lower else ()
+            seen = tuple(_seen(hole, across) for hole in holes)
+            yield Disc((piece.piece.name, copy), piece, _seen(corners, across), edges, foot, seen)
+    for band in design.bands:
+        sized = next(b for b in counts.sizes[size].bands if b.name == band.name)
+        if band.name in strips and sized.stitches:
+            long = sized.stitches / design.edged_in(band.edging).stitches_per_cm
+            yield from (_strip((band.name, n + 1), long, depth_cm(design, sized)) for n in range(sized.copies))
+
+
+def _above(polygon: DrawnEdge, foot: DrawnEdge) -> DrawnEdge:
+    """The outline's corners that do not lie along the start."""
+    return tuple(corner for corner in polygon if corner not in foot)
+
+
+def _seen(line: Iterable[Point], across: int) -> DrawnEdge:
+    return tuple((x * across, y) for x, y in line)
+
+
+def _used(glued: Glued) -> Iterator[Place]:
+    """The edges that something is done with."""
+    for seam in glued.seams:
+        yield from (*seam.one, *seam.other)
+    for line in glued.lines:
+        yield from line.along
+    for ends in glued.ends:
+        yield from (ends.one, ends.other)
+
+
+def _share(design: Design, piece: MeasuredPiece, name: tuple[str, int], size: int) -> tuple[float, float]:
+    """Which part of an edge that bands are parted within a stretch of it is."""
+    edge, number = name
+    cut = next((c for c in design.cuts if (c.piece, c.edge) == (piece.piece.name, edge)), None)
+    if cut is None or not number:
+        return WHOLE
+    of, shape = piece.counted[size], piece.outlines[size]
+    line = edge_line(of, shape, edge)
+    level = abs(line[-1][1] - line[0][1]) < 1e-6
+    whole = (line[-1][0] - line[0][0]) / of.stitch_cm(0) if level else (line[-1][1] - line[0][1]) / of.row_cm(1)
+    at = (0.0, *(min(rows / max(whole, 1e-6), 1.0) for rows in cut.at[size]), 1.0)
+    return at[number - 1], at[number]
+
+
+def _strip(key: DiscKey, long: float, deep: float) -> Disc:
+    corners = ((0.0, 0.0), (long, 0.0), (long, deep), (0.0, deep))
+    edges: dict[tuple[str, int], DrawnEdge] = {
+        ("start", 0): (corners[0], corners[1]),
+        ("rim", 0): (corners[3], corners[2]),
+        ("first end", 0): (corners[0], corners[3]),
+        ("last end", 0): (corners[1], corners[2]),
+    }
+    return Disc(key, None, corners, edges)
+
+
+def _parts(glued: Glued, discs: Mapping[DiscKey, Disc]) -> Iterator[list[DiscKey]]:
+    """What hangs together, each part once: of two socks the first."""
+    group = {key: {key} for key in discs}
+    for places in (
+        *((*seam.one, *seam.other) for seam in glued.seams),
+        *((*line.along, Place(line.owner, "start", line.copy, line.copies)) for line in glued.lines),
+    ):
+        met = [group[key] for key in dict.fromkeys((p.owner, p.copy) for p in places) if key in group]
+        for other in met[1:]:
+            if other is not met[0]:
+                met[0] |= other
+                group |= dict.fromkeys(other, met[0])
+    told: set[frozenset[str]] = set()
+    for key in discs:
+        owners = frozenset(owner for owner, _ in group[key])
+        if key == min(group[key], key=list(discs).index) and owners not in told:
+            told.add(owners)
+            yield [k for k in discs if k in group[key]]
+
+
+# ----------------------------------------------------------------- laying
+
+
+def _laid(discs: Mapping[DiscKey, Disc], seams: Sequence[Seam], gap: float) -> dict[DiscKey, Disc]:
+    """One part: the piece with most neighbours first, and what it is joined to about it, in the order of the joins."""
+
+    def neighbours(key: DiscKey) -> int:
+        sides = [{(p.owner, p.copy) for p in (*s.one, *s.other)} for s in seams]
+        return len(set().union(*(side for side in sides if key in side)) - {key})
+
+    first = max(discs, key=neighbours)
+    placed = {first: discs[first]}
+    tried: set[int] = set()
+    while True:
+        for number, seam in enumerate(seams):
+            if number in tried or not (found := _beside(discs, placed, seam)):
+                continue
+            tried.add(number)
+            disc = _fitted(placed, *found, gap)
+            if disc is not None:
+                placed[disc.key] = disc
+                break
+        else:
+            break
+    for key, disc in discs.items():
+        if key not in placed:
+            _beneath(placed, {key: disc}, gap)
+    return placed
+
+
+_Neighbour = tuple[Disc, tuple[Point, Point], tuple[Point, Point], Point]
+"""A disc, the chord of its edge, the chord in the layout that it shall lie along, and the middle of what lies there."""
+
+
+def _beside(discs: Mapping[DiscKey, Disc], placed: Mapping[DiscKey, Disc], seam: Seam) -> _Neighbour | None:
+    """What a seam says of a disc that is not placed yet."""
+    for own, begins, other, other_begins in (
+        (seam.one, seam.one_begins, seam.other, seam.other_begins),
+        (seam.other, seam.other_begins, seam.one, seam.one_begins),
+    ):
+        keys = {(p.owner, p.copy) for p in own}
+        if len(keys) != 1 or not keys <= discs.keys() - placed.keys():
+            continue
+        (key,) = keys
+        ours = _walked(discs, own, begins)
+        theirs = _walked(placed, other, other_begins)
+        if len(ours) > 1 and len(theirs) > 1:
+            bodies = [placed[k] for k in dict.fromkeys((p.owner, p.copy) for p in other) if k in placed]
+            middles = [_middle(body.lying) for body in bodies]
+            about = (sum(x for x, _ in middles) / len(middles), sum(y for _, y in middles) / len(middles))
+            return discs[key], (ours[0], ours[-1]), (theirs[0], theirs[-1]), about
+    return None
+
+
+def _walked(discs: Mapping[DiscKey, Disc], chain: Sequence[Place], begins: Sequence[EndAt]) -> list[Point]:
+    return [point for place, begin in zip(chain, begins, strict=True) for point in edge_of(discs, place, begin)]
+
+
+def _fitted(
+    placed: Mapping[DiscKey, Disc], disc: Disc, own: tuple[Point, Point], other: tuple[Point, Point], about: Point, gap: float
+) -> Disc | None:
+    """The disc turned and moved beside the chord, or None where it would lie on something wherever it is tried."""
+    turn = math.degrees(_angle(other) - _angle(own))
+    square = round(turn / 90) * 90.0
+    if abs(turn - square) <= SQUARE:
+        turn = square
+    middle = ((other[0][0] + other[1][0]) / 2, (other[0][1] + other[1][1]) / 2)
+    out = _outwards(other, middle, about)
+    ((x, y),) = turned([((own[0][0] + own[1][0]) / 2, (own[0][1] + own[1][1]) / 2)], (0.0, 0.0), turn)
+    for push in range(PUSHES):
+        far = gap * (1 + push / 2)
+        moved = replace(disc, turn=turn, shift=(middle[0] + out[0] * far - x, middle[1] + out[1] * far - y))
+        if not any(meet(moved.lying, there.lying, gap * 0.6) for there in placed.values()):
+            return moved
+    return None
+
+
+def _outwards(chord: tuple[Point, Point], middle: Point, about: Point) -> Point:
+    """Square to the chord, away from what lies there."""
+    angle = _angle(chord) + math.pi / 2
+    x, y = math.cos(angle), math.sin(angle)
+    way = 1 if x * (middle[0] - about[0]) + y * (middle[1] - about[1]) >= 0 else -1
+    return x * way, y * way
+
+
+def _angle(chord: tuple[Point, Point]) -> float:
+    return math.atan2(chord[1][1] - chord[0][1], chord[1][0] - chord[0][0])
+
+
+def _beneath(placed: dict[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: float) -> None:
+    """Lays what hangs together into the room left beside or beneath what is placed, whichever keeps the whole closer to a
+    page's shape."""
+    if not placed:
+        placed.update(more)
+        return
+    left, low, right, high = extent(placed.values())
+    own_left, own_low, own_right, own_high = extent(more.values())
+    wide, tall = own_right - own_left, own_high - own_low
+    beside = max((right - left + gap + wide) * 0.8, max(high - low, tall))
+    under = max(max(right - left, wide) * 0.8, high - low + gap + tall)
+    by = (right + gap - own_left, low - own_low) if beside <= under else (left - own_left, low - gap - own_high)
+    for key, disc in more.items():
+        placed[key] = replace(disc, shift=(disc.shift[0] + by[0], disc.shift[1] + by[1]))
+
+
+def extent(discs: Iterable[Disc]) -> tuple[float, float, float, float]:
+    """(left, bottom, right, top) in cm of the layout."""
+    points = [point for disc in discs for point in disc.lying]
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+# ----------------------------------------------------------------- shapes
+
+
+def _middle(shape: Sequence[Point]) -> Point:
+    return sum(x for x, _ in shape) / len(shape), sum(y for _, y in shape) / len(shape)
+
+
+def meet(one: Sequence[Point], other: Sequence[Point], air: float = 0.0) -> bool:
+    """Whether two shapes lie on each other, or, about, nearer than `air`."""
+    wide = _widened(one, air)
+    if not _boxes_meet(wide, other):
+        return False
+    if any(inside(p, other) for p in wide) or any(inside(p, wide) for p in other):
+        return True
+    sides = list(pairwise([*other, other[0]]))
+    return any(_cross(a, b, c, d) for a, b in pairwise([*wide, wide[0]]) for c, d in sides)
+
+
+def _widened(shape: Sequence[Point], by: float) -> list[Point]:
+    x, y = _middle(shape)
+    made = []
+    for px, py in shape:
+        far = math.hypot(px - x, py - y) or 1.0
+        made.append((px + (px - x) / far * by, py + (py - y) / far * by))
+    return made
+
+
+def _boxes_meet(one: Sequence[Point], other: Sequence[Point]) -> bool:
+    return all(
+        min(p[axis] for p in one) < max(p[axis] for p in other) and min(p[axis] for p in other) < max(p[axis] for p in one)
+        for axis in (0, 1)
+    )
+
+
+def inside(point: Point, shape: Sequence[Point]) -> bool:
+    """Whether a point lies within a shape: a ray from it to the right crosses the outline an odd number of times."""
+    x, y = point
+    crossed = False
+    for (x0, y0), (x1, y1) in pairwise([*shape, shape[0]]):
+        if (y0 > y) != (y1 > y) and x < x0 + (y - y0) / (y1 - y0) * (x1 - x0):
+            crossed = not crossed
+    return crossed
+
+
+def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
+    def side(p: Point, q: Point, r: Point) -> float:
+        return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
+
+    return side(a, b, c) * side(a, b, d) < 0 and side(c, d, a) * side(c, d, b) < 0

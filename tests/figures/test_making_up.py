@@ -1,0 +1,137 @@
+"""The pieces opened out: every edge that is joined has its number once on each side, and nothing lies on anything."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections import Counter
+from functools import cache
+from itertools import combinations
+
+import pytest
+
+from tests.whole.shipped_once import compiled
+from walewright.counted.edge_lines import along, edge_line, length, stretch
+from walewright.counted.edges import edge_length
+from walewright.figures.garment import middle_size
+from walewright.figures.making_up import PENS, JoinsDrawn, joined, making_up
+from walewright.figures.measures import measured
+from walewright.figures.opened import extent, meet, opened
+from walewright.guide.english import LANGUAGE
+from walewright.pipeline import Outcome
+
+NAMES = ("tidewrack", "mooring", "driftline", "curlew", "bollard")
+"""Two sleeves, a thumb hung on a slot, what is joined to itself, copies joined all round, one piece."""
+
+
+def stages(name: str) -> tuple[Outcome, tuple[object, ...]]:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    return made, tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+
+
+@cache
+def drawn(name: str) -> JoinsDrawn:
+    made, pieces = stages(name)
+    found = making_up(LANGUAGE, made.design, made.counts, made.glued, pieces, middle_size(made.counts))  # type: ignore[arg-type]
+    assert found is not None
+    return found
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_an_edge_has_its_number_once_on_each_side(name: str) -> None:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.glued is not None
+    joints, _ = joined(made.design, made.glued)
+    labels = Counter(t.text for t in drawn(name).drawing.letterings if t.kind == "figure")
+    shown = {(e.place.owner, e.place.copy) for e in (e for j in joints for s in j.sides for e in s)}
+    one_of_each = {owner for owner, _ in shown}
+    for joint in joints:
+        edges = [e for side in joint.sides for e in side if e.place.owner in one_of_each]
+        # A neckband hangs on six edges, and is no piece that is laid out; of two socks one is drawn.
+        assert 1 <= labels[joint.label] <= 2 * len(edges)
+        if len(joint.sides) == 2 and all(len(side) == 1 for side in joint.sides) and name != "tidewrack":
+            assert labels[joint.label] == 2
+
+
+def test_the_joins_of_a_pullover_are_numbered_in_the_order_of_work() -> None:
+    told = [(n.number, LANGUAGE.said(n.what)) for n in drawn("tidewrack").numbers]
+    assert told == [
+        (1, "back to front, joined on the bed"),
+        (2, "neckband, hung with the dots at the left"),
+        (3, "back to front, joined on the bed"),
+        (4, "sleeve to front and back, sewn"),
+        (5, "back to front, sewn"),
+        (6, "sleeve, edge to edge, sewn"),
+    ]
+    labels = Counter(t.text for t in drawn("tidewrack").drawing.letterings if t.kind == "figure")
+    # Each sleeve's end lies between two armholes; a neck has six edges.
+    assert labels == {"1": 2, "2": 6, "3": 2, "4a": 3, "4b": 3, "5a": 2, "5b": 2, "6": 4}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_nothing_is_drawn_off_the_paper(name: str) -> None:
+    of = drawn(name).drawing
+    for stroke in of.strokes:
+        for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", stroke.data):
+            assert of.left <= float(x) <= of.left + of.width
+            assert of.top <= float(y) <= of.top + of.height
+    assert all(of.left < t.x < of.left + of.width and of.top < t.y < of.top + of.height for t in of.letterings)
+    assert of.width < 125
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_no_piece_lies_on_another_one(name: str) -> None:
+    made, pieces = stages(name)
+    discs = opened(made.design, made.counts, made.glued, pieces, 0, 4.0)  # type: ignore[arg-type]
+    assert not [(a.key, b.key) for a, b in combinations(discs.values(), 2) if meet(a.lying, b.lying)]
+    left, low, right, high = extent(discs.values())
+    assert right > left
+    assert high > low
+
+
+def test_neighbours_have_different_strokes_and_all_are_ink() -> None:
+    used = [s.kind for s in drawn("tidewrack").drawing.strokes if s.kind in PENS]
+    assert set(used) == set(PENS)
+    assert not any(s.colour for s in drawn("tidewrack").drawing.strokes)
+
+
+@pytest.mark.parametrize("name", ["tidewrack", "marram"])
+def test_an_edge_is_drawn_as_long_as_it_is(name: str) -> None:
+    made, pieces = stages(name)
+    assert made.glued is not None
+    places = {p for seam in made.glued.seams for p in (*seam.one, *seam.other)} | {
+        p for line in made.glued.lines for p in line.along
+    }
+    owners = {p.piece.name: p for p in pieces}  # type: ignore[attr-defined]
+    seen = 0
+    for place in places:
+        if place.owner not in owners or place.cut:
+            continue
+        piece = owners[place.owner]
+        of, shape = piece.counted[0], piece.outlines[0]
+        line = edge_line(of, shape, place.edge)
+        assert line, place.text
+        whole = edge_length(of, place.edge).cm
+        if of.edging_cm and math.dist(line[0], (shape.left[0] if line[0][0] < 0 else shape.right[0])) > 1e-6:
+            whole += math.hypot(of.edging_cm, (of.edging_width_cm - shape.start_width) / 2) if line[0][1] < 0 else 0
+        if of.sized.wedges or of.sized.repeats:
+            # Held rows close to nothing, and what is knitted several times is drawn once.
+            continue
+        assert length(line) == pytest.approx(whole, rel=0.12, abs=1.5), place.text
+        seen += 1
+    assert seen > 5
+
+
+def test_an_edge_whose_rows_are_all_held_has_its_number_at_its_corner() -> None:
+    labels = Counter(t.text for t in drawn("limpet").drawing.letterings if t.kind == "figure")
+    assert labels["3"] == 1
+
+
+def test_along_a_line() -> None:
+    line = ((0.0, 0.0), (4.0, 0.0), (4.0, 4.0))
+    assert along(line, 0.75) == ((4.0, 2.0), (0.0, 1.0))
+    assert stretch(line, 0.25, 0.75) == ((2.0, 0.0), (4.0, 0.0), (4.0, 2.0))
+    assert length(stretch(line, 0.25, 0.75)) == 4.0
