@@ -19,9 +19,9 @@ from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.mind import in_reach
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
+from walewright.readback.phrases import Reading
 from walewright.readback.resting import Resting
 from walewright.readback.ribs import Ribs
-from walewright.readback.sentences import Reading
 
 
 class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
@@ -94,10 +94,22 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
         for _ in range(rows):
             self._one_row()
 
-    def knit_to(self, row: int) -> None:
+    def knit_to(self, row: int, *events: tuple[str, tuple[int, ...]]) -> None:
+        """`events`: before which rows a chart asks for crosses or moves, where that is told."""
         if row < self._row:
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
-        self.knit_rows(row - self._row)
+        for what, rows in events:
+            for counter in rows:
+                if not (self._row <= counter < row and self._charting.asks(counter, what)):
+                    raise Contradiction("contradiction/events-of-charts", counter=counter)
+        if not events:
+            self.knit_rows(row - self._row)
+        while self._row < row:
+            counter, done = self._row, len(self.made)
+            self.knit_rows(1)
+            for what, rows in events:
+                if counter not in rows and any(isinstance(move, _EVENTS[what]) for move in self.made[done:]):
+                    raise Contradiction("contradiction/events-of-charts", counter=counter)
 
     def reads(self, row: int) -> None:
         """The counter as it is."""
@@ -295,6 +307,9 @@ OBEYED: Mapping[str, Callable[..., None]] = {
 }
 """The method for each phrase of the grammar, and for `reads`, which stands for rows that are named together. Its arguments are
 those of the words, in their order."""
+
+_EVENTS: Mapping[str, type[op.Operation]] = {"cross": op.Cross, "move": op.Transfer}
+"""What is made in a row of which that is told."""
 
 _ROWS = ("knit_rows", "knit_to", "at")
 """Phrases that knit rows: charts move stitches in them, where no rib is."""

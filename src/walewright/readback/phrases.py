@@ -46,8 +46,31 @@ class ReadCounts:
         return tuple(graded.of(size) or 0 for graded in self.numbers)
 
 
-Argument = ReadGraded | ReadRows | ReadCounts | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
-Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
+@dataclass(frozen=True, slots=True)
+class ReadEvents:
+    """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another."""
+
+    what: str
+    rows: tuple[ReadRows | tuple[int, ReadGraded, ReadGraded], ...]
+
+    @property
+    def numbers(self) -> tuple[ReadGraded, ...]:
+        return tuple(n for told in self.rows for n in (told.numbers if isinstance(told, ReadRows) else told[1:]))
+
+    def of(self, size: int) -> tuple[str, tuple[int, ...]]:
+        """What is done, and the rows in order."""
+        found: list[int] = []
+        for told in self.rows:
+            if isinstance(told, ReadRows):
+                found += told.of(size)
+            else:
+                every, first, last = told[0], told[1].of(size), told[2].of(size)
+                found += range(first, last + 1, max(every, 1)) if first is not None and last is not None else ()
+        return self.what, tuple(sorted(found))
+
+
+Argument = ReadGraded | ReadRows | ReadCounts | ReadEvents | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
+Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | tuple[str, tuple[int, ...]] | None
 """An argument as one size reads it."""
 
 

@@ -13,8 +13,9 @@ from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, PrintedText, is_note, laid_out
-from walewright.readback.sentences import (
+from walewright.readback.phrases import (
     ReadCounts,
+    ReadEvents,
     ReadForSome,
     ReadGraded,
     Reading,
@@ -24,9 +25,8 @@ from walewright.readback.sentences import (
     ReadSaid,
     ReadTrack,
     Seams,
-    Unreadable,
-    said,
 )
+from walewright.readback.sentences import Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
@@ -127,7 +127,7 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
             for argument in one.arguments:
                 if isinstance(argument, ReadGraded):
                     yield argument
-                elif isinstance(argument, ReadRows | ReadCounts):
+                elif isinstance(argument, ReadRows | ReadCounts | ReadEvents):
                     yield from argument.numbers
 
 
@@ -230,7 +230,7 @@ def _skipped(phrase: ReadPhrase, size: int) -> bool:
 
 
 def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:
-    return [a.of(size) if isinstance(a, ReadGraded | ReadRows | ReadCounts) else a for a in phrase.arguments]
+    return [a.of(size) if isinstance(a, ReadGraded | ReadRows | ReadCounts | ReadEvents) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:

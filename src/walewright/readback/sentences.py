@@ -13,20 +13,19 @@ from lark.exceptions import UnexpectedInput
 
 from walewright.knit.operations import NEXT_COPY, Side, slot
 from walewright.readback.language import ReadLanguage
-from walewright.readback.phrases import Argument as Argument
-from walewright.readback.phrases import ReadCounts as ReadCounts
-from walewright.readback.phrases import ReadForSome as ReadForSome
-from walewright.readback.phrases import ReadGraded as ReadGraded
-from walewright.readback.phrases import Reading as Reading
-from walewright.readback.phrases import ReadPhrase as ReadPhrase
-from walewright.readback.phrases import ReadRepeat as ReadRepeat
-from walewright.readback.phrases import ReadRows as ReadRows
-from walewright.readback.phrases import ReadSaid as ReadSaid
-from walewright.readback.phrases import ReadStripes as ReadStripes
-from walewright.readback.phrases import ReadTrack as ReadTrack
-from walewright.readback.phrases import SeamEdgesRead as SeamEdgesRead
-from walewright.readback.phrases import Seams as Seams
-from walewright.readback.phrases import Several as Several
+from walewright.readback.phrases import (
+    ReadCounts,
+    ReadEvents,
+    ReadForSome,
+    ReadGraded,
+    ReadPhrase,
+    ReadRepeat,
+    ReadRows,
+    ReadSaid,
+    ReadTrack,
+    SeamEdgesRead,
+    Several,
+)
 from walewright.readback.terminals import NAME_SPACE, whole_words
 from walewright.world.tables import Grammar, made
 
@@ -104,7 +103,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
     **{"BESIDE": "whole", "ALONE": "panel"},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
-    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "as before", "MORE": "more"},
+    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "threaded", "MORE": "more"},
 }
 """What a terminal stands for, whatever its words are in a language."""
 
@@ -148,6 +147,15 @@ class _Phrases(Transformer[Token, Any]):
 
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
+
+    def crossing(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("cross", tuple(children))
+
+    def moving(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("move", tuple(children))
+
+    def every(self, children: list[Any]) -> Any:
+        return tuple(children)
 
     def for_some(self, children: list[Any]) -> ReadForSome:
         sizes, *body = children
@@ -203,7 +211,7 @@ class _Phrases(Transformer[Token, Any]):
         return Several(("whole", *piece, f"{opening} upper"))
 
     def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
-        if children[-1] == "as before":
+        if children[-1] == "threaded":
             fabric = next((str(c.arguments[0]) for c in children if isinstance(c, Several)), "")
             return ReadPhrase("use_yarn_step", ("", children[0], fabric))
         yarn, tension, *rest = children
@@ -213,7 +221,7 @@ class _Phrases(Transformer[Token, Any]):
         return ReadPhrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
 
     def use_looser(self, children: list[Any]) -> ReadPhrase:
-        told = ["", *children[:-1]] if children[-1] == "as before" else children
+        told = ["", *children[:-1]] if children[-1] == "threaded" else children
         return ReadPhrase("use_looser", tuple(told))
 
     def start_chart(self, children: list[Any]) -> ReadPhrase:
@@ -338,6 +346,8 @@ class _Phrases(Transformer[Token, Any]):
 
     def AT_ROWS(self, token: Token) -> ReadRows:
         return ReadRows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))
+
+    EVENT_ROWS = AT_ROWS
 
     def ORDINAL(self, token: Token) -> ReadGraded:
         return self._graded(token, _figure)

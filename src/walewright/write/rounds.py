@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from walewright.knit import steps as st
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
@@ -60,14 +62,16 @@ def _wales(step: st.Step) -> list[int]:
 
 def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """The rows of the stages. Sizes that have fewer have dashes before their last one."""
-    lists = [list(step.rows) if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
+    lists = [step.rows if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
     longest = max(len(rows) for rows in lists if rows)
-    columns = ([_graded_row(lists, i, longest, said).number(language)] for i in range(longest))
+    columns = ([graded_row(lists, i, longest, said).number(language)] for i in range(longest))
     return list(between(language.sentences["between"], columns, language.sentences["and"]))
 
 
-def _graded_row(lists: list[list[int] | None], number: int, longest: int, said: StepSaid) -> Graded:
-    def row(rows: list[int] | None) -> int | None:
+def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: int, said: StepSaid) -> Graded:
+    """Number `number` of lists of which the longest has so many; a shorter one has dashes before its last number."""
+
+    def row(rows: tuple[int, ...] | None) -> int | None:
         if not rows or (number < longest - 1 and number >= len(rows) - 1):
             return None
         return rows[-1] if number == longest - 1 else rows[number]

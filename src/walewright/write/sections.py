@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 
 from walewright.design.model import Chart
@@ -14,6 +14,7 @@ from walewright.write.heads import only
 from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
+from walewright.write.listed import Going, listed
 from walewright.write.model import Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
@@ -35,7 +36,8 @@ def write(
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
-    sections = tuple(_section(column, language) for column in columns)
+    drawn = {chart.name: chart for chart in charts}
+    sections = tuple(_section(column, drawn, language) for column in columns)
     return Instructions(names, sections, _abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
@@ -76,9 +78,9 @@ def link_name(linked: Linked, language: PrintedLanguage) -> str:
     return prose(said("link", what=linked_edge(linked, language)), language)
 
 
-def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
+def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
-    parts = [() if b is None else _folded(_titled(b)) for b in column]
+    parts = [() if b is None else _folded(_titled(b), charts) for b in column]
     paragraphs: list[Paragraph] = []
     for row in _paired(align(parts, lambda part: part[0])):
         # Of two titles for one paragraph, the longer one says more.
@@ -127,12 +129,13 @@ def _titled(block: StepBlock) -> list[SectionPart]:
     return parts
 
 
-def _folded(parts: list[SectionPart]) -> list[SectionPart]:
+def _folded(parts: list[SectionPart], charts: Mapping[str, Chart]) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one."""
-    tally, mind = RowTally(), InMind()
+    tally, mind, going = RowTally(), InMind(), Going()
     made: list[SectionPart] = []
     for title, steps in parts:
-        said_now, mind = in_mind(steps, mind)
+        with_rows, going = listed(steps, charts, going)
+        said_now, mind = in_mind(with_rows, mind)
         rows, tally = folded([s for s in said_now if worked(s)], tally)
         made.append((title, rows))
     return made

@@ -12,11 +12,13 @@ from collections.abc import Callable, Mapping
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
-from walewright.write import joins, patterns, rounds
+from walewright.write import joins, listed, patterns, rounds
 from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
-from walewright.write.in_mind import PLAIN, HoldInMind, UseLooserInMind, UseYarnInMind
+from walewright.write.in_mind import PLAIN as IN_MIND
+from walewright.write.in_mind import HoldInMind, UseLooserInMind, UseYarnInMind
 from walewright.write.language import PrintedLanguage
+from walewright.write.listed import KnitToListed
 from walewright.write.model import Abbreviation, Run
 from walewright.write.said import Phrase, StepSaid, between, plain, prose, together, worded
 
@@ -33,6 +35,10 @@ def phrase(said: StepSaid, language: PrintedLanguage) -> Phrase:
 def named(kind: type[Step]) -> str:
     """The name of the template of a kind of step: that of its class in small letters."""
     return re.sub(r"(?<=.)(?=[A-Z])", "_", PLAIN.get(kind, kind).__name__).lower()
+
+
+PLAIN: Mapping[type[Step], type[Step]] = {**IN_MIND, KnitToListed: st.KnitTo}
+"""What kinds of steps that are known here alone are in the plan."""
 
 
 def kinds(said: StepSaid) -> tuple[str, ...]:
@@ -129,6 +135,7 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
     UseLooserInMind: lambda s: f"use_looser{'/same' if _threaded(s) else ''}{'' if s.any.tension else '/next'}",
     UseYarnInMind: lambda s: f"use_yarn_step{'/same' if _threaded(s) else ''}",
+    KnitToListed: lambda s: "knit_to/listed",
     HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
     st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
@@ -207,6 +214,8 @@ PARTS: Parts = {
     "rows_listed": rounds.rows_listed,
     "rounds": rounds.rounds,
     "wales": rounds.wales,
+    "crossings": listed.crossings,
+    "movings": listed.movings,
     "looser": rounds.looser,
     "fabric_by": _part("fabric_by", lambda s: bool(s.any.fabric)),
     "area": _chosen(lambda s: f"area/{'whole' if s.any.area == 'whole' else 'panel'}"),

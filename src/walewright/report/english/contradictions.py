@@ -57,6 +57,7 @@ PHRASES: dict[str, str] = {
     "contradiction/row-missing-in-strip": "row {missing} does not stand in every strip",
     "contradiction/row-numbers-differ": "the row is number {left} at its left end and {right} at its right",
     "contradiction/rows-of-chart": "the chart has {height} rows",
+    "contradiction/events-of-charts": "at RC {counter} the charts ask for something else than is told",
     "contradiction/rows-of-rib": "the rows of the rib do not go up from {counter}",
     "contradiction/rows-of-track": "the {track} takes {rows} rows of {wanted}",
     "contradiction/rows-out-of-order": "row {number} stands below row {above}",

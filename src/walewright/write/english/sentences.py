@@ -21,6 +21,12 @@ SETTING_UP = {
 KNITTING = {
     "knit_rows": "knit {rows} {rows|row}",
     "knit_to": "knit to {RC} {row}",
+    "knit_to/listed": "knit to {RC} {row}{@crossings}{@movings}",
+    "crossing": ", crossing {rows}",
+    "crossing/at": ", crossing at {RC} {rows}",
+    "moving": ", moving {STS} {rows}",
+    "moving/at": ", moving {STS} at {RC} {rows}",
+    "every": "every {every} {every|row} from {RC} {first} to {RC} {last}",
     "decrease": "decrease {by} {by|st} at {ends}{@inset}",
     "inset": ", {inset} {inset|st} in",
     "increase_fashioned": "increase {1} {1|st} at {ends}{@inset}",
