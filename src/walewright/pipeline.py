@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from walewright.design.model import Design
     from walewright.fit.model import Fit
     from walewright.glue.model import Glued
-    from walewright.knit.operations import Work
+    from walewright.knit.operations import Block, Join, Work
     from walewright.knit.steps import SizePlan
     from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
@@ -305,3 +305,59 @@ def _bed(design: Design) -> Bed:
         for by in (HEM, LINKING):
             gauges.setdefault((knit.yarn, looser(knit.tension, by).setting), by_name[knit.name])
     return Bed(design.machine.needles, design.machine.prongs, gauges, by_name)
+
+
+# ----------------------------------------------------------------- the bench copy
+
+
+@dataclass(frozen=True, slots=True)
+class BenchCopy:
+    """A copy of one size to stand at the machine with, and its plain text, from which it is read back."""
+
+    instructions: Instructions
+    plain_text: str
+
+
+def bench_copy(outcome: Outcome, size: int = 0) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
+    """The bench copy of size number `size` (from 0) of a proven outcome, or what its own words make of the garment instead.
+
+    It is proven as the instructions are: its lines are read back without the plan, and make the same moves or knit the same fabric.
+    Raises ValueError for an outcome that is not proven."""
+    from walewright import knit, write
+
+    design, *_ = outcome.result()
+    plan, language = outcome.plans[size], _printed(outcome)
+    lines = knit.unrolled(plan, design.charts)
+    instructions = write.write_bench(plan, lines, language.writing, design.charts)
+    text = write.plain_text(instructions, language.writing)
+    return proven_bench(outcome, size, BenchCopy(instructions, text))
+
+
+def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
+    """The `copy`, if its words alone lead to the fabric of size number `size`; or why they do not."""
+    from walewright import bed, proof, readback
+
+    design, counts, _, _ = outcome.result()
+    assert outcome.glued is not None
+    works, unread = readback.read_back_all(copy.plain_text, _printed(outcome).reading)
+    if works is None:
+        return None, unread
+    (read,) = works
+    if _moves(read) == _moves(outcome.works[size]):
+        return copy, ()
+    again = tuple(bed.knit(read, _bed(design)) if i == size else result for i, result in enumerate(outcome.results))
+    _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
+    wrong = tuple(d for d in faults if d.severity is Severity.ERROR)
+    return (None, wrong) if wrong else (copy, ())
+
+
+def _moves(work: Work) -> tuple[Block | Join, ...]:
+    """What hands and carriage do, without what is only stated to be true."""
+    from walewright.knit.operations import Block, Check
+
+    return tuple(
+        replace(task, operations=tuple(move for move in task.operations if not isinstance(move, Check)))
+        if isinstance(task, Block)
+        else task
+        for task in work.tasks
+    )

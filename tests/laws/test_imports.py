@@ -11,6 +11,7 @@ from tests.laws.code_tree import PACKAGE, dotted, imports, modules, stage, tree
 
 SYNTAX, DESIGN, GLUE, SOLVE, FIT = "source.syntax", "design.model", "glue.model", "solve.model", "fit.model"
 OPERATIONS, STEPS, MANNERS = "knit.operations", "knit.steps", "knit.manners"
+BENCH_STEPS = "knit.bench_steps"
 BED, WRITE, PROOF = "bed.model", "write.model", "proof.model"
 
 ALLOWED: dict[str, set[str]] = {
@@ -27,7 +28,7 @@ ALLOWED: dict[str, set[str]] = {
     "knit": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.
     "bed": {"report", OPERATIONS},
-    "write": {"report", "trade", "world", DESIGN, SOLVE, STEPS, MANNERS, OPERATIONS},
+    "write": {"report", "trade", "world", DESIGN, SOLVE, STEPS, BENCH_STEPS, MANNERS, OPERATIONS},
     "readback": {"report", "world", OPERATIONS},
     # The proof compares fabrics, and measures their edges as the bed does.
     "proof": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},

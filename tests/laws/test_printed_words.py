@@ -13,6 +13,7 @@ from tests.laws.reported import fields_of, literals, of_package, phrases
 from walewright.knit import steps as st
 from walewright.languages import known, printed
 from walewright.report.english import ENGLISH
+from walewright.write.bench import BENCH_PARTS
 from walewright.write.words import PARTS, named
 
 NAMING = tuple(path for package in ("knit", "write") for path in of_package(package))
@@ -62,4 +63,4 @@ def test_every_kind_of_step_has_a_sentence(language: str) -> None:
 @pytest.mark.parametrize("language", known())
 def test_every_part_of_a_sentence_is_one_that_is_put_together(language: str) -> None:
     used = {name for words in printed(language).writing.sentences.values() for name in re.findall(r"\{@(\w+)\}", words)}
-    assert used == set(PARTS)
+    assert used == {*PARTS, *BENCH_PARTS}

@@ -71,4 +71,32 @@ def test_the_page_has_every_sentence() -> None:
         "rows",
     }
     parts |= {"row_for_row", "lengths", "in_ratio", "seam", "side", "strips", "closed_seam", "reaching", "kept"}
-    assert named - parts - {"start", "chart_line", "meaning"} == shown
+    parts |= {"needle_run", "needle_every", "needle_groups", "laid", "crossed"}
+    of_bench = {"bench_row", "bench_rows", "bench_counter", "bench_side", "bench_counts"} | MOVES
+    assert named - parts - {"start", "chart_line", "meaning"} - of_bench == shown
+
+
+MOVES = {made[0] for name, made in rules() if name == "_move"}
+BENCH = (Path(__file__).parents[2] / "docs" / "bench.md").read_text(encoding="utf-8")
+BENCH_ROWS = [
+    row.split("|")[1].strip() for row in BENCH.split("\n") if row.startswith("| ") and row.split("|")[1].strip().endswith(".")
+]
+
+
+@pytest.mark.parametrize("words", BENCH_ROWS)
+def test_sentences_of_a_bench_copy_are_read(words: str) -> None:
+    assert not isinstance(said(in_line(words)), Unreadable)
+
+
+def in_line(words: str) -> str:
+    return f"3 rows to RC 12, COR: {words} 80 in work, 0 held, 0 waiting."
+
+
+def test_the_page_of_the_bench_copy_has_every_sentence() -> None:
+    shown: set[str] = set()
+    for words in BENCH_ROWS:
+        told = said(in_line(words))
+        assert not isinstance(told, Unreadable)
+        arguments: list[object] = [argument for row in told if isinstance(row, ReadPhrase) for argument in row.arguments]
+        shown |= {one.kind for one in arguments if isinstance(one, ReadPhrase)}
+    assert {kind for kind in shown if not kind.startswith("bench_")} == MOVES

@@ -10,6 +10,7 @@ from walewright import languages
 from walewright.cli.command_line import MESSAGES, CommandLine
 from walewright.cli.console import MessageForm
 from walewright.cli.formats import NAMES as FORMATS
+from walewright.cli.formats import USUAL
 from walewright.languages import ENGLISH, PrintedIn
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
@@ -34,7 +35,7 @@ class Printing:
 
     paper: PaperSize = "a4"
     units: Units = "cm"
-    formats: tuple[str, ...] = FORMATS
+    formats: tuple[str, ...] = USUAL
     theme: str = ""
     """The text of a publisher's style sheet, looked through."""
 
@@ -157,7 +158,7 @@ MALFORMED = frozenset({"bad-ball", "bad-bed", "bad-dial", "bad-measure", "bad-sw
 def exit_code(diagnostics: Sequence[Diagnostic]) -> int:
     """Of a source that is not proven: 2 when a value on the command line is not what its option takes, as for every other mistake
     in the command line; 1 when the source, or the source with a value that reads well, cannot be made."""
-    return 2 if any(d.code in MALFORMED for d in diagnostics) else 1
+    return 2 if any(d.code in MALFORMED or d.code == "option-value" for d in diagnostics) else 1
 
 
 def unfit_form(line: CommandLine, messages: str) -> Iterator[Diagnostic]:
@@ -177,7 +178,7 @@ def printing(
     """Paper, units and formats, each of the known ones, and a theme that fetches nothing; or why not, and the text of the theme by
     the name of its file, for its messages."""
     faults: list[Diagnostic] = []
-    asked = [name for text in formats for name in _listed(text)] or list(FORMATS)
+    asked = [name for text in formats for name in _listed(text)] or list(USUAL)
     for option, value, known in (
         ("--paper", paper, PAPERS),
         ("--units", units, UNITS),

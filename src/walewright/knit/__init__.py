@@ -15,11 +15,12 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from walewright.design.model import Chart, Design
     from walewright.glue.model import Glued
+    from walewright.knit.bench_steps import BenchBlock
     from walewright.knit.operations import Work
     from walewright.knit.steps import SizePlan
     from walewright.solve.model import Counts
 
-__all__ = ["expand", "plan"]
+__all__ = ["expand", "plan", "unrolled"]
 
 
 def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
@@ -34,3 +35,10 @@ def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:
     from walewright.knit import expansion
 
     return expansion.expand(plan, charts)
+
+
+def unrolled(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> tuple[BenchBlock, ...]:
+    """The bench copy of a plan, block by block: a line for each time that hands do something. `charts` are the design's."""
+    from walewright.knit import bench
+
+    return bench.unrolled(plan, charts)

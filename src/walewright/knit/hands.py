@@ -34,22 +34,23 @@ _KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together, st.StopChart, st.St
 def perform(state: State, step: st.Step) -> Done:
     """The operations of `step` in `state`, and the state after it. What a chart has begun on needles that the step takes from it
     is ended first, and columns of ribs that it disturbs are latched up. Raises KeyError for a kind of step without hands."""
+    before, made, after = in_turn(state, step)
+    return (*before, *made), after
+
+
+def in_turn(state: State, step: st.Step) -> tuple[tuple[Operation, ...], tuple[Operation, ...], State]:
+    """As `perform`, what goes before the step apart from the step's own operations."""
     latched: tuple[Operation, ...] = ()
     if state.ribs:
         latched, state = before_step(state, step)
-    made, after = _performed(state, step)
-    return (*latched, *made), after
-
-
-def _performed(state: State, step: st.Step) -> Done:
     made, after = _done(state, step)
     if isinstance(step, _KNITTING) or not any(one.pending for one in state.in_force):
-        return made, after
+        return latched, made, after
     before, settled = leave(state, after, _hung_on(step))
     if settled.in_force == state.in_force:
-        return made, after
+        return latched, made, after
     made, after = _done(settled, step)
-    return (*before, *made), after
+    return (*latched, *before), made, after
 
 
 def _done(state: State, step: st.Step) -> Done:

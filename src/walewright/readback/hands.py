@@ -11,6 +11,7 @@ from typing import cast
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
+from walewright.readback.bench import BENCH_OBEYED, AtBench
 from walewright.readback.charts import ReadChart
 from walewright.readback.edgings import Edgings
 from walewright.readback.inside import Inside
@@ -24,7 +25,7 @@ from walewright.readback.resting import Resting
 from walewright.readback.ribs import Ribs
 
 
-class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting):
+class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
     """One block's worth of work: from an empty bed on, the carriage anywhere. Methods are named for the grammar's phrases."""
 
     def __init__(self, charts: Mapping[str, ReadChart] | None = None) -> None:
@@ -304,6 +305,7 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "stop_stripes": Hands.stop_stripes,
     "latch_in_stages": Hands.latch_in_stages,
     "latch_panel_in_stages": Hands.latch_panel_in_stages,
+    **BENCH_OBEYED,
 }
 """The method for each phrase of the grammar, and for `reads`, which stands for rows that are named together. Its arguments are
 those of the words, in their order."""

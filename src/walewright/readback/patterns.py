@@ -84,6 +84,9 @@ class Patterns(Mind):
     def _hung_on(self, slot: int) -> None:
         self.made += self._charting.hung_on(slot)
 
+    def _height(self, chart: str) -> int:
+        return len(self._drawings[chart].rows) if chart in self._drawings else 0
+
     # ------------------------------------------------------------- stripes
 
     def start_stripes(self, fabric: str, tension: str, stripes: ReadStripes, carried: tuple[str, ...]) -> None:

@@ -114,3 +114,13 @@ class ReadTrack:
 
 
 ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack
+
+
+def tenths(words: str) -> int:
+    """Centimetres as millimetres."""
+    return round(float(words) * 10)
+
+
+def figure(words: str) -> int:
+    """The one number in a word or two: of "2nd", of "L 12"."""
+    return int("".join(c for c in words if c.isdecimal()))

@@ -25,6 +25,8 @@ from walewright.readback.phrases import (
     ReadTrack,
     SeamEdgesRead,
     Several,
+    figure,
+    tenths,
 )
 from walewright.readback.terminals import NAME_SPACE, whole_words
 from walewright.world.tables import Grammar, made
@@ -336,10 +338,10 @@ class _Phrases(Transformer[Token, Any]):
         return self._within(token)
 
     def ONE_CM(self, token: Token) -> ReadGraded:
-        return self._graded(token.removeprefix(",").strip(), _tenths)
+        return self._graded(token.removeprefix(",").strip(), tenths)
 
     def LENGTH(self, token: Token) -> ReadGraded:
-        return self._graded(token, _tenths)
+        return self._graded(token, tenths)
 
     def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
@@ -350,10 +352,10 @@ class _Phrases(Transformer[Token, Any]):
     EVENT_ROWS = AT_ROWS
 
     def ORDINAL(self, token: Token) -> ReadGraded:
-        return self._graded(token, _figure)
+        return self._graded(token, figure)
 
     def NTH(self, token: Token) -> int:
-        return _figure(token)
+        return figure(token)
 
     def NEEDLE(self, token: Token) -> ReadGraded:
         side: Side = "right"
@@ -363,7 +365,7 @@ class _Phrases(Transformer[Token, Any]):
             nonlocal side
             words = name.split(" ")
             side = "left" if self._language.left in words else "right" if self._language.right in words else side
-            return slot(side, _figure(name))
+            return slot(side, figure(name))
 
         return self._graded(token, needle)
 
@@ -389,13 +391,3 @@ class _Phrases(Transformer[Token, Any]):
         return str(token)
 
     TENSION = QUOTED = TRACK
-
-
-def _tenths(words: str) -> int:
-    """Centimetres as millimetres."""
-    return round(float(words) * 10)
-
-
-def _figure(words: str) -> int:
-    """The one number in a word or two: of "2nd", of "L 12"."""
-    return int("".join(c for c in words if c.isdecimal()))

@@ -11,13 +11,30 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from walewright.sheet.bench import compose_bench, with_pages
     from walewright.sheet.composing import compose
     from walewright.sheet.model import PageOptions, Sheet
-    from walewright.sheet.render import html, pdf, picture
+    from walewright.sheet.render import bench_html, html, page_counts, pdf, picture
 
-__all__ = ["PageOptions", "Sheet", "compose", "html", "pdf", "picture"]
+__all__ = [
+    "PageOptions",
+    "Sheet",
+    "bench_html",
+    "compose",
+    "compose_bench",
+    "html",
+    "page_counts",
+    "pdf",
+    "picture",
+    "with_pages",
+]
 
-_WHERE = {"PageOptions": "model", "Sheet": "model", "compose": "composing", "html": "render", "pdf": "render", "picture": "render"}
+_WHERE = {
+    **dict.fromkeys(("PageOptions", "Sheet"), "model"),
+    **dict.fromkeys(("compose_bench", "with_pages"), "bench"),
+    **dict.fromkeys(("bench_html", "html", "page_counts", "pdf", "picture"), "render"),
+    "compose": "composing",
+}
 
 
 def __getattr__(name: str) -> Any:

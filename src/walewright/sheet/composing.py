@@ -219,6 +219,13 @@ def page_words(guide: Guide) -> dict[str, str]:
 PAGE_WORDS = (
     "abbreviations",
     "at-this-row",
+    "bench-charts",
+    "bench-counter",
+    "bench-held",
+    "bench-in-work",
+    "bench-rows",
+    "bench-waiting",
+    "bench-what",
     "carriage",
     "checked",
     "done",

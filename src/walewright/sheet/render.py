@@ -7,7 +7,7 @@ import hashlib
 import logging
 import os
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from functools import cache
 
@@ -17,6 +17,7 @@ from markupsafe import Markup
 
 from walewright import world
 from walewright.figures.model import Drawing
+from walewright.sheet.bench import BenchDocument
 from walewright.sheet.columns import in_columns, in_rows
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
@@ -34,6 +35,38 @@ def html(sheet: Sheet, theme: str = "") -> str:
     # Style sheets alone are let through unescaped: the house's own, and one that was looked through.
     made = {"sheet": sheet, "words": sheet.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
     return _templates().get_template("sheet.html").render(made)
+
+
+def bench_html(made: BenchDocument, theme: str = "") -> str:
+    """A bench copy as one HTML document. It has a style of its own; of a publisher's `theme` it takes the colours."""
+    house = world.package_text("sheet/themes/bench.css")
+    own = "".join(f"--{name}: {colour}; " for name, colour in colours(theme).items()) if theme else ""
+    css = f"{house}\n:root {{ {own}}}" if own else house
+    made_of = {"sheet": made, "words": made.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
+    return _templates().get_template("bench.html").render(made_of)
+
+
+def in_style(text: str) -> Markup:
+    """A text as a string of a style sheet, in which nothing ends the style sheet that it stands in."""
+    return Markup('"' + "".join(c if c.isalnum() or c in " .,:" else f"\\{ord(c):x} " for c in text) + '"')
+
+
+def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
+    """On how many pages of paper each of the sheets of a bench copy lies, which follow each other and begin a page each."""
+    import weasyprint
+    from weasyprint.text.fonts import FontConfiguration
+
+    from walewright.sheet.fonts import ShippedOnly, font_face_css
+
+    fetcher, fonts = ShippedOnly(), FontConfiguration()
+    with _warnings():
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
+        pages = weasyprint.HTML(string=page, url_fetcher=fetcher).render(stylesheets=[faces], font_config=fonts).pages
+    # A sheet that goes on is on its next pages too.
+    begins = {anchor: number for number, laid in reversed(list(enumerate(pages))) for anchor in laid.anchors}
+    wanted = [anchor for anchor in anchors if anchor in begins]
+    ends = [*(begins[anchor] for anchor in wanted[1:]), begins.get("charts", begins.get("abbreviations", len(pages)))]
+    return {anchor: max(1, end - begins[anchor]) for anchor, end in zip(wanted, ends, strict=True)}
 
 
 def picture(drawing: Drawing) -> str:
@@ -59,12 +92,13 @@ def _templates() -> SandboxedEnvironment:
         "pen": pen,
         "lettering": lettering,
         "in_columns": in_columns,
+        "in_style": in_style,
         "in_rows": in_rows,
     }
     return environment
 
 
-def pdf(page: str, sheet: Sheet) -> tuple[bytes, tuple[str, ...]]:
+def pdf(page: str, sheet: Sheet | BenchDocument) -> tuple[bytes, tuple[str, ...]]:
     """`page`, the HTML of `sheet`, as a tagged PDF (PDF/UA-1), and the renderer's warnings: none, when all is well.
 
     Raises ModuleNotFoundError when the font packages are not installed."""

@@ -5,8 +5,9 @@ Input: one `SizePlan` a size, and a `PrintedLanguage`. Output: `Instructions`, a
 few, in the folder of the language; nothing is decided here about the knitting.
 """
 
+from walewright.write.bench import write_bench
 from walewright.write.plain import plain_text
 from walewright.write.sections import write
 from walewright.write.sharing import shared
 
-__all__ = ["plain_text", "shared", "write"]
+__all__ = ["plain_text", "shared", "write", "write_bench"]

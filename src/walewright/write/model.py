@@ -72,6 +72,22 @@ class Cells:
 
 
 @dataclass(frozen=True, slots=True)
+class BenchCells:
+    """A line of a bench copy as a row of its table: knit `rows` rows until the counter reads `row` (None while it has not been
+    set), the carriage then at `side` (empty while unknown), and do `what`, each sentence without its stop. `charts`: the rows of
+    charts that it is for. After it so many needles are in work, held and waiting."""
+
+    rows: int
+    row: int | None
+    side: EdgeSide | Literal[""]
+    charts: tuple[tuple[Run, ...], ...]
+    what: tuple[tuple[Run, ...], ...]
+    in_work: int
+    held: int
+    waiting: int
+
+
+@dataclass(frozen=True, slots=True)
 class Sentence:
     """One printed line to tick off. `sizes` are indices of the sizes that work it (all, as a rule). `row`: the graded counter
     value after it, and `side` the carriage side, where known alike for all (else empty)."""
@@ -87,6 +103,8 @@ class Sentence:
     """Class names of the steps it says, in their order, those inside a repeat after "Repeat"; none for the note above a table."""
     cells: Cells | None = None
     """The same words set as a row of a table, in a paragraph that is one."""
+    bench: BenchCells | None = None
+    """The same words set as a row of a bench copy."""
     manner: Manner = Manner.STEPS
     row_said: bool = False
     """Whether the words name the counter value `row` themselves."""

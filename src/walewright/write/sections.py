@@ -38,7 +38,7 @@ def write(
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     drawn = {chart.name: chart for chart in charts}
     sections = tuple(_section(column, drawn, language) for column in columns)
-    return Instructions(names, sections, _abbreviations(sections, language), worked_charts(plans, charts, language))
+    return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
 def heading(name: str, copies: int, language: PrintedLanguage) -> str:
@@ -86,13 +86,17 @@ def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: P
         # Of two titles for one paragraph, the longer one says more.
         title = max((prose(p[0], language, SPACE) for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
+    copies = 1 if block.joining else block.copies
+    return Section(block.name, section_heading(block, language), copies, tuple(paragraphs), block.joining)
+
+
+def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
+    """What stands over the steps of a block."""
     if block.joining:
-        return Section(block.name, _put_together(block, language), 1, tuple(paragraphs), joining=True)
+        return _put_together(block, language)
     if block.linked is not None:
-        title = _several(link_name(block.linked, language), block.copies, language)
-    else:
-        title = heading(block.name, block.copies, language)
-    return Section(block.name, title, block.copies, tuple(paragraphs))
+        return _several(link_name(block.linked, language), block.copies, language)
+    return heading(block.name, block.copies, language)
 
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
@@ -178,7 +182,7 @@ def _going_on(is_table: bool, head: str, before: Paragraph | None, language: Pri
     return prose(said("afterwards"), language) if before is not None and before.table else ""
 
 
-def _abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
+def abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
     """Those that occur, with their meanings."""
     used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
     return tuple(printed for short, printed in language.abbreviations.items() if short in used)

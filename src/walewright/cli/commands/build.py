@@ -38,7 +38,7 @@ def _build(
     jobs: str,
     **asked: Any,
 ) -> int:
-    """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json."""
+    """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json; on request NAME.bench.pdf."""
     printing, faults, texts = options.printing(line, paper, units, formats, theme)
     most = options.jobs(line, jobs)
     if printing is None or isinstance(most, Diagnostic):
@@ -110,6 +110,10 @@ class _Building:
         if not outcome.proven:
             return sources.not_made(line, outcome)
         pattern = Pattern(outcome, wanted.guide, printing.paper, printing.units, __version__, self.today, printing.theme)
+        refused = tuple(fault for form in printing.formats for fault in format_named(form).refused(pattern))
+        if refused:
+            line.report(line.placed(refused), {file: outcome.text})
+            return options.exit_code(refused)
         made, doubts = _render(pattern, printing.formats, lambda form: self.step(said("printing", name=name, form=form)))
         line.report(doubts)
         names = product_names(file, printing.formats)

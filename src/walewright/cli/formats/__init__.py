@@ -10,9 +10,12 @@ from importlib import import_module
 
 from walewright.cli.formats.format import Format
 
-__all__ = ["NAMES", "Format", "format_named"]
+__all__ = ["NAMES", "USUAL", "Format", "format_named"]
 
-NAMES = ("pdf", "html", "text", "plan")
+USUAL = ("pdf", "html", "text", "plan")
+"""Those that are made where none is named."""
+
+NAMES = (*USUAL, "bench")
 """In the order in which they are made and told; each is a module of this package."""
 
 

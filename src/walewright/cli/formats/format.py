@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Literal
 
 if TYPE_CHECKING:
     from walewright.guide.model import Guide
-    from walewright.pipeline import Outcome
+    from walewright.pipeline import BenchCopy, Outcome
+    from walewright.report.model import Diagnostic
     from walewright.sheet import Sheet
 
 
@@ -39,6 +40,13 @@ class Pattern:
 
         return html(self.sheet, self.theme)
 
+    @cached_property
+    def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
+        """The bench copy of its one size, read back; or why there is none."""
+        from walewright import pipeline
+
+        return pipeline.bench_copy(self.outcome)
+
 
 Made = tuple[bytes, tuple[str, ...]]
 """The bytes of a file, and what the page printer warns of."""
@@ -50,3 +58,5 @@ class Format:
 
     suffix: str
     make: Callable[[Pattern], Made]
+    refused: Callable[[Pattern], tuple[Diagnostic, ...]] = lambda _: ()
+    """Why it cannot be made of that pattern."""

@@ -25,8 +25,8 @@ LINES = {
     "front has its left edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets "
     "the right edge of a front.",
     "reading/without-knitting": "“Without knitting”: take the yarn out of the feeder first. Then set the carriage to slip, if it "
-    "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set it to "
-    "hold. With no loop in work it can simply cross. Set to knit without yarn it drops the piece. What the row counter has "
+    "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set "
+    "it to hold. With no loop in work it can simply cross. Set to knit without yarn it drops the piece. What the row counter has "
     "counted by it, set back.",
     "reading/together": "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each "
     "row once; after each row do what any of the lines asks for there: first wraps, then what returns to work, then what "

@@ -114,6 +114,9 @@ WORDINGS: dict[str, Wording] = {
     "option-value/not-one-of": Wording(
         "{option} cannot be {text}", labels={"not-known": "not known"}, helps={"one-of": "write one of {known}"}
     ),
+    "option-value/one-size": Wording(
+        "a bench copy is of one size, and there are {sizes_there:and}", helps={"name-yours": "name yours, as --size {example}"}
+    ),
     "option-value/source-folder": Wording(
         "--out cannot be {out}: a name that ends in {suffix} is a source's", helps={"name-a-folder": "name a folder, as --out out"}
     ),

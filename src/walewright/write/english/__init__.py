@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from walewright.report import wording
+from walewright.write.english.bench import BENCH
 from walewright.write.english.charts import CHARTS
 from walewright.write.english.lines import LINES
 from walewright.write.english.prose import PROSE
@@ -78,7 +79,7 @@ def ordinal(number: int) -> str:
 
 LANGUAGE = PrintedLanguage(
     name="english",
-    sentences={**SENTENCES, **LINES},
+    sentences={**SENTENCES, **LINES, **BENCH},
     terms=TERMS,
     nouns=NOUNS,
     abbreviations=ABBREVIATIONS,

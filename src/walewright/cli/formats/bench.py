@@ -1,0 +1,33 @@
+"""Pages to stand at the machine with: each time that hands do something, one size, in large type. Proven by their own words."""
+
+from __future__ import annotations
+
+from walewright.cli.formats.format import Format, Made, Pattern
+from walewright.report.model import Diagnostic, diagnosed
+
+
+def _make(pattern: Pattern) -> Made:
+    from walewright import sheet
+
+    copy, _ = pattern.bench_copy
+    assert copy is not None
+    design, counts, _, proof = pattern.outcome.result()
+    options = sheet.PageOptions(paper=pattern.paper, units=pattern.units, version=pattern.version, date=pattern.date)
+    (plan,) = pattern.outcome.plans
+    made = sheet.compose_bench(pattern.guide, design, counts, plan, copy.instructions, proof, options)
+    pages = sheet.page_counts(sheet.bench_html(made, pattern.theme), tuple(one.anchor for one in made.sheets))
+    made = sheet.with_pages(pattern.guide, made, pages)
+    return sheet.pdf(sheet.bench_html(made, pattern.theme), made)
+
+
+def _refused(pattern: Pattern) -> tuple[Diagnostic, ...]:
+    """Who stands at the machine knits one size; and what does not read back is not printed."""
+    sizes = pattern.outcome.result()[0].sizes
+    if len(sizes) > 1:
+        given = ("as", "bench")
+        return (diagnosed("option-value/one-size", helps=("name-yours",), sizes_there=sizes, example=sizes[0], given=given),)
+    _, faults = pattern.bench_copy
+    return faults
+
+
+FORMAT = Format(".bench.pdf", _make, _refused)

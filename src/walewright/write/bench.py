@@ -1,0 +1,163 @@
+"""The bench copy in words: its lines, which are read back, with what stands in the columns of each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+
+from walewright.design.model import Chart
+from walewright.knit import bench_steps as bs
+from walewright.knit.bench_steps import BenchBlock, BenchLine, BenchPart
+from walewright.knit.operations import Side
+from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.write.charts import worked_charts
+from walewright.write.filling import Part, Parts, filled
+from walewright.write.filling import phrase as filled_phrase
+from walewright.write.grading import Graded
+from walewright.write.language import PrintedLanguage
+from walewright.write.lines import Line, sentence
+from walewright.write.model import Abbreviation, BenchCells, Instructions, Paragraph, Run, Section, Sentence
+from walewright.write.needles import listed, needle_run
+from walewright.write.said import SPACE, Phrase, StepSaid, between, capital, prose, spelt, worded
+from walewright.write.sections import abbreviations, section_heading
+from walewright.write.words import named, phrase
+
+
+def write_bench(
+    plan: SizePlan, blocks: Sequence[BenchBlock], language: PrintedLanguage, charts: Sequence[Chart] = ()
+) -> Instructions:
+    """The bench copy of one size: each block of its `plan` with the lines that it was unrolled into, in the same order. `charts`
+    has at least those that it works. Raises KeyError for a chart that is not there."""
+    sections = tuple(_section(block, unrolled, language) for block, unrolled in zip(plan.blocks, blocks, strict=True))
+    return Instructions((plan.size,), sections, abbreviations(sections, language), worked_charts((plan,), charts, language))
+
+
+def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) -> Section:
+    paragraphs: list[Paragraph] = []
+    for title, parts in unrolled.paragraphs:
+        told = tuple(_sentence(part, language) for part in parts)
+        if not told:
+            continue
+        if paragraphs and not title:
+            paragraphs[-1] = Paragraph(paragraphs[-1].title, "", (*paragraphs[-1].sentences, *told))
+        else:
+            paragraphs.append(Paragraph(spelt(prose(title, language, SPACE)), "", told))
+    copies = 1 if block.joining else block.copies
+    return Section(block.name, section_heading(block, language), copies, tuple(paragraphs), block.joining)
+
+
+def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:
+    if not isinstance(part, BenchLine):
+        return sentence(Line((((part,),),), (0,)), (0,), language)
+    cells = _cells(part, language)
+    given = {
+        "rows": Graded((part.rows,), (0,)),
+        "row": Graded((part.row,), (0,)),
+        "carriage": (_carriage(part.side, language),) if part.side else (),
+        "steps": tuple(_in_line((*cells.charts, *cells.what), language)),
+        "counts": filled_phrase("bench/counts", language, in_work=part.in_work, held=part.held, waiting=part.waiting),
+    }
+    if part.side is None:
+        key = "bench/first"
+    elif part.row is None:
+        key = "bench/uncounted"
+    else:
+        key = "bench/rows" if part.rows else "bench/counter"
+    return Sentence(
+        filled_phrase(key, language, **given),
+        (0,),
+        "" if part.row is None else str(part.row),
+        part.side or "",
+        next((step.origin for step in part.body if step.origin), ""),
+        False,
+        tuple(type(step).__name__ for step in part.body),
+        bench=cells,
+    )
+
+
+def _cells(part: BenchLine, language: PrintedLanguage) -> BenchCells:
+    told = tuple(capital(_phrase(step, language)) for step in part.body)
+    charts = sum(isinstance(step, bs.OfChart) for step in part.body)
+    return BenchCells(part.rows, part.row, part.side or "", told[:charts], told[charts:], part.in_work, part.held, part.waiting)
+
+
+def _in_line(phrases: Sequence[Phrase], language: PrintedLanguage) -> list[Part]:
+    """The phrases as sentences, one after the other."""
+    return list(between(" ", (filled("bench/step", language, step=one) for one in phrases)))
+
+
+def _phrase(step: Step, language: PrintedLanguage) -> Phrase:
+    said = StepSaid((step,), (0,))
+    if type(step) in _KEYS:
+        return worded(*filled(_KEYS[type(step)](said), language, said, BENCH_PARTS))
+    return phrase(said, language)
+
+
+_CARRIAGES: Mapping[Side, Abbreviation] = {"left": Abbreviation.COL, "right": Abbreviation.COR}
+
+
+def _carriage(side: Side, language: PrintedLanguage) -> Run:
+    at = _CARRIAGES[side]
+    return Run(language.short(at), "check", frozenset({at}))
+
+
+# ----------------------------------------------------------------- single moves
+
+
+def _plain(said: StepSaid) -> str:
+    return named(type(said.any))
+
+
+_KEYS: Mapping[type[Step], Callable[[StepSaid], str]] = {
+    bs.PlainRows: _plain,
+    bs.OfChart: _plain,
+    bs.FabricBegins: _plain,
+    bs.MotifBegins: _plain,
+    bs.ChartEnds: _plain,
+    bs.StripesBegin: _plain,
+    bs.StripesEnd: _plain,
+    bs.TakeUp: _plain,
+    bs.HoldNeedles: _plain,
+    bs.ReturnNeedles: _plain,
+    bs.FloatPast: _plain,
+    bs.DrawLongOn: _plain,
+    bs.KnitNeedles: _plain,
+    bs.LayColours: lambda said: "lay_colours" if said.any.yarns else "lay_colours/one",
+    bs.MoveStitches: _plain,
+    bs.CrossStitches: _plain,
+    bs.DropRows: _plain,
+    bs.LatchColumns: _plain,
+    bs.LatchOn: _plain,
+}
+"""The templates of the steps that only a bench copy has."""
+
+
+def _listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    return listed(said.any.needles, language)
+
+
+def _laid(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    told: list[Part] = []
+    for yarn, needles in zip(said.any.yarns, said.any.places, strict=True):
+        told += filled("laid", language, yarn=yarn, listed=tuple(listed(needles, language)))
+    return told
+
+
+def _crossed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    half = said.any.half
+    groups = ((_group(first, half, language), _group(first + half, half, language)) for first in said.any.firsts)
+    told = (filled("crossed", language, left=left, right=right) for left, right in groups)
+    return list(between(language.sentences["between"], told))
+
+
+def _group(first: int, count: int, language: PrintedLanguage) -> tuple[Part, ...]:
+    if count == 1:
+        return tuple(filled("listed/needle", language, first=(needle_run(first, language),)))
+    ends = (needle_run(first, language),), (needle_run(first + count - 1, language),)
+    return tuple(filled("listed/run", language, first=ends[0], last=ends[1]))
+
+
+def _over(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    return list(filled("over_needles", language, said)) if said.any.first <= said.any.last else []
+
+
+BENCH_PARTS: Parts = {"listed": _listed, "laid": _laid, "crossed": _crossed, "over_needles": _over}

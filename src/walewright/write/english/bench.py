@@ -1,0 +1,40 @@
+"""The English of a bench copy: its lines, and the single moves that stand in them."""
+
+from __future__ import annotations
+
+BENCH = {
+    "bench/rows": "{rows} {rows|row} to {RC} {row}, {carriage}: {steps} {counts}.",
+    "bench/counter": "{RC} {row}, {carriage}: {steps} {counts}.",
+    "bench/uncounted": "{carriage}: {steps} {counts}.",
+    "bench/first": "First: {steps} {counts}.",
+    "bench/step": "{step}.",
+    "bench/counts": "{in_work} in work, {held} held, {waiting} waiting",
+    "plain_rows": "knit these rows",
+    "of_chart": "row {row} of the chart {chart}",
+    "fabric_begins": "“{fabric}” begins with the next row, by the chart {chart}{@over_needles}",
+    "motif_begins": "the chart {chart} begins with the next row{@over_needles}",
+    "chart_ends": "the chart {chart} ends here{@over_needles}",
+    "over_needles": ", on needles {first:needle} to {last:needle}",
+    "stripes_begin": "“{fabric}” begins with the next row, in stripes",
+    "stripes_end": "“{fabric}” ends here",
+    "take_up": "take up the end of {yarn} that hangs at this side, or a new one, tension {tension}",
+    "hold_needles": "put {@listed} into hold",
+    "return_needles": "put {@listed} back to work",
+    "float_past": "lift the yarn off {@listed} and put them back to work",
+    "draw_long_on": "draw the yarn by hand through the loops of {@listed} to twice the length of a {ST} and put them back to work",
+    "knit_needles": "lift the yarn off {@listed}; knit them by hand with {yarn} and put them back to work",
+    "lay_colours": "lay {@laid}{main} in all other hooks; cross neighbouring yarns where they meet and take the carriage across"
+    " without yarn",
+    "lay_colours/one": "lay {main} in all hooks and take the carriage across without yarn",
+    "laid": "{yarn} in the hooks of {listed}; ",
+    "move_stitches": "move the {STS} of {@listed} one needle to the {side}",
+    "cross_stitches": "cross {@crossed}; hang the {side} {half} first",
+    "crossed": "{left} with {right}",
+    "drop_rows": "drop {rows} {rows|row} on {@listed}",
+    "latch_columns": "latch up {rows} {rows|row} on the other face, on {@listed}",
+    "latch_on": "latch up the {rows} {rows|row} since the last latching on the other face, on {@listed}",
+    "listed/needle": "{first}",
+    "listed/run": "{first} to {last}",
+    "listed/every": "every {every} needle from {first} to {last}",
+    "listed/groups": "{count} in every {every} needles from {first} to {last}",
+}

@@ -1,0 +1,83 @@
+"""`build --as bench`: one size, a sheet for each thing on the bed; told, not made, for several."""
+
+from __future__ import annotations
+
+import io
+from pathlib import Path
+
+import page as checker
+import pypdf
+import pytest
+
+from walewright import pipeline
+from walewright.cli import main
+
+Said = pytest.CaptureFixture[str]
+
+
+@pytest.fixture(scope="module")
+def built(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    from tests.cli.bad_sources import SOUND
+
+    folder = tmp_path_factory.mktemp("bench")
+    (folder / "slackwater.wale").write_text(SOUND, encoding="utf-8")
+    assert main(["build", str(folder / "slackwater.wale"), "--size", "M", "--as", "bench", "--out", str(folder)]) == 0
+    return (folder / "slackwater.bench.pdf").read_bytes()
+
+
+def test_a_sheet_for_each_thing_on_the_bed(built: bytes) -> None:
+    read = pypdf.PdfReader(io.BytesIO(built))
+    pages = [page.extract_text() for page in read.pages]
+    assert "Slack Water, size M" in pages[0]
+    assert read.metadata is not None
+    assert read.metadata.title == "Slack Water, size M"
+    assert "1 of " in pages[0]
+    assert f"{len(pages)} of {len(pages)}" in pages[-1]
+    for words in ("to RC", "Carriage", "in work", "held", "waiting", "000", "tension"):
+        assert words in pages[0]
+
+
+def test_an_independent_checker_finds_nothing(built: bytes) -> None:
+    report = checker.validate_pdf_bytes(built, profile=checker.ValidationProfile.PDF_UA_1)
+    assert [f"{f.rule_id}: {f.message}" for f in report.failures] == []
+    assert report.is_compliant
+
+
+def test_steps_are_in_large_type(built: bytes) -> None:
+    sizes: list[tuple[float, str]] = []
+
+    def visit(text: str, _: object, matrix: list[float], __: object, size: float) -> None:
+        if text.strip():
+            sizes.append((size * abs(matrix[3]), text))
+
+    pypdf.PdfReader(io.BytesIO(built)).pages[0].extract_text(visitor_text=visit)
+    assert sizes
+    assert min(size for size, _ in sizes) >= 10.9
+
+
+def test_of_several_sizes_none_is_taken(sound: Path, capsys: Said) -> None:
+    out = sound.parent / "out"
+    assert main(["build", str(sound), "--as", "text,bench", "--out", str(out)]) == 2
+    told = capsys.readouterr().err
+    assert "option-value" in told
+    assert "a bench copy is of one size, and there are S and M" in told
+    assert not list(out.glob("*"))
+
+
+def test_it_is_made_only_where_it_is_asked_for(sound: Path) -> None:
+    out = sound.parent / "out"
+    assert main(["build", str(sound), "--size", "M", "--as", "text", "--out", str(out)]) == 0
+    assert not list(out.glob("*.bench.pdf"))
+
+
+def test_a_copy_that_does_not_read_back_is_not_written(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
+    def misprinted(outcome: pipeline.Outcome, size: int, copy: pipeline.BenchCopy) -> object:
+        changed = copy.plain_text.replace(" in work, 0 held", " in work, 1 held", 1)
+        return proven(outcome, size, pipeline.BenchCopy(copy.instructions, changed))
+
+    proven = pipeline.proven_bench
+    monkeypatch.setattr(pipeline, "proven_bench", misprinted)
+    out = sound.parent / "out"
+    assert main(["build", str(sound), "--size", "M", "--as", "text,bench", "--out", str(out)]) == 1
+    assert "words-contradict" in capsys.readouterr().err
+    assert not list(out.glob("*.txt"))
