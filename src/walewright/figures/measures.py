@@ -27,7 +27,7 @@ SAME = 0.05
 @dataclass(frozen=True, slots=True)
 class DrawnMeasure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
-    gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
+    gap width | gap height | dart | worn. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
     measured, as the guide has a phrase for it in mid-sentence."""
 
@@ -99,6 +99,10 @@ def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         yield DrawnMeasure(named, "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
     yield from _openings(whole)
     yield from _darts(whole)
+    for out in piece.needles_out:
+        if out.worn is not None:
+            named = said("measure/worn", lower=name_of(out.from_level), upper=name_of(out.to_level))
+            yield DrawnMeasure(named, "worn", (out.from_level, out.to_level), out.worn)
 
 
 def _widths(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:

@@ -172,7 +172,8 @@ def _regular(said: StepSaid, lists: Sequence[Readings | None]) -> tuple[int, lis
     working = [rows for rows in lists if rows is not None]
     if len(heights) != 1 or len(only := heights.pop()) != 1 or all(len(rows) <= FEW for rows in working):
         return None
-    every = only[0]
+    apart = {b - a for rows in working for a, b in pairwise(rows)}
+    every = apart.pop() if len(apart) == 1 else only[0]
     runs = [None if rows is None else _runs(rows, every) for rows in lists]
     told = [r for r in runs if r is not None]
     if len({len(r) for r in told}) != 1 or any(len(run) < 2 for r in told for run in r):

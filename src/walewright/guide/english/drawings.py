@@ -64,6 +64,7 @@ DRAWINGS = {
     "measure/beside": "part beside the {opening}",
     "measure/left": "left {what}",
     "measure/right": "right {what}",
+    "measure/worn": "width from {lower} to {upper}, folded as it is worn",
     "measure/held": "depth of the {name}",
     "measure/short-rows": "depth of the {name} short rows",
     "measured/start": "width at start",
