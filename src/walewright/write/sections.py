@@ -15,7 +15,7 @@ from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.listed import Going, listed
-from walewright.write.model import Instructions, Paragraph, Section, Sentence
+from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
@@ -182,7 +182,9 @@ def _going_on(is_table: bool, head: str, before: Paragraph | None, language: Pri
     return prose(said("afterwards"), language) if before is not None and before.table else ""
 
 
-def abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
-    """Those that occur, with their meanings."""
+def abbreviations(
+    sections: Sequence[Section], language: PrintedLanguage, but: frozenset[Abbreviation] = frozenset()
+) -> tuple[tuple[str, str], ...]:
+    """Those that occur, with their meanings, `but` some."""
     used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
-    return tuple(printed for short, printed in language.abbreviations.items() if short in used)
+    return tuple(printed for short, printed in language.abbreviations.items() if short in used - but)
