@@ -28,7 +28,7 @@ TEXT = plain_text(write(three_sizes()))
         ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC 10 (12: 14: 16).", "words-size-count"),
         ("Right half\n----------", "Right half\n----------\n4th size only", "words-size-count"),
         ("R 45 (48: 51) to working", "R 44 (48: 51) to working", "words-contradict"),
-        ("Set the row counter to 000. 90", "Set the row counter to 011. 90", "words-contradict"),
+        ("row counter to 000.", "row counter to 011.", "words-contradict"),
         ("12. Return the needles held at the right", "12. Return the needles held at the left", "words-contradict"),
         ("L 42 (48: 47) to L 7, into hold", "L 42 (48: 47) to L 6, into hold", "words-contradict"),
         ("[ ]  1. Take the carriage to the left without knitting.", "[ ]  1. Note: it is there.", "words-contradict"),

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from walewright.readback.language import PageLayout, ReadLanguage
 from walewright.readback.sentences import as_name
 
-_MARK = re.compile(r"(?:\[ \] )+|- {3}")
+_MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,6 +21,8 @@ class PrintedLine:
     only: frozenset[int] | None
     start: int
     end: int
+    own: bool = False
+    """In the author's own words: its box is round."""
     first: int = 0
     last: int = 0
 
@@ -135,7 +137,7 @@ def _line(here: _Open, row: str, mark: re.Match[str], start: int, layout: PageLa
         first, last = int(found["first"]), int(found["last"] or found["first"])
     else:
         first = last = next((line.last for line in reversed(here.lines) if line.last), 0) + 1
-    return PrintedLine(words, here.only, start, start + len(row), first, last)
+    return PrintedLine(words, here.only, start, start + len(row), mark["own"] is not None, first, last)
 
 
 def _of_chart(here: _Open, row: str, start: int, layout: PageLayout) -> bool:
@@ -173,18 +175,22 @@ def section_name(title: str, language: ReadLanguage) -> str:
     """The name that a heading tells, or what a sentence calls the section."""
     # A name in quotes is printed as it is; in a heading any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
-    return as_name(_linked(title[1:-1] if quoted else title[:1].lower() + title[1:], language))
+    capital = title[:1].upper() + title[1:]
+    return as_name(
+        _linked(title[1:-1], language) or title[1:-1] if quoted else _linked(capital, language) or title[:1].lower() + title[1:]
+    )
 
 
-def _linked(name: str, language: ReadLanguage) -> str:
-    """The name of a heading, that of a link as all stages have it."""
-    link = language.layout.link.fullmatch(name)
+def _linked(title: str, language: ReadLanguage) -> str:
+    """The name of the link that a heading tells, as all stages have it; nothing if it is none's."""
+    link = language.layout.link.fullmatch(title)
     if link is None:
-        return name
+        return ""
     number = f" {link['number']}" if link["number"] else ""
-    return f"{link['owner']} {language.edge(link['edge'])}{number} link"
+    edge = f"{link['edge']} {link['part']}" if link["part"] else link["edge"]
+    return f"{link['owner']} {language.edge(edge)}{number} link"
 
 
 def is_note(line: PrintedLine, language: ReadLanguage) -> bool:
     """Whether the line is the author's own words, which nothing follows from."""
-    return language.layout.note.match(line.words) is not None
+    return line.own or language.layout.note.match(line.words) is not None

@@ -7,7 +7,8 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from walewright.readback.hands import Contradiction
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
-from walewright.readback.sentences import ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack, Unreadable, said
+from walewright.readback.phrases import ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
+from walewright.readback.sentences import Unreadable, said
 from walewright.readback.together import Shapings
 
 MOST_PHRASES = 100_000
@@ -146,6 +147,8 @@ def phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
                     yield phrase
                 if not anything:
                     break
+        elif isinstance(one, ReadForSome):
+            yield from phrases(one.body, size) if size in one.sizes else ()
         elif isinstance(one, ReadTrack):
             yield from phrases(one.body, size)
         elif not _skipped(one, size):

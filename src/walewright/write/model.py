@@ -160,6 +160,8 @@ class Section:
     joining: bool = False
     called: str = ""
     """As the title, where it stands in a sentence: "sleeve"."""
+    link: bool = False
+    """What is done on the bed to join edges."""
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:

@@ -1,9 +1,9 @@
 """The steps as plain text: to work from on paper without the drawings, and to be read back.
 
-A section is underlined with `=`, a small title with `-`; each line has a box to tick for every piece knitted alike, or a
-hyphen where it only states something. Lines that are too long go on indented. Charts stand before the pieces. Rows of a
-table stand in columns where they are narrow enough, as in a copy for one size; else the counter's values stand on a line of
-their own.
+A section is underlined with `=`, a small title with `-`; each line has a box to tick for every piece knitted alike, round where
+it is in the author's own words, or a hyphen where it only states something. Lines that are too long go on indented. Charts
+stand before the pieces. Rows of a table stand in columns where they are narrow enough, as in a copy for one size; else the
+counter's values stand on a line of their own.
 """
 
 from __future__ import annotations
@@ -85,7 +85,7 @@ def _mark(sentence: Sentence, copies: int, width: int, language: PrintedLanguage
     """What stands before a line: a hyphen where it only states something, else boxes and the step's number, if it has one."""
     if sentence.check:
         return "-   "
-    boxes = "[ ] " * min(copies, _MOST_BOXES)
+    boxes = ("( ) " if sentence.manner is Manner.BY_HAND else "[ ] ") * min(copies, _MOST_BOXES)
     return f"{boxes}{label(sentence, language):>{width}}. " if sentence.numbers else boxes
 
 

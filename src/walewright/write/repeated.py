@@ -206,7 +206,7 @@ def _reference(stood: Sequence[_Unit], of: Section, own: _Own, again: _Again, he
     state = _state(sentences, sizes)
     group = sizes if head else tuple(range(len(state)))
     name = Run(of.called, "section")
-    words = capital(phrase("again", language, section=(name,), first=str(begin), last=str(end)))
+    words = capital(phrase("again/link" if of.link else "again", language, section=(name,), first=str(begin), last=str(end)))
     stop = Run(language.sentences["stop"])
     told = StepSaid(state, group)
     said_so = (Run(f"{stop.text} "), *check(told, language), stop) if state else (stop,)
