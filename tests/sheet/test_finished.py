@@ -6,8 +6,6 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
-import pytest
-
 from tests.figures import gallery
 from walewright.design import model as d
 from walewright.figures.garment import cover
@@ -144,18 +142,3 @@ def test_what_is_no_body_is_laid_out_as_a_group() -> None:
         assert drawing.title == "The pieces of P in size S, to one scale"
         assert drawing.height < 120
         assert {"cloth"} <= {s.kind for s in drawing.strokes}
-
-
-def test_a_tube_is_drawn_folded() -> None:
-    def width(design: d.Design, made: Any) -> float:
-        import re
-
-        of = cover(LANGUAGE, design, made.counts(), (measured(design, made.counts(), made.name),))
-        xs = [float(x) for s in of.strokes if s.kind == "cloth" for x in re.findall(r"[ML](-?[\d.]+) ", s.data)]
-        ys = [float(y) for s in of.strokes if s.kind == "cloth" for y in re.findall(r"[ML]-?[\d.]+ (-?[\d.]+)", s.data)]
-        return (max(xs) - min(xs)) / (max(ys) - min(ys))
-
-    made = gallery.thumb()
-    flat = made.design()
-    closed = replace(flat, joins=(d.EdgeJoin((d.EdgeName("thumb", "side"),), (d.EdgeName("thumb", "side"),), (0.0, 0.0), ORIGIN),))
-    assert width(closed, made) == pytest.approx(width(flat, made) / 2, rel=0.02)
