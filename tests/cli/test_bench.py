@@ -81,3 +81,14 @@ def test_a_copy_that_does_not_read_back_is_not_written(sound: Path, capsys: Said
     assert main(["build", str(sound), "--size", "M", "--as", "text,bench", "--out", str(out)]) == 1
     assert "words-contradict" in capsys.readouterr().err
     assert not list(out.glob("*.txt"))
+
+
+def test_large_print_is_larger_in_a_browser_too(sound: Path) -> None:
+    out = sound.parent / "out"
+    pages = []
+    for more in ([], ["--large-print"]):
+        assert main(["build", str(sound), "--size", "M", "--as", "html", "--out", str(out), *more]) == 0
+        pages.append((out / "slackwater.html").read_text(encoding="utf-8"))
+    ordinary, large = pages
+    assert "font-size: 14pt" in large
+    assert "font-size: 14pt" not in ordinary

@@ -41,6 +41,35 @@ def test_places_are_counted_from_the_centre_of_the_piece() -> None:
     assert other.lines == (InsideLine("centre", (3.0, 3.0)),)
 
 
+def test_each_edge_has_its_line_on_its_own_side_of_a_centre_that_is_not_in_the_middle() -> None:
+    start = "25 cm left to 15 cm right of centre with e-wrap"
+    made = design(piece("edges slope by -2 cm at low, shaped 6 cm from centre", start=start), head=HEAD_WIDE).piece("front")
+    # The middle of the start is 5 cm left of the centre line.
+    (line,) = made.left[0].lines
+    assert (line.at("left"), line.at("right")) == ((1.0, 1.0), (11.0, 11.0))
+    assert made.symmetric
+    beside = piece("edges slope by -2 cm at low, shaped 6 cm from centre", start="35 cm left to 5 cm left of centre with e-wrap")
+    assert [(d.code, d.case) for d in [only(beside)]] == [("line-inside", "no-room")]
+    crossed = piece("edges slope by -2 cm at low, shaped 4 cm from centre and 13 cm from the edge", start=start)
+    assert [(d.code, d.case) for d in [only(crossed)]] == [("line-inside", "one-place")]
+
+
+def test_an_edge_may_have_more_lines_than_two() -> None:
+    wide = piece(f"{IN} 3 cm from centre and 6 cm from centre and 2 cm from the edge")
+    run = design(wide, head=HEAD_WIDE).piece("front").left[0]
+    assert [line.of for line in run.lines] == ["centre", "centre", "edge"]
+    assert run.way.at_once == 3
+
+
+def test_a_mirror_image_has_the_lines_of_both_edges_turned() -> None:
+    start = "25 cm left to 15 cm right of centre with e-wrap"
+    model = piece("edges slope by -2 cm at low, shaped 6 cm from centre", name="model", start=start)
+    parts = (model, "piece image in plain, mirror of model\n", "join image end to model end")
+    made = design(*parts, head=HEAD_WIDE).piece("image")
+    (line,) = made.right[0].lines
+    assert (line.at("left"), line.at("right")) == ((11.0, 11.0), (1.0, 1.0))
+
+
 def test_a_line_may_lie_beyond_the_centre() -> None:
     run = front("left edge slope by -2 cm at low, shaped 2 cm right of centre", start="16 cm wide with e-wrap").left[0]
     assert run.lines == (InsideLine("centre", (-2.0, -2.0)),)
@@ -51,7 +80,8 @@ def test_a_line_may_lie_beyond_the_centre() -> None:
     [
         (("edges curve to 34 cm wide at low, shaped 12 cm from centre",), "slope"),
         (("edges straight to low", "edges cast off 1 cm then slope to 34 cm wide at middle, shaped 12 cm from centre"), "slope"),
-        ((f"{IN} 6 cm from centre and 9 cm from centre and 12 cm from centre",), "lines"),
+        ((f"{IN} 6 cm from centre and 9 cm from centre and 12 cm from centre",), "no-room"),
+        ((f"{IN} 6 cm from centre and 7 cm from centre and 14 cm from centre",), "no-room"),
         ((f"{IN} 12 cm left of centre",), "one-place"),
         ((f"{IN} 16 cm from centre",), "no-room"),
         ((f"{IN} 38 cm from the edge",), "no-room"),

@@ -33,7 +33,7 @@ def fill_from_below(p: Paper, op: Op) -> None:
 
 
 def close(p: Paper, op: Op) -> None:
-    slots = p.span(op)
+    slots = p.coming_off(op)
     beyond = slots[-1] + 1 if op["towards"] == "right" else slots[0] - 1
     if p.waiting_chain is not None and slots[0] - 1 <= p.waiting_chain[1] <= slots[-1] + 1:
         p.settle_chain(goes_on=True)
@@ -56,7 +56,7 @@ def sew_off(p: Paper, op: Op) -> None:
 
 
 def _tail_takes(p: Paper, op: Op, everything: bool) -> None:
-    slots = p.span(op)
+    slots = p.coming_off(op)
     p.must(not p.yarn or p.fastened, f"the {p.yarn} is not broken off")
     p.all_are(slots, "work", loaded=True)
     left = [s for s, loops in p.on.items() if loops and s not in slots and (everything or p.where.get(s) == "work")]
@@ -91,7 +91,7 @@ def spread(p: Paper, op: Op) -> None:
 
 
 def onto_waste(p: Paper, op: Op) -> None:
-    slots = p.span(op)
+    slots = p.coming_off(op)
     if p.waiting_chain is not None and p.waiting_chain[1] in slots:
         p.settle_chain(goes_on=True)
     p.all_are(slots, "work", loaded=True)

@@ -216,7 +216,7 @@ def draw_cord(p: Paper, op: Op) -> None:
 def cast_off(p: Paper, op: Op) -> None:
     p.settle_chain(goes_on=True)
     p.yarn_in_use()
-    slots, start = p.span(op), op["start"]
+    slots, start = p.coming_off(op), op["start"]
     p.all_are(slots, "work", loaded=True)
     ends = p.outermost()
     assert ends is not None

@@ -112,6 +112,15 @@ class Paper:
         self.must(first <= last, f"needles {first} to {last} run from right to left")
         return self.on_bed(range(first, last + 1))
 
+    def coming_off(self, op: Op) -> list[int]:
+        """The needles of a range without single ones out of work between two that carry loops."""
+        slots = self.span(op)
+
+        def passed(s: int) -> bool:
+            return slots[0] < s < slots[-1] and s not in self.where and bool(self.on.get(s - 1)) and bool(self.on.get(s + 1))
+
+        return [s for s in slots if not passed(s)]
+
     def on_bed(self, slots: range) -> range:
         half = self.needles // 2
         self.must(-half <= slots[0] and slots[-1] < half, f"{slots} is not all on the bed")

@@ -226,8 +226,14 @@ lines_of_pieces = (
     st.builds(s.ZoneLine, names, names, names, _maybe(expressions), offsets),
     st.builds(s.ZoneLine, names, names, names, st.none(), offsets, counted),
     st.builds(s.MotifLine, names, names, offsets),
-    st.builds(s.NeedlesLine, names, names, counts),
-    st.builds(s.NeedlesLine, names, names, places=st.lists(inside_places, min_size=1, max_size=3).map(tuple)),
+    st.builds(s.NeedlesLine, names, names, counts, worn=_maybe(expressions)),
+    st.builds(
+        s.NeedlesLine,
+        names,
+        names,
+        places=st.lists(inside_places, min_size=1, max_size=3).map(tuple),
+        worn=_maybe(expressions),
+    ),
     st.builds(s.RepeatLine, counts, names, names),
     st.builds(s.Without, names),
     st.builds(
@@ -240,6 +246,7 @@ lines_of_pieces = (
     st.builds(s.End, st.just("edging"), names),
     notes,
 )
+parities = st.sampled_from(("even", "odd", "either"))
 piece_lines = (*lines_of_pieces, _for(*lines_of_pieces))
 pieces = st.one_of(
     st.builds(
@@ -249,7 +256,7 @@ pieces = st.one_of(
         counts,
         _maybe(names),
         _body(*piece_lines),
-        st.booleans(),
+        parities,
         st.sampled_from(("", "hood")),
     ),
     st.builds(
@@ -259,7 +266,7 @@ pieces = st.one_of(
         counts,
         st.none(),
         _body(*piece_lines),
-        st.booleans(),
+        parities,
         st.sampled_from(("", "hood")),
         names,
     ),

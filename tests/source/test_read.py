@@ -189,6 +189,7 @@ def statement(kind: str, line: str) -> s.Statement:
             s.EdgeLine("left", "slope", "top", by=CM3, way="inside", places=(s.InsidePlace(CM3, "left"),)),
         ),
         ("piece a in b", "needles out every 12th from a to b", s.NeedlesLine("a", "b", 12)),
+        ("piece a in b", "needles out every 12th from a to b, worn 3 cm wide", s.NeedlesLine("a", "b", 12, worn=CM3)),
         ("piece a in b", "needles out every 3rd needle from a to b", s.NeedlesLine("a", "b", 3)),
         (
             "piece a in b",

@@ -26,6 +26,8 @@ SAID = {
     st.IncreaseOuter: "hang the loop below the stitch on the line",
     st.NeedleOut: "Set its loop on the needle at its right and push it right back",
     st.NeedlesOutEvery: "Set its loop on the needle at its right and push it right back",
+    st.LeaveOut: "Push it right back before anything is cast on",
+    st.LeaveOutEvery: "Push it right back before anything is cast on",
     st.NeedleBack: "Bring it to working position, empty",
     st.NeedlesBackEvery: "Bring it to working position, empty",
     st.IncreaseAtCarriage: "Bring the next empty needle to work on the side where the carriage stands",

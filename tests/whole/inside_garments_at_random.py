@@ -11,23 +11,25 @@ def _darts(kind: str, dice: Random) -> Drawn:
     """A tube that is taken in and let out along one or two darts at each side, in front and behind."""
     near = dice.choice((f"half / 2 - {dice.randrange(7, 10)} cm from centre", f"{dice.randrange(7, 10)} cm from the edge"))
     also = dice.choice(("", f" and {dice.choice((0, 1))} cm from the edge"))
+    # What several lines take is taken from between the two outermost.
+    third = " and 3 cm from centre" if also and "from centre" in near and dice.random() < 0.5 else ""
     taken, let_out = dice.randrange(3, 6), dice.randrange(2, 6)
     body = f"""piece body_half in plain, knit 2
     levels hem 0 cm, hip 4 cm, low 19 cm, high 22 cm, top 40 cm
     start half wide {_start(dice)}
     edges straight to hip called side
-    edges slope to half - {taken} cm wide at low called side, shaped {near}{also}
+    edges slope to half - {taken} cm wide at low called side, shaped {near}{also}{third}
     edges straight to high called side
     edges slope to half - {taken - let_out} cm wide at top called side, shaped {near}
     end cast off
 """
     join = "join body_half side to body_half side, each to the next all round\n"
     text = _head(kind, dice) + body + join
-    shaped = f"shaped {near}{also}"
+    shaped = f"shaped {near}{also}{third}"
     damages = {
         "a dart beyond the edge": text.replace(shaped, "shaped half / 2 from centre"),
         "darts across one another": text.replace(shaped, "shaped half - 2 cm from the edge"),
-        "a third line": text.replace(shaped, "shaped 3 cm from centre and 6 cm from centre and 9 cm from centre"),
+        "lines side by side": text.replace(shaped, "shaped 3 cm from centre and 3.1 cm from centre and 9 cm from centre"),
         "a dart in a rib": text.replace("    end cast off", "    fabric rib from hem to high\n    end cast off"),
         "taken in past the dart": text.replace(f"half - {taken} cm wide at low", "4 cm wide at low"),
     }
@@ -94,21 +96,28 @@ def _pleats(kind: str, dice: Random) -> Drawn:
     """A skirt of panels with fold lines above a hem, taken in above them."""
     every = dice.randrange(5, 13)
     which = dice.choice((f"every {every}th", f"at {dice.randrange(3, 7)} cm from centre and 4 cm from the edge"))
-    out = f"    needles out {which} from line to band\n"
+    start = dice.choice(("with e-wrap", "on waste yarn, with welt", "with chain"))
+    low = dice.choice(("line", "line", "hem")) if start != "on waste yarn, with welt" else "line"
+    high = dice.choice(("band", "band", "top"))
+    worn = dice.choice(("", ", worn half / 3 wide"))
+    out = f"    needles out {which} from {low} to {high}{worn}\n"
+    # What is out to the top is not taken in above the band.
+    taken = "edges slope to half - 2 cm wide at top" if high == "band" else "edges straight to top"
     text = (
         _head(kind, dice)
         + f"""piece panel in plain, knit 2
     levels hem 0 cm, line 1 cm, band 24 cm, top 27 cm
-    start half wide {dice.choice(("with e-wrap", "on waste yarn, with welt"))}
+    start half wide {start}
     edges straight to band called side
-{out}    edges slope to half - 2 cm wide at top called side
-    end cast off
+{out}    {taken} called side
+    end {dice.choice(("cast off", "cast off sewn", "gathered"))}
 join panel side to panel side, each to the next all round
 """
     )
     damages = {
-        "from the start": text.replace("from line to band", "from hem to band"),
-        "into the shaping": text.replace("from line to band\n", "from line to top\n"),
+        "from the start of an edging": text.replace(start, "on waste yarn, with welt").replace(f"from {low} to", "from hem to"),
+        "into the shaping": text.replace(taken, "edges slope to half - 2 cm wide at top").replace(f"to {high}{worn}\n", "to top\n"),
+        "worn wider than it is": text.replace(f"to {high}{worn}\n", f"to {high}, worn half + 1 cm wide\n"),
         "side by side": text.replace(which, "every 1st"),
         "taken in below the band": text.replace("edges straight to band called", "edges slope by -2 cm at band called"),
         "a slot among them": text.replace(out, out + "    slot pocket 3 cm wide at band, cast off\n"),

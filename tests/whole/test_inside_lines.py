@@ -51,12 +51,18 @@ def drawn(seed: int) -> str:
     body = [f"piece front in plain{odd}", "levels hem 0 cm, hip 5 cm, low 22 cm, high 25 cm, full 45 cm, top 50 cm"]
     body.append(f"start {start} {dice.choice(('with e-wrap', 'on waste yarn'))}")
     by, back = dice.uniform(1, 4), dice.uniform(1, 4)
-    for edge in ("edges",) if start == "half wide" and dice.random() < 0.6 else ("left edge", "right edge"):
+    # Both edges have their lines on their own sides of the centre line, also where the start does not lie about it.
+    aside = start == "half * 0.7 left to half * 0.3 right of centre" and dice.random() < 0.5
+    for edge in ("edges",) if aside or (start == "half wide" and dice.random() < 0.6) else ("left edge", "right edge"):
         inner = dice.uniform(0.1, 0.2) if start == "half wide" else 0.0
         near = dice.choice((f"half * {inner:.2f} from centre", f"half * {0.45 - inner:.2f} from the edge"))
         if start != "half wide":
             near = f"{dice.uniform(0.12, 0.2):.2f} * half from the edge"
         also = dice.choice(("", f" and {dice.uniform(0, 2):.1f} cm from the edge"))
+        if also and "from the edge" not in near and dice.random() < 0.5:
+            also += f" and half * {inner / 2:.2f} from centre"
+        if aside:
+            near, also = f"half * {dice.uniform(0.02, 0.12):.2f} from centre", ""
         body += [
             f"{edge} straight to hip",
             f"{edge} slope by -{by:.1f} cm at low, shaped {near}{also}",
@@ -179,3 +185,45 @@ def test_a_gap_narrower_than_a_stitch_is_closed_with_one() -> None:
     made = proven(CLOSING.format(odd="", where="", begins="0 cm", way="", path="slope").replace("to 0 cm wide", "to 0.1 cm wide"))
     assert made.counts is not None
     assert {garment.piece("front").openings[0].width for garment in made.counts.sizes} == {2}
+
+
+MANY = (
+    HEAD.format(prongs=7, width=14.3, height=15)
+    + """piece front in plain{odd}
+    levels hem 0 cm, hip 4 cm, waist 22 cm, top 26 cm
+    start {start} with e-wrap
+    edges straight to hip
+    edges slope by {by} cm at waist, shaped {lines}
+    edges straight to top
+    end cast off
+piece back in plain, mirror of front
+join front end to back end
+"""
+)
+
+
+@pytest.mark.parametrize("odd", ["", ", centre stitch", ", odd or even"])
+@pytest.mark.parametrize("by", ["-3", "3"])
+@pytest.mark.parametrize(
+    ("start", "lines", "each"),
+    [
+        ("half wide", "4 cm from centre and 8 cm from centre and 3 cm from the edge", 3),
+        ("half wide", "3 cm from centre and 5 cm from centre and 8 cm from centre and 3 cm from the edge", 4),
+        ("half * 0.6 left to half * 0.4 right of centre", "6 cm from centre", 1),
+        ("half * 0.55 left to half * 0.45 right of centre", "3 cm from centre and 6 cm from centre and 2 cm from the edge", 3),
+    ],
+)
+def test_lines_keep_their_needles_but_for_the_outermost(odd: str, by: str, start: str, lines: str, each: int) -> None:
+    made = proven(MANY.format(odd=odd if start == "half wide" else "", start=start, by=by, lines=lines))
+    assert made.counts is not None
+    for garment in made.counts.sizes:
+        front, back = garment.piece("front"), garment.piece("back")
+        for side in ("left", "right"):
+            moved = [m for m in inside.moves(front) if m.side == side]
+            assert {m.line for m in moved} == set(range(each))
+            for line in range(max(each - 1, 1)):
+                # Told on one needle each time; where lines within it move it, it is found so much further on.
+                assert len({m.slot for m in moved if m.line == line}) == 1
+        if front.start % 2 == 0:
+            turned = {(m.side, -1 - m.slot) for m in inside.moves(front)}
+            assert turned == {("right" if m.side == "left" else "left", m.slot) for m in inside.moves(back)}

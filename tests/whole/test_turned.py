@@ -52,6 +52,46 @@ def without_symbols(text: str) -> Iterator[str]:
             yield re.sub(rf"^({turned('Key')}:) \S ", r"\1", line)
 
 
+UNSHIPPED = """pattern "Unshipped"
+sizes S M
+    half 44 48.3 cm
+machine standard
+yarn wool "wool", 50 g = 150 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14.3 cm by 15 cm, 9 g
+piece pleated in plain, odd or even
+    levels hem 0 cm, top 20 cm
+    start half wide with chain
+    needles out every 14th from hem to top, worn half / 3 wide
+    end gathered
+piece striped in plain
+    levels hem 0 cm, low 8 cm, high 12 cm, top 20 cm
+    start half wide with e-wrap
+    needles out at 5 cm left of centre from hem to low
+    needles out at 5 cm from centre from high to top
+    end cast off sewn
+piece darted in plain, odd or even
+    levels hem 0 cm, low 2 cm, waist 18 cm, top 20 cm
+    start half wide with e-wrap
+    edges straight to low
+    edges slope by -3 cm at waist, shaped 4 cm from centre and 8 cm from centre and 2 cm from the edge
+    edges straight to top
+    end cast off
+"""
+"""What no shipped garment has."""
+
+
+def test_what_no_shipped_garment_has_reads_back_in_another_language() -> None:
+    outcome = compile(UNSHIPPED, "unshipped.wale", SHIPPED, Changes())
+    assert outcome.proven
+    made = {type(step) for plan in outcome.plans for block in plan.blocks for _, steps in block.paragraphs for step in steps}
+    assert {st.LeaveOut, st.LeaveOutEvery} <= made
+    works, faults = read_back_all(in_turned(outcome), language().reading)
+    assert faults == ()
+    assert works == outcome.read
+
+
 @pytest.mark.parametrize("name", GARMENTS)
 def test_a_garment_reads_back_in_another_language(name: str) -> None:
     outcome = compiled(name)

@@ -117,6 +117,8 @@ SAMPLES: tuple[Step, ...] = (
     st.NeedlesToWork(-40, 39, 80),
     st.CarriageAt("left"),
     st.EveryOutOfWork(3, 54),
+    st.LeaveOut(-12, 79),
+    st.LeaveOutEvery(12, -54, 54, 104),
     st.WasteStart(9),
     st.WasteStart(1, "by hand"),
     st.ClosedStart("chain"),

@@ -27,6 +27,8 @@ START = RowTally(10, 40)
         ((st.CastOffAll(),), 10, 0),
         ((st.SewOffAll(),), 10, 0),
         ((st.EveryOutOfWork(3, 27), st.KnitRows(8), st.PicotRow()), 18, 27),
+        ((st.LeaveOut(3, 39), st.KnitRows(8), st.NeedleBack(3, 40)), 18, 40),
+        ((st.LeaveOutEvery(12, -18, 18, 36), st.KnitRows(8)), 18, 36),
         ((st.EveryOutOfWork(3, 27), st.FoldUp(27, "all needles", 40)), 10, 40),
         ((st.StartChart("a", "b", "whole", 0, 1, 0, 0), st.StopChart("a")), 10, 40),
         # Held needles are of the part, and wait with it.

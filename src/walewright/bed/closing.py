@@ -22,7 +22,9 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
     refusal = m.yarn_missing("cast-off") or stitches_there(m, first, last, "be-cast-off", "cast-off-empty") or _at_yarn(m, op)
     if refusal is not None:
         return refusal
-    order = range(last, first - 1, -1) if op.start == "right" else range(first, last + 1)
+    order = with_stitches(m, first, last)
+    if op.start == "right":
+        order.reverse()
     begin = len(m.loops.parent)
     helper = m.helper()
     chains: list[int] = []
@@ -51,13 +53,26 @@ def cast_off(m: Machine, op: CastOff) -> Refusal | None:
 
 
 def stitches_there(m: Machine, first: int, last: int, purpose: Purpose, code: Empty) -> Refusal | None:
-    """All needles are in work and carry loops; `purpose` is what for, `code` that of an empty one."""
+    """All needles are in work and carry loops, but single ones out of work between two of those; `purpose` is what for, `code` that
+    of an empty one."""
     for i in range(first, last + 1):
+        if passed_over(m, i, first, last):
+            continue
         if m.position[i] in (HELD, CORDED):
             return needs_work(m, i, purpose)
         if m.top[i] == NOTHING:
             return m.refuse(code, needle=m.at(i), purpose=purpose_of(purpose))
     return unwrapped_across(m, first, last)
+
+
+def passed_over(m: Machine, index: int, first: int, last: int) -> bool:
+    """Whether a needle is out of work between two that carry loops: what takes those off the bed reaches over one needle."""
+    return first < index < last and m.position[index] == NON_WORKING and NOTHING not in (m.top[index - 1], m.top[index + 1])
+
+
+def with_stitches(m: Machine, first: int, last: int) -> list[int]:
+    """The needles from the first to the last, in order, without those that are passed over."""
+    return [i for i in range(first, last + 1) if not passed_over(m, i, first, last)]
 
 
 def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
@@ -102,12 +117,13 @@ def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:
     name, part = split_name(op.edge)
     if any(edge.name == name and edge.part == part for edge, _ in m.ended):
         return m.refuse("edge-named-twice/on-waste", edge=op.edge)
-    for i in range(first, last + 1):
+    at = with_stitches(m, first, last)
+    for i in at:
         if m.top[i] < NOTHING:
             return m.refuse("waste-empty/waste-yarn", needle=m.at(i))
     m.waste.append((op.edge, "", op.rows))
-    m.kept.helpers["waste"] += op.rows * (last - first + 1)
-    points = tuple(m.lift(i) for i in range(first, last + 1))
+    m.kept.helpers["waste"] += op.rows * len(at)
+    points = tuple(m.lift(i) for i in at)
     m.set_position(first, last, NON_WORKING)
     m.ended.append((BedEdge(name, part, "stitches", len(points), None, points, live=True), op.first))
     return None

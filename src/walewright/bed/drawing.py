@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.bed.closing import stitches_there
+from walewright.bed.closing import stitches_there, with_stitches
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import NON_WORKING, WORKING, Machine
@@ -34,7 +34,7 @@ def close(m: Machine, op: Close) -> Refusal | None:
         )
     begin = len(m.loops.parent)
     drawn: tuple[int, ...] = ()
-    for i in range(first, last + 1) if op.towards == "right" else range(last, first - 1, -1):
+    for i in with_stitches(m, first, last) if op.towards == "right" else reversed(with_stitches(m, first, last)):
         drawn = (m.loops.add(i - m.half, LoopKind.CLOSED, (*m.lift(i), *drawn)),)
     m.hang(neighbour, drawn)
     m.set_position(first, last, NON_WORKING)
@@ -67,7 +67,7 @@ def gather(m: Machine, op: Gather) -> Refusal | None:
         return refusal
     if any(edge.name == "end" for edge, _ in m.ended):
         return m.refuse("edge-named-twice/end")
-    points = tuple(m.lift(i) for i in range(first, last + 1))
+    points = tuple(m.lift(i) for i in with_stitches(m, first, last))
     m.fastened_loops += [loop for point in points for loop in point]
     m.set_position(first, last, NON_WORKING)
     m.ended.append((BedEdge("end", "whole", "stitches", len(points), None, points), op.first))

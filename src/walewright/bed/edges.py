@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from walewright.bed.density import Density
@@ -43,8 +43,14 @@ def _measured(m: Machine, edge: BedEdge) -> BedEdge:
         loop = m.loops.parent[loop]
     if loop < 0:
         return edge
-    slots = (m.loops.slot[point[0]] for point in edge.points)
-    return replace(edge, length_cm=_density(m).width_cm(m.course_of(loop), slots, edge.count))
+    slots = _across(m.loops.slot[point[0]] for point in edge.points)
+    return replace(edge, length_cm=_density(m).width_cm(m.course_of(loop), slots, len(slots)))
+
+
+def _across(slots: Iterable[int]) -> tuple[int, ...]:
+    """Those slots and the single ones between two of them: where a needle is out of work the edge is as wide as with its stitch."""
+    there = set(slots)
+    return tuple(sorted(there | {s + 1 for s in there if s + 2 in there}))
 
 
 def _density(m: Machine) -> Density:
@@ -65,7 +71,8 @@ def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> l
         hung = [c for c in before if c.kind in ("cast on", "rehang", "pick up")]
         loops = [loop for c in hung for loop in range(c.first_loop, c.first_loop + c.count)] or list(feet(m))
     points = tuple((loop,) for loop in sorted(loops, key=m.loops.slot.__getitem__))
-    length = _density(m).width_cm(first, (m.loops.slot[loop] for (loop,) in points), len(points))
+    slots = _across(m.loops.slot[loop] for (loop,) in points)
+    length = _density(m).width_cm(first, slots, len(slots))
     return [BedEdge("start", "whole", "stitches", len(points), length, points)]
 
 

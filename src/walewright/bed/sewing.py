@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.bed.closing import ended_by, stitches_there
+from walewright.bed.closing import ended_by, stitches_there, with_stitches
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, SEWN_COURSE, LoopKind
 from walewright.bed.machine import NON_WORKING, Machine
@@ -44,7 +44,8 @@ def sew_off(m: Machine, op: SewOff) -> Refusal | None:
         )
     begin = len(m.loops.parent)
     sewn: list[int] = []
-    for i in range(last, first - 1, -1) if op.start == "right" else range(first, last + 1):
+    at = with_stitches(m, first, last)
+    for i in reversed(at) if op.start == "right" else at:
         sewn.append(m.loops.add(i - m.half, LoopKind.SEWN, (*m.lift(i), *sewn[-1:])))
     m.set_position(first, last, NON_WORKING)
     m.course(SEWN_COURSE, first, last, begin, op.start, tail.run, (tail.yarn, tail.tension))

@@ -38,6 +38,7 @@ class Printing:
     formats: tuple[str, ...] = USUAL
     theme: str = ""
     """The text of a publisher's style sheet, looked through."""
+    large_print: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,7 +174,7 @@ def _not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...
 
 
 def printing(
-    line: CommandLine, paper: str, units: str, formats: Sequence[str], theme: str
+    line: CommandLine, paper: str, units: str, formats: Sequence[str], theme: str, large_print: bool = False
 ) -> tuple[Printing | None, tuple[Diagnostic, ...], dict[str, str]]:
     """Paper, units and formats, each of the known ones, and a theme that fetches nothing; or why not, and the text of the theme by
     the name of its file, for its messages."""
@@ -189,7 +190,7 @@ def printing(
     css = _theme(line, theme, faults) if theme else ""
     if faults:
         return None, tuple(faults), {theme: css}
-    return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked), css), (), {}
+    return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked), css, large_print), (), {}
 
 
 MOST_JOBS = 256

@@ -116,14 +116,15 @@ def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
 
 def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -> EdgeStretch:
     """`count` stitches from slot `first` on, as they lie in a row. A charted panel has a gauge of its own; the wales of a latched
-    one are counted as the fabric that they were knitted in."""
+    one are counted as the fabric that they were knitted in. Where a needle is out of work there is no stitch, but its width."""
     base = of.stitch_cm(row)
     cm = count / of.fabric(row).stitches_per_cm
     for panel in of.panels:
         inside = panel.inside(first, first + count)
         if panel.fabric.stitch == "chart" and panel.low < row <= panel.high and inside > 0:
             cm += inside * (1 / panel.fabric.stitches_per_cm - base)
-    return EdgeStretch(part, EdgeLength(0, count, cm), count)
+    loops = count - sum(first <= slot < first + count for slot in of.sized.out(max(row, 1) - 1))
+    return EdgeStretch(part, EdgeLength(0, loops, cm), loops)
 
 
 # ----------------------------------------------------------------- rows

@@ -261,6 +261,6 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         and one_thing_at_a_time(made, parted, cloth.place)
     )
     sound = sound and inside_alone(made, parted, room.fabrics, room.charts, cloth.place)
-    sound = sound and needles_alone(made, parted, room.fabrics, cloth.place)
+    sound = sound and needles_alone(made, begin, parted, room.fabrics, cloth.place)
     ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
     return made if sound and charted(made, ground) else None

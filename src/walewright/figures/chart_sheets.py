@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import itertools
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 LEAST, MOST = 3.2, 6.0
 """A cell's shorter side is never less, its width never more, mm."""
@@ -16,6 +16,18 @@ OVERLAP = 4
 
 ROOM = (152.0, 198.0)
 """mm of paper for the cells of one sheet, on A4 and on letter."""
+
+
+LARGE = 7.0
+"""A cell's shorter side in large print, mm."""
+
+_DRAWN = 3.0
+"""As it is drawn for that: the drawing is printed larger, and its figures with it."""
+
+LARGER = LARGE / _DRAWN
+"""By how much."""
+
+_LARGE_ROOM = (138.0 / LARGER, 182.0 / LARGER)
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,16 +71,29 @@ class Cut:
     width: float
     height: float
     sheets: tuple[Window, ...]
+    scale: float = 1.0
+    """By how much it is printed larger than that."""
 
     def at(self, across: int, up: int) -> Window | None:
         return next((s for s in self.sheets if (s.across, s.up) == (across, up)), None)
 
 
-def cut(columns: int, rows: int, ratio: float, room: tuple[float, float] = ROOM) -> Cut:
-    """Sheets for a chart of so many columns and rows whose stitches are `ratio` times as high as wide."""
-    ratio = min(max(ratio, RATIO[0]), RATIO[1])
-    least = LEAST / min(1.0, ratio)
-    whole = min(MOST, room[0] / columns, room[1] / (rows * ratio))
+def large(columns: int, rows: int, ratio: float) -> Cut:
+    """As `cut`, for large print: to be printed `LARGER`."""
+    side = _DRAWN / min(1.0, _within(ratio))
+    return replace(cut(columns, rows, ratio, _LARGE_ROOM, _DRAWN, side), scale=LARGER)
+
+
+def _within(ratio: float) -> float:
+    return min(max(ratio, RATIO[0]), RATIO[1])
+
+
+def cut(columns: int, rows: int, ratio: float, room: tuple[float, float] = ROOM, shorter: float = LEAST, most: float = MOST) -> Cut:
+    """Sheets for a chart of so many columns and rows whose stitches are `ratio` times as high as wide. The `shorter` side of a cell
+    is never less, its width never more than `most`."""
+    ratio = _within(ratio)
+    least = shorter / min(1.0, ratio)
+    whole = min(most, room[0] / columns, room[1] / (rows * ratio))
     if whole >= least:
         return Cut(whole, whole * ratio, (Window("A", 0, 0, 0, columns, 0, rows, 0, 0),))
     across = _shares(columns, int(room[0] / least))
@@ -80,7 +105,7 @@ def cut(columns: int, rows: int, ratio: float, room: tuple[float, float] = ROOM)
     )
     # What is left of the paper goes to the cells.
     widest, highest = max(len(s.columns) for s in sheets), max(len(s.rows) for s in sheets)
-    width = min(MOST, room[0] / widest, room[1] / (highest * ratio))
+    width = min(most, room[0] / widest, room[1] / (highest * ratio))
     return Cut(width, width * ratio, sheets)
 
 

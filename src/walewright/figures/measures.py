@@ -27,8 +27,8 @@ SAME = 0.05
 @dataclass(frozen=True, slots=True)
 class DrawnMeasure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | ending | neck width | neck depth |
-    shoulder | gap width | gap height | dart. `at` are the names concerned: one level of a width, two of a height, an opening,
-    a side.
+    shoulder | gap width | gap height | dart | worn. `at` are the names concerned: one level of a width, two of a height, an
+    opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
     measured, as the guide has a phrase for it in mid-sentence."""
 
@@ -113,6 +113,10 @@ def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         yield DrawnMeasure(named, "whole", (), tuple(map(whole.full_height, sizes)))
     yield from _openings(whole)
     yield from _darts(whole)
+    for out in piece.needles_out:
+        if out.worn is not None:
+            named = said("measure/worn", lower=name_of(out.from_level), upper=name_of(out.to_level))
+            yield DrawnMeasure(named, "worn", (out.from_level, out.to_level), out.worn)
 
 
 def _widths(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:

@@ -67,3 +67,5 @@ class Drawing:
     left: float = 0.0
     top: float = 0.0
     tiles: tuple[Tile, ...] = ()
+    scale: float = 1.0
+    """By how much it is printed larger than drawn."""

@@ -212,6 +212,16 @@ def _dart(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     bench.ruler.across(x0, x1, [v for d in (2.2, 4.5, 7.0, 10.0) for v in (top - d, bottom + d)], label, None)
 
 
+def _worn(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
+    """In the middle of what is folded, as wide as it is then."""
+    low, high = (bench.piece.height(bench.size, level) for level in measure.at)
+    half = measure.values[bench.size] / 2
+    shape = bench.piece.outlines[bench.size]
+    middle = (shape.edge_x((low + high) / 2, "left") + shape.edge_x((low + high) / 2, "right")) / 2
+    (x0, y), (x1, _) = (bench.at((middle + x, (low + high) / 2)) for x in (-half, half))
+    bench.ruler.across(x0, x1, [y + d for d in (0.0, 5.0, -5.0, 10.0, -10.0)], label, None)
+
+
 _Place = Callable[[Bench, DrawnMeasure, tuple[str, ...]], None]
 
 _PLACES: dict[str, _Place] = {
@@ -227,11 +237,23 @@ _PLACES: dict[str, _Place] = {
     "gap width": _gap_width,
     "gap height": _gap_height,
     "dart": _dart,
+    "worn": _worn,
 }
 
 _ORDER = (
-    *("gap width", "gap height", "dart", "neck depth", "start", "neck width", "shoulder", "across"),
-    *("edging", "ending", "rise", "whole"),
+    "gap width",
+    "gap height",
+    "dart",
+    "worn",
+    "neck depth",
+    "start",
+    "neck width",
+    "shoulder",
+    "across",
+    "edging",
+    "ending",
+    "rise",
+    "whole",
 )
 
 

@@ -76,6 +76,9 @@ class Cloth:
         """From outer edge to outer edge in row `row` (0: at the start), without the gap of an opening."""
         if piece not in self.fabrics:
             return None
+        folded = self._folded(piece, row)
+        if folded is not None:
+            return folded
         fabric, counter = self.fabrics[piece], self.sized(piece).counter(row)
         width, stitches = fabric.width_cm(counter), fabric.stitches_at(counter)
         ends = [fabric.outer_end(counter, side) for side in SIDES]
@@ -83,6 +86,14 @@ class Cloth:
             return width
         # Held stitches lie in the row too.
         return width * max((ends[1] or 0) - (ends[0] or 0) + 1, stitches) / stitches
+
+    def _folded(self, piece: str, row: int) -> float | None:
+        """How wide the piece is in that row where it is worn folded along needles that were out of work there."""
+        lines = zip(self.design.piece(piece).needles_out, self.sized(piece).needles_out, strict=True)
+        for line, out in lines:
+            if line.worn is not None and out.from_row <= max(row - 1, 0) < out.to_row:
+                return line.worn[self.size]
+        return None
 
     def extent(self, piece: str, row: int) -> float:
         """From outer edge to outer edge when `row` was knitted, held stitches and gaps included."""

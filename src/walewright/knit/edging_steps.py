@@ -29,6 +29,15 @@ class UseLooser(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class EveryOutOfWork(Step):
+    """Before anything is cast on: of the needles just brought to work push every `every`th, counted from the left, back out of
+    work, but not the last one. `stitches` stay in work. (A mock rib: 2 for 1x1, 3 for 2x1.)"""
+
+    every: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
 class RehangStart(Step):
     """`facing` side ("purl" or "knit") facing, hang the first garment row of `piece` on the needles in work, unravelling the waste
     (`stitches` loops)."""

@@ -11,6 +11,7 @@ from walewright.knit.copies import Copy
 from walewright.knit.folding import counted, first_use, knitted, set_aside
 from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.manners import EdgeStretchOf, LoopsOpen
+from walewright.knit.needles_out import left_out
 from walewright.knit.operations import NamedRows, Side, other
 from walewright.knit.state import State
 from walewright.knit.steps import Step
@@ -24,6 +25,8 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
     origin = piece.origin.path
     first = -sized.start_left
     needles = st.NeedlesToWork(first, first + sized.start - 1, sized.start, origin=origin)
+    # Where needles are left out neither edging nor pick-up begins the piece.
+    to_work = (needles, *left_out(sized))
     if piece.start_way == "along":
         begin: tuple[Step, ...] = (
             st.CarriageAt("right", origin=origin),
@@ -40,10 +43,10 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
             if said != use or design.fabric(edging.fabric).stripes:
                 begin = (*begin, use)
         elif (cast_on := STARTS[piece.start_way].cast_on) is not None:
-            begin = (st.CarriageAt("right"), needles, use, st.ClosedStart(cast_on, origin=origin))
+            begin = (st.CarriageAt("right"), *to_work, use, st.ClosedStart(cast_on, origin=origin))
         else:
-            begin = (*_waste_start(design, piece, 0, needles), use)
-    return (*begin, st.SetRowCounter(0, origin=origin), st.Now(sized.start, 0, "right", origin=origin))
+            begin = (*_waste_start(design, piece, 0, *to_work), use)
+    return (*begin, st.SetRowCounter(0, origin=origin), st.Now(sized.start - len(sized.out(0)), 0, "right", origin=origin))
 
 
 def edging_of(design: Design, piece: Piece) -> Edging | None:

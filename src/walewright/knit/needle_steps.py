@@ -41,3 +41,21 @@ class NeedlesBackEvery(Step):
     first: int
     last: int
     stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveOut(Step):
+    """Before the cast on: needle `at`, brought to work with the others, goes out of work again; `stitches` are left."""
+
+    at: int
+    stitches: int
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveOutEvery(Step):
+    """The same with every so many needles from `first` to `last`."""
+
+    every: int
+    first: int
+    last: int
+    stitches: int

@@ -18,11 +18,14 @@ from walewright.knit.step import Step
 
 
 def out_groups(sized: SizedPiece) -> Iterator[Group]:
-    """Of a whole width."""
+    """Of a whole width. What is out from the start is left out when the piece is cast on (`left_out`), and what is out up to the
+    top is passed over when it is taken off."""
     for number, out in enumerate(sized.needles_out):
         first, last = InWork(sized).at(out.from_row)
         wide = last - first + 1
-        for part, (row, steps) in enumerate(((out.from_row, _out(out, wide)), (out.to_row, _back(out, wide)))):
+        begins = _out(out, wide) if out.from_row else ()
+        ends = _back(out, wide) if out.to_row < sized.rows else ()
+        for part, (row, steps) in enumerate(((out.from_row, begins), (out.to_row, ends))):
             for at, step in enumerate(steps):
                 yield alone(("needles", 1000 * number + 500 * part + at), Move(row, Rank.SLOT, step))
 
@@ -34,6 +37,19 @@ def _out(out: SizedNeedlesOut, wide: int) -> Iterator[Step]:
         return
     for number, slot in enumerate(out.slots):
         yield st.NeedleOut(slot, wide - number - 1, origin=origin)
+
+
+def left_out(sized: SizedPiece) -> Iterator[Step]:
+    """Needles of the start that are out of work from its first row on."""
+    for out in sized.needles_out:
+        if out.from_row:
+            continue
+        origin = out.origin.path
+        if out.every:
+            yield st.LeaveOutEvery(out.every, out.slots[0], out.slots[-1], sized.start - len(out.slots), origin=origin)
+            return
+        for number, slot in enumerate(out.slots):
+            yield st.LeaveOut(slot, sized.start - number - 1, origin=origin)
 
 
 def _back(out: SizedNeedlesOut, wide: int) -> Iterator[Step]:
@@ -50,9 +66,11 @@ def _back(out: SizedNeedlesOut, wide: int) -> Iterator[Step]:
 
 def _slots(step: Step) -> tuple[int, ...]:
     match step:
-        case st.NeedleOut(at=at) | st.NeedleBack(at=at):
+        case st.NeedleOut(at=at) | st.NeedleBack(at=at) | st.LeaveOut(at=at):
             return (at,)
-        case st.NeedlesOutEvery(every, first, last) | st.NeedlesBackEvery(every, first, last):
+        case (
+            st.NeedlesOutEvery(every, first, last) | st.NeedlesBackEvery(every, first, last) | st.LeaveOutEvery(every, first, last)
+        ):
             return tuple(range(first, last + 1, every))
     return ()
 
@@ -65,6 +83,12 @@ def go_out(s: State, step: st.NeedleOut | st.NeedlesOutEvery) -> Done:
     return tuple(made), replace(s, idle=tuple(sorted({*s.idle, *_slots(step)})))
 
 
+def stay_out(s: State, step: st.LeaveOut | st.LeaveOutEvery) -> Done:
+    """Empty as they are, out of work."""
+    out = _slots(step)
+    return tuple(op.OutOfWork(slot, slot) for slot in out), replace(s, idle=tuple(sorted({*s.idle, *out})))
+
+
 def come_back(s: State, step: st.NeedleBack | st.NeedlesBackEvery) -> Done:
     """Empty: the next row lays a loop in each."""
     back = _slots(step)
@@ -74,6 +98,8 @@ def come_back(s: State, step: st.NeedleBack | st.NeedlesBackEvery) -> Done:
 NEEDLE_HANDS: Mapping[type[Step], Callable[[State, Any], Done]] = {
     st.NeedleOut: go_out,
     st.NeedlesOutEvery: go_out,
+    st.LeaveOut: stay_out,
+    st.LeaveOutEvery: stay_out,
     st.NeedleBack: come_back,
     st.NeedlesBackEvery: come_back,
 }

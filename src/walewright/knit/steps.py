@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.knit.copies import Copy as Copy
+from walewright.knit.edging_steps import EveryOutOfWork as EveryOutOfWork
 from walewright.knit.edging_steps import FoldUp as FoldUp
 from walewright.knit.edging_steps import HangToLink as HangToLink
 from walewright.knit.edging_steps import LatchInStages as LatchInStages
@@ -29,6 +30,8 @@ from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.joining_steps import Strip as Strip
 from walewright.knit.manners import EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
+from walewright.knit.needle_steps import LeaveOut as LeaveOut
+from walewright.knit.needle_steps import LeaveOutEvery as LeaveOutEvery
 from walewright.knit.needle_steps import NeedleBack as NeedleBack
 from walewright.knit.needle_steps import NeedleOut as NeedleOut
 from walewright.knit.needle_steps import NeedlesBackEvery as NeedlesBackEvery
@@ -77,15 +80,6 @@ class WasteStart(Step):
 
     rows: int
     way: WasteCastOn = "comb"
-
-
-@dataclass(frozen=True, slots=True)
-class EveryOutOfWork(Step):
-    """Before anything is cast on: of the needles just brought to work push every `every`th, counted from the left, back out of
-    work, but not the last one. `stitches` stay in work. (A mock rib: 2 for 1x1, 3 for 2x1.)"""
-
-    every: int
-    stitches: int
 
 
 @dataclass(frozen=True, slots=True)

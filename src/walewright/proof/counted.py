@@ -29,7 +29,7 @@ SIDES: tuple[Side, Side] = ("left", "right")
 def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     """(where, counted, knitted) for every width and row of the counts, and all that lies within them."""
     sized = of.sized
-    yield said("at/start"), sized.start, fabric.stitches_at(0)
+    yield said("at/start"), sized.start - len(sized.out(0)), fabric.stitches_at(0)
     yield said("at/rows"), sized.counter(sized.rows) + _end_rows(of), fabric.rows
     yield from _knitted_on(of, fabric)
     yield from _outer_edges(sized, fabric)
@@ -162,6 +162,8 @@ def _out(sized: SizedPiece, fabric: KnitFabric) -> Told:
         rows = range(sized.counter(out.from_row) + 1, sized.counter(out.to_row) + 1)
         on = sum(fabric.slots[x] in out.slots for row in rows for c in fabric.passes(row) for x in _of_row(c))
         yield said("at/needles-out", first=rows.start, last=rows.stop - 1), 0, on
+        if out.to_row == sized.rows:
+            continue
         back = sum(fabric.slots[x] in out.slots for c in fabric.passes(rows.stop) for x in _of_row(c))
         yield said("at/needles-back", row=rows.stop), len(out.slots), back
 

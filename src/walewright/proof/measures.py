@@ -82,7 +82,7 @@ _START = MeasureKey("width", "start")
 
 def _widths(made: _Made) -> Iterator[Measure]:
     sized, fabric = made.sized, made.fabric
-    yield made.width(_START, made.wanted[_START], fabric.stitches_at(0), 0, whole=True)
+    yield made.width(_START, made.wanted[_START], _at_start(fabric), 0, whole=True)
     for key, wanted in made.wanted.items():
         if (key.extent, key.at) != ("width", "level") or not _changes(made.piece, key):
             continue
@@ -92,6 +92,12 @@ def _widths(made: _Made) -> Iterator[Measure]:
             # Loops hung back on other needles are measured in what is knitted with them.
             at = min(row + 1, sized.rows) if key.across else row
             yield made.width(key, wanted, stitches, at, whole=True)
+
+
+def _at_start(fabric: KnitFabric) -> int:
+    """Needles from edge to edge at the start, those left out of work included."""
+    slots = [fabric.slots[point[0]] for edge in fabric.edge("start") for point in edge.points]
+    return max(slots) - min(slots) + 1 if slots else fabric.stitches_at(0)
 
 
 def _stitches(fabric: KnitFabric, counter: int, spread: bool) -> int | None:

@@ -222,6 +222,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "increase_fashioned": Hands.increase_fashioned,
     "needle_out": Hands.needle_out,
     "needles_out_every": Hands.needles_out_every,
+    "leave_out": Hands.leave_out,
+    "leave_out_every": Hands.leave_out_every,
     "needle_back": Hands.needle_back,
     "needles_back_every": Hands.needles_back_every,
     "decrease_on": Hands.decrease_on,

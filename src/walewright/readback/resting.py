@@ -17,6 +17,12 @@ class Resting(Mind):
     def needles_out_every(self, every: int, first: int, last: int, stitches: int) -> None:
         self._rest(self._counted_off(every, first, last), stitches)
 
+    def leave_out(self, at: int, stitches: int) -> None:
+        self._leave([at], stitches)
+
+    def leave_out_every(self, every: int, first: int, last: int, stitches: int) -> None:
+        self._leave(self._counted_off(every, first, last), stitches)
+
     def needle_back(self, at: int, stitches: int) -> None:
         self._again([at], stitches)
 
@@ -32,6 +38,13 @@ class Resting(Mind):
         for s in needles:
             self._all(s, s + 1, ("work",))
             self.made += [op.Transfer(s, s, 1), op.OutOfWork(s, s)]
+            self._empty(s, s)
+        self._are(stitches)
+
+    def _leave(self, needles: list[int], stitches: int) -> None:
+        for s in needles:
+            self._all(s, s, ("work",))
+            self.made.append(op.OutOfWork(s, s))
             self._empty(s, s)
         self._are(stitches)
 

@@ -37,6 +37,8 @@ class BenchRow:
     charts: tuple[Pieces, ...] = ()
     what: tuple[Pieces, ...] = ()
     counts: tuple[str, ...] = ()
+    again: bool = False
+    """Whether the counter stands where it stood in the row above."""
     note: Pieces = ()
 
 
@@ -104,7 +106,7 @@ def compose_bench(
         title=guide.say("bench/title", title=design.title, size=size),
         how=guide.say("bench/how"),
         sheets=tuple(_sheets(guide, plan, instructions)),
-        charts=charts(guide, design, counts, instructions, proof),
+        charts=charts(guide, design, counts, instructions, proof, large_print=True),
         abbreviations=instructions.abbreviations,
         words=page_words(guide),
         version=options.version,
@@ -166,7 +168,12 @@ def _tension(plan: SizePlan, block: str) -> str:
 
 
 def _stage(paragraph: Paragraph, section: Section) -> BenchStage:
-    return BenchStage(paragraph.title, tuple(_row(s, section.copies) for s in paragraph.sentences))
+    rows: list[BenchRow] = []
+    for sentence in paragraph.sentences:
+        row = _row(sentence, section.copies)
+        stood = bool(rows) and bool(row.counter) and not row.rows and rows[-1].counter == row.counter
+        rows.append(replace(row, again=stood))
+    return BenchStage(paragraph.title, tuple(rows))
 
 
 def _row(sentence: Sentence, copies: int) -> BenchRow:

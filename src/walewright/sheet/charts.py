@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import replace
 
 from walewright.design.model import Chart, Design, Fabric
 from walewright.figures import chart_drawing, symbols, yarns
-from walewright.figures.chart_sheets import Window, cut
+from walewright.figures.chart_sheets import LARGE, Cut, Window, cut
+from walewright.figures.chart_sheets import large as cut_large
 from walewright.figures.loops import picture
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
@@ -23,17 +25,33 @@ SAID_ABOVE = (NoteKind.SIDE, NoteKind.REPEAT)
 """Those notes of the plain text that the facts above a drawn chart say in full."""
 
 
-def charts(guide: Guide, design: Design, counts: Counts, instructions: Instructions, proof: Proof) -> tuple[ChartPart, ...]:
+def charts(
+    guide: Guide, design: Design, counts: Counts, instructions: Instructions, proof: Proof, large_print: bool = False
+) -> tuple[ChartPart, ...]:
     """Those that a piece works, in the order of the source."""
-    return tuple(_charts(guide, design, counts, instructions, proof))
+    made = tuple(_charts(guide, design, counts, instructions, proof, cut_large if large_print else cut))
+    return tuple(map(_enlarged, made)) if large_print else made
 
 
-def _charts(guide: Guide, design: Design, counts: Counts, instructions: Instructions, proof: Proof) -> Iterator[ChartPart]:
+def _enlarged(part: ChartPart) -> ChartPart:
+    """With symbols in its key as large as in the chart."""
+    scale = LARGE / chart_drawing.KEY_CELL
+    return replace(part, key=tuple(replace(row, drawing=replace(row.drawing, scale=scale)) for row in part.key))
+
+
+def _charts(
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    cutting: Callable[[int, int, float], Cut],
+) -> Iterator[ChartPart]:
     texts = {t.name: t for t in instructions.charts}
     for chart in design.charts:
         found = chart_places.uses(design, counts, chart)
         if found:
-            yield _part(guide, design, chart, found, texts.get(chart.name), proof)
+            yield _part(guide, design, chart, found, texts.get(chart.name), proof, cutting)
 
 
 def anchor(chart: str) -> str:
@@ -42,15 +60,21 @@ def anchor(chart: str) -> str:
 
 
 def _part(
-    guide: Guide, design: Design, chart: Chart, found: tuple[chart_places.ChartUse, ...], text: ChartText | None, proof: Proof
+    guide: Guide,
+    design: Design,
+    chart: Chart,
+    found: tuple[chart_places.ChartUse, ...],
+    text: ChartText | None,
+    proof: Proof,
+    cutting: Callable[[int, int, float], Cut],
 ) -> ChartPart:
     fabric = _fabric(design, chart, found)
-    whole = cut(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
+    whole = cutting(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
     lines = chart_places.centres(guide, chart, found)
     several = len(whole.sheets) > 1
     sheets = tuple(
         ChartSheet(
-            chart_drawing.sheet(guide, design, chart, whole, window, lines),
+            replace(chart_drawing.sheet(guide, design, chart, whole, window, lines), scale=whole.scale),
             _caption(guide, window) if several else "",
         )
         for window in whole.sheets

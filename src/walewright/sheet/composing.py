@@ -61,7 +61,7 @@ def _sheet(
     """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
-    charted = charts(guide, design, counts, instructions, proof)
+    charted = charts(guide, design, counts, instructions, proof, options.large_print)
     texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
     return Sheet(
         language=guide.code,

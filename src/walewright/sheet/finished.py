@@ -76,7 +76,7 @@ def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasu
     repeated = any(s.repeats for s in piece.sized)
     for m in piece.measures:
         wanted = (m.place == "whole" and not repeated) or (m.place == "rise" and not has_whole)
-        if wanted or m.place == "neck width" or (with_widths and m.place in ("start", "across")):
+        if wanted or m.place in ("neck width", "worn") or (with_widths and m.place in ("start", "across")):
             yield piece.piece.name, m.named, m.values
     if repeated:
         yield piece.piece.name, said("measure/length-unrolled"), tuple(_unrolled(piece, i) for i in range(len(piece.sized)))

@@ -23,6 +23,7 @@ class PageOptions:
     units: Literal["cm", "in", "both"] = "cm"
     version: str = ""
     date: str = ""
+    large_print: bool = False
 
 
 # ----------------------------------------------------------------- tables

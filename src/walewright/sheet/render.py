@@ -27,11 +27,12 @@ from walewright.sheet.unbroken import stretches
 HOUSE = "booklet"
 
 
-def html(sheet: Sheet, theme: str = "") -> str:
+def html(sheet: Sheet, theme: str = "", large_print: bool = False) -> str:
     """The sheet as one HTML document with its style sheet inside, and over that a publisher's `theme`, in which nothing is `unfit`;
-    a browser without the sheet's fonts takes its own."""
+    a browser without the sheet's fonts takes its own. Over both lies the type of a `large_print`."""
     house = world.package_text(f"sheet/themes/{HOUSE}.css")
     css = f"{house}\n{theme}" if theme else house
+    css += world.package_text("sheet/themes/large.css") if large_print else ""
     # Style sheets alone are let through unescaped: the house's own, and one that was looked through.
     made = {"sheet": sheet, "words": sheet.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
     return _templates().get_template("sheet.html").render(made)

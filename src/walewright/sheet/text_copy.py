@@ -6,7 +6,7 @@ What the page has as words it takes from the same sheet; measurements are finer 
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
@@ -134,13 +134,22 @@ def _finished(guide: Guide, proof: Proof, units: str) -> list[str]:
 
 def _worn(guide: Guide, design: Design, fit: Fit | None, units: str) -> list[str]:
     """Ease where a body measurement is known, and what the finished measurements are."""
-    said, lines = [seam_note(guide, design, units)], []
+    said, lines = [seam_note(guide, design, units)], list(_folded(guide, design, units))
     if fit is not None:
-        lines = [f"{label.lower()}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
+        lines += [f"{label.lower()}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
         eases = ((label.lower(), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))
         lines += [guide.say("text/ease", what=label, lengths=lengths) for label, lengths in eases]
         said += fitting.notes(guide, fit, units)
     return [*lines, *(textwrap.fill(line, WIDE) for line in said)]
+
+
+def _folded(guide: Guide, design: Design, units: str) -> Iterator[str]:
+    """Widths that are worn folded, along needles that were out of work."""
+    for piece in design.pieces:
+        for out in piece.needles_out:
+            if out.worn is not None:
+                what = guide.say("measure/worn", lower=name_of(out.from_level), upper=name_of(out.to_level))
+                yield f"{name_of(piece.name)}, {what}: {_lengths(guide, out.worn, units)}"
 
 
 def _cautions(sheet: Sheet) -> str:

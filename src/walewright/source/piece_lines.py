@@ -199,12 +199,14 @@ class MotifLine(Node):
 @dataclass(frozen=True, slots=True)
 class NeedlesLine(Node):
     """`needles out every 12th from line to band`, `needles out at 6 cm from centre and 2 cm from the edge from line to band`:
-    needles that take no part between two levels: every so many, or those at `places`, on both sides where a place says no side."""
+    needles that take no part between two levels: every so many, or those at `places`, on both sides where a place says no side.
+    `, worn 16 cm wide`: how wide the piece is there when it is folded along them."""
 
     from_level: str
     to_level: str
     every: int | None = None
     places: tuple[InsidePlace, ...] = ()
+    worn: Expr | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -224,6 +224,7 @@ RULES: Mapping[str, Makes] = {
     "repeats_wide": Makes(None, ("repeats",)),
     "motif": Makes(syntax.MotifLine, ("chart", "level")),
     "needles_out": Makes(syntax.NeedlesLine, ("from_level", "to_level")),
+    "worn_wide": Makes(None, ("worn",)),
     "every_needle": Makes(None, ("every",)),
     "at_places": Makes(None, (), many="places"),
     "repeat": Makes(syntax.RepeatLine, ("times", "from_level", "to_level")),

@@ -230,7 +230,8 @@ def _zone(zone: syntax.ZoneLine) -> str:
 
 def _needles(needles: syntax.NeedlesLine) -> str:
     where = f"every {ordinal(needles.every)}" if needles.every is not None else f"at {_places(needles.places)}"
-    return f"needles out {where} {_between(needles.from_level, needles.to_level)}"
+    worn = f", worn {expression(needles.worn)} wide" if needles.worn is not None else ""
+    return f"needles out {where} {_between(needles.from_level, needles.to_level)}{worn}"
 
 
 def _shape(shape: syntax.ShapeBlock) -> str:

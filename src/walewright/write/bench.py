@@ -28,7 +28,12 @@ def write_bench(
     """The bench copy of one size: each block of its `plan` with the lines that it was unrolled into, in the same order. `charts`
     has at least those that it works. Raises KeyError for a chart that is not there."""
     sections = tuple(_section(block, unrolled, language) for block, unrolled in zip(plan.blocks, blocks, strict=True))
-    return Instructions((plan.size,), sections, abbreviations(sections, language), worked_charts((plan,), charts, language))
+    short = abbreviations(sections, language, _IN_COLUMNS)
+    return Instructions((plan.size,), sections, short, worked_charts((plan,), charts, language))
+
+
+_IN_COLUMNS = frozenset({Abbreviation.COL, Abbreviation.COR})
+"""What a column says in full."""
 
 
 def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) -> Section:

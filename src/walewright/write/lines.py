@@ -36,6 +36,7 @@ _ONE_LINE = (
     (st.BreakOff, st.GatherAll),
     (st.BreakOff, st.SewOffAll),
     (st.NeedlesToWork, st.EveryOutOfWork),
+    (st.NeedlesToWork, st.LeaveOutEvery),
     (st.CastOffAll, st.BreakOff),
     (st.ReturnHeld, st.KnitRows),
 )

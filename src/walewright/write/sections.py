@@ -12,7 +12,7 @@ from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.model import Instructions, Paragraph, Section, Sentence
+from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
@@ -169,7 +169,9 @@ def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
     return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
 
 
-def abbreviations(sections: Sequence[Section], language: PrintedLanguage) -> tuple[tuple[str, str], ...]:
-    """Those that occur, with their meanings."""
+def abbreviations(
+    sections: Sequence[Section], language: PrintedLanguage, but: frozenset[Abbreviation] = frozenset()
+) -> tuple[tuple[str, str], ...]:
+    """Those that occur, with their meanings, `but` some."""
     used = {short for section in sections for p in section.paragraphs for s in p.sentences for short in s.short}
-    return tuple(printed for short, printed in language.abbreviations.items() if short in used)
+    return tuple(printed for short, printed in language.abbreviations.items() if short in used - but)

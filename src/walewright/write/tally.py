@@ -64,6 +64,8 @@ def counted(tally: RowTally, step: Step) -> RowTally:
             return replace(back, stitches=tally.stitches + last - first + 1 + held)
         case st.NeedleOut(stitches=stitches) | st.NeedlesOutEvery(stitches=stitches):
             return replace(tally, stitches=stitches)
+        case st.LeaveOut(stitches=stitches) | st.LeaveOutEvery(stitches=stitches):
+            return replace(tally, stitches=stitches)
         case st.NeedleBack(stitches=stitches) | st.NeedlesBackEvery(stitches=stitches):
             return replace(tally, stitches=stitches)
         case st.SpreadEvenly(stitches=stitches) | st.EveryOutOfWork(stitches=stitches) | st.FoldUp(stitches=stitches):

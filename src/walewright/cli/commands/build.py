@@ -36,10 +36,11 @@ def _build(
     formats: Sequence[str],
     theme: str,
     jobs: str,
+    large_print: bool,
     **asked: Any,
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json; on request NAME.bench.pdf."""
-    printing, faults, texts = options.printing(line, paper, units, formats, theme)
+    printing, faults, texts = options.printing(line, paper, units, formats, theme, large_print)
     most = options.jobs(line, jobs)
     if printing is None or isinstance(most, Diagnostic):
         line.report((*faults, *((most,) if isinstance(most, Diagnostic) else ())), texts)
@@ -109,7 +110,8 @@ class _Building:
         )
         if not outcome.proven:
             return sources.not_made(line, outcome)
-        pattern = Pattern(outcome, wanted.guide, printing.paper, printing.units, __version__, self.today, printing.theme)
+        paper, units = printing.paper, printing.units
+        pattern = Pattern(outcome, wanted.guide, paper, units, __version__, self.today, printing.theme, printing.large_print)
         refused = tuple(fault for form in printing.formats for fault in format_named(form).refused(pattern))
         if refused:
             line.report(line.placed(refused), {file: outcome.text})
@@ -155,6 +157,7 @@ COMMAND = command(
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
     click.option("--theme", default="", metavar="FILE", help="Your own style sheet, ending in .css, laid over the house's."),
+    click.option("--large-print", is_flag=True, help="All type 14 points at least, charts 7 mm a cell."),
     click.option(
         "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
     ),

@@ -12,9 +12,8 @@ def _make(pattern: Pattern) -> Made:
     copy, _ = pattern.bench_copy
     assert copy is not None
     design, counts, _, proof = pattern.outcome.result()
-    options = sheet.PageOptions(paper=pattern.paper, units=pattern.units, version=pattern.version, date=pattern.date)
     (plan,) = pattern.outcome.plans
-    made = sheet.compose_bench(pattern.guide, design, counts, plan, copy.instructions, proof, options)
+    made = sheet.compose_bench(pattern.guide, design, counts, plan, copy.instructions, proof, pattern.options)
     pages = sheet.page_counts(sheet.bench_html(made, pattern.theme), tuple(one.anchor for one in made.sheets))
     made = sheet.with_pages(pattern.guide, made, pages)
     return sheet.pdf(sheet.bench_html(made, pattern.theme), made)

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from walewright.guide.model import Guide
     from walewright.pipeline import BenchCopy, Outcome
     from walewright.report.model import Diagnostic
-    from walewright.sheet import Sheet
+    from walewright.sheet import PageOptions, Sheet
 
 
 @dataclass(frozen=True)
@@ -26,19 +26,26 @@ class Pattern:
     version: str
     date: str
     theme: str = ""
+    large_print: bool = False
+
+    @cached_property
+    def options(self) -> PageOptions:
+        """How its pages are wanted."""
+        from walewright.sheet import PageOptions
+
+        return PageOptions(self.paper, self.units, self.version, self.date, self.large_print)
 
     @cached_property
     def sheet(self) -> Sheet:
-        from walewright.sheet import PageOptions, compose
+        from walewright.sheet import compose
 
-        options = PageOptions(paper=self.paper, units=self.units, version=self.version, date=self.date)
-        return compose(self.guide, *self.outcome.result(), options, self.outcome.fit, self.outcome.picture, self.outcome.glued)
+        return compose(self.guide, *self.outcome.result(), self.options, self.outcome.fit, self.outcome.picture, self.outcome.glued)
 
     @cached_property
     def page(self) -> str:
         from walewright.sheet import html
 
-        return html(self.sheet, self.theme)
+        return html(self.sheet, self.theme, self.large_print)
 
     @cached_property
     def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:

@@ -8,6 +8,7 @@ from typing import Literal
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
 from walewright.trade.shaping import RunPath, WayKind
+from walewright.trade.sides import EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,10 +34,21 @@ class ShapingWay:
 @dataclass(frozen=True, slots=True)
 class InsideLine:
     """A line within a piece along which an edge's stitches are lost or gained: `cm` outwards from the middle of the start
-    ("centre"), or in from the edge ("edge")."""
+    ("centre"), or in from the edge ("edge"). `at_right`: of both edges, where the right one has its line, if that is another
+    distance from the middle."""
 
     of: Literal["centre", "edge"]
     cm: PerSize
+    at_right: PerSize = ()
+
+    def at(self, side: EdgeSide) -> PerSize:
+        """Its distance at that side."""
+        return self.at_right if side == "right" and self.at_right else self.cm
+
+    @property
+    def turned(self) -> InsideLine:
+        """The same of a mirror image."""
+        return InsideLine(self.of, self.at_right, self.cm) if self.at_right else self
 
 
 @dataclass(frozen=True, slots=True)

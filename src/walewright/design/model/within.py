@@ -46,7 +46,8 @@ class RepeatStretch:
 @dataclass(frozen=True, slots=True)
 class NeedlesOut:
     """Needles that take no part from `from_level` to `to_level`: `every` so many across the width (0: none so), and those at
-    `places` (cm right of the middle of the start). `turned`: counted from the other side, as of a mirror image."""
+    `places` (cm right of the middle of the start). `turned`: counted from the other side, as of a mirror image. `worn`: how wide
+    the piece is there, folded along them; None where it is not folded."""
 
     from_level: str
     to_level: str
@@ -54,3 +55,4 @@ class NeedlesOut:
     places: tuple[PerSize, ...]
     origin: Origin
     turned: bool = False
+    worn: PerSize | None = None

@@ -6,7 +6,10 @@ at a time, at most every 4th row, and no more than 20 stitches with a tool of 3 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
+from typing import Literal
 
 from walewright.design.model import InsideLine, PerSize
 from walewright.design.pieces.moves import EdgeMove, position
@@ -15,10 +18,7 @@ from walewright.design.reading.places import NOT_NEGATIVE
 from walewright.report.model import Severity
 from walewright.report.said import said
 from walewright.source import syntax
-from walewright.trade.sides import OTHER_SIDE, EdgeSide
-
-MOST_LINES = 2
-"""At one edge: of more, the needles of those between would be others each time."""
+from walewright.trade.sides import OTHER_SIDE, SIDES, EdgeSide
 
 MOST_MOVED = ((3, 20), (10, 40))
 """(prongs, stitches) that hands move with a tool of so many prongs (common practice)."""
@@ -31,7 +31,10 @@ LEAST_BETWEEN = 3.0
 
 @dataclass(frozen=True, slots=True)
 class _LinesFound:
-    lines: tuple[InsideLine, ...]
+    """Those of the edge at `side`, from the centre outwards."""
+
+    side: EdgeSide
+    of: tuple[Literal["centre", "edge"], ...]
     at: tuple[PerSize, ...]
     """Where each lies at the run's beginning, outwards from the middle of the start."""
 
@@ -40,88 +43,106 @@ def inside_lines(node: syntax.EdgeLine, now: TracedSides, moved: EdgeMove, on: T
     """The lines of a run shaped along some; none of another; None when told why they cannot be."""
     if node.way != "inside":
         return ()
-    findings = on.findings
     which = [name for name, wrong in _wrong(node, on) if wrong]
     if which:
-        findings.report(
-            f"line-inside/{which[0]}", (node.span, "shaped"), helps=(which[0],), to_level=node.to_level, most=MOST_LINES
-        )
+        _tell(node, which[0], on)
         return None
-    side: EdgeSide = "right" if node.which == "right" else "left"
-    found = _places(node, side, now, on)
-    if found is None:
+    sides: tuple[EdgeSide, ...] = SIDES if node.which == "both" else (node.which,)
+    made = _lines(node, sides, now, on)
+    if made is None:
         return None
-    if not _room(node, side, found, now, moved, on):
+    found = [_LinesFound(side, tuple(line.of for line, _ in made), tuple(at[side] for _, at in made)) for side in sides]
+    if not all(all(b >= a for one, other in pairwise(f.at) for a, b in zip(one, other, strict=True)) for f in found):
+        # The line nearer to the centre at one edge is the farther one at the other.
+        _tell(node, "one-place", on)
         return None
-    return found.lines
+    if not all(_room(node, f, now, moved, on) for f in found[: 1 if found[0].at == found[-1].at else 2]):
+        return None
+    _tell_many(node, found, now, moved, on)
+    return tuple(line for line, _ in made)
+
+
+def _tell(node: syntax.EdgeLine, case: str, on: Tracing) -> None:
+    on.findings.report(f"line-inside/{case}", (node.span, "shaped"), helps=(case,), to_level=node.to_level)
 
 
 def _wrong(node: syntax.EdgeLine, on: Tracing) -> tuple[tuple[str, bool], ...]:
-    both = node.which == "both"
     return (
         ("opening", on.gap),
         ("slope", node.path != "slope" or node.cast_off is not None),
-        ("lines", len(node.places) > MOST_LINES),
-        ("one-place", both and any(p.of in ("left", "right") or (p.of == "own" and any(on.centre)) for p in node.places)),
+        ("one-place", node.which == "both" and any(p.of in SIDES for p in node.places)),
     )
 
 
-def _places(node: syntax.EdgeLine, side: EdgeSide, now: TracedSides, on: Tracing) -> _LinesFound | None:
-    """The lines from the centre outwards."""
-    place = on.cloth.place
-    made: list[tuple[InsideLine, PerSize]] = []
+_Line = tuple[InsideLine, dict[EdgeSide, PerSize]]
+"""A line, and where it lies at each of the edges that have it."""
+
+
+def _lines(node: syntax.EdgeLine, sides: tuple[EdgeSide, ...], now: TracedSides, on: Tracing) -> list[_Line] | None:
+    """The lines from the centre outwards. Of both edges each has its own on its own side of the centre line."""
+    made: list[_Line] = []
     for one in node.places:
-        distance = place.across(one.distance, said("place-of-line", of=on.what), NOT_NEGATIVE)
+        distance = on.cloth.place.across(one.distance, said("place-of-line", of=on.what), NOT_NEGATIVE)
         if distance is None:
             return None
         if one.of == "edge":
-            at = tuple(e - d for e, d in zip(now[side].least, distance, strict=True))
+            at = {s: tuple(e - d for e, d in zip(now[s].least, distance, strict=True)) for s in sides}
             made.append((InsideLine("edge", distance), at))
         else:
-            at = position(side, one.of, distance, on.centre)
-            made.append((InsideLine("centre", at), at))
-    made.sort(key=lambda m: m[1][0])
-    return _LinesFound(tuple(line for line, _ in made), tuple(at for _, at in made))
+            at = {s: position(s, s if len(sides) > 1 else one.of, distance, on.centre) for s in sides}
+            first, last = at[sides[0]], at[sides[-1]]
+            made.append((InsideLine("centre", first, last if last != first else ()), at))
+    return sorted(made, key=lambda line: line[1][sides[0]][0])
 
 
-def _room(node: syntax.EdgeLine, side: EdgeSide, found: _LinesFound, now: TracedSides, moved: EdgeMove, on: Tracing) -> bool:
+def _room(node: syntax.EdgeLine, found: _LinesFound, now: TracedSides, moved: EdgeMove, on: Tracing) -> bool:
     """Whether there are stitches outside the outermost line, between two, and inside the innermost one, in every size."""
-    place = on.cloth.place
+    place, side = on.cloth.place, found.side
     stitch = 1 / place.fabric.stitches_per_cm if place.fabric is not None else 0.0
     before, after, other = now[side].least, moved.of(now[side]).least, now[OTHER_SIDE[side]].least
     short: list[str] = []
     for i, size in enumerate(on.sizes):
         inner, outer = found.at[0][i], found.at[-1][i]
         taken = max(before[i] - after[i], 0.0)
-        goes_with_edge = found.lines[0].of == "edge" and len(found.lines) == 1
+        goes_with_edge = found.of == ("edge",)
         room = [inner - (taken if goes_with_edge else 0.0) + other[i] - LEAST_BETWEEN * stitch]
-        if len(found.lines) > 1:
-            room.append(outer - inner - taken - LEAST_BETWEEN * stitch)
+        if len(found.at) > 1:
+            # What all lines take is taken from between the two outermost ones.
+            gaps = [b[i] - a[i] for a, b in pairwise(found.at)]
+            room += [gap - LEAST_BETWEEN * stitch for gap in (*gaps[:-1], gaps[-1] - taken)]
         elif not goes_with_edge:
             room.append(min(before[i], after[i]) - outer - LEAST_OUTSIDE * stitch)
-        if found.lines[-1].of == "centre":
+        if found.of[-1] == "centre":
             room.append(before[i] - outer - LEAST_OUTSIDE * stitch)
         if min(room) < -1e-6:
             short.append(size)
     if short:
+        only = place.scope.only(tuple(short))
         on.findings.report(
             "line-inside/no-room",
             (node.span, "shaped"),
+            notes=("between-outermost",) if len(found.at) > 1 else (),
             helps=("no-room",),
-            sizes=place.scope.only(tuple(short)),
+            sizes=only,
             to_level=node.to_level,
         )
         return False
-    _tell_many(node, found, tuple(map(max, now[side].most, moved.of(now[side]).farthest)), stitch, on)
     return True
 
 
-def _tell_many(node: syntax.EdgeLine, found: _LinesFound, farthest: PerSize, stitch: float, on: Tracing) -> None:
+def _tell_many(node: syntax.EdgeLine, every: Sequence[_LinesFound], now: TracedSides, moved: EdgeMove, on: Tracing) -> None:
+    """Of both edges the one that has more outside its lines is told of."""
+    place = on.cloth.place
     prongs = max(on.machine.prongs, default=1) if on.machine is not None else 0
-    if not stitch or not prongs:
+    if place.fabric is None or not prongs:
         return
     most = next((many for wide, many in MOST_MOVED if prongs <= wide), MOST_MOVED[-1][1])
-    outside = [round((far - at) / stitch) for far, at in zip(farthest, found.at[0], strict=True)]
+    outside = [0] * len(on.sizes)
+    for found in every:
+        edge = now[found.side]
+        reach = zip(edge.most, moved.of(edge).farthest, found.at[0], strict=True)
+        counts = (round((max(before, after) - at) * place.fabric.stitches_per_cm) for before, after, at in reach)
+        outside = list(map(max, outside, counts))
     many = tuple(size for size, count in zip(on.sizes, outside, strict=True) if count > most)
     if many:
         on.findings.report(
@@ -129,7 +150,7 @@ def _tell_many(node: syntax.EdgeLine, found: _LinesFound, farthest: PerSize, sti
             (node.span, "shaped"),
             helps=("seam", "nearer"),
             severity=Severity.WARNING,
-            sizes=on.cloth.place.scope.only(many),
+            sizes=place.scope.only(many),
             to_level=node.to_level,
             stitches=max(outside),
             most=most,

@@ -60,7 +60,7 @@ def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.Pi
         return replace(origin, path=origin.path.replace(f"piece {model.name}", f"piece {node.name}", 1))
 
     def runs(of: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
-        return tuple(replace(r, origin=own(r.origin)) for r in of)
+        return tuple(replace(r, origin=own(r.origin), lines=tuple(line.turned for line in r.lines)) for r in of)
 
     def gap(of: Opening) -> Opening:
         return replace(of, centre=_turned_about(of.centre), left=runs(of.right), right=runs(of.left), origin=own(of.origin))

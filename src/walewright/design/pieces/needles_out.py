@@ -15,7 +15,7 @@ from walewright.design.pieces.moves import position
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
 from walewright.design.pieces.rows_shared import RowsTaken
 from walewright.design.pieces.wedges import wedge_words
-from walewright.design.reading.places import NOT_NEGATIVE, AmountPlace
+from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES
@@ -34,15 +34,39 @@ def needles_out(node: syntax.NeedlesLine, outline: PieceOutline, cloth: PieceClo
     if between is None:
         return None
     low, high = between
-    if low == 0 or high == len(outline.levels) - 1:
-        findings.report("needles-out/ends", (node.span, "rows"), helps=("ends",), piece=outline.piece)
-        return None
     place = cloth.at(high)
     places = _places(node, outline, low, place)
     if places is None or not _room(node, places, outline, low, place):
         return None
+    worn = None
+    if node.worn is not None:
+        worn = _worn(node, node.worn, outline, low, place)
+        if worn is None:
+            return None
     origin = Origin(f"piece {outline.piece} / needles out from {node.from_level}", node.span)
-    return NeedlesOut(node.from_level, node.to_level, node.every or 0, places, origin)
+    return NeedlesOut(node.from_level, node.to_level, node.every or 0, places, origin, worn=worn)
+
+
+def _worn(node: syntax.NeedlesLine, width: syntax.Expr, outline: PieceOutline, low: int, place: AmountPlace) -> PerSize | None:
+    """How wide the piece is where it is folded: folds make it narrower."""
+    worn = place.across(width, said("worn-width-of", piece=outline.piece), POSITIVE)
+    if worn is None:
+        return None
+    left, right = (outline.position(side, outline.levels[low].height, above=True) for side in SIDES)
+    flat = tuple(a + b for a, b in zip(left, right, strict=True))
+    wider = tuple(s for s, w, f in zip(place.scope.sizes, worn, flat, strict=True) if w > f - NOTHING)
+    if wider:
+        place.findings.report(
+            "needles-out/worn",
+            (width.span, "worn"),
+            helps=("worn",),
+            sizes=place.scope.only(wider),
+            piece=outline.piece,
+            width=place.per_size(flat),
+            worn=place.per_size(worn),
+        )
+        return None
+    return worn
 
 
 def _places(node: syntax.NeedlesLine, outline: PieceOutline, low: int, place: AmountPlace) -> tuple[PerSize, ...] | None:
@@ -91,13 +115,25 @@ def _room(node: syntax.NeedlesLine, places: tuple[PerSize, ...], outline: PieceO
     return not near
 
 
-def needles_alone(piece: Piece, outline: PieceOutline, fabrics: Mapping[str, Fabric | None], place: AmountPlace) -> bool:
+def needles_alone(
+    piece: Piece, start: syntax.Start, outline: PieceOutline, fabrics: Mapping[str, Fabric | None], place: AmountPlace
+) -> bool:
     """Whether nothing else goes on where needles are out of work; told where something does."""
     numbers = {level.name: number for number, level in enumerate(piece.levels)}
     own = fabrics.get(piece.fabric)
     if piece.needles_out and own is not None and (own.rib_every or own.chart):
         spans = (piece.needles_out[0].origin.span, "rows")
         place.findings.report("needles-out/fabric", spans, helps=("fabric",), fabric=piece.fabric, piece=piece.name)
+        return False
+    from_start = next((out for out in piece.needles_out if numbers[out.from_level] == 0), None)
+    if from_start is not None and (piece.start_edging or piece.start_way == "along"):
+        where = (from_start.origin.span, "rows"), (start.span, "start")
+        place.findings.report("needles-out/start", *where, helps=("start",), along=not piece.start_edging, piece=piece.name)
+        return False
+    to_end = next((out for out in piece.needles_out if out.to_level == piece.levels[-1].name), None)
+    if to_end is not None and piece.end_edging:
+        spans = (to_end.origin.span, "rows")
+        place.findings.report("needles-out/end", spans, helps=("end",), edging=piece.end_edging, piece=piece.name)
         return False
     for number, out in enumerate(piece.needles_out):
         low, high = numbers[out.from_level], numbers[out.to_level]

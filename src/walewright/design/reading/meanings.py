@@ -192,7 +192,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.Shoulders: {"larger_last": EVERYWHERE},
     syntax.ZoneLine: {"width": _wide, "repeats": EVERYWHERE, "offset": _offset},
     syntax.MotifLine: {"offset": EVERYWHERE},
-    syntax.NeedlesLine: {"every": EVERYWHERE, "places": EVERYWHERE},
+    syntax.NeedlesLine: {"every": EVERYWHERE, "places": EVERYWHERE, "worn": EVERYWHERE},
     syntax.Neck: {
         "width": EVERYWHERE, "depth": EVERYWHERE, "shape": EVERYWHERE, "flat": EVERYWHERE, "way": BY_VALUE, "inset": BY_VALUE,
         "taken": BY_VALUE,

@@ -56,6 +56,13 @@ def _out_of_work(s: Scene) -> None:
     s.arrow((s.x(2), HOOK + 5.5), (s.x(3) - 1.6, HOOK + 5.5))
 
 
+def _left_out(s: Scene) -> None:
+    s.needles(back=(2,))
+    s.loops(0, 1, 3, 4, 5)
+    s.yarn((s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5))
+    s.arrow((s.x(2) + 2.4, 7.2), (s.x(2) + 2.4, 3.4))
+
+
 def _back_to_work(s: Scene) -> None:
     s.needles().loops(0, 1, 3, 4, 5)
     s.yarn((s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(2), HOOK - 0.4), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5))
@@ -129,6 +136,7 @@ TECHNIQUES = (
     Technique("a-decrease-on-a-line-inside", ("DecreaseOn", "DecreaseOuter"), _decrease_inside),
     Technique("an-increase-beside-a-line-inside", ("IncreaseBeside", "IncreaseOuter"), _increase_inside),
     Technique("a-needle-out-of-work", ("NeedleOut", "NeedlesOutEvery"), _out_of_work),
+    Technique("a-needle-left-out", ("LeaveOut", "LeaveOutEvery"), _left_out),
     Technique("a-needle-back-to-work", ("NeedleBack", "NeedlesBackEvery"), _back_to_work),
     Technique("an-increase-at-the-carriage", ("IncreaseAtCarriage",), _at_carriage),
     Technique("casting-off", ("CastOffAtCarriage", "CastOffAll"), _cast_off),

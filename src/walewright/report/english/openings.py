@@ -81,10 +81,15 @@ WORDINGS: dict[str, Wording] = {
         notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
         helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
     ),
-    "needles-out/ends": Wording(
-        "needles of piece `{piece}` are out of work from its start, or up to its top",
-        labels={"rows": "these rows"},
-        helps={"ends": "let them go out at a level above the start and come back at one below the top"},
+    "needles-out/end": Wording(
+        "piece `{piece}` ends with edging `{edging}`, which is knitted on every needle of the last row",
+        labels={"rows": "out of work to the end"},
+        helps={"end": "let them come back to work at a level below the top, or end the piece without the edging"},
+    ),
+    "needles-out/start": Wording(
+        "piece `{piece}` begins {along:?along edges|with an edging}, which takes a loop on every needle of the start",
+        labels={"rows": "out of work from the start", "start": "{along:?hung on edges|an edging here}"},
+        helps={"start": "let them go out at a level above the start, or begin the piece {along:?by itself|without the edging}"},
     ),
     "needles-out/every": Wording(
         "needles of piece `{piece}` cannot be out of work so",
@@ -95,6 +100,11 @@ WORDINGS: dict[str, Wording] = {
         "needles out of work in piece `{piece}` lie at its edge, or side by side",
         labels={"which": "these needles"},
         helps={"apart": "place them three stitches from the edge and from one another, or more"},
+    ),
+    "needles-out/worn": Wording(
+        "piece `{piece}` is no narrower as it is worn than as it is knitted, so it is not folded along its needles out of work",
+        labels={"worn": "worn {worn}, knitted {width}"},
+        helps={"worn": "write how wide it is when it is folded, or leave the width out"},
     ),
     "needles-out/other-work": Wording(
         "{what} shares rows of piece `{piece}` with needles that are out of work",

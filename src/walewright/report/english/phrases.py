@@ -77,6 +77,7 @@ PHRASES: dict[str, str] = {
     "place-of-needle": "the place of a needle out of work in piece `{piece}`",
     "motif-there": "the motif `{chart}`",
     "opening-there": "the opening `{opening}`",
+    "worn-width-of": "the width of piece `{piece}` as it is worn",
     "needles-out-there": "another line of needles out of work",
     "edge-there": "the edge to `{level}`",
     "place-of-line": "the place of a line in {of}",

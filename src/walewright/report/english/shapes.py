@@ -363,11 +363,6 @@ WORDINGS: dict[str, Wording] = {
         labels={"shaped": "to `{to_level}`"},
         helps={"fabric": "shape in plain knitting, below or above it, or at the edge"},
     ),
-    "line-inside/lines": Wording(
-        "an edge is shaped along {most:one line|# lines} at most",
-        labels={"shaped": "to `{to_level}`"},
-        helps={"lines": "leave a place out, or shape at others from the next level on"},
-    ),
     "line-inside/one-place": Wording(
         "both edges are shaped along one line",
         labels={"shaped": "both edges"},
@@ -376,6 +371,7 @@ WORDINGS: dict[str, Wording] = {
     "line-inside/no-room": Wording(
         "there are too few stitches beside a line along which the edge to `{to_level}` is shaped",
         labels={"shaped": "no room"},
+        notes={"between-outermost": "what all its lines take is taken from between the two outermost"},
         helps={
             "no-room": "a few stitches have to lie between the line and the edge, and between it and the next: place it elsewhere"
         },

@@ -16,16 +16,16 @@ def lined(
     design: Design, piece: Piece, side: EdgeSide, runs: tuple[SizedRun, ...], begin: int, middle: float, size: int
 ) -> tuple[SizedRun, ...]:
     """The runs of an edge with their lines. The edge begins `begin` stitches from the centre mark, the middle of the start is
-    `middle` stitches right of it. The outermost of several lines keeps the stitches outside it, so that its place is told alike
-    each time: the needles beside it move with those within."""
+    `middle` stitches right of it. The outermost of several lines keeps the stitches outside it, and the others keep their needles,
+    so that the place of each is told alike each time: the stitches between the two outermost are those that are lost."""
     made: list[SizedRun] = []
     at = begin
     for run, designed in zip(runs, runs_of(piece, side), strict=True):
         per_cm = fabric_below(design, piece, designed.to_level).stitches_per_cm
         lines: list[SizedLine] = []
         for number, line in enumerate(designed.lines):
-            stitches = line.cm[size] * per_cm
-            outermost = number > 0
+            stitches = line.at(side)[size] * per_cm
+            outermost = 0 < number == len(designed.lines) - 1
             from_middle = middle if side == "right" else -middle
             needle = floor(from_middle + stitches + 0.5) if line.of == "centre" else at - max(1, round(stitches))
             count = at - needle

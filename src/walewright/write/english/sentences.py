@@ -27,6 +27,9 @@ KNITTING = {
     " {stitches} {stitches|st}",
     "needles_out_every": "of every {every:ordinal} needle from {first:needle} to {last:needle} move the {ST} to the needle at its"
     " right and push it out of work: {stitches} {stitches|st}",
+    "leave_out": "push {at:needle} back out of work: {stitches} {stitches|st}",
+    "leave_out_every": "push every {every:ordinal} needle from {first:needle} to {last:needle} back out of work:"
+    " {stitches} {stitches|st}",
     "needle_back": "bring {at:needle} back to work, empty: {stitches} {stitches|st}",
     "needles_back_every": "bring every {every:ordinal} needle from {first:needle} to {last:needle} back to work, empty:"
     " {stitches} {stitches|st}",

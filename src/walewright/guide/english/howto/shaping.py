@@ -52,6 +52,13 @@ HOW_TO = {
         "gap there: a ladder, along which the fabric folds either way. Look now and then that the needle has not come forward.",
         "a loop set on the needle at the right of its own, which is pushed out of work",
     ),
+    "a-needle-left-out": HowToText(
+        "A needle left out",
+        "Push it right back before anything is cast on. The cast on passes over it, and so does whatever takes the last row off "
+        "where needles are out up to the top. The rows lay a bar across the gap: a ladder, along which the fabric folds either "
+        "way. Look now and then that the needle has not come forward.",
+        "loops on the needles of a row but one, which is pushed right back, and the yarn going past it",
+    ),
     "a-needle-back-to-work": HowToText(
         "A needle back to work",
         "Bring it to working position, empty: the next row lays the yarn in its hook, and the row after makes a stitch of it. The "
