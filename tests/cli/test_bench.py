@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 from pathlib import Path
 
 import page as checker
@@ -31,7 +32,8 @@ def test_a_sheet_for_each_thing_on_the_bed(built: bytes) -> None:
     assert "Slack Water, size M" in pages[0]
     assert read.metadata is not None
     assert read.metadata.title == "Slack Water, size M"
-    assert "1 of " in pages[0]
+    assert all(re.search(r"(tension \S+ · )?\d of \d\n", page) for page in pages[:-1])
+    assert all(re.search(r"Slack Water, size M: \w", page) for page in pages)
     assert f"{len(pages)} of {len(pages)}" in pages[-1]
     for words in ("to RC", "Carriage", "in work", "held", "waiting", "000", "tension"):
         assert words in pages[0]

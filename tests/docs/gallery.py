@@ -29,7 +29,7 @@ HEAD = (
 def picture(outcome: Outcome) -> str:
     """The drawing of a garment's cover as an SVG."""
     design, counts, instructions, proof = outcome.result()
-    made = sheet.compose(LANGUAGE, design, counts, instructions, proof, sheet.PageOptions(), outcome.fit)
+    made = sheet.compose(LANGUAGE, design, counts, instructions, proof, sheet.PageOptions(), outcome.fit, glued=outcome.glued)
     return sheet.picture(made.cover) + "\n"
 
 

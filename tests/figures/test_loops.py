@@ -54,10 +54,13 @@ def wide(data: Iterable[str]) -> float:
 
 WOOL = yarns.PALETTE[0]
 
+LIT = yarns.lighter(WOOL)
+"""Where there is no other yarn."""
+
 
 def test_every_loop_is_seven_strands(design: d.Design) -> None:
     # Two lower and two upper halves of legs, a head, two feet.
-    assert len(strands(picture(LANGUAGE, design, shown(plain(5, 4)), "knit"), WOOL)) == 5 * 4 * 7
+    assert len(strands(picture(LANGUAGE, design, shown(plain(5, 4)), "knit"), LIT)) == 5 * 4 * 7
 
 
 def test_from_the_knit_side_left_and_right_are_exchanged(design: d.Design) -> None:
@@ -74,7 +77,7 @@ def test_from_the_knit_side_left_and_right_are_exchanged(design: d.Design) -> No
 def test_legs_lie_in_front_on_the_knit_side_and_behind_on_the_purl_side(design: d.Design) -> None:
     one = replace(plain(1, 1)[0, 0], through=())
     single = FabricPicture("plain", 1, 1, (one,), ())
-    knit, purl = (strands(picture(LANGUAGE, design, single, side), WOOL) for side in ("knit", "purl"))
+    knit, purl = (strands(picture(LANGUAGE, design, single, side), LIT) for side in ("knit", "purl"))
     # The feet reach furthest to the side: first painted from the knit side, after the lower legs from the purl side.
     assert wide(knit[:2]) < wide(knit)
     assert knit != purl
@@ -92,16 +95,16 @@ def test_a_re_formed_stitch_is_seen_from_its_other_side(design: d.Design) -> Non
 
 
 def test_a_moved_loop_leans_and_its_hole_stays_open(design: d.Design) -> None:
-    upright = wide(strands(picture(LANGUAGE, design, shown(plain(4, 4)), "knit"), WOOL))
+    upright = wide(strands(picture(LANGUAGE, design, shown(plain(4, 4)), "knit"), LIT))
     loops = plain(4, 4)
     loops[2, 2] = replace(loops[2, 2], through=((2, 1), (1, 1)))
     loops[1, 2] = replace(loops[1, 2], kind="bar", through=())
     leaning = picture(LANGUAGE, design, shown(loops), "knit")
-    legs = [data for data in strands(leaning, WOOL) if abs(xs(data)[0] - xs(data)[1]) > upright * 0.9]
+    legs = [data for data in strands(leaning, LIT) if abs(xs(data)[0] - xs(data)[1]) > upright * 0.9]
     assert len(legs) > len(
         [
             d_
-            for d_ in strands(picture(LANGUAGE, design, shown(plain(4, 4)), "knit"), WOOL)
+            for d_ in strands(picture(LANGUAGE, design, shown(plain(4, 4)), "knit"), LIT)
             if abs(xs(d_)[0] - xs(d_)[1]) > upright * 0.9
         ]
     )
@@ -138,7 +141,11 @@ def crossed(k: int, left_over: bool) -> dict[tuple[int, int], PictureLoop]:
 @pytest.mark.parametrize("left_over", [True, False])
 def test_of_two_groups_that_cross_the_one_in_front_is_painted_last(design: d.Design, k: int, left_over: bool) -> None:
     for side in ("purl", "knit"):
-        colours = [s.colour for s in picture(LANGUAGE, design, shown(crossed(k, left_over)), side).strokes if s.kind == "strand"]
+        colours = [
+            s.colour
+            for s in picture(LANGUAGE, design, shown(crossed(k, left_over)), side).strokes
+            if s.kind == "strand" and s.colour != "ink"
+        ]
         # What lies in front for the knitter lies behind on the side that faces away.
         assert colours[-1] == ("#203050" if left_over == (side == "purl") else WOOL)
 
@@ -189,3 +196,37 @@ def test_a_ladder_is_bars(design: d.Design) -> None:
     for row in range(3):
         loops[1, row] = replace(loops[1, row], kind="float", through=(), yarn="navy")
     assert len(strands(picture(LANGUAGE, design, shown(loops), "knit"), "#203050")) == 3
+
+
+def test_a_lace_shows_its_holes_and_a_tuck_none() -> None:
+    from tests.whole.shipped_once import compiled
+
+    def holes(name: str) -> int:
+        made = compiled(name)
+        assert made.design is not None
+        assert made.proof is not None
+        shown = made.proof.pictures[0]
+        strokes = picture(LANGUAGE, made.design, shown, "knit").strokes
+        return sum(s.data.count("Z") for s in strokes if s.kind == "fill" and s.colour == "ink")
+
+    lace = compiled("avocet").design
+    assert lace is not None
+    chart = lace.charts[0]
+    eyelets = sum(chart.cell(y, x).kind == "hole" for y in range(len(chart.rows)) for x in range(chart.repeat))
+    assert holes("avocet") >= 2 * eyelets
+    assert holes("barnacle") == 0
+
+
+def test_strands_of_one_yarn_are_light_and_stand_out_from_their_rims() -> None:
+    from tests.whole.shipped_once import compiled
+    from walewright.figures.yarns import lightness
+
+    made = compiled("hawser")
+    assert made.design is not None
+    assert made.proof is not None
+    strokes = picture(LANGUAGE, made.design, made.proof.pictures[0], "knit").strokes
+    shades = {lightness(s.colour) for s in strokes if s.kind == "strand" and s.colour.startswith("#")}
+    assert max(shades) > 0.8
+    assert max(shades) - min(shades) > 0.4
+    # The line along the strand in front.
+    assert [s for s in strokes if s.kind == "strand" and s.colour == "ink"]

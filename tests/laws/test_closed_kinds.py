@@ -42,7 +42,7 @@ OPEN = {
     "source.syntax.SizeRow.unit": "as written; `design` knows the units",
     "source.syntax.YarnCount.system": "as written, in capitals or not; `design` knows the systems",
     "source.reading.ReadBlock.kind": GRAMMAR,
-    "readback.sentences.ReadPhrase.kind": GRAMMAR,
+    "readback.phrases.ReadPhrase.kind": GRAMMAR,
     "report.said.Amount.unit": WORDS,
     "report.said.BySize.unit": WORDS,
     "proof.model.PictureLoop.kind": "as the bed's, in small letters",

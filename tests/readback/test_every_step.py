@@ -11,7 +11,8 @@ from tests.in_english import rules, said, sentence
 from tests.write.garments import KINDS, SAMPLES, joined
 from walewright.knit import steps as st
 from walewright.readback.hands import OBEYED, Hands
-from walewright.readback.sentences import ReadPhrase, Unreadable
+from walewright.readback.phrases import ReadPhrase
+from walewright.readback.sentences import Unreadable
 from walewright.write.lines import lines
 
 

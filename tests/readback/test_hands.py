@@ -14,7 +14,7 @@ from walewright.report.wording import phrased
 
 START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5 to R 5 to working position: 10 sts."
 
-LATCH = "st outwards, end needles left out, 9 rows deep, and latch it up on the other face."
+LATCH = "st outwards, 9 rows deep, and latch it up on the other face; leave the end sts as they are."
 
 SPREAD = "Take the sts in work off on waste yarn and hang them back from the left on"
 CHAINED = "chaining them through each other to the right and on to the next needle"
@@ -114,12 +114,12 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
             (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
         ),
         (
-            "Purl side facing, pick up 4 sts along the right part of the front neck, its bottom at the left, on needles R 1 to"
+            "Purl side facing, pick up 4 sts along the right side of the front neck, from bottom to top, on needles R 1 to"
             " R 4.",
             (op.PickUpEdge("front", "neck", "right", 0, 3, False, "purl", "bottom"),),
         ),
         (
-            "Knit side facing, pick up 4 sts along the whole of the sleeve (2nd) end, its right end at the left, on needles R 1"
+            "Knit side facing, pick up 4 sts along the sleeve (2nd) end, from its right end to its left end, on needles R 1"
             " to R 4.",
             (op.PickUpEdge("sleeve", "end", "whole", 0, 3, False, "knit", "right", 2),),
         ),
@@ -130,18 +130,18 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
         ("At the left end hold 4 sts. Return the innermost 1 st held at the left to work.", (op.Hold(-5, -2), op.Release(-2, -2))),
         # 10 loops on 8 needles: two of them get 2.
         (
-            f"{SPREAD} needles L 4 to R 4, 8 sts: 1 loop each on 2 needles and 2 loops on the next, 2 times;"
-            " 1 loop each on the last 2 needles.",
+            f"{SPREAD} needles L 4 to R 4, 8 sts: *1 loop on each of 2 needles, 2 loops on the next; work from * 2 times in all;"
+            " 1 loop on each of the last 2 needles.",
             (op.Spread(-5, 4, -4, (1, 1, 2, 1, 1, 2, 1, 1)),),
         ),
         # 10 loops on 13 needles: three stay empty.
         (
-            f"{SPREAD} needles L 6 to R 7, 13 sts: 1 loop each on 3 needles and none on the next, 2 times;"
-            " 1 loop each on 2 needles and none on the next, 1 time; 1 loop each on the last 2 needles.",
+            f"{SPREAD} needles L 6 to R 7, 13 sts: *1 loop on each of 3 needles, no loop on the next; work from * 2 times in all;"
+            " *1 loop on each of 2 needles, no loop on the next; work from * 1 time in all; 1 loop on each of the last 2 needles.",
             (op.Spread(-5, 4, -6, (1, 1, 1, 0, 1, 1, 1, 0, 1, 1, 0, 1, 1)),),
         ),
         (
-            f"{SPREAD} needles L 3 to R 2, 5 sts: 2 loops on the next, 5 times.",
+            f"{SPREAD} needles L 3 to R 2, 5 sts: 2 loops on each of the next 5 needles.",
             (op.Spread(-5, 4, -3, (2, 2, 2, 2, 2)),),
         ),
         (
@@ -161,9 +161,14 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
         ),
         ("Thread the tail of the yarn through the sts in work, take them off the bed and draw them up.", (op.Gather(-5, 4),)),
         (
-            "Of every 3rd st counted outwards from L 2 and R 2, drop those on needles L 1 to R 5, end needles left out,"
-            " 9 rows deep, and latch them up on the other face.",
+            "Of every 3rd st counted outwards from L 2 and R 2, drop those on needles L 1 to R 5,"
+            " 9 rows deep, and latch them up on the other face; leave the end sts as they are.",
             (op.LatchUp(1, 9),),
+        ),
+        # R 5 is the end needle.
+        (
+            "Drop L 1, R 2 and R 5, 9 rows deep, and latch up on the other face; leave the end sts as they are.",
+            (op.LatchUp(-1, 9), op.LatchUp(1, 9)),
         ),
         # Up to RC 2, and only then.
         (
@@ -239,9 +244,9 @@ def test_joins() -> None:
         f"[ ] {line}"
         for line in (
             "Join a b to c d.",
-            "Join a b from its top to c (2nd) d then e f, easing in up to 5 mm.",
-            "Gather a b from its left end to c d from its right end, easing in 90 mm, give or take 0 mm.",
-            "Join a b to c d, stretching it 20 mm, give or take 5 mm.",
+            "Join a b from its top to c (2nd) d then e f, easing in up to 0.5 cm.",
+            "Gather a b from its left end to c d from its right end, easing in 9 cm, give or take 0 cm.",
+            "Join a b to c d, stretching it 2 cm, give or take 0.5 cm.",
             "Graft a b to c d and a e to c f.",
             "Join a (each) b upon itself. Gather c d upon itself.",
         )
@@ -285,7 +290,7 @@ def test_a_decrease_at_a_held_end_takes_the_outermost_of_the_held() -> None:
         (lambda h: (h.needles_to_work(0, 2, 3), h.wrap_held("left")), "no needle is held at the left"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.return_part("left", 0, 2)), "needle R 1 is not waiting"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.increase_fashioned(2, "left end", 1)), "an increase adds 1 stitch, not 2"),
-        (lambda h: (h.needles_to_work(0, 3, 4), h.hold_at_end("left", 1), h.spread_evenly(0, 3, 4)), "while all are taken off"),
+        (lambda h: (h.needles_to_work(0, 1, 2), h.hold_at_end("left", 1), h.spread_evenly(0, 1, 2, ())), "while all are taken off"),
         (lambda h: (h.needles_to_work(0, 3, 4), h.slot_closed(2, 2, 3)), "no stitch beside R 4"),
         (lambda h: (h.needles_to_work(0, 3, 4), h.eyelet_at(3, "right")), "needle R 5 is not work"),
         (lambda h: (h.needles_to_work(0, 3, 4), h.stands(3)), "3 stitches should be in the part being worked, and 4 are"),

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from tests.in_english import heading, is_note, laid_out
+from tests.in_english import WRITING, heading, is_note, laid_out
+from walewright.knit.copies import NONE, Copy
+from walewright.knit.steps import Linked
+from walewright.write.sections import link_name
 
 
 @pytest.mark.parametrize(
@@ -18,7 +21,6 @@ from tests.in_english import heading, is_note, laid_out
         ("_1", 1, "“\N{NO-BREAK SPACE}1”"),
         ("äußeres", 12, "Äußeres (knit 12)"),
         ("joining", 1, "Joining"),
-        ("back shoulder right link", 1, "Back shoulder right link"),
         # Else it would look like a chart's heading.
         ("chart welt", 1, "“chart welt”"),
         ("chart", 1, "Chart"),
@@ -28,6 +30,23 @@ def test_names_are_told_by_their_heading(name: str, copies: int, printed: str) -
     assert heading(name, copies) == printed
     (section,) = laid_out(f"Sizes M\n\n{printed}\n{'=' * len(printed)}\n").sections
     assert (section.name, section.copies) == (name, copies)
+
+
+@pytest.mark.parametrize(
+    ("linked", "printed"),
+    [
+        (Linked("back", "shoulder right", NONE), "Join the right shoulder of the back on the bed"),
+        (Linked("left_front", "end", NONE), "Join the end of the left\N{NO-BREAK SPACE}front on the bed"),
+        (Linked("of", "left", NONE), "Join the left of the of on the bed"),
+        (Linked("sleeve", "first end", Copy(2)), "Join the first end of the 2nd sleeve on the bed"),
+    ],
+)
+def test_links_are_told_by_their_heading(linked: Linked, printed: str) -> None:
+    assert link_name(linked, WRITING) == printed
+    (section,) = laid_out(f"Sizes M\n\n{printed}\n{'=' * len(printed)}\n").sections
+    assert (section.name, section.joining) == (linked.name, False)
+    before = "Before joining" + printed.removeprefix("Join")
+    assert laid_out(f"Sizes M\n\n{before}\n{'=' * len(before)}\n").sections[0].joining
 
 
 TEXT = """\

@@ -8,7 +8,8 @@ from pathlib import Path
 import pytest
 
 from tests.in_english import chart_line, key_meaning, rules, said
-from walewright.readback.sentences import ReadPhrase, ReadRepeat, Unreadable
+from walewright.readback.phrases import ReadPhrase, ReadRepeat
+from walewright.readback.sentences import Unreadable
 
 PAGE = (Path(__file__).parents[2] / "docs" / "words.md").read_text(encoding="utf-8")
 ROWS = [
@@ -51,6 +52,11 @@ def test_the_page_has_every_sentence() -> None:
         "edges",
         "edge",
         "edge_name",
+        "edge_told",
+        "for_some",
+        "crossing",
+        "moving",
+        "every",
         "stretch_of_rows",
         "stretch_of_stitches",
         "ratio",

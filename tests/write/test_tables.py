@@ -117,6 +117,8 @@ def test_stitches_are_counted_through_everything_before() -> None:
     # 40 + 6 - 4 are 42; of them 13 and the 5 held beside them wait; one more makes 25.
     assert [t.rpartition("; ")[2] for t in texts(*before, *two * 2)] == ["23 sts.", "26 sts.", "24 sts.", "27 sts."]
     back = (st.OffOnWaste(8, "end"), st.ReturnPart("left", -15, -3), st.SetRowCounter(4))
-    assert [t.rpartition("; ")[2] for t in texts(*before, *back, *two * 2)] == ["16 sts.", "19 sts.", "17 sts.", "20 sts."]
+    assert [t.rpartition("; ")[2] for t in texts(*before, *back, *two * 2)] == [
+        f"{working} sts in work, 5 held." for working in (11, 14, 12, 15)
+    ]
     spread = st.SpreadEvenly(-15, 14, 30, "two together", 2, 10, 0, 0)
     assert texts(spread, st.CastOnBetween(2, 15, 16), *two * 2)[0] == "RC 1: decrease 2 sts at the left end, 3 sts in; 30 sts."

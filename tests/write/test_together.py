@@ -33,8 +33,8 @@ def test_one_line_a_track_under_their_rows() -> None:
         "At the same time, from RC 20 (24) to RC 24 (30):",
         "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], knit – (2) rows.",
         "For the short rows at the left: at the left end hold 5 sts, "
-        "[return the needles held at the left to work: work this – (1) time in all], knit 4 (6) rows.",
-        "30 (34) sts, RC 24 (30), COR.",
+        "[2nd size only: return the needles held at the left to work], knit 4 (6) rows.",
+        "25 (34) sts in work, 5 (0) held, RC 24 (30), COR.",
     ]
 
 

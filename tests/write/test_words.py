@@ -54,12 +54,12 @@ def test_a_number_or_none(step: st.Step) -> None:
         ),
         (
             (st.LatchRib(3, 1, 12), st.LatchRib(3, 1, 14)),
-            "beginning with L 2 and R 2, drop every 3rd st outwards, end needles left out, 12 (14) rows deep,"
-            " and latch it up on the other face",
+            "beginning with L 2 and R 2, drop every 3rd st outwards, 12 (14) rows deep,"
+            " and latch it up on the other face; leave the end sts as they are",
         ),
         (
             (joined("a b", "c d + e f", 0, ends="left top"), joined("a b", "c d + e f", 5, ends="left top")),
-            "join a b from its left end to c d then e f from its top, easing in up to 0 (5) mm",
+            "join a b from its left end to c d then e f from its top, easing in up to 0 (0.5) cm",
         ),
         # One needle, where it is one for all, is named once.
         (
@@ -76,23 +76,23 @@ def test_a_number_or_none(step: st.Step) -> None:
             "the left edge from RC 0 to RC 60 (64) makes the front",
         ),
         ((st.ReturnSome("left", 4), st.ReturnSome("left", 5)), "return the innermost 4 (5) sts held at the left to work"),
-        # A way of spreading that no size uses is not said; one that a size does not use has 0 times.
+        # A way of spreading that no size uses is not said; one that a size does not use has a dash.
         (
             (st.SpreadEvenly(-4, 3, 8, "two together", 0, 2, 0, 0), st.SpreadEvenly(-5, 4, 10, "two together", 0, 3, 0, 0)),
             "take the sts in work off on waste yarn and hang them back from the left on needles L 4 (5) to R 4 (5), 8 (10) sts:"
-            " 2 loops on the next, 2 (3) times; 1 loop each on the last 6 (7) needles",
+            " 2 loops on each of the next 2 (3) needles; 1 loop on each of the last 6 (7) needles",
         ),
         (
             (st.SpreadEvenly(-4, 3, 8, "an empty needle", 1, 2, 0, 0), st.SpreadEvenly(-4, 3, 8, "an empty needle", 2, 1, 1, 1)),
-            "take the sts in work off on waste yarn and hang them back from the left on needles L 4 to R 4, 8 sts: 1 loop"
-            " each on 1 (2) needles and none on the next, 2 (1) times; 1 loop each on 0 (1) needles and none on the next, 0 (1)"
-            " times; 1 loop each on the last 4 (3) needles",
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 4 to R 4, 8 sts: *1 loop"
+            " on each of 1 (2) needles, no loop on the next; work from * 2 (1) times in all; *1 loop on each of – (1) needle, no"
+            " loop on the next; work from * – (1) time in all; 1 loop on each of the last 4 (3) needles",
         ),
         # Where nothing is left after the last two together, nothing is said of it.
         (
             (st.SpreadEvenly(-3, 2, 6, "two together", 2, 2, 0, 0),) * 2,
             "take the sts in work off on waste yarn and hang them back from the left on needles L 3 to R 3, 6 sts:"
-            " 1 loop each on 2 needles and 2 loops on the next, 2 times",
+            " *1 loop on each of 2 needles, 2 loops on the next; work from * 2 times in all",
         ),
         # Names of the source are words, held together by no-break spaces.
         (
@@ -137,10 +137,10 @@ def test_a_phrase_knows_the_abbreviations_in_it(step: st.Step, skipped: bool) ->
     assert {a for r in runs for a in r.short} == {a for a, pattern in SHORT.items() if re.search(pattern, text)}
 
 
-@pytest.mark.parametrize(("head", "manner"), [("note", Manner.NOTE), ("by hand", Manner.BY_HAND)])
-def test_plain_words_are_no_steps_and_abbreviate_nothing(head: Literal["note", "by hand"], manner: Manner) -> None:
+@pytest.mark.parametrize(("head", "manner", "told"), [("note", Manner.NOTE, "Note: "), ("by hand", Manner.BY_HAND, "")])
+def test_plain_words_are_no_steps_and_abbreviate_nothing(head: Literal["note", "by hand"], manner: Manner, told: str) -> None:
     said = sentence(lines([(st.Say("Knit 3 sts – to RC 4, at L 1.", head),)])[0], (0,))
-    assert (said.manner, said.short, said.text) == (manner, frozenset(), f"{head.capitalize()}: Knit 3 sts – to RC 4, at L 1.")
+    assert (said.manner, said.short, said.text) == (manner, frozenset(), f"{told}Knit 3 sts – to RC 4, at L 1.")
 
 
 def test_a_sentence_knows_whether_it_names_the_counter() -> None:

@@ -1,8 +1,8 @@
 """The line drawing on the cover: the garment made up, from the outlines of its own pieces in a middle size.
 
 Seen from the front. A body is known by a neck, or by two fronts that are joined to one back; sleeves are the pieces that are
-joined to the body's edge and to another's. Whatever forms no body is laid out as a group to one scale, a piece whose own
-edges are joined as the tube that it becomes.
+joined to the body's edge and to another's. Whatever forms no body is laid out as a group to one scale, what is joined to
+a tube as it looks when made up.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.worn import Placed, Trunk, worn
+from walewright.glue.model import Glued
 from walewright.guide.model import Guide
 from walewright.solve.model import Counts
 
@@ -25,18 +26,18 @@ def middle_size(counts: Counts) -> int:
     return (len(counts.sizes) - 1) // 2
 
 
-def cover(guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...]) -> Drawing:
-    """The garment in its middle size."""
+def cover(guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], glued: Glued | None = None) -> Drawing:
+    """The garment in its middle size; without what meets what (`glued`) nothing is made up but a body."""
     size = middle_size(counts)
     named = counts.sizes[size].size if len(counts.sizes) > 1 else ""
     trunk = _trunk(design, counts, pieces, size)
     if trunk is not None:
         return worn(design, pieces, trunk, size, guide.say("drawing/worn", title=design.title, size=named))
-    return group(design, pieces, size, guide.say("drawing/group", title=design.title, size=named))
+    return group(design, counts, glued, pieces, size, guide.say("drawing/group", title=design.title, size=named))
 
 
 def _trunk(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], size: int) -> Trunk | None:
-    necked = [p for p in pieces if p.outlines[size].neck]
+    necked = [p for p in pieces if _neck_cm(p, size) > OPEN]
     open_fronts = _fronts(design, pieces, size)
     if open_fronts is not None:
         left, right, behind = open_fronts
@@ -59,6 +60,12 @@ def _trunk(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], si
     return Trunk(
         (Placed(body, 0.0),), back, _band_depth(design, counts, {(body.piece.name, o.name) for o in body.piece.openings}, size)
     )
+
+
+def _neck_cm(piece: MeasuredPiece, size: int) -> float:
+    """How wide an opening goes to its top, cm."""
+    neck = piece.outlines[size].neck
+    return neck[-1][0] - neck[0][0] if neck else 0.0
 
 
 def _fronts(

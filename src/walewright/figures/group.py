@@ -1,19 +1,32 @@
-"""Pieces that form no body, laid out in a group to one scale: a hat, a sock, a shawl, a blanket."""
+"""What forms no body, laid out in a group to one scale: what is joined to a tube as it looks when made up, as a hat, a sock or a
+skirt; anything else as its pieces lie, as a shawl or a blanket."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
+from walewright.figures.opened import extent, opened
 from walewright.figures.pens import LETTER_MM, Paper
+from walewright.figures.tube_drawing import box, draw_tube
+from walewright.figures.tubes import JoinedPart, MadeTube, tube
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, Placing, draw_piece
+from walewright.glue.model import Glued
+from walewright.solve.model import Counts
 
 SHOWN = 4
 """Copies of a piece that are drawn; more would say no more."""
+
+PAIR = 2
+"""Copies of something made up that are drawn: a pair."""
+
+SEAM = 0.4
+"""Between copies that are joined, cm."""
 
 NAMED = 5.0
 """Room under a piece for its name, mm."""
@@ -21,37 +34,33 @@ NAMED = 5.0
 
 @dataclass(frozen=True, slots=True)
 class _GroupItem:
-    """A piece to lay out, in cm: its extent, folded lengthwise where its own edges are joined (`squeeze` 1/2), turned
-    round where its right side is the knit side (less than 0)."""
+    """Something to lay out, in cm: its extent, the name beneath it (or ""), and how it is drawn at so many mm a cm."""
 
-    piece: MeasuredPiece
-    squeeze: float
     left: float
+    low: float
     width: float
     height: float
-    foot: float
+    name: str
+    draw: Callable[[Paper, Placing, float], None]
 
 
-def group(design: Design, pieces: tuple[MeasuredPiece, ...], size: int, title: str) -> Drawing:
-    """The pieces side by side in as many rows as make them largest."""
-    items = [_item(design, p, size) for p in pieces for _ in range(min(p.piece.copies, SHOWN))]
+def group(design: Design, counts: Counts, glued: Glued | None, pieces: tuple[MeasuredPiece, ...], size: int, title: str) -> Drawing:
+    """The items side by side in as many rows as make them largest."""
+    items = list(_items(design, counts, glued, pieces, size))
     rows, scale = max((_fitted(items, count) for count in range(1, len(items) + 1)), key=lambda fit: fit[1])
-    named = len(pieces) > 1
+    named = any(item.name for item in items)
     paper = Paper()
     gap = _gap(items)
-    y, widest = EDGE, 0.0
+    y = EDGE
     for row in rows:
         x = EDGE + (BOX[0] - _width(row, gap) * scale) / 2
         deep = max(i.height for i in row) * scale
         for item in row:
-            # Pieces of a row stand on one line.
-            origin: Point = (x - item.left * scale, y + deep - item.foot * scale)
-            draw_piece(paper, design, item.piece, size, _placing(origin, scale), item.squeeze)
-            name = name_of(item.piece.piece.name)
-            if named and len(name) * LETTER_MM < (item.width + gap) * scale:
-                paper.letter(x + item.width * scale / 2, y + deep + 3.8, name, kind="word")
+            # What is in a row stands on one line.
+            item.draw(paper, _placing((x - item.left * scale, y + deep + item.low * scale), scale), scale)
+            if item.name and len(item.name) * LETTER_MM < (item.width + gap) * scale:
+                paper.letter(x + item.width * scale / 2, y + deep + 3.8, item.name, kind="word")
             x += (item.width + gap) * scale
-        widest = max(widest, x)
         y += deep + (NAMED if named else 0.0) + gap * scale
     return paper.finished(title, BOX[0] + 2 * EDGE, y - gap * scale + EDGE)
 
@@ -60,18 +69,89 @@ def _placing(origin: Point, scale: float) -> Placing:
     return lambda p: (origin[0] + p[0] * scale, origin[1] - p[1] * scale)
 
 
-def _item(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
+# ----------------------------------------------------------------- items
+
+
+def _items(
+    design: Design, counts: Counts, glued: Glued | None, pieces: tuple[MeasuredPiece, ...], size: int
+) -> Iterator[_GroupItem]:
+    named = len(pieces) > 1
+    for part in _parts(design, glued, pieces):
+        made = tube(design, counts, glued, pieces, frozenset(part), size) if glued is not None else None
+        if made is not None:
+            for _ in range(min(made.piece.piece.copies // made.copies, PAIR)):
+                yield _made_up(design, made, size)
+            continue
+        side_by_side = _joined_copies(design, counts, glued, pieces, part, size)
+        if side_by_side is not None:
+            yield side_by_side
+            continue
+        for piece in pieces:
+            if piece.piece.name in part:
+                for _ in range(min(piece.piece.copies, SHOWN)):
+                    yield _flat(design, piece, size, named)
+
+
+def _parts(design: Design, glued: Glued | None, pieces: Sequence[MeasuredPiece]) -> list[JoinedPart]:
+    """The pieces that hang together, by their names."""
+    names = [p.piece.name for p in pieces]
+    group: dict[str, set[str]] = {name: {name} for name in names}
+    met = [{e.piece for e in (*join.one, *join.other)} for join in design.joins]
+    lines: Mapping[str, set[str]] = {}
+    if glued is not None:
+        lines = {line.owner: {p.owner for p in line.along} for line in glued.lines if line.owner in group}
+    for together in (*met, *({owner, *others} for owner, others in lines.items())):
+        whole = set().union(*(group[name] for name in together if name in group))
+        group |= dict.fromkeys(whole, whole)
+    return list(dict.fromkeys(frozenset(group[name]) for name in names))
+
+
+def _made_up(design: Design, made: MadeTube, size: int) -> _GroupItem:
+    left, low, right, high = box(made)
+
+    def draw(paper: Paper, place: Placing, scale: float) -> None:
+        draw_tube(paper, design, made, size, place, scale)
+
+    return _GroupItem(left, low, max(right - left, 0.5), max(high - low, 0.5), "", draw)
+
+
+def _joined_copies(
+    design: Design, counts: Counts, glued: Glued | None, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
+) -> _GroupItem | None:
+    """Copies of one piece that are joined to each other lie as they are joined, seen from their right side."""
+    piece = next(p for p in pieces if p.piece.name in part)
+    if glued is None or len(part) > 1 or piece.piece.copies == 1:
+        return None
+    laid = {key: disc for key, disc in opened(design, counts, glued, (piece,), size, SEAM).items() if disc.piece is not None}
+    if len(laid) < piece.piece.copies:
+        return None
+    left, low, right, high = extent(laid.values())
+    across = 1 if mirrored(design, piece) else -1
+
+    def draw(paper: Paper, place: Placing, scale: float) -> None:
+        for disc in laid.values():
+            # Opened out they lie wrong side up: turned over, left and right are exchanged.
+            draw_piece(paper, design, piece, size, lambda p, d=disc: place((-d.at([p])[0][0], d.at([p])[0][1])), -across)  # type: ignore[misc]
+
+    return _GroupItem(-right, low, right - left, high - low, "", draw)
+
+
+def _flat(design: Design, piece: MeasuredPiece, size: int, named: bool) -> _GroupItem:
+    """A piece as it lies, turned round where its right side is the knit side."""
     shape = piece.outlines[size]
-    squeeze = (0.5 if _tube(design, piece.piece.name) else 1.0) * (-1 if mirrored(design, piece) else 1)
+    across = -1 if mirrored(design, piece) else 1
     half = max(piece.counted[size].edging_width_cm, piece.counted[size].end_width_cm) / 2
-    left, right = sorted((min(shape.polygon_left, -half) * squeeze, max(shape.polygon_right, half) * squeeze))
+    left, right = sorted((min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across))
     foot = piece.edging_cm[size]
-    return _GroupItem(piece, squeeze, left, max(right - left, 0.5), max(piece.full_height(size), 0.5), foot)
+
+    def draw(paper: Paper, place: Placing, scale: float) -> None:
+        draw_piece(paper, design, piece, size, place, across)
+
+    name = name_of(piece.piece.name) if named else ""
+    return _GroupItem(left, -foot, max(right - left, 0.5), max(piece.full_height(size), 0.5), name, draw)
 
 
-def _tube(design: Design, name: str) -> bool:
-    """Whether a join puts two edges of the piece itself together."""
-    return any({e.piece for e in (*j.one, *j.other)} == {name} for j in design.joins)
+# ----------------------------------------------------------------- rows
 
 
 def _gap(items: list[_GroupItem]) -> float:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from walewright.design.model import Design
 from walewright.figures import yarns
@@ -31,6 +31,12 @@ RIM = 0.14
 
 DEEP = 0.35
 """How much darker the yarn is that is seen in the depth of a cable."""
+
+BEHIND = 0.22
+"""How much darker the stitches are that cross behind others."""
+
+SIDE = 0.4
+"""Of the line along those in front, mm."""
 
 LONG = 0.9
 """How much higher a row of long stitches is."""
@@ -82,13 +88,14 @@ class _Cloth:
 
 def picture(guide: Guide, design: Design, shown: FabricPicture, right_side: str) -> Drawing:
     """The picture of `shown`, seen from its `right_side` ("knit" or "purl")."""
+    design = _lit(design, shown)
     crossed, aside = cables(shown, right_side == "knit")
     cloth = _cloth(design, shown, right_side == "knit", aside)
     paper = Paper()
     if crossed:
         _depth(design, cloth, paper)
     for cable in crossed:
-        _group(design, cloth, paper, cable.behind)
+        _group(_shaded(design), cloth, paper, cable.behind)
     loops = [loop for loop in shown.loops if loop.kind != "float" and (loop.column, loop.row) not in aside]
     layers = _layers(cloth, [loop for loop in loops if not _leans(cloth, loop)])
     leaning = [loop for loop in loops if _leans(cloth, loop)]
@@ -109,11 +116,42 @@ def picture(guide: Guide, design: Design, shown: FabricPicture, right_side: str)
     _draw(design, paper, [s for loop in leaning for s in _drawn_through(cloth, loop)], width)
     for cable in crossed:
         _group(design, cloth, paper, cable.front, solid=True)
+        _sides(cloth, paper, cable.front)
+    _holes(cloth, paper)
     _floats(design, cloth, paper)
     side = "knit" if right_side == "knit" else "purl"
     title = guide.say("drawing/fabric", fabric=name_of(shown.fabric), columns=shown.columns, rows=shown.rows, side=side)
     edge = 0.45 * cloth.w
     return paper.finished(title, shown.columns * cloth.w + 2 * edge, cloth.base[-1] + 2 * edge, -edge, -edge)
+
+
+def _lit(design: Design, shown: FabricPicture) -> Design:
+    """Of one yarn the picture is drawn in line and light, whatever its colour: only what lies in front of what is to be seen."""
+    if len({loop.yarn for loop in shown.loops} | {yarn for *_, yarn in shown.floats}) > 1:
+        return design
+    return replace(design, yarns=tuple(replace(y, colour=yarns.lighter(yarns.colour(design, y.name))) for y in design.yarns))
+
+
+def _shaded(design: Design) -> Design:
+    """The same yarns as they are seen behind others."""
+    return replace(design, yarns=tuple(replace(y, colour=yarns.darker(yarns.colour(design, y.name), BEHIND)) for y in design.yarns))
+
+
+def _holes(cloth: _Cloth, paper: Paper) -> None:
+    """The openings of a lace: below each loop that was made on an empty needle, where no held loop and no ladder lies."""
+    loops = cloth.picture.loops
+    ladders = {(loop.column, loop.row) for loop in loops if loop.kind == "float"}
+    held = {(loop.column, row) for loop in loops if loop.kind != "float" for row in range(loop.row + 1, cloth.top(loop)[2])}
+    made = []
+    for loop in loops:
+        below = (loop.column, loop.row - 1)
+        if loop.kind == "float" or loop.through or loop.row == 0 or below in ladders or (loop.column, loop.row) in held:
+            continue
+        rise = cloth.rise(loop.row - 1)
+        x, y, across, up = cloth.place(loop), cloth.y(loop.row) + 0.12 * rise, 0.3 * cloth.w, 0.4 * rise
+        half = f"a{across:.2f} {up:.2f} 0 1 0"
+        made.append(f"M{x - across:.2f} {y:.2f}{half} {2 * across:.2f} 0{half} {-2 * across:.2f} 0Z")
+    paper.draw("fill", *made, colour="ink")
 
 
 def _cloth(design: Design, shown: FabricPicture, mirrored: bool, aside: dict[tuple[int, int], float]) -> _Cloth:
@@ -151,6 +189,20 @@ def _group(design: Design, cloth: _Cloth, paper: Paper, group: frozenset[tuple[i
     behind, front = _layers(cloth, loops)
     _draw(design, paper, behind, THICK * cloth.w)
     _draw(design, paper, front, THICK * cloth.w)
+
+
+def _sides(cloth: _Cloth, paper: Paper, group: frozenset[tuple[int, int]]) -> None:
+    """A line up both sides of the stitches that cross in front."""
+    rows: dict[int, list[PictureLoop]] = {}
+    for loop in cloth.picture.loops:
+        if (loop.column, loop.row) in group and loop.kind != "float":
+            rows.setdefault(loop.row, []).append(loop)
+    lines: list[list[tuple[float, float]]] = [[], []]
+    for row in sorted(rows):
+        xs = [cloth.place(loop) for loop in rows[row]]
+        lines[0].append((min(xs) - 0.48 * cloth.w, cloth.y(row)))
+        lines[1].append((max(xs) + 0.48 * cloth.w, cloth.y(row)))
+    paper.draw("strand", *(path(line) for line in lines if len(line) > 1), colour="ink", width=SIDE)
 
 
 def _ground(cloth: _Cloth, loop: PictureLoop) -> str:

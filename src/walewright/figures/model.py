@@ -8,10 +8,10 @@ from typing import Literal
 
 @dataclass(frozen=True, slots=True)
 class Stroke:
-    """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, texture, measure, guide, dart (broken
-    lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that hides what
-    lies behind it), inside. Of making up: joint, joint-broken, joint-dotted and joint-mixed (edges that are joined), badge (round
-    a number).
+    """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, wale, texture, measure, guide,
+    dart (broken lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that
+    hides what lies behind it), inside. Of making up: joint, joint-broken, joint-dotted and joint-mixed (edges that are joined),
+    badge (round a number).
 
     A `colour` is "#rrggbb" or the name that a theme has for one: ink, accent, paper.
 

@@ -12,7 +12,8 @@ from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
-from walewright.figures.pens import Paper, hatched, path, stitch, turned
+from walewright.figures.pens import Paper, hatched, path, turned
+from walewright.figures.textures import show_charted
 from walewright.figures.worked import WorkedStripe, mirrored, show_motifs, show_panels, show_stripes, stripes
 from walewright.trade.sides import SIDES
 
@@ -25,11 +26,14 @@ BOX = (150.0, 100.0)
 RIB = 1.25
 """Between rib lines, mm."""
 
-STITCH = 2.2
-"""Width of a drawn stitch, mm."""
+WALE = 3.4
+"""Between the wales that are drawn, mm."""
 
 EDGE = 1.0
 """Round the drawing, mm."""
+
+UP_THE_NECK = (0.5, 0.35)
+"""Of its depth, how far a neckband's rim lies inwards and upwards at the shoulder."""
 
 Placing = Callable[[Point], Point]
 
@@ -110,10 +114,12 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
     _end_edging(paper, piece, size, put)
     striped = tuple(stripes(design, piece, size, shape.polygon))
-    if not striped:
-        paper.draw("texture", *_wales(shape, put))
+    patterned = any(c.fabric and c.area == "whole" for c in piece.sized[size].charts)
+    if not striped and not patterned:
+        paper.draw("wale", *_wales(shape, put))
     show_stripes(paper, striped, put)
     show_panels(paper, piece, size, put)
+    show_charted(paper, design, piece, size, put)
     show_motifs(paper, design, piece, size, put)
     # What lies over the inner half of the outline is no part of it.
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
@@ -133,19 +139,20 @@ def _end_edging(paper: Paper, piece: MeasuredPiece, size: int, put: Placing) -> 
 
 
 def _wales(shape: Outline, put: Placing) -> Iterator[str]:
-    """Stitches in columns that rise from the hem in a slow wave: enough to show the fabric and its direction."""
-    first_height = shape.left[0][1]
-    at_left = max(shape.left[0][0], shape.edge_x(shape.height * 0.3, "left"))
-    at_right = min(shape.right[0][0], shape.edge_x(shape.height * 0.3, "right"))
-    foot = put((0.0, first_height))[1]
-    x0, x1 = sorted(put((x, first_height))[0] for x in (at_left, at_right))
-    rows = (foot - put((0.0, first_height + shape.height * 0.36))[1]) / (STITCH * 0.8)
-    count = int((x1 - x0 - STITCH) / STITCH)
-    first = (x0 + x1 - count * STITCH) / 2
-    for wale in range(count):
-        wave = 0.55 + 0.34 * math.sin(wale * 0.2 + 0.6) + 0.12 * math.sin(wale * 0.47 + 2)
-        for row in range(1, 1 + round(rows * wave)):
-            yield stitch(first + wale * STITCH, foot - row * STITCH * 0.8 - 0.4, STITCH)
+    """The wales of the fabric, a few of many, as fine lines from the hem up: enough to show which way it runs."""
+    edge = shape.polygon
+    x0, x1 = min(x for x, _ in edge), max(x for x, _ in edge)
+    wide = abs(put((x1, 0.0))[0] - put((x0, 0.0))[0])
+    count = max(2, round(wide / WALE))
+    for n in range(1, count):
+        x = x0 + (x1 - x0) * n / count
+        met = sorted(
+            a[1] + (b[1] - a[1]) * (x - a[0]) / (b[0] - a[0])
+            for a, b in itertools.pairwise([*edge, edge[0]])
+            if min(a[0], b[0]) <= x < max(a[0], b[0])
+        )
+        for low, high in zip(met[::2], met[1::2], strict=False):
+            yield path([put((x, low)), put((x, high))])
 
 
 # ----------------------------------------------------------------- sleeves
@@ -266,12 +273,22 @@ def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
 
 
 def _inner(line: list[Point], depth: float) -> list[Point]:
-    """The inner edge of a band of that depth along a neck line: the line drawn in towards the middle of the neck's top."""
-    middle, top = (line[0][0] + line[-1][0]) / 2, line[0][1]
-    half = max((line[-1][0] - line[0][0]) / 2, 1e-6)
-    drop = max(top - min(y for _, y in line), 1e-6)
-    across, down = max(half - depth, 0.0) / half, (drop - depth) / drop
-    return [(middle + (x - middle) * across, top - (top - y) * down) for x, y in line]
+    """The rim of a band of that depth along a neck line: square to the line, and at its ends up the neck, since the band goes round
+    it."""
+    made: list[Point] = []
+    whole = sum(math.hypot(b[0] - a[0], b[1] - a[1]) for a, b in itertools.pairwise(line))
+    done = 0.0
+    for at, (x, y) in enumerate(line):
+        (ax, ay), (bx, by) = line[max(at - 1, 0)], line[min(at + 1, len(line) - 1)]
+        done += math.hypot(x - ax, y - ay)
+        far = max(math.hypot(bx - ax, by - ay), 1e-6)
+        # Near an end the rim comes down from the neck.
+        near = max(0.0, 1 - min(done, whole - done) / max(depth * 1.5, 1e-6))
+        way = 1 if done < whole / 2 else -1
+        across = -(by - ay) / far * (1 - near) + way * UP_THE_NECK[0] * near
+        up = (bx - ax) / far * (1 - near) + UP_THE_NECK[1] * near
+        made.append((x + across * depth, y + up * depth))
+    return made
 
 
 def _rungs(outer: list[Point], inner: list[Point], place: Placing) -> list[str]:

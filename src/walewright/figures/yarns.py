@@ -47,6 +47,11 @@ def darker(colour_: str, share: float = 0.5) -> str:
     return "#" + "".join(f"{round(int(colour_[i : i + 2], 16) * (1 - share)):02x}" for i in (1, 3, 5))
 
 
+def lighter(colour_: str, share: float = 0.78) -> str:
+    """The same colour so much nearer to white: yarn in a strong light."""
+    return "#" + "".join(f"{round(255 - (255 - int(colour_[i : i + 2], 16)) * (1 - share)):02x}" for i in (1, 3, 5))
+
+
 def hatch(index: int, x: float, y: float, w: float, h: float) -> str:
     """The hatch of a chart's other yarn number `index` (from 0) over one cell. From the ninth on a hatch is joined to another."""
     whole, place = divmod(index, len(HATCHES))

@@ -8,7 +8,7 @@ from walewright.knit import operations as op
 from walewright.knit.operations import Side
 from walewright.readback.charting import ranges
 from walewright.readback.mind import Contradiction, Mind, needle
-from walewright.readback.sentences import ReadGraded, Reading, ReadPhrase
+from walewright.readback.phrases import ReadCounts, ReadEvents, ReadGraded, Reading, ReadPhrase, ReadRows
 
 
 class AtBench(Mind):
@@ -197,7 +197,7 @@ _COLUMNS = ("bench_rows", "bench_counter", "bench_side", "bench_counts")
 
 def _numbers(phrase: ReadPhrase) -> list[Reading]:
     """The arguments, in the one size that a bench copy has."""
-    return [a.of(0) if isinstance(a, ReadGraded) else a for a in phrase.arguments]  # type: ignore[misc]
+    return [a.of(0) if isinstance(a, ReadGraded | ReadRows | ReadCounts | ReadEvents) else a for a in phrase.arguments]
 
 
 def _lists(phrase: ReadPhrase) -> list[ReadPhrase]:

@@ -13,7 +13,8 @@ from typing import Any, Literal
 
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import Printed, PrintedSheet
-from walewright.readback.sentences import ReadPhrase, Unreadable, chart_line, meaning
+from walewright.readback.phrases import ReadPhrase
+from walewright.readback.sentences import Unreadable, chart_line, meaning
 from walewright.report.said import Fact, Said, said
 
 MarkKind = Literal[

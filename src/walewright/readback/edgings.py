@@ -18,6 +18,7 @@ class Edgings(Mind):
         tension = named if by else f"looser than {named}"
         if by and not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
             raise Contradiction("contradiction/numbers-looser", tension=tension, by=tuple(by), than=than)
+        yarn = yarn or self._threaded()
         self.made.append(op.UseYarn(yarn, tension))
         self._yarn = (yarn, tension)
 
@@ -95,9 +96,23 @@ class Edgings(Mind):
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
         self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]
 
-    def latch_panel(self, every: int, left: int, right: int, first: int, last: int, rows: int) -> None:
-        self._all(first, last, ("work", "held"))
-        self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every) if first <= s <= last]
+    def latch_panel(self, *told: int | tuple[int, ...]) -> None:
+        """`told`: the needles one by one; or every how many, the two that are counted from, the first and the last; the rows."""
+        match told:
+            case [tuple() as named, int(rows)]:
+                part = self._part()
+                self._all_named(named)
+                columns = [s for s in named if part[0] < s < part[-1]]
+            case [int(every), int(left), int(right), int(first), int(last), int(rows)]:
+                self._all(first, last, ("work", "held"))
+                columns = [s for s in self._wales(left, right, every) if first <= s <= last]
+            case _:
+                raise TypeError(f"the grammar gives other words: {told}")
+        self.made += [op.LatchUp(s, rows) for s in columns]
+
+    def _all_named(self, named: Sequence[int]) -> None:
+        for s in named:
+            self._all(s, s, ("work", "held"))
 
     def _wales(self, left: int, right: int, every: int) -> list[int]:
         """Every so many needles outwards from both, without those at the ends, from left to right."""

@@ -20,9 +20,9 @@ from walewright.readback.mind import Contradiction as Contradiction
 from walewright.readback.mind import in_reach
 from walewright.readback.partings import Partings
 from walewright.readback.patterns import Patterns
+from walewright.readback.phrases import Reading
 from walewright.readback.resting import Resting
 from walewright.readback.ribs import Ribs
-from walewright.readback.sentences import Reading
 
 
 class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
@@ -67,6 +67,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self.made.append(op.CastOn(way, part[0], part[-1]))
 
     def use_yarn_step(self, yarn: str, tension: str, fabric: str = "", before: str = "") -> None:
+        yarn = yarn or self._threaded()
         self.made.append(op.UseYarn(yarn, tension, carried=before == "carried"))
         if fabric != self._fabric:
             self.made.append(op.InFabric(fabric))
@@ -94,10 +95,22 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         for _ in range(rows):
             self._one_row()
 
-    def knit_to(self, row: int) -> None:
+    def knit_to(self, row: int, *events: tuple[str, tuple[int, ...]]) -> None:
+        """`events`: before which rows a chart asks for crosses or moves, where that is told."""
         if row < self._row:
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
-        self.knit_rows(row - self._row)
+        for what, rows in events:
+            for counter in rows:
+                if not (self._row <= counter < row and self._charting.asks(counter, what)):
+                    raise Contradiction("contradiction/events-of-charts", counter=counter)
+        if not events:
+            self.knit_rows(row - self._row)
+        while self._row < row:
+            counter, done = self._row, len(self.made)
+            self.knit_rows(1)
+            for what, rows in events:
+                if counter not in rows and any(isinstance(move, _EVENTS[what]) for move in self.made[done:]):
+                    raise Contradiction("contradiction/events-of-charts", counter=counter)
 
     def reads(self, row: int) -> None:
         """The counter as it is."""
@@ -107,9 +120,11 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
     def at(self, row: int) -> None:
         self.knit_to(row)
 
-    def stands(self, stitches: int) -> None:
-        """So many are in the part being worked."""
-        there = len(self._part())
+    def stands(self, stitches: int, held: int = 0) -> None:
+        """So many are in the part being worked; if any are counted apart, so many of them are held for shaping."""
+        there = len(self._part()) - held
+        if held and there != len(self._working()):
+            raise Contradiction("contradiction/stitches-held", held=held, there=len(self._part()) - len(self._working()))
         if there != stitches:
             raise Contradiction("contradiction/stitches-in-part", stitches=stitches, there=there)
 
@@ -162,7 +177,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         first, last = self._further(stitches)
         self.made.append(op.CastOn("e-wrap", first, last))
 
-    def hold_at_end(self, side: Side, stitches: int) -> None:
+    def hold_at_end(self, side: Side, stitches: int, more: str = "") -> None:
+        if more:
+            self._held(side)
         first, last = self._outermost(side, stitches, self._working())
         self.made.append(op.Hold(first, last))
         self._state(first, last, "held")
@@ -192,12 +209,26 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         *row, right = told
         self.made.append(op.Check(stitches, row[0] if row else self._row, "right" if right else "left"))
 
+    def now_held(self, stitches: int, held: int, *told: int) -> None:
+        """The same, those that are held for shaping counted apart."""
+        there = sum(1 for state in self._needles.values() if state == "held")
+        if there != held:
+            raise Contradiction("contradiction/stitches-held", held=held, there=there)
+        self.now(stitches + held, *told)
+
+    def now_in_half_held(self, stitches: int, held: int, waiting: int, *told: int) -> None:
+        self._waiting(waiting)
+        self.now_held(stitches + waiting, held, *told)
+
     def now_in_half(self, stitches: int, waiting: int, *told: int) -> None:
         """The same in one part; so many stitches of others wait."""
+        self._waiting(waiting)
+        self.now(stitches + waiting, *told)
+
+    def _waiting(self, waiting: int) -> None:
         there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
         if there != waiting:
             raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
-        self.now(stitches + waiting, *told)
 
     def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))
@@ -239,7 +270,9 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "return_some": Hands.return_some,
     "mark_edges": Hands.mark_edges,
     "now": Hands.now,
+    "now_held": Hands.now_held,
     "now_in_half": Hands.now_in_half,
+    "now_in_half_held": Hands.now_in_half_held,
     "edge_is": Hands.edge_is,
     "say": Hands.say,
     "spread_evenly": Hands.spread_evenly,
@@ -278,6 +311,9 @@ OBEYED: Mapping[str, Callable[..., None]] = {
 }
 """The method for each phrase of the grammar, and for `reads`, which stands for rows that are named together. Its arguments are
 those of the words, in their order."""
+
+_EVENTS: Mapping[str, type[op.Operation]] = {"cross": op.Cross, "move": op.Transfer}
+"""What is made in a row of which that is told."""
 
 _ROWS = ("knit_rows", "knit_to", "at")
 """Phrases that knit rows: charts move stitches in them, where no rib is."""

@@ -26,7 +26,8 @@ class PageLayout:
     joining: re.Pattern[str]
     """The heading over what is put together off the bed. With plain spaces: those in the name of a piece are no-break spaces."""
     link: re.Pattern[str]
-    """The heading over a link: the piece's name as `owner`, the `edge`, and the copy's `number` if one is named."""
+    """The heading over a link: the piece's name as `owner`, the `edge` and which `part` of it, and the copy's `number` if one is
+    named."""
     note: re.Pattern[str]
     """What the author's own words begin with."""
     told: re.Pattern[str]

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from walewright.readback.language import PageLayout, ReadLanguage
 from walewright.readback.sentences import as_name
 
-_MARK = re.compile(r"(?:\[ \] )+|- {3}")
+_MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,6 +19,8 @@ class PrintedLine:
     only: frozenset[int] | None
     start: int
     end: int
+    own: bool = False
+    """In the author's own words: its box is round."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +115,8 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
         elif layout.only.fullmatch(row):
             here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
         elif mark is not None:
-            here.lines.append(PrintedLine(row[mark.end() :].strip(), here.only, start, start + len(row)))
+            own = mark["own"] is not None
+            here.lines.append(PrintedLine(row[mark.end() :].strip(), here.only, start, start + len(row), own))
             going_on = True
         else:
             strange.append((start, start + len(row)))
@@ -134,7 +137,7 @@ def _go_on(here: _Open, row: str, end: int) -> None:
     """The row, which is indented, is put to the line before it."""
     if not here.chart:
         last = here.lines[-1]
-        here.lines[-1] = PrintedLine(f"{last.words} {row.strip()}", last.only, last.start, end)
+        here.lines[-1] = PrintedLine(f"{last.words} {row.strip()}", last.only, last.start, end, last.own)
     elif not here.in_note:
         before = here.printed[-1]
         here.printed[-1] = Printed(f"{before.words} {row.strip()}", before.start, end)
@@ -149,22 +152,21 @@ def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
     # A name in quotes is printed as it is; any other had its first letter made a capital.
     quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
-    name = title[1:-1] if quoted else title[:1].lower() + title[1:]
+    name = title[1:-1] if quoted else _linked(title, language) or title[:1].lower() + title[1:]
     joining = language.layout.joining.fullmatch(opened.heading) is not None
-    return PrintedSection(
-        as_name(_linked(name, language)), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining
-    )
+    return PrintedSection(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining)
 
 
-def _linked(name: str, language: ReadLanguage) -> str:
-    """The name of a heading, that of a link as all stages have it."""
-    link = language.layout.link.fullmatch(name)
+def _linked(title: str, language: ReadLanguage) -> str:
+    """The name of the link that a heading tells, as all stages have it; nothing if it is none's."""
+    link = language.layout.link.fullmatch(title)
     if link is None:
-        return name
+        return ""
     number = f" {link['number']}" if link["number"] else ""
-    return f"{link['owner']} {language.edge(link['edge'])}{number} link"
+    edge = f"{link['edge']} {link['part']}" if link["part"] else link["edge"]
+    return f"{link['owner']} {language.edge(edge)}{number} link"
 
 
 def is_note(line: PrintedLine, language: ReadLanguage) -> bool:
     """Whether the line is the author's own words, which nothing follows from."""
-    return language.layout.note.match(line.words) is not None
+    return line.own or language.layout.note.match(line.words) is not None

@@ -73,6 +73,12 @@ class Mind:
             raise Contradiction("contradiction/none-in-work")
         return part
 
+    def _threaded(self) -> str:
+        """The yarn that is threaded, where none is named."""
+        if self._yarn is None:
+            raise Contradiction("contradiction/none-threaded")
+        return self._yarn[0]
+
     def _working(self) -> list[int]:
         working = in_reach(self._needles)
         if not working:

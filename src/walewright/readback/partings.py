@@ -10,7 +10,7 @@ from walewright.readback.mind import CENTRE_WASTE_ROWS, Contradiction, Mind, Nee
 class Partings(Mind):
     """Methods are named for the grammar's phrases."""
 
-    def spread_evenly(self, first: int, last: int, stitches: int, *rounds: int) -> None:
+    def spread_evenly(self, first: int, last: int, stitches: int, rounds: tuple[int, ...]) -> None:
         """`rounds`: for each stretch, the needles with one loop, the loops on the next, and how often; at last, if the words have
         it, how many needles are left for one loop each."""
         self._count(stitches, first, last)

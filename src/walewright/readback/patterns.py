@@ -10,7 +10,7 @@ from walewright.knit.operations import Operation
 from walewright.readback.charting import Charting, MarksInForce
 from walewright.readback.charts import ReadChart
 from walewright.readback.mind import MOST_MOVES, Contradiction, Mind, in_reach, needle
-from walewright.readback.sentences import ReadStripes
+from walewright.readback.phrases import ReadStripes
 from walewright.report.said import Said, said
 
 

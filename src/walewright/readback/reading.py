@@ -13,7 +13,10 @@ from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, PrintedText, is_note, laid_out
-from walewright.readback.sentences import (
+from walewright.readback.phrases import (
+    ReadCounts,
+    ReadEvents,
+    ReadForSome,
     ReadGraded,
     Reading,
     ReadPhrase,
@@ -22,9 +25,8 @@ from walewright.readback.sentences import (
     ReadSaid,
     ReadTrack,
     Seams,
-    Unreadable,
-    said,
 )
+from walewright.readback.sentences import Unreadable, said
 from walewright.readback.together import Shapings
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
@@ -119,10 +121,14 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
     for one in told:
         if isinstance(one, ReadRepeat):
             yield one.times
-        if isinstance(one, ReadRepeat | ReadTrack):
+        if isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
             yield from _numbers(one.body)
         else:
-            yield from (a for a in one.arguments if isinstance(a, ReadGraded))
+            for argument in one.arguments:
+                if isinstance(argument, ReadGraded):
+                    yield argument
+                elif isinstance(argument, ReadRows | ReadCounts | ReadEvents):
+                    yield from argument.numbers
 
 
 # ----------------------------------------------------------------- what is worked
@@ -208,6 +214,8 @@ def _phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
                     yield phrase
                 if not anything:
                     break
+        elif isinstance(one, ReadForSome):
+            yield from _phrases(one.body, size) if size in one.sizes else ()
         elif isinstance(one, ReadTrack):
             yield from _phrases(one.body, size)
         elif not _skipped(one, size):
@@ -222,7 +230,7 @@ def _skipped(phrase: ReadPhrase, size: int) -> bool:
 
 
 def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:
-    return [a.of(size) if isinstance(a, ReadGraded | ReadRows) else a for a in phrase.arguments]
+    return [a.of(size) if isinstance(a, ReadGraded | ReadRows | ReadCounts | ReadEvents) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:

@@ -21,12 +21,22 @@ class _Deep:
     panel: tuple[int, int] | None
     sooner: bool
     begun: int
+    named: frozenset[int] = frozenset()
+    """The needles, where they were named one by one."""
     open: dict[int, int] = field(default_factory=dict)
     on: set[int] = field(default_factory=set)
 
     @property
     def told(self) -> tuple[object, ...]:
-        return self.right, self.every, self.rows, self.panel, self.sooner, self.begun
+        return self.right, self.every, self.rows, self.panel, self.sooner, self.begun, self.named
+
+    def counts(self, slot: int) -> bool:
+        """Whether the needle is one of those that were named or are counted off."""
+        if self.named:
+            return slot in self.named
+        outwards = slot if slot >= 0 else -1 - slot
+        counted = outwards >= self.right and (outwards - self.right) % self.every == 0
+        return counted and (self.panel is None or self.panel[0] <= slot <= self.panel[1])
 
 
 class Ribs(Mind):
@@ -37,21 +47,30 @@ class Ribs(Mind):
         self._deep: list[_Deep] = []
 
     def latch_in_stages(self, every: int, left: int, right: int, rows: tuple[int, ...], sooner: str = "") -> None:
-        self._begin_rib(every, left, right, rows, None, sooner)
+        self._mirrored(every, left, right)
+        self._begin_rib(_Deep(right, every, rows, None, bool(sooner), self._row))
 
-    def latch_panel_in_stages(
-        self, every: int, left: int, right: int, first: int, last: int, rows: tuple[int, ...], sooner: str = ""
-    ) -> None:
-        self._begin_rib(every, left, right, rows, (first, last), sooner)
+    def latch_panel_in_stages(self, *told: int | str | tuple[int, ...]) -> None:
+        """`told`: the needles one by one; or every how many, the two that are counted from, the first and the last; then the rows
+        and, if it is said, "sooner"."""
+        match told:
+            case [tuple() as named, tuple() as rows, *sooner]:
+                if named:
+                    self._begin_rib(_Deep(0, 1, rows, None, bool(sooner), self._row, frozenset(named)))
+            case [int(every), int(left), int(right), int(first), int(last), tuple() as rows, *sooner]:
+                self._mirrored(every, left, right)
+                self._begin_rib(_Deep(right, every, rows, (first, last), bool(sooner), self._row))
+            case _:
+                raise TypeError(f"the grammar gives other words: {told}")
 
-    def _begin_rib(
-        self, every: int, left: int, right: int, rows: tuple[int, ...], panel: tuple[int, int] | None, sooner: str
-    ) -> None:
+    def _mirrored(self, every: int, left: int, right: int) -> None:
         if every < 1 or right < 0 or left != -1 - right:
             raise Contradiction("contradiction/not-mirrored", left=needle(left), right=needle(right))
+
+    def _begin_rib(self, rib: _Deep) -> None:
+        rows = rib.rows
         if not rows or list(rows) != sorted({*rows}) or rows[0] <= self._row:
             raise Contradiction("contradiction/rows-of-rib", counter=self._row)
-        rib = _Deep(right, every, rows, panel, bool(sooner), self._row)
         # Said again where another part begins with the same rib, it is the same one.
         if all(one.told != rib.told for one in self._deep):
             self._deep.append(rib)
@@ -61,9 +80,7 @@ class Ribs(Mind):
         part = sorted(s for s, state in self._needles.items() if state in ("work", "held"))
         found: list[int] = []
         for s in part[1:-1]:
-            outwards = s if s >= 0 else -1 - s
-            counted = outwards >= rib.right and (outwards - rib.right) % rib.every == 0
-            if counted and self._needles[s] == "work" and (rib.panel is None or rib.panel[0] <= s <= rib.panel[1]):
+            if rib.counts(s) and self._needles[s] == "work":
                 found.append(s)
         return found
 

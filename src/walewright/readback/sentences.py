@@ -11,81 +11,28 @@ from typing import Any, cast
 from lark import Lark, Token, Transformer, Tree
 from lark.exceptions import UnexpectedInput
 
-from walewright.knit.operations import NEXT_COPY, SeamEnd, Side, slot
+from walewright.knit.operations import NEXT_COPY, Side, slot
 from walewright.readback.language import ReadLanguage
+from walewright.readback.phrases import (
+    ReadCounts,
+    ReadEvents,
+    ReadForSome,
+    ReadGraded,
+    ReadPhrase,
+    ReadRepeat,
+    ReadRows,
+    ReadSaid,
+    ReadTrack,
+    SeamEdgesRead,
+    Several,
+    figure,
+    tenths,
+)
 from walewright.readback.terminals import NAME_SPACE, whole_words
 from walewright.world.tables import Grammar, made
 
 _DEEPEST = 20
 """Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
-
-
-@dataclass(frozen=True, slots=True)
-class ReadGraded:
-    """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
-
-    readings: tuple[int | None, ...]
-
-    def of(self, size: int) -> int | None:
-        """The reading of size number `size` (from 0)."""
-        return self.readings[size] if len(self.readings) > 1 else self.readings[0]
-
-
-SeamEdgesRead = tuple[tuple[str, str, int], ...]
-"""(piece, edge, copy) along a seam."""
-Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
-"""Both sides of each seam, and the end of the first edge of each at which it begins."""
-ReadStripes = tuple[tuple[str, int], ...]
-"""(yarn, rows) from the first knitted on."""
-
-
-@dataclass(frozen=True, slots=True)
-class ReadRows:
-    """Rows in a list, of which a size may have fewer than another: a dash is one that it has not."""
-
-    rows: tuple[ReadGraded, ...]
-
-    def of(self, size: int) -> tuple[int, ...]:
-        return tuple(row for row in (graded.of(size) for graded in self.rows) if row is not None)
-
-
-Argument = ReadGraded | ReadRows | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
-Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | None
-"""An argument as one size reads it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Several:
-    """Arguments that are told together, taken apart again in the phrase they belong to."""
-
-    arguments: tuple[ReadGraded | str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ReadPhrase:
-    """`kind` is the grammar's rule, the arguments stand in the order of its words."""
-
-    kind: str
-    arguments: tuple[Argument, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ReadRepeat:
-    """The body is worked `times` times in all."""
-
-    body: tuple[ReadSaid, ...]
-    times: ReadGraded
-
-
-@dataclass(frozen=True, slots=True)
-class ReadTrack:
-    """One of several shapings that go on at the same time."""
-
-    title: str
-    body: tuple[ReadSaid, ...]
-
-
-ReadSaid = ReadPhrase | ReadRepeat | ReadTrack
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,17 +93,19 @@ def as_name(written: str) -> str:
 MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
     **{"OUTER": "outer", "INNER": "inner"},
-    **{"WHOLE": "whole", "LEFT_PART": "left", "CENTRE": "centre", "RIGHT_PART": "right", "UPPER": "upper"},
+    **{"LEFT_PART": "left", "CENTRE_PART": "centre", "RIGHT_PART": "right", "CENTRE": "centre", "UPPER": "upper"},
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
+    **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right"},
+    **{"FROM_LEFT": "left", "FROM_RIGHT": "right", "FROM_BOTTOM": "bottom", "FROM_TOP": "top"},
     **{"START": "start", "END": "end", "SHOULDER": "shoulder", "FIRST_END": "first end", "LAST_END": "last end"},
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap"},
-    **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,))},
+    **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
     **{"BESIDE": "whole", "ALONE": "panel"},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
-    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried"},
+    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "threaded", "MORE": "more"},
 }
 """What a terminal stands for, whatever its words are in a language."""
 
@@ -201,19 +150,81 @@ class _Phrases(Transformer[Token, Any]):
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
+    def crossing(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("cross", tuple(children))
+
+    def moving(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("move", tuple(children))
+
+    def every(self, children: list[Any]) -> Any:
+        return tuple(children)
+
+    def for_some(self, children: list[Any]) -> ReadForSome:
+        sizes, *body = children
+        return ReadForSome(tuple(body), sizes)
+
+    def SIZES_ONLY(self, token: Token) -> frozenset[int]:
+        return frozenset(int(number) - 1 for number in re.findall(r"[0-9]+", token))
+
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
 
+    def spread_evenly(self, children: list[Any]) -> ReadPhrase:
+        first, last, stitches, *rounds = children
+        told = tuple(
+            n for one in rounds for n in (one.arguments if isinstance(one, Several) else (one,)) if isinstance(n, ReadGraded)
+        )
+        return ReadPhrase("spread_evenly", (first, last, stitches, ReadCounts(told)))
+
     def round(self, children: list[Any]) -> Several:
-        *singles, changed, times = children
-        return Several((*(singles or (ReadGraded((0,)),)), changed, times))
+        singles, changed, *times = children
+        return Several((singles, changed, *(times or [ReadGraded((1,))])))
+
+    def round_of_one(self, children: list[Any]) -> Several:
+        return self.round([ReadGraded((1,)), *children])
+
+    def round_changed(self, children: list[Any]) -> Several:
+        return self.round([ReadGraded((0,)), *children])
+
+    def latch_panel(self, children: list[Any]) -> ReadPhrase:
+        *needles, rows = children
+        return ReadPhrase("latch_panel", (ReadRows(tuple(needles)), rows))
+
+    def latch_every_of_panel(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("latch_panel", tuple(children))
+
+    def latch_panel_in_stages(self, children: list[Any]) -> ReadPhrase:
+        needles = [c for c in children if isinstance(c, ReadGraded)]
+        return ReadPhrase("latch_panel_in_stages", (ReadRows(tuple(needles)), *children[len(needles) :]))
+
+    def latch_every_of_panel_in_stages(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("latch_panel_in_stages", tuple(children))
+
+    def edge_told(self, children: list[Any]) -> Several:
+        """The part comes before the piece, where one is named."""
+        names = sum(isinstance(c, str) for c in children)
+        return Several(tuple(children) if names > 2 else ("whole", *children))
+
+    def shoulder_told(self, children: list[Any]) -> Several:
+        return Several((*children, "shoulder"))
+
+    def upper_told(self, children: list[Any]) -> Several:
+        opening, *piece = children
+        return Several(("whole", *piece, f"{opening} upper"))
 
     def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
+        if children[-1] == "threaded":
+            fabric = next((str(c.arguments[0]) for c in children if isinstance(c, Several)), "")
+            return ReadPhrase("use_yarn_step", ("", children[0], fabric))
         yarn, tension, *rest = children
         if not rest:
             return ReadPhrase("use_yarn_step", (yarn, tension))
         said = next((c.arguments[0] for c in rest if isinstance(c, Several)), "")
         return ReadPhrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
+
+    def use_looser(self, children: list[Any]) -> ReadPhrase:
+        told = ["", *children[:-1]] if children[-1] == "threaded" else children
+        return ReadPhrase("use_looser", tuple(told))
 
     def start_chart(self, children: list[Any]) -> ReadPhrase:
         # A motif is no fabric of its own; without plain stitches at the ends there are none.
@@ -326,8 +337,11 @@ class _Phrases(Transformer[Token, Any]):
     def INSET(self, token: Token) -> ReadGraded:
         return self._within(token)
 
-    def ONE_MM(self, token: Token) -> ReadGraded:
-        return self._within(token)
+    def ONE_CM(self, token: Token) -> ReadGraded:
+        return self._graded(token.removeprefix(",").strip(), tenths)
+
+    def LENGTH(self, token: Token) -> ReadGraded:
+        return self._graded(token, tenths)
 
     def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
@@ -335,11 +349,13 @@ class _Phrases(Transformer[Token, Any]):
     def AT_ROWS(self, token: Token) -> ReadRows:
         return ReadRows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))
 
+    EVENT_ROWS = AT_ROWS
+
     def ORDINAL(self, token: Token) -> ReadGraded:
-        return self._graded(token, _figure)
+        return self._graded(token, figure)
 
     def NTH(self, token: Token) -> int:
-        return _figure(token)
+        return figure(token)
 
     def NEEDLE(self, token: Token) -> ReadGraded:
         side: Side = "right"
@@ -349,7 +365,7 @@ class _Phrases(Transformer[Token, Any]):
             nonlocal side
             words = name.split(" ")
             side = "left" if self._language.left in words else "right" if self._language.right in words else side
-            return slot(side, _figure(name))
+            return slot(side, figure(name))
 
         return self._graded(token, needle)
 
@@ -375,8 +391,3 @@ class _Phrases(Transformer[Token, Any]):
         return str(token)
 
     TENSION = QUOTED = TRACK
-
-
-def _figure(words: str) -> int:
-    """The one number in a word or two: of "2nd", of "L 12"."""
-    return int("".join(c for c in words if c.isdecimal()))

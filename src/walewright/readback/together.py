@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from walewright.readback.hands import Contradiction
-from walewright.readback.sentences import ReadGraded, ReadPhrase
+from walewright.readback.phrases import ReadGraded, ReadPhrase
 
 _FIRST = (
     ("wrap_held",),

@@ -72,7 +72,7 @@ def _sheet(
         story=texts["story"],
         notes=texts["note"],
         cover_facts=_cover_facts(guide, design, " ".join(texts["difficulty"])),
-        cover=cover(guide, design, counts, pieces),
+        cover=cover(guide, design, counts, pieces, glued),
         contents=_contents(guide, design, sections, instructions, charted),
         sizes=size_table(guide, design, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),

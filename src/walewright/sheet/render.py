@@ -63,11 +63,8 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     with _warnings():
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
         pages = weasyprint.HTML(string=page, url_fetcher=fetcher).render(stylesheets=[faces], font_config=fonts).pages
-    # A sheet that goes on is on its next pages too.
-    begins = {anchor: number for number, laid in reversed(list(enumerate(pages))) for anchor in laid.anchors}
-    wanted = [anchor for anchor in anchors if anchor in begins]
-    ends = [*(begins[anchor] for anchor in wanted[1:]), begins.get("charts", begins.get("abbreviations", len(pages)))]
-    return {anchor: max(1, end - begins[anchor]) for anchor, end in zip(wanted, ends, strict=True)}
+    # A sheet that goes on has its anchor on its next pages too.
+    return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
 
 
 def picture(drawing: Drawing) -> str:

@@ -4,7 +4,7 @@ A place in a template names a field of the step, or what is given for it:
 
     {piece}          a text: the language's word for it, where the field has one of a few values, else a name
     {rows}           a graded number; `{1}` is a number that is the same for all who work the step
-    {rows:counter}   as the row counter shows it; `:ordinal` the 2nd, `:needle` a needle
+    {rows:counter}   as the row counter shows it; `:ordinal` the 2nd, `:needle` a needle, `:cm` millimetres in centimetres
     {rows|row}       the noun for what is counted, in the singular where it is 1 for all
     {RC}, {ST}, {STS} an abbreviation by itself
     {@span}          a part that is put together by itself, see `words.PARTS`: one of several templates, a list, or nothing
@@ -32,6 +32,7 @@ _GRADINGS: Mapping[str, Callable[[Graded, PrintedLanguage], Run]] = {
     "counter": Graded.counter,
     "ordinal": Graded.ordinal,
     "needle": Graded.needle,
+    "cm": Graded.cm,
 }
 
 
@@ -115,9 +116,12 @@ _RECKONED: Mapping[str, Callable[..., int]] = {
     "left": lambda step: -1 - step.begin,
     "beyond": lambda step: abs(step.longer_mm),
     "rest": lambda step: step.left,
+    "working": lambda step: step.stitches - getattr(step, "held", 0),
+    "held": lambda step: getattr(step, "held", 0),
 }
 """Numbers that no field has: the first stitch of a stretch; the needle opposite to that a rib begins with; by how much one side is
-longer; needles that get one loop each after the last changed one."""
+longer; needles that get one loop each after the last changed one; of the stitches that are there those in work, and those held for
+shaping."""
 
 
 def _noun(noun: str, language: PrintedLanguage, one: bool) -> Run:

@@ -61,6 +61,15 @@ class Graded:
         """As the row counter's three drums show it."""
         return self.run(self.text(language, lambda rows: f"{rows:03}"))
 
+    def cm(self, language: PrintedLanguage) -> Run:
+        """Millimetres told in centimetres."""
+        return self.run(self.text(language, lambda mm: f"{mm / 10:g}"))
+
+    @property
+    def unless_none(self) -> Graded:
+        """With a dash where the number is 0."""
+        return Graded(tuple(v or None for v in self.values), self.group)
+
     def needle(self, language: PrintedLanguage) -> Run:
         printed = (v for i, v in enumerate(self.values) if v is not None and i in self.group)
         sides = frozenset(Abbreviation.LEFT if v < 0 else Abbreviation.RIGHT for v in printed)
@@ -88,6 +97,12 @@ class Graded:
     def of_one(self) -> bool:
         """Whether every size's number is 1."""
         return {v for v in self.values if v is not None} == {1}
+
+    @property
+    def only(self) -> int | None:
+        """The number of all sizes that have one; None where they differ."""
+        told = {v for v in self.values if v is not None}
+        return told.pop() if len(told) == 1 else None
 
     def always(self, value: int) -> bool:
         """Whether no size has another number."""

@@ -17,6 +17,7 @@ from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.report.wording import phrased
 from walewright.write.align import Column
+from walewright.write.heads import varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
@@ -94,14 +95,15 @@ def _same_line(line: Line, column: Column[Step]) -> bool:
 
 def grouped(printed: Sequence[Line], sizes: int, language: PrintedLanguage) -> list[tuple[SizeNumbers, list[Line]]]:
     """Runs of lines under one head: (sizes named in the head, lines). A single line that less than half of the sizes skip
-    stays among the others where each of its phrases has a number to be a dash; else it goes under a head of its own."""
+    stays among the others where each of its phrases has a graded number to be a dash; else it goes under a head of its own."""
     everybody = tuple(range(sizes))
     groups: list[tuple[SizeNumbers, list[Line]]] = []
     for i, line in enumerate(printed):
         head = everybody
         if line.sizes != everybody:
             beside = {n.sizes for n in (*printed[max(0, i - 1) : i], *printed[i + 1 : i + 2])}
-            dashes = 2 * len(line.sizes) > sizes and all(any(has_number(s, language) for s in c if s) for c in line.columns)
+            graded = all(varies(c) and any(has_number(s, language) for s in c if s) for c in line.columns)
+            dashes = 2 * len(line.sizes) > sizes and graded
             if line.sizes in beside or not dashes:
                 head = line.sizes
         if groups and groups[-1][0] == head:
@@ -158,7 +160,7 @@ def _spoken(
     step = _step(columns[0])
     if isinstance(step, st.Say):
         text = plain(prose(step.text, language))
-        return (Run(phrased(said_of(step.manner, text=text), language.prose)),)
+        return (Run(text if step.manner == "by hand" else phrased(said_of(step.manner, text=text), language.prose)),)
     phrases: list[Phrase] = []
     for column in columns:
         said = StepSaid(column, group)

@@ -1,9 +1,9 @@
 """The steps as plain text: to work from on paper without the drawings, and to be read back.
 
-A section is underlined with `=`, a small title with `-`; each line has a box to tick for every piece knitted alike, or a
-hyphen where it only states something. Lines that are too long go on indented. Charts stand before the pieces. Rows of a
-table stand in columns where they are narrow enough, as in a copy for one size; else the counter's values stand on a line of
-their own.
+A section is underlined with `=`, a small title with `-`; each line has a box to tick for every piece knitted alike, round where
+it is in the author's own words, or a hyphen where it only states something. Lines that are too long go on indented. Charts
+stand before the pieces. Rows of a table stand in columns where they are narrow enough, as in a copy for one size; else the
+counter's values stand on a line of their own.
 """
 
 from __future__ import annotations
@@ -70,14 +70,15 @@ def _paragraph(paragraph: Paragraph, copies: int, language: PrintedLanguage) -> 
     rows = _table_rows([s.cells for s in paragraph.sentences if s.cells], _mark(copies), language)
     for sentence in paragraph.sentences:
         if sentence.cells is None:
-            yield from _wrapped(_unbroken(sentence, language), "-   " if sentence.check else _mark(copies))
+            yield from _wrapped(_unbroken(sentence, language), "-   " if sentence.check else _mark(copies, sentence.manner))
         else:
             yield from next(rows)
     yield ""
 
 
-def _mark(copies: int) -> str:
-    return "[ ] " * min(copies, _MOST_BOXES)
+def _mark(copies: int, manner: Manner = Manner.STEPS) -> str:
+    """What is told in the author's own words has a round box."""
+    return ("( ) " if manner is Manner.BY_HAND else "[ ] ") * min(copies, _MOST_BOXES)
 
 
 def _table_rows(rows: list[Cells], mark: str, language: PrintedLanguage) -> Iterator[list[str]]:

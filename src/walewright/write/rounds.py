@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from walewright.knit import steps as st
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
@@ -13,14 +15,15 @@ def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Of `steps.SpreadEvenly`: the loops on each needle, stretch by stretch, and those that are left."""
     told: list[list[Part]] = []
     for prefix in ("first_", "", "more_"):
-        times, singles = said.graded(f"{prefix}runs"), said.graded(f"{prefix}singles")
-        if not times.always(0):
-            key = "round" if singles.always(0) else "round/singles"
-            told.append(list(filled(key, language, said, times=times, singles=singles)))
-    rest = list(filled("rest", language, said))
-    left = [_left(step) for step in said.steps if step is not None]
-    if any(left):
-        told.append(rest)
+        times, singles = said.graded(f"{prefix}runs").unless_none, said.graded(f"{prefix}singles")
+        if any(times.values):
+            each = "" if singles.always(0) else "one" if singles.always(1) else "singles"
+            key = "-".join(part for part in (each, "once" if times.of_one and times.alone else "") if part)
+            of = Graded(tuple(s if t else None for s, t in zip(singles.values, times.values, strict=True)), said.group).unless_none
+            told.append(list(filled(f"round/{key}" if key else "round", language, said, times=times, singles=of)))
+    left = Graded(tuple(None if step is None else _left(step) for step in said.steps), said.group).unless_none
+    if any(left.values):
+        told.append(list(filled("rest/one" if left.of_one and left.alone else "rest", language, said, rest=left)))
     return list(between(language.sentences["rounds"], told))
 
 
@@ -30,16 +33,45 @@ def _left(step: st.Step) -> int:
     return step.left
 
 
-def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """The rows of the stages. Sizes that have fewer have dashes before their last one."""
-    lists = [list(step.rows) if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
-    longest = max(len(rows) for rows in lists if rows)
-    columns = ([_graded_row(lists, i, longest, said).number(language)] for i in range(longest))
+MOST_NEEDLES = 6
+"""Needles of a panel of rib that are named one by one; of more, how they are counted off is told."""
+
+
+def few_wales(said: StepSaid) -> bool:
+    """Whether every size has so few wales in a panel that each can be named."""
+    return all(0 < len(_wales(step)) <= MOST_NEEDLES for step in said.steps if step is not None)
+
+
+def wales(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The needles of a panel of rib from left to right, each as all sizes have it; a size that has fewer has dashes at the end."""
+    lists = [None if step is None else _wales(step) for step in said.steps]
+    longest = max(len(found) for found in lists if found)
+    columns = (
+        [Graded(tuple(found[i] if found and i < len(found) else None for found in lists), said.group).needle(language)]
+        for i in range(longest)
+    )
     return list(between(language.sentences["between"], columns, language.sentences["and"]))
 
 
-def _graded_row(lists: list[list[int] | None], number: int, longest: int, said: StepSaid) -> Graded:
-    def row(rows: list[int] | None) -> int | None:
+def _wales(step: st.Step) -> list[int]:
+    """Slots counted off outwards in both halves of the bed."""
+    assert isinstance(step, st.LatchPanel | st.LatchPanelInStages)
+    outwards = {slot: slot if slot >= 0 else -1 - slot for slot in range(step.first, step.last + 1)}
+    return [slot for slot, n in outwards.items() if n >= step.begin and (n - step.begin) % step.every == 0]
+
+
+def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The rows of the stages. Sizes that have fewer have dashes before their last one."""
+    lists = [step.rows if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
+    longest = max(len(rows) for rows in lists if rows)
+    columns = ([graded_row(lists, i, longest, said).number(language)] for i in range(longest))
+    return list(between(language.sentences["between"], columns, language.sentences["and"]))
+
+
+def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: int, said: StepSaid) -> Graded:
+    """Number `number` of lists of which the longest has so many; a shorter one has dashes before its last number."""
+
+    def row(rows: tuple[int, ...] | None) -> int | None:
         if not rows or (number < longest - 1 and number >= len(rows) - 1):
             return None
         return rows[-1] if number == longest - 1 else rows[number]

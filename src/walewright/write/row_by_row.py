@@ -14,7 +14,7 @@ from walewright.knit.steps import Step
 from walewright.report.said import Said
 from walewright.write import align as align_
 from walewright.write.align import Column, align
-from walewright.write.tally import RowTally, counted, more
+from walewright.write.tally import RowTally, counted
 
 SHAPING = (
     st.Decrease,
@@ -38,11 +38,20 @@ FEWEST = 4
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """With the counter at `row`, `steps` are done; `stitches` are in the part being worked after them."""
+    """With the counter at `row`, `steps` are done; `counts` has after each of them the stitches of the part being worked, and how
+    many of those are held."""
 
     row: int
     steps: tuple[Step, ...]
-    stitches: int
+    counts: tuple[tuple[int, int], ...]
+
+    @property
+    def stitches(self) -> int:
+        return self.counts[-1][0]
+
+    @property
+    def held(self) -> int:
+        return self.counts[-1][1]
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,10 +91,11 @@ def folded(steps: Sequence[Step], tally: RowTally) -> tuple[tuple[Step, ...], Ro
     for step in steps:
         tally = counted(tally, step)
         if isinstance(step, SHAPING) and tally.row is not None:
+            count = tally.stitches, sum(tally.held)
             if entries and not trailing:
-                entries[-1] = Entry(tally.row, (*entries[-1].steps, step), tally.stitches)
+                entries[-1] = Entry(tally.row, (*entries[-1].steps, step), (*entries[-1].counts, count))
             else:
-                entries.append(Entry(tally.row, (step,), tally.stitches))
+                entries.append(Entry(tally.row, (step,), (count,)))
             stretch += [*trailing, step]
             trailing.clear()
         elif isinstance(step, st.KnitRows) and tally.row is not None:
@@ -147,12 +157,8 @@ def table(stretches: Column[Rows]) -> list[Column[Entry]]:
 
 
 def _one_by_one(entry: Entry) -> Iterator[Entry]:
-    stitches = entry.stitches
-    told: list[Entry] = []
-    for step in reversed(entry.steps):
-        told.append(Entry(entry.row, (step,), stitches))
-        stitches -= more(step)
-    yield from reversed(told)
+    for step, count in zip(entry.steps, entry.counts, strict=True):
+        yield Entry(entry.row, (step,), (count,))
 
 
 def announced(stretches: Column[Rows]) -> tuple[Said, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 
 from walewright.design.model import Chart
@@ -10,8 +10,11 @@ from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, W
 from walewright.report.said import said
 from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
+from walewright.write.heads import only
+from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
+from walewright.write.listed import Going, listed
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
@@ -33,7 +36,8 @@ def write(
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
-    sections = tuple(_section(column, language) for column in columns)
+    drawn = {chart.name: chart for chart in charts}
+    sections = tuple(_section(column, drawn, language) for column in columns)
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
@@ -55,16 +59,28 @@ def _before_a_chart(language: PrintedLanguage) -> str:
     return prose(said("chart", chart=""), language).lower()
 
 
-def link_name(linked: Linked, language: PrintedLanguage) -> str:
-    """What the link of an edge is called."""
+_PARTS = ("left", "right", "centre", "upper")
+"""What tells the parts of an edge apart, said before its name."""
+
+
+def linked_edge(linked: Linked, language: PrintedLanguage) -> str:
+    """What is joined: the right shoulder of the back on the bed."""
     number = linked.copy.number
     copy = language.ordinal(number) if number else ""
-    return prose(said("link-of-copy" if number else "link", owner=linked.owner, edge=linked.edge, copy=copy), language, SPACE)
+    edge, _, part = linked.edge.rpartition(" ")
+    told = said("link-part", part=part, edge=edge) if edge and part in _PARTS else said("link-part/whole", edge=linked.edge)
+    key = "link-edge-of-copy" if number else "link-edge"
+    return prose(said(key, owner=linked.owner, edge=told, copy=copy), language, SPACE)
 
 
-def _section(column: Column[StepBlock], language: PrintedLanguage) -> Section:
+def link_name(linked: Linked, language: PrintedLanguage) -> str:
+    """What the link of an edge is called."""
+    return prose(said("link", what=linked_edge(linked, language)), language)
+
+
+def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
-    parts = [() if b is None else _folded(_titled(b)) for b in column]
+    parts = [() if b is None else _folded(_titled(b), charts) for b in column]
     paragraphs: list[Paragraph] = []
     for row in _paired(align(parts, lambda part: part[0])):
         # Of two titles for one paragraph, the longer one says more.
@@ -78,16 +94,18 @@ def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
     """What stands over the steps of a block."""
     if block.joining:
         return _put_together(block, language)
-    name = link_name(block.linked, language) if block.linked is not None else block.name
-    return heading(name, block.copies, language)
+    if block.linked is not None:
+        return _several(link_name(block.linked, language), block.copies, language)
+    return heading(block.name, block.copies, language)
 
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
     """The heading with the name of what comes next as words; plain spaces tell it from the name of a piece."""
     if not block.before:
         return prose(said("making-up"), language)
-    what = link_name(block.before, language) if isinstance(block.before, Linked) else block.before
-    return prose(said("before", what=what.replace(" ", SPACE)), language, SPACE)
+    if isinstance(block.before, Linked):
+        return prose(said("before-link", what=linked_edge(block.before, language)), language)
+    return prose(said("before", what=block.before.replace(" ", SPACE)), language, SPACE)
 
 
 SectionPart = tuple[Words, tuple[Step, ...]]
@@ -115,12 +133,14 @@ def _titled(block: StepBlock) -> list[SectionPart]:
     return parts
 
 
-def _folded(parts: list[SectionPart]) -> list[SectionPart]:
+def _folded(parts: list[SectionPart], charts: Mapping[str, Chart]) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one."""
-    tally = RowTally()
+    tally, mind, going = RowTally(), InMind(), Going()
     made: list[SectionPart] = []
     for title, steps in parts:
-        rows, tally = folded([s for s in steps if worked(s)], tally)
+        with_rows, going = listed(steps, charts, going)
+        said_now, mind = in_mind(with_rows, mind)
+        rows, tally = folded([s for s in said_now if worked(s)], tally)
         made.append((title, rows))
     return made
 
@@ -160,13 +180,6 @@ def _going_on(is_table: bool, head: str, before: Paragraph | None, language: Pri
     if before is not None and before.only and not head:
         return prose(said("all-sizes"), language)
     return prose(said("afterwards"), language) if before is not None and before.table else ""
-
-
-def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
-    """ "1st and 2nd sizes only" for the indices `sizes`; nothing when they are all `of` them."""
-    if len(sizes) == of:
-        return ""
-    return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
 
 
 def abbreviations(

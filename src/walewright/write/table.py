@@ -43,8 +43,7 @@ def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLangua
     what = worded(*between(language.sentences["between"], phrases))
     row = Graded(tuple(None if e is None else e.row for e in entries), group)
     at = filled_phrase("at", language, row=row)
-    counted = Graded(tuple(None if e is None else e.stitches for e in entries), working)
-    stands = filled_phrase("stands", language, stitches=counted)
+    stands = _stands(entries, working, language)
     return Sentence(
         capital(worded(*between(" ", in_columns(at, what, stands, language)))),
         working,
@@ -57,3 +56,13 @@ def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLangua
         row_said=True,
         row_graded=row.whole,
     )
+
+
+def _stands(entries: Column[Entry], working: tuple[int, ...], language: PrintedLanguage) -> Phrase:
+    """The stitches of the part being worked, those held for shaping counted apart."""
+    counted = Graded(tuple(None if e is None else e.stitches for e in entries), working)
+    held = Graded(tuple(None if e is None else e.held for e in entries), working)
+    if held.always(0):
+        return filled_phrase("stands", language, stitches=counted)
+    at_work = Graded(tuple(None if e is None else e.stitches - e.held for e in entries), working)
+    return filled_phrase("stands/held", language, working=at_work, held=held)

@@ -93,6 +93,11 @@ def more(step: Step) -> int:
     return 0
 
 
+def held_at(tally: RowTally, side: Side) -> int:
+    """Stitches held for shaping at an end of the part being worked."""
+    return _of(tally.held, side)
+
+
 def _of(both: Both, side: Side) -> int:
     return both[side == "right"]
 

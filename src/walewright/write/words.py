@@ -12,10 +12,13 @@ from collections.abc import Callable, Mapping
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
-from walewright.write import joins, patterns, rounds
+from walewright.write import joins, listed, patterns, rounds
 from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
+from walewright.write.in_mind import PLAIN as IN_MIND
+from walewright.write.in_mind import HoldInMind, UseLooserInMind, UseYarnInMind
 from walewright.write.language import PrintedLanguage
+from walewright.write.listed import KnitToListed
 from walewright.write.model import Abbreviation, Run
 from walewright.write.said import Phrase, StepSaid, between, plain, prose, together, worded
 
@@ -31,7 +34,11 @@ def phrase(said: StepSaid, language: PrintedLanguage) -> Phrase:
 
 def named(kind: type[Step]) -> str:
     """The name of the template of a kind of step: that of its class in small letters."""
-    return re.sub(r"(?<=.)(?=[A-Z])", "_", kind.__name__).lower()
+    return re.sub(r"(?<=.)(?=[A-Z])", "_", PLAIN.get(kind, kind).__name__).lower()
+
+
+PLAIN: Mapping[type[Step], type[Step]] = {**IN_MIND, KnitToListed: st.KnitTo}
+"""What kinds of steps that are known here alone are in the plan."""
 
 
 def kinds(said: StepSaid) -> tuple[str, ...]:
@@ -51,7 +58,7 @@ def kind(step: Step) -> str:
             return f"EveryOutOfWork {step.every}"
         case st.StartStripes() if step.carried:
             return "StartStripes carried"
-    return type(step).__name__
+    return PLAIN.get(type(step), type(step)).__name__
 
 
 def has_number(step: Step, language: PrintedLanguage) -> bool:
@@ -106,7 +113,8 @@ def check(said: StepSaid, language: PrintedLanguage, counter: bool = True) -> Ph
     at = Graded(sides, said.working)
     used = frozenset(_CARRIAGE_AT[v] for v in at.values if v is not None)
     carriage = at.run(at.text(language, lambda side: language.short(_CARRIAGE_AT[side])), short=used)
-    key = f"{named(type(said.any))}{'' if counter else '/short'}"
+    held = any(getattr(step, "held", 0) for step in said.steps)
+    key = f"{named(type(said.any))}{'_held' if held else ''}{'' if counter else '/short'}"
     parts = filled(key, language, said, counter=(_counter(said, language),), carriage=(carriage,))
     return (together("check", parts),)
 
@@ -120,13 +128,27 @@ def _counter(said: StepSaid, language: PrintedLanguage) -> Run:
 
 # ----------------------------------------------------------------- which template
 
+_MORE: Mapping[int | None, str] = {0: "", 1: "/more"}
+"""What is held: the first there, or beside others; else the next, which is both."""
+
 _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
+    UseLooserInMind: lambda s: f"use_looser{'/same' if _threaded(s) else ''}{'' if s.any.tension else '/next'}",
+    UseYarnInMind: lambda s: f"use_yarn_step{'/same' if _threaded(s) else ''}",
+    KnitToListed: lambda s: "knit_to/listed",
+    HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
     st.FoldUp: lambda s: "fold_up/row" if s.any.row else "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
+    st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
+    st.LatchPanelInStages: lambda s: "latch_panel_in_stages" if rounds.few_wales(s) else "latch_panel_in_stages/every",
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }
 """Of the kinds of steps that have several."""
+
+
+def _threaded(said: StepSaid) -> bool:
+    """Whether it is the yarn that is threaded, in all sizes."""
+    return said.graded("threaded").always(1)
 
 
 def _part(key: str, when: Callable[[StepSaid], bool] = lambda said: True) -> Callable[[StepSaid, PrintedLanguage], list[Part]]:
@@ -154,6 +176,17 @@ def _copy(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return list(filled("of_copy", language, copy=copy_word(copy, language))) if copy else []
 
 
+def _edge_told(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The edge of a piece, or a part of it; shoulders, and what is cast on above a slot, by what they are."""
+    edge, part = said.any.edge, said.any.part
+    if edge == "shoulder" and part in ("left", "right"):
+        return list(filled("edge_told/shoulder", language, said, PARTS, side=part))
+    opening, _, upper = edge.rpartition(" ")
+    if upper == "upper" and opening and part == "whole":
+        return list(filled("edge_told/upper", language, said, PARTS, opening=language.edge(opening)))
+    return list(filled("edge_told", language, said, PARTS))
+
+
 def _text(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return [plain(prose(said.any.text, language)).replace("”", "’")]
 
@@ -172,6 +205,7 @@ PARTS: Parts = {
     "tail": _part("tail", lambda s: not s.graded("tail_cm").always(0)),
     "gap": _chosen(_middle),
     "copy": _copy,
+    "edge_told": _edge_told,
     "ratio": _part("ratio", lambda s: bool(s.any.per and s.any.every)),
     "stretch": lambda said, language: list(filled(f"stretch/{said.any.stretch}", language, said)) if said.any.stretch else [],
     "over": _part("over", lambda s: s.any.over == "the other piece"),
@@ -179,6 +213,9 @@ PARTS: Parts = {
     "at_rows": _part("at_rows"),
     "rows_listed": rounds.rows_listed,
     "rounds": rounds.rounds,
+    "wales": rounds.wales,
+    "crossings": listed.crossings,
+    "movings": listed.movings,
     "looser": rounds.looser,
     "fabric_by": _part("fabric_by", lambda s: bool(s.any.fabric)),
     "area": _chosen(lambda s: f"area/{'whole' if s.any.area == 'whole' else 'panel'}"),

@@ -17,14 +17,17 @@ LINES = {
     "84 and before the next row.",
     "reading/tick": "Tick each line off when it is done. The columns beside it say what the counter then reads and at which "
     "side the carriage then stands.",
-    "reading/bar": "Words with a bar beside them ask for nothing: they say what must now be true. If it is not, stop and look "
-    "for the reason.",
+    "reading/bar": "Lines with a bar are checks: they say what must now be true. If it is not, stop and look for the reason.",
     "reading/left-and-right": "Left and right are those of the machine as you sit before it. Needles are counted outwards from "
     "the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
     "reading/purl-side": "The purl side faces you; the knit side hangs away from you.",
     "reading/edges": "The left and the right edge of a piece are those that it had on the bed. Worn with the knit side out, a "
     "front has its left edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets "
     "the right edge of a front.",
+    "reading/without-knitting": "“Without knitting”: take the yarn out of the feeder first. Then set the carriage to slip, if it "
+    "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set "
+    "it to hold. With no loop in work it can simply cross. Set to knit without yarn it drops the piece. What the row counter has "
+    "counted by it, set back.",
     "reading/together": "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each "
     "row once; after each row do what any of the lines asks for there: first wraps, then what returns to work, then what "
     "goes into hold, then the rest, each in the order of the lines. Words in square brackets are one round of work. For each "

@@ -13,9 +13,12 @@ LAYOUT = PageLayout(
         r"(?:[0-9]{1,3}(?:st|nd|rd|th), )*(?:[0-9]{1,3}(?:st|nd|rd|th) and )?[0-9]{1,3}(?:st|nd|rd|th) (?:size|sizes) only"
     ),
     chart=re.compile(r"Chart (?P<name>[^\W\d][\w\u00a0]*)"),
-    joining=re.compile(r"Making up|Before the [^ ]+"),
-    link=re.compile(r"(?P<owner>[^ ]+) (?P<edge>[^ ]+(?: [^ \d][^ ]*)?)(?: (?P<number>[0-9]{1,3})(?:st|nd|rd|th))? link"),
-    note=re.compile(r"(?:Note|By hand):(?: |$)"),
+    joining=re.compile(r"Making up|Before the [^ ]+|Before joining .+ on the bed"),
+    link=re.compile(
+        r"Join the (?:(?P<part>left|right|centre|upper) )?(?P<edge>[^ ]+(?: [^ ]+)?)"
+        r" of the (?:(?P<number>[0-9]{1,3})(?:st|nd|rd|th) )?(?P<owner>[^ ]+) on the bed"
+    ),
+    note=re.compile(r"Note:(?: |$)"),
     told=re.compile(r"(?:Repeat|Way|Key):"),
     key=re.compile(r"Key: (?P<symbol>\S)  (?=\S)"),
     strip=re.compile(

@@ -38,14 +38,14 @@ TERMS = {
     "side": {"left": "left", "right": "right"},
     "ends": {"both ends": "both ends", "left end": "the left end", "right end": "the right end"},
     "where": {"outer": "outer", "inner": "inner", "left": "left", "right": "right"},
-    "part": {"whole": "whole", "left": "left part", "centre": "centre", "right": "right part"},
-    "changed": {"two together": "2 loops on the next", "an empty needle": "none on the next"},
+    "part": {"whole": "", "left": "left side of the ", "centre": "centre of the ", "right": "right side of the "},
+    "changed": {"two together": "2 loops", "an empty needle": "no loop"},
     "facing": {"purl": "purl side facing", "knit": "knit side facing"},
     "left_end": {
-        "left": "its left end at the left",
-        "right": "its right end at the left",
-        "bottom": "its bottom at the left",
-        "top": "its top at the left",
+        "left": "from its left end to its right end",
+        "right": "from its right end to its left end",
+        "bottom": "from bottom to top",
+        "top": "from top to bottom",
     },
     "copy": {"each": "each", "next": "next"},
     "waste_start.way": {"comb": "with the comb", "by hand": "by e-wrap"},
@@ -83,11 +83,15 @@ LANGUAGE = PrintedLanguage(
     terms=TERMS,
     nouns=NOUNS,
     abbreviations=ABBREVIATIONS,
-    prose=wording.Language(wordings={}, phrases={**PROSE, **CHARTS}, terms={"left": ("left", "left"), "right": ("right", "right")}),
+    prose=wording.Language(
+        wordings={},
+        phrases={**PROSE, **CHARTS},
+        terms={"left": ("left", "left"), "right": ("right", "right"), "centre": ("centre", "centre"), "upper": ("upper", "upper")},
+    ),
     ordinal=ordinal,
     edges=EDGES,
     unbroken=re.compile(
-        r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|mm)\b)"
+        r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|cm)\b)"
         r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
     ),
 )

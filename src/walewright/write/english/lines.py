@@ -5,8 +5,10 @@ from __future__ import annotations
 LINES = {
     "together": "At the same time, from {RC} {from_row} to {RC} {to_row}:",
     "track": "For the {title}: {steps}.",
+    "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
     "stands": "{stitches} {stitches|st}",
+    "stands/held": "{working} {working|st} in work, {held} held",
     "row/at": "{at}:",
     "row/steps": "{steps};",
     "row/stands": "{stands}.",

@@ -26,8 +26,12 @@ TITLES = {
     "before": "Before the {what}",
     "several": "{name} (knit {copies})",
     "as-written": "“{name}”",
-    "link": "{owner} {edge} link",
-    "link-of-copy": "{owner} {edge} {copy} link",
+    "before-link": "Before joining {what}",
+    "link": "Join {what}",
+    "link-edge": "the {edge} of the {owner} on the bed",
+    "link-edge-of-copy": "the {edge} of the {copy} {owner} on the bed",
+    "link-part": "{part:term} {edge}",
+    "link-part/whole": "{edge}",
 }
 
 TRACKS = {
@@ -40,7 +44,8 @@ TRACKS = {
     "yarn": "yarn",
     "rib": "rib",
     "spread-loops": "spread loops",
-    "slots": "slots",
+    "slots": "openings",
+    "buttonholes": "buttonholes",
     "other-work": "other work",
 }
 
@@ -49,7 +54,6 @@ HEADS = {
     "only/one": "{sizes} size only",
     "only": "{sizes:and} sizes only",
     "note": "Note: {text}",
-    "by hand": "By hand: {text}",
     "key": "Key: {symbol}  {words}.",
     "strip": "Columns {first} to {last} of {width}:",
     "strip/again": "Columns {first} to {last} of {width}, columns {first} to {before} as before:",

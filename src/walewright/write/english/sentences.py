@@ -9,9 +9,10 @@ SETTING_UP = {
     " {stitches} {stitches|st}",
     "waste_start": "cast on in waste yarn {way} and knit {rows} {rows|row}, then 1 row with ravel cord",
     "closed_start": "cast on all needles in working position by {way}",
-    "use_yarn_step": "change to {yarn}, tension {tension}{@said_for}{@left_hanging}",
+    "use_yarn_step": "thread {yarn}; carriage at tension {tension}{@said_for}{@left_hanging}",
     "said_for": ", for “{fabric}”",
     "left_hanging": ", the yarn before it left hanging at its side",
+    "use_yarn_step/same": "carriage at tension {tension}{@said_for}, the yarn as before",
     "set_row_counter": "set the row counter to {rows:counter}",
     "span": "{first:needle} to {last:needle}",
     "one_needle": "{first:needle}",
@@ -20,6 +21,12 @@ SETTING_UP = {
 KNITTING = {
     "knit_rows": "knit {rows} {rows|row}",
     "knit_to": "knit to {RC} {row}",
+    "knit_to/listed": "knit to {RC} {row}{@crossings}{@movings}",
+    "crossing": ", crossing {rows}",
+    "crossing/at": ", crossing at {RC} {rows}",
+    "moving": ", moving {STS} {rows}",
+    "moving/at": ", moving {STS} at {RC} {rows}",
+    "every": "every {every} {every|row} from {RC} {first} to {RC} {last}",
     "decrease": "decrease {by} {by|st} at {ends}{@inset}",
     "inset": ", {inset} {inset|st} in",
     "increase_fashioned": "increase {1} {1|st} at {ends}{@inset}",
@@ -43,6 +50,8 @@ KNITTING = {
     "cast_off_at_carriage": "cast off {stitches} {stitches|st} at the carriage side",
     "cast_on_at_carriage": "cast on {stitches} {stitches|st} by e-wrap at the carriage side",
     "hold_at_end": "at the {side} end hold {stitches} {stitches|st}",
+    "hold_at_end/more": "at the {side} end hold {stitches} more {stitches|st}",
+    "hold_at_end/next": "at the {side} end hold the next {stitches} {stitches|st}",
     "wrap_held": "wrap the innermost needle held at the {side}",
     "return_held": "return the needles held at the {side} to work",
     "return_some": "return the innermost {stitches} {stitches|st} held at the {side} to work",
@@ -55,6 +64,10 @@ KNITTING = {
     "end_of": "end of the ",
     "now": "{stitches} {stitches|st}, {counter}, {carriage}",
     "now/short": "{stitches} {stitches|st}, {carriage}",
+    "now_held": "{working} {working|st} in work, {held} held, {counter}, {carriage}",
+    "now_held/short": "{working} {working|st} in work, {held} held, {carriage}",
+    "now_in_half_held": "{working} {working|st} in work, {held} held, and {waiting} waiting, {counter}, {carriage}",
+    "now_in_half_held/short": "{working} {working|st} in work, {held} held, and {waiting} waiting, {carriage}",
     "now_in_half": "{stitches} {stitches|st}, and {waiting} waiting, {counter}, {carriage}",
     "now_in_half/short": "{stitches} {stitches|st}, and {waiting} waiting, {carriage}",
     "counter": "{RC} {row}",
@@ -64,9 +77,15 @@ KNITTING = {
 PARTING = {
     "spread_evenly": "take the {STS} in work off on waste yarn and hang them back from the left on needles {@span},"
     " {stitches} {stitches|st}: {@rounds}",
-    "round": "{changed}, {times} {times|time}",
-    "round/singles": "1 loop each on {singles} {singles|needle} and {changed}, {times} {times|time}",
-    "rest": "1 loop each on the last {rest} {rest|needle}",
+    "round": "{changed} on each of the next {times} {times|needle}",
+    "round/once": "{changed} on the next needle",
+    "round/one": "*1 loop, {changed}; work from * {times} {times|time} in all",
+    "round/one-once": "1 loop, {changed}",
+    "round/singles": "*1 loop on each of {singles} {singles|needle}, {changed} on the next; work from * {times} {times|time} in"
+    " all",
+    "round/singles-once": "1 loop on each of {singles} {singles|needle}, {changed} on the next",
+    "rest": "1 loop on each of the last {rest} {rest|needle}",
+    "rest/one": "1 loop on the last needle",
     "rounds": "; ",
     "slot_on_waste": "take {stitches} {stitches|st}, {@needles}, off on waste yarn ({edge})"
     " and cast on again on the same needles by e-wrap{@length}",
@@ -94,8 +113,10 @@ PARTING = {
 }
 
 EDGINGS = {
-    "use_looser": "change to {yarn}, tension {tension}, {@looser} looser than tension {than}",
-    "use_looser/next": "change to {yarn}, the next looser setting after tension {than}",
+    "use_looser": "thread {yarn}; carriage at tension {tension}, {@looser} looser than tension {than}",
+    "use_looser/next": "thread {yarn}; carriage at the next looser setting after tension {than}",
+    "use_looser/same": "carriage at tension {tension}, {@looser} looser than tension {than}, the yarn as before",
+    "use_looser/same/next": "carriage at the next looser setting after tension {than}, the yarn as before",
     "looser": "{least} {least|number}",
     "looser/range": "{least} to {most} {most|number}",
     "picot_row": "move every 2nd {ST}, beginning with the 2nd from the left and leaving out the last, one needle to the right and"
@@ -109,25 +130,30 @@ EDGINGS = {
     " empty, on the empty one: {stitches} {stitches|st}",
     "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles and unravel"
     " its waste yarn",
-    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy} {edge}, {left_end},"
-    " on needles {@span}{@over}",
+    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, on needles"
+    " {@span}{@over}",
     "over": ", over the {STS} of the other piece",
-    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {part} of the {piece}{@copy} {edge}{@stretch}{@ratio},"
-    " {left_end}, on needles {@span}",
+    "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}{@stretch}{@ratio}, {left_end},"
+    " on needles {@span}",
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
-    "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {part} of the {piece}{@copy}"
-    " {edge}{@stretch}, {left_end}, on needles {@span}",
+    "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
+    " {left_end}, on needles {@span}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",
     "stretch/stitches": " from its {lowest:ordinal} to its {high:ordinal} {ST}, counted from the left",
+    "edge_told": "{part}{piece}{@copy} {edge}",
+    "edge_told/shoulder": "{side} shoulder of the {piece}{@copy}",
+    "edge_told/upper": "cast-on edge above the {opening} of the {piece}{@copy}",
     "of_copy": " ({copy})",
-    "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards, end needles left out,"
-    " {rows} {rows|row} deep, and latch it up on the other face",
-    "latch_panel": "of every {every:ordinal} {ST} counted outwards from {left:needle} and {begin:needle}, drop those on needles"
-    " {@span}, end needles left out, {rows} {rows|row} deep, and latch them up on the other face",
+    "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards,"
+    " {rows} {rows|row} deep, and latch it up on the other face; leave the end {STS} as they are",
+    "latch_panel": "drop {@wales}, {rows} {rows|row} deep, and latch up on the other face; leave the end {STS} as they are",
+    "latch_panel/every": "of every {every:ordinal} {ST} counted outwards from {left:needle} and {begin:needle}, drop those on"
+    " needles {@span}, {rows} {rows|row} deep, and latch them up on the other face; leave the end {STS} as they are",
     "latch_in_stages": "from here on latch up every {every:ordinal} {ST} on the other face, beginning with {left:needle} and"
-    " {begin:needle} and counting outwards, end needles left out{@at_rows}",
-    "latch_panel_in_stages": "from here on latch up every {every:ordinal} {ST} on the other face, counted outwards from"
-    " {left:needle} and {begin:needle}, only those on needles {@span}, end needles left out{@at_rows}",
+    " {begin:needle} and counting outwards{@at_rows}; leave the end {STS} as they are",
+    "latch_panel_in_stages": "from here on latch up {@wales} on the other face{@at_rows}; leave the end {STS} as they are",
+    "latch_panel_in_stages/every": "from here on latch up every {every:ordinal} {ST} on the other face, counted outwards from"
+    " {left:needle} and {begin:needle}, only those on needles {@span}{@at_rows}; leave the end {STS} as they are",
     "at_rows": ", at {RC} {@rows_listed}, each time down to where it was latched up last{@sooner}",
     "sooner": " and never deeper than to the {RC} named before, sooner where its {ST} is about to be moved, cast off, held,"
     " taken off or hung with another",
@@ -164,12 +190,12 @@ JOINS = {
     "edge": "{piece}{copy} {edge}",
     "matched/ratio": ", {ratio_rows} {ratio_rows|row} to {ratio_stitches} {ratio_stitches|st}",
     "matched/rows": ", row for row, {rows} {rows|row}",
-    "matched/lengths": ", {one_mm} mm to {other_mm} mm",
-    "eased": ", easing in up to {easing_mm} mm",
-    "eased/by": ", easing in {beyond} mm, give or take {easing_mm} mm",
-    "eased/stretching": ", stretching it {beyond} mm, give or take {easing_mm} mm",
-    "eased/first_beyond": ", the first reaching {beyond} mm beyond, give or take {easing_mm} mm",
-    "eased/second_beyond": ", the second reaching {beyond} mm beyond, give or take {easing_mm} mm",
+    "matched/lengths": ", {one_mm:cm} cm to {other_mm:cm} cm",
+    "eased": ", easing in up to {easing_mm:cm} cm",
+    "eased/by": ", easing in {beyond:cm} cm, give or take {easing_mm:cm} cm",
+    "eased/stretching": ", stretching it {beyond:cm} cm, give or take {easing_mm:cm} cm",
+    "eased/first_beyond": ", the first reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",
+    "eased/second_beyond": ", the second reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",
     "how/open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, 2 to 3 numbers looser,"
     " and cast off",
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",

@@ -7,14 +7,16 @@ from walewright.guide.model import HowToText
 HOW_TO = {
     "hanging-a-first-row": HowToText(
         "Hanging a first row",
-        "Turn the piece upside down, the side that the line names to you. Hang the loop between two stitches of the first "
-        "garment row on each needle, and the outermost loop of the edge on the last; pull the ravel cord, and the waste "
-        "comes away, when all hang.",
+        "Turn the piece upside down, the side that the line names to you: with its purl side to you its right edge comes to the "
+        "left. Hang the loop between two stitches of the first garment row on each needle, and the outermost loop of the edge on "
+        "the last; pull the ravel cord, and the waste comes away, when all hang.",
         "loops of the first row being set on the needles one by one",
     ),
     "picking-up-along-rows": HowToText(
         "Picking up along rows",
-        "The side that the line names faces you, the edge along the needles, the end that it names at the left. Loops on waste "
+        "The side that the line names faces you, the edge along the needles. Walk along it as the line says: what it names first, "
+        "its bottom or its left end, hangs on the needle that is named first. Left and right are those of the piece as it hung on "
+        "the bed. Hang both ends, the middle and the quarters first. Loops on waste "
         "yarn are hung one by one and the waste taken out; along rows, push the needle through the edge, a whole stitch "
         "deep, spreading the stitches evenly: about three for four rows, as many as the line says. Along a cast-off edge "
         "take both threads of the chain, stitch for stitch; along a cast-on edge, the loop at the foot of each stitch.",

@@ -38,9 +38,10 @@ HOW_TO = {
     "linking-on-the-bed": HowToText(
         "Linking on the bed",
         "Hang one edge on the bed with the side facing that the line names, loop for loop, then the other on the same needles "
-        "with its other side facing, so that the right sides meet. Set the dial two to three numbers looser than the pieces, "
-        "as the line says, thick yarn the more, and knit one row over both, slowly; or draw the second piece’s loops through "
-        "the first one’s and knit those. Cast off loosely: the seam must not be tighter than the pieces, nor may it grow.",
+        "with its other side facing, so that the right sides meet, each from the end that the line names first. Set the dial two "
+        "to three numbers looser than the pieces, as the line says, thick yarn the more, and knit one row over both, slowly; is "
+        "that too hard, draw the second piece’s loops through the first one’s and knit those. Cast off loosely, loop through "
+        "loop: the seam must not be tighter than the pieces, nor may it grow. Measure it.",
         "two loops on every needle, one of each piece",
     ),
     "sewing-a-gathered-edge": HowToText(

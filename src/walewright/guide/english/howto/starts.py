@@ -7,16 +7,19 @@ from walewright.guide.model import HowToText
 HOW_TO = {
     "start-on-waste-yarn": HowToText(
         "Start on waste yarn",
-        "Lay the waste yarn over the needles, hang the comb in it and the weights evenly on the comb, about one for each 20 "
-        "stitches, and knit; move the weights up every 20 rows or so. One row is knitted with ravel cord: it joins waste and "
-        "garment, and pulled out it parts them.",
+        "Set the dial to the tension of the garment yarn’s first row, or to what makes the waste yarn’s stitches as large. With "
+        "every 2nd needle forward the first crossing lays a zigzag: it is the first of the waste rows. Hang the comb in it, and "
+        "the weights evenly, about one for each 20 stitches; bring all needles to work and knit the other rows, the last one "
+        "number looser, so that it is easy to hang up again. Then one row with ravel cord, led by hand: it joins waste and "
+        "garment, and pulled out it parts them. Move the weights up every 20 rows or so.",
         "waste yarn lying in the hooks and over the teeth of a comb below them",
     ),
     "waste-yarn-by-hand": HowToText(
         "Waste yarn by hand",
         "Without casting on over a comb: pull the needles right out, wind the waste yarn round each shank from behind, towards "
         "the carriage, the loops crossed, and push them behind the latches. Knit two rows slowly, hang a comb or claw "
-        "weights in them, and go on.",
+        "weights in them, and go on. Winding is no row: all that the line names are knitted. Set the dial to the tension of the "
+        "garment yarn’s first row, the last row of waste one number looser.",
         "needles pulled out, the waste yarn wound once round each",
     ),
     "e-wrap": HowToText(

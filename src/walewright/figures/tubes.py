@@ -1,0 +1,299 @@
+"""What is joined to a tube, as it looks when made up: hats, mittens, socks, cowls, skirts, bags.
+
+A tube is known by its joins: its side edges meet, those of one copy or of several all round, or its start meets its end, as of
+what is knitted sideways in gores. Its outline says where it is wide and where it closes; a wedge of held rows in its middle,
+knitted in and out over half of it, is a heel; what hangs on a slot is a thumb. Nothing is known by its name.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from walewright.counted.bands import depth_cm
+from walewright.counted.edges import edge_length
+from walewright.counted.model import SizedWedge
+from walewright.counted.outline import Point
+from walewright.design.model import Design
+from walewright.figures.measures import MeasuredPiece
+from walewright.glue.model import Glued, Place, Seam
+from walewright.solve.model import Counts
+
+CLOSING = 0.4
+"""A top narrower than this share of the widest is closed."""
+
+HALF = 0.35
+"""Share of the width that is held at least where a heel is knitted."""
+
+FALL = 1.6
+"""How much wider than its top something gathered there is drawn at its foot at most."""
+
+SAMPLES = 40
+"""Heights at which an outline is measured."""
+
+
+@dataclass(frozen=True, slots=True)
+class Thumb:
+    """A tube hung on a slot: where its base is (`across` from -1 at the left to 1 at the right, `height` cm), its length and half
+    its width when it lies flat, cm."""
+
+    across: float
+    height: float
+    length: float
+    half: float
+    closed: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Foot:
+    """A sock's: cm from its top to the heel, from the back of the heel to the tip of the toe, and how thick it lies; whether its
+    toe is knitted as the heel is."""
+
+    leg: float
+    length: float
+    thick: float
+    turned_toe: bool
+
+
+@dataclass(frozen=True, slots=True)
+class MadeTube:
+    """`profile`: (cm above the start, half the width as it lies flat), bottom up; `closed` at the top. `edging`: depth of the
+    edging below it and half its width; `band`: depth of the band along its top. `piece` is what it is knitted as, `copies` how
+    many of them go round; `upright`: its rows go up."""
+
+    piece: MeasuredPiece
+    profile: tuple[Point, ...]
+    closed: bool
+    upright: bool
+    copies: int = 1
+    edging: tuple[float, float] = (0.0, 0.0)
+    band: float = 0.0
+    thumb: Thumb | None = None
+    foot: Foot | None = None
+
+    @property
+    def height(self) -> float:
+        return self.profile[-1][0]
+
+    @property
+    def widest(self) -> float:
+        """Half the width where it is widest."""
+        return max(half for _, half in self.profile)
+
+
+JoinedPart = frozenset[str]
+"""Names of the pieces that hang together."""
+
+
+def tube(
+    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
+) -> MadeTube | None:
+    """The tube that these pieces are made up to, or None where they are none."""
+    own = [p for p in pieces if p.piece.name in part]
+    thumbs = {p.piece.name: p for p in own if _on_slot(glued, own, p)}
+    walls = [p for p in own if p.piece.name not in thumbs]
+    if not walls:
+        return None
+    main = max(walls, key=lambda p: p.outlines[size].width * p.outlines[size].height)
+    copies = main.piece.copies
+    seams = [s for s in glued.seams if {p.owner for p in (*s.one, *s.other)} == {main.piece.name}]
+    round_ = [s for s in seams if _meets(main, s, size)]
+    alike = len({copy for s in round_ for copy in (p.copy for p in (*s.one, *s.other))})
+    ring = alike if any(s.one[0].copy != s.other[0].copy for s in round_) else 1
+    others = [p for p in walls if p is not main]
+    if round_ and len(round_) == max(ring, copies if ring == 1 else ring):
+        made = _upright(design, counts, glued, main, others, seams, ring, size)
+        if made is None or not thumbs:
+            return made
+        return _with_thumb(glued, made, next(iter(thumbs.values())), size)
+    ends = [s for s in seams if {_end(p) for p in (*s.one, *s.other)} == {"start", "end"}]
+    if ends and not others and not thumbs and len(ends) in (copies, 1):
+        return _sideways(design, counts, glued, main, seams, len(ends), size)
+    return None
+
+
+def _on_slot(glued: Glued, own: Iterable[MeasuredPiece], piece: MeasuredPiece) -> bool:
+    """Whether it hangs on the loops below and above a slot of another one."""
+    slots = {(p.piece.name, slot.name) for p in own for slot in p.sized[0].slots}
+    return any((place.owner, place.edge) in slots for line in glued.lines_of(piece.piece.name) for place in line.along)
+
+
+def _end(place: Place) -> str:
+    return "start" if place.edge == "start" else "end" if place.edge == "end" else ""
+
+
+def _side(piece: MeasuredPiece, place: Place, size: int) -> str:
+    """The side of the piece whose rows an edge is; empty for other edges."""
+    sized = piece.sized[size]
+    head, _, tail = place.edge.rpartition(" ")
+    for side, runs in (("left", sized.left), ("right", sized.right)):
+        if any(run.name == place.edge or (run.name == head and tail == side) for run in runs):
+            return side
+    return ""
+
+
+def _meets(piece: MeasuredPiece, seam: Seam, size: int) -> bool:
+    """Whether a seam puts a left side edge to a right one."""
+    if len(seam.one) != 1 or len(seam.other) != 1:
+        return False
+    return {_side(piece, seam.one[0], size), _side(piece, seam.other[0], size)} == {"left", "right"}
+
+
+# ----------------------------------------------------------------- rows go up
+
+
+def _upright(
+    design: Design,
+    counts: Counts,
+    glued: Glued,
+    main: MeasuredPiece,
+    others: Sequence[MeasuredPiece],
+    seams: Sequence[Seam],
+    ring: int,
+    size: int,
+) -> MadeTube | None:
+    profile, narrowed = _profile(main, ring, size), 1.0
+    for other in others:
+        # A ring of another piece set on the top, as a waistband is, which draws in what is wider.
+        if not _on_top(glued, main, other) or other.piece.copies % ring:
+            return None
+        height, top = profile[-1][0], _profile(other, ring, size)
+        before, profile = profile[0][1], _drawn_in(profile, top[0][1])
+        narrowed = profile[0][1] / max(before, 1e-6)
+        profile = (*profile, *((height + y, half) for y, half in top))
+    of = main.counted[size]
+    edging = (of.edging_cm, of.edging_width_cm * ring / 4 * narrowed)
+    widest = max(half for _, half in profile)
+    drawn_up = main.piece.end_way == "gathered" and not others
+    shut = any(_shuts(s) for s in seams)
+    band = _band_on(design, counts, glued, main, "end", size)
+    closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
+    made = MadeTube(main, profile, closed, True, ring, edging, band)
+    foot = _foot(made, size) if ring == 1 and not others else None
+    return made if foot is None else MadeTube(main, profile, closed, True, ring, edging, foot=foot)
+
+
+def _profile(piece: MeasuredPiece, ring: int, size: int) -> tuple[Point, ...]:
+    shape = piece.outlines[size]
+    low, high = min(shape.left[0][1], shape.right[0][1]), max(shape.left[-1][1], shape.right[-1][1])
+    heights = [low + (high - low) * n / SAMPLES for n in range(SAMPLES + 1)]
+    found = [(y, (shape.edge_x(y, "right") - shape.edge_x(y, "left")) * ring / 4) for y in heights]
+    return tuple((y - low, max(half, 0.0)) for y, half in found)
+
+
+def _drawn_in(profile: tuple[Point, ...], top: float) -> tuple[Point, ...]:
+    """What is pleated or gathered at its top falls from there, and opens to so much at most."""
+    height = max(profile[-1][0], 1e-6)
+    return tuple((y, min(half, top * (1 + (FALL - 1) * (1 - y / height)))) for y, half in profile)
+
+
+def _on_top(glued: Glued, main: MeasuredPiece, other: MeasuredPiece) -> bool:
+    names = {main.piece.name, other.piece.name}
+    return any(
+        {p.owner for p in (*s.one, *s.other)} == names
+        and any(p.owner == main.piece.name and _end(p) == "end" for p in s.one + s.other)
+        for s in glued.seams
+    )
+
+
+def _shuts(seam: Seam) -> bool:
+    """Whether a seam closes the top: its loops meet each other."""
+    return all(p.edge.partition(" ")[0] in ("end", "shoulder") for p in (*seam.one, *seam.other))
+
+
+def _band_on(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edge: str, size: int) -> float:
+    """Depth in cm of the band along an edge, 0 without one."""
+    for band in design.bands:
+        for line in glued.lines_of(band.name):
+            if any((p.owner, p.edge) == (piece.piece.name, edge) for p in line.along):
+                return depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
+    return 0.0
+
+
+def _foot(made: MadeTube, size: int) -> Foot | None:
+    """Of a tube with a heel: held rows in its middle, in and out over half of it."""
+    of = made.piece.counted[size]
+    turns = sorted((w for w in of.sized.wedges if _is_turn(of.sized.widest, w)), key=lambda w: w.from_row)
+    if not turns or turns[0].from_row <= 0 or of.sized.rows - turns[0].to_row < of.sized.rows * 0.1:
+        return None
+    heel = turns[0]
+    toe = next((w for w in turns if w.from_row >= heel.to_row), None)
+    leg = of.height_cm(heel.from_row)
+    end = toe.from_row if toe is not None else of.sized.rows
+    thick = 2 * made.widest
+    walk = of.height_cm(end) - of.height_cm(heel.to_row)
+    # A heel or a toe turned over half the tube reaches over about half of its thickness.
+    return Foot(leg, walk + thick * (1.0 if toe is not None else 0.5), thick, toe is not None)
+
+
+def _is_turn(widest: int, wedge: SizedWedge) -> bool:
+    at_edges = 2 if wedge.edge == "both" else 1
+    return wedge.kind == "both" and wedge.reach * at_edges >= HALF * widest
+
+
+def _with_thumb(glued: Glued, made: MadeTube, thumb: MeasuredPiece, size: int) -> MadeTube:
+    line = glued.lines_of(thumb.piece.name)[0]
+    of, shape = made.piece.counted[size], made.piece.outlines[size]
+    slot = next(s for s in of.sized.slots if s.name in {p.edge for p in line.along})
+    x, height = of.point((slot.first + slot.last + 1) / 2, slot.row)
+    left, right = shape.edge_x(height, "left"), shape.edge_x(height, "right")
+    # Of the flat tube, with its seam at the left, or at the right where the thumb would lie behind.
+    share = (x - left) / max(right - left, 1e-6) * 2
+    across = 2 * share - 1 if share <= 1 else 1 - 2 * (2 - share)
+    own = thumb.outlines[size]
+    half = max(own.width, 1e-6) / 4
+    closed = thumb.piece.end_way == "gathered" or _profile(thumb, 1, size)[-1][1] < CLOSING * half
+    found = Thumb(across, height, own.height, half, closed)
+    return MadeTube(made.piece, made.profile, made.closed, True, made.copies, made.edging, made.band, found)
+
+
+# ----------------------------------------------------------------- rows go round
+
+
+def _sideways(
+    design: Design, counts: Counts, glued: Glued, main: MeasuredPiece, seams: Sequence[Seam], ring: int, size: int
+) -> MadeTube:
+    of = main.counted[size]
+    sides = {
+        "left": [run.name for run in of.sized.left if run.name],
+        "right": [run.name for run in of.sized.right if run.name],
+    }
+    whole = of.height_cm(of.sized.rows) + sum(
+        (r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in of.sized.repeats
+    )
+    along = {side: sum(edge_length(of, name).cm for name in dict.fromkeys(names)) or whole for side, names in sides.items()}
+    drawn = {p.edge for s in seams if not s.other for p in s.one}
+    top = min(sides, key=lambda side: (not drawn & set(sides[side]), along[side]))
+    bottom = "left" if top == "right" else "right"
+    deep = main.outlines[size].start_width
+    inwards = {side: _reach(main, side, size) for side in sides}
+    closed = bool(drawn & set(sides[top]))
+    heights = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
+    rounds = (along[bottom], whole, whole, 0.0 if closed else along[top])
+    profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
+    band = {side: max((_band_on(design, counts, glued, main, name, size) for name in sides[side]), default=0.0) for side in sides}
+    return MadeTube(main, profile, closed, False, ring, (band[bottom], along[bottom] * ring / 4), band[top])
+
+
+def _reach(piece: MeasuredPiece, side: str, size: int) -> float:
+    """How far held rows reach in from a side, cm."""
+    of = piece.counted[size]
+    return max((w.reach * of.stitch_cm(w.to_row) for w in of.sized.wedges if w.edge in ("both", side)), default=0.0)
+
+
+# ----------------------------------------------------------------- its surface
+
+
+def rounded(made: MadeTube) -> tuple[Point, ...]:
+    """The profile with a closed top drawn as the dome that it lies as, about as high as a quarter of the tube is wide."""
+    if not made.closed:
+        return made.profile
+    widest = made.widest
+    height = made.height
+    shoulder = max(y for y, half in made.profile if half >= 0.97 * widest)
+    deep = min(max(height - shoulder, 0.5 * widest), 1.25 * widest, height)
+    begin = height - deep
+    half = next(h for y, h in made.profile if y >= begin - 1e-6)
+    dome = [(begin + deep * math.sin(n * math.pi / 24), half * math.cos(n * math.pi / 24)) for n in range(13)]
+    return (*((y, h) for y, h in made.profile if y < begin), *dome)

@@ -1,0 +1,126 @@
+"""What a printed line says, as data: phrases and repeats with their graded numbers, for all sizes at once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from walewright.knit.operations import SeamEnd
+
+
+@dataclass(frozen=True, slots=True)
+class ReadGraded:
+    """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
+
+    readings: tuple[int | None, ...]
+
+    def of(self, size: int) -> int | None:
+        """The reading of size number `size` (from 0)."""
+        return self.readings[size] if len(self.readings) > 1 else self.readings[0]
+
+
+SeamEdgesRead = tuple[tuple[str, str, int], ...]
+"""(piece, edge, copy) along a seam."""
+Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
+"""Both sides of each seam, and the end of the first edge of each at which it begins."""
+ReadStripes = tuple[tuple[str, int], ...]
+"""(yarn, rows) from the first knitted on."""
+
+
+@dataclass(frozen=True, slots=True)
+class ReadRows:
+    """Rows or needles in a list, of which a size may have fewer than another: a dash is one that it has not."""
+
+    numbers: tuple[ReadGraded, ...]
+
+    def of(self, size: int) -> tuple[int, ...]:
+        return tuple(row for row in (graded.of(size) for graded in self.numbers) if row is not None)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadCounts:
+    """Numbers of which a dash says that there is none."""
+
+    numbers: tuple[ReadGraded, ...]
+
+    def of(self, size: int) -> tuple[int, ...]:
+        return tuple(graded.of(size) or 0 for graded in self.numbers)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadEvents:
+    """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another."""
+
+    what: str
+    rows: tuple[ReadRows | tuple[int, ReadGraded, ReadGraded], ...]
+
+    @property
+    def numbers(self) -> tuple[ReadGraded, ...]:
+        return tuple(n for told in self.rows for n in (told.numbers if isinstance(told, ReadRows) else told[1:]))
+
+    def of(self, size: int) -> tuple[str, tuple[int, ...]]:
+        """What is done, and the rows in order."""
+        found: list[int] = []
+        for told in self.rows:
+            if isinstance(told, ReadRows):
+                found += told.of(size)
+            else:
+                every, first, last = told[0], told[1].of(size), told[2].of(size)
+                found += range(first, last + 1, max(every, 1)) if first is not None and last is not None else ()
+        return self.what, tuple(sorted(found))
+
+
+Argument = ReadGraded | ReadRows | ReadCounts | ReadEvents | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
+Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | tuple[str, tuple[int, ...]] | None
+"""An argument as one size reads it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Several:
+    """Arguments that are told together, taken apart again in the phrase they belong to."""
+
+    arguments: tuple[ReadGraded | str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ReadPhrase:
+    """`kind` is the grammar's rule, the arguments stand in the order of its words."""
+
+    kind: str
+    arguments: tuple[Argument, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ReadRepeat:
+    """The body is worked `times` times in all."""
+
+    body: tuple[ReadSaid, ...]
+    times: ReadGraded
+
+
+@dataclass(frozen=True, slots=True)
+class ReadForSome:
+    """The body is worked by the sizes of these numbers (from 0) alone."""
+
+    body: tuple[ReadSaid, ...]
+    sizes: frozenset[int]
+
+
+@dataclass(frozen=True, slots=True)
+class ReadTrack:
+    """One of several shapings that go on at the same time."""
+
+    title: str
+    body: tuple[ReadSaid, ...]
+
+
+ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack
+
+
+def tenths(words: str) -> int:
+    """Centimetres as millimetres."""
+    return round(float(words) * 10)
+
+
+def figure(words: str) -> int:
+    """The one number in a word or two: of "2nd", of "L 12"."""
+    return int("".join(c for c in words if c.isdecimal()))

@@ -1,0 +1,135 @@
+"""In mind: what a knitter knows from the lines before, so that a line says only what is new.
+
+A yarn that is threaded already is not threaded again; what is held at an end is more than was held there before; and what must
+be true says how many stitches are in work beside those that are held.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, fields, replace
+from typing import Any, TypeVar
+
+from walewright.knit import steps as st
+from walewright.knit.steps import Step
+from walewright.write.tally import RowTally, counted, held_at
+
+
+@dataclass(frozen=True, slots=True)
+class UseYarnInMind(st.UseYarnStep):
+    """`threaded`: 1 where it is this yarn that is threaded, else 0."""
+
+    threaded: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class UseLooserInMind(st.UseLooser):
+    """`threaded` as above."""
+
+    threaded: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class HoldInMind(st.HoldAtEnd):
+    """`more`: 1 where others are held there already, 0 where none are, 2 in a repeat, where it is the one and then the other."""
+
+    more: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class NowInMind(st.Now):
+    """`held` of the stitches are held for shaping."""
+
+    held: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class NowInHalfInMind(st.NowInHalf):
+    """`held` of the stitches of the part being worked are held for shaping."""
+
+    held: int = 0
+
+
+PLAIN: Mapping[type[Step], type[Step]] = {
+    UseYarnInMind: st.UseYarnStep,
+    UseLooserInMind: st.UseLooser,
+    HoldInMind: st.HoldAtEnd,
+    NowInMind: st.Now,
+    NowInHalfInMind: st.NowInHalf,
+}
+"""What each of these is in the plan."""
+
+
+@dataclass(frozen=True, slots=True)
+class InMind:
+    """The tally, and the yarn that is threaded, as far as it is known."""
+
+    tally: RowTally = field(default_factory=RowTally)
+    yarn: str = ""
+
+
+def in_mind(steps: Iterable[Step], mind: InMind) -> tuple[tuple[Step, ...], InMind]:
+    """The steps as they are said after what is in mind, and what is in mind after them."""
+    made: list[Step] = []
+    for step in steps:
+        made.append(_said(step, mind))
+        mind = InMind(counted(mind.tally, step), _threaded(step, mind.yarn))
+    return tuple(made), mind
+
+
+def _said(step: Step, mind: InMind) -> Step:
+    held = sum(mind.tally.held)
+    match step:
+        case st.UseYarnStep(yarn=yarn, before=before):
+            return _as(UseYarnInMind, step, threaded=int(yarn == mind.yarn and not before))
+        case st.UseLooser(yarn=yarn):
+            return _as(UseLooserInMind, step, threaded=int(yarn == mind.yarn))
+        case st.HoldAtEnd(side=side):
+            return _as(HoldInMind, step, more=int(held_at(mind.tally, side) > 0))
+        case st.NowInHalf():
+            return _as(NowInHalfInMind, step, held=held)
+        case st.Now():
+            return _as(NowInMind, step, held=held)
+        case st.Repeat(body=body, times=times):
+            return replace(step, body=_in_repeat(body, mind) if times > 1 else in_mind(body, mind)[0])
+        case st.Together(tracks=tracks):
+            return replace(step, tracks=tuple(replace(t, steps=in_mind(t.steps, mind)[0]) for t in tracks))
+    return step
+
+
+def _in_repeat(body: Sequence[Step], mind: InMind) -> tuple[Step, ...]:
+    """What is said is said of every round."""
+    made: list[Step] = []
+    for step in body:
+        if isinstance(step, st.HoldAtEnd):
+            made.append(_as(HoldInMind, step, more=1 if held_at(mind.tally, step.side) else 2))
+        elif isinstance(step, st.Repeat):
+            made.append(replace(step, body=_in_repeat(step.body, mind)))
+        else:
+            made.append(step)
+    return tuple(made)
+
+
+def _threaded(step: Step, yarn: str) -> str:
+    """The yarn in the carriage after a step; nothing where hands take it out, or stripes change it."""
+    match step:
+        case st.UseYarnStep(yarn=now) | st.UseLooser(yarn=now):
+            return now
+        case st.Repeat(body=body):
+            for inner in body:
+                yarn = _threaded(inner, yarn)
+            return yarn
+        case st.Together(tracks=tracks):
+            told = {_threaded(st.Repeat(t.steps, 1), yarn) for t in tracks}
+            return yarn if told == {yarn} else ""
+        case st.BreakOff() | st.WasteStart() | st.OffOnWaste() | st.StartStripes() | st.StopStripes() | st.StartChart():
+            return ""
+    return yarn
+
+
+Kind = TypeVar("Kind", bound=Step)
+
+
+def _as(kind: type[Kind], step: Step, **more: Any) -> Kind:
+    """The step as a kind that has its fields and `more`."""
+    return kind(**{f.name: getattr(step, f.name) for f in fields(step)}, **more)
