@@ -20,23 +20,23 @@ TEXT = plain_text(write(three_sizes()))
     [
         ("Sizes XS (S: M)", "Sizes XS (S)", "words-size-count"),
         ("Sizes XS (S: M)\n", "", "words-no-sizes"),
-        ("[ ] Knit to RC 10.", "[ ] Knit to RC ten.", "words-unreadable"),
-        ("[ ] Knit to RC 10.", "[ ] Knit on to RC 10.", "words-unreadable"),
-        ("[ ] Knit to RC 10.", "[ ] Knit to RC 10", "words-unreadable"),
-        ("[ ] Knit to RC 10.", "Knit to RC 10.", "words-unreadable"),
-        ("[ ] Knit to RC 10.", "[ ] Knit to RC 10 (12).", "words-size-count"),
-        ("[ ] Knit to RC 10.", "[ ] Knit to RC 10 (12: 14: 16).", "words-size-count"),
+        ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC ten.", "words-unreadable"),
+        ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit on to RC 10.", "words-unreadable"),
+        ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC 10", "words-unreadable"),
+        ("[ ]  5. Knit to RC 10.", "Knit to RC 10.", "words-unreadable"),
+        ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC 10 (12).", "words-size-count"),
+        ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC 10 (12: 14: 16).", "words-size-count"),
         ("Right half\n----------", "Right half\n----------\n4th size only", "words-size-count"),
         ("R 45 (48: 51) to working", "R 44 (48: 51) to working", "words-contradict"),
-        ("Set the row counter to 000. 90", "Set the row counter to 011. 90", "words-contradict"),
-        ("[ ] Return the needles held at the right", "[ ] Return the needles held at the left", "words-contradict"),
+        ("row counter to 000.", "row counter to 011.", "words-contradict"),
+        ("12. Return the needles held at the right", "12. Return the needles held at the left", "words-contradict"),
         ("L 42 (48: 47) to L 7, into hold", "L 42 (48: 47) to L 6, into hold", "words-contradict"),
-        ("[ ] Take the carriage to the left without knitting.\n[ ] Bring", "[ ] Bring", "words-contradict"),
+        ("[ ]  1. Take the carriage to the left without knitting.", "[ ]  1. Note: it is there.", "words-contradict"),
         ("RC 22 (–: 34), COR", "RC 22 (10: 34), COR", "words-contradict"),
         ("hang the 90 (96: 102) loops", "hang the 91 (96: 102) loops", "words-contradict"),
         ("Beginning with L 2 and R 2", "Beginning with L 2 and R 3", "words-contradict"),
-        ("[ ] Join back side", "[ ] Break off the yarn. Join back side", "words-contradict"),
-        ("[ ] Break off the yarn.", "[ ] Join back side to front side.", "words-contradict"),
+        ("[ ] 2. Join back side", "[ ] 2. Break off the yarn. Join back side", "words-contradict"),
+        ("[ ] 13. Break off the yarn.", "[ ] 13. Join back side to front side.", "words-contradict"),
     ],
 )
 def test_damage(there: str, instead: str, code: str) -> None:
@@ -55,7 +55,7 @@ def test_a_fault_shows_its_line() -> None:
     _, (fault,) = read_back(text, 0)
     span = fault.labels[0].span
     line = text[span.start : span.end]
-    assert line.startswith("[ ] Knit 4 (–: 6) rows, decreese")
+    assert line.startswith("[ ]  6. Knit 4 (–: 6) rows, decreese")
     assert line.endswith("COR.")
     assert "decreese 1" in in_english(fault).notes[0]
 
@@ -105,7 +105,7 @@ def test_no_damage_is_an_exception(data: hs.DataObject) -> None:
     ids=["a lifetime's", "nothing often", "deep", "long"],
 )
 def test_what_nobody_could_do(sentence: str) -> None:
-    work, (fault,) = read_back(TEXT.replace("[ ] Knit to RC 10.", f"[ ] {sentence}"), 0)
+    work, (fault,) = read_back(TEXT.replace("[ ]  5. Knit to RC 10.", f"[ ]  5. {sentence}"), 0)
     assert work is None
     assert fault.code in ("words-contradict", "words-unreadable")
 

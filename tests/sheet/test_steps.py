@@ -66,15 +66,15 @@ def test_a_long_counter_stands_beneath_its_line_unless_the_line_says_it(pattern:
     assert not part.wide
 
 
-def row(at: str, what: str, stitches: str) -> Sentence:
+def row(at: str, what: str, stitches: str, number: int = 1) -> Sentence:
     cells = Cells((Run(at, "number"),), (Run(what),), (Run(stitches, "number"),))
-    return sentence(f"RC {at}: {what}; {stitches}.", cells=cells)
+    return replace(sentence(f"RC {at}: {what}; {stitches}.", cells=cells), numbers=(number,))
 
 
 def test_a_table_of_rows(pattern: Make) -> None:
     note = sentence("Armhole and neck are shaped at the same time.")
     table = Paragraph(
-        "Shape", "", (note, row("34 (36)", "Decrease 1", "80 (84) sts"), row("36 (38)", "Cast off 3", "77 (81) sts")), True
+        "Shape", "", (note, row("34 (36)", "Decrease 1", "80 (84) sts", 11), row("36 (38)", "Cast off 3", "77 (81) sts", 12)), True
     )
     after = Paragraph("Finish", "", (sentence("Cast off."),))
     made = with_paragraph(pattern(2), table, after)
@@ -84,14 +84,17 @@ def test_a_table_of_rows(pattern: Make) -> None:
     (rows,) = re.findall(r'<table class="steps rows">.*?</table>', page, flags=re.S)
     cells = [re.sub(r"<[^>]+>", "", c).strip() for c in re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", rows, flags=re.S)]
     assert cells == [
+        "No.",
         "Done",
         "RC",
         "At this row",
         "Stitches",
+        "11",
         "□",
         "34 (36)",
         "Decrease 1",
         "80 (84) sts",
+        "12",
         "□",
         "36 (38)",
         "Cast off 3",
@@ -108,6 +111,17 @@ def test_a_table_whose_figures_are_too_long_is_set_as_sentences(pattern: Make) -
     (stage,) = with_paragraph(pattern(2), table).sheet().parts[0].stages
     assert stage.rows == ()
     assert "".join(p.text for p in stage.lines[0].pieces) == f"RC {figure}: Decrease 1; 80 sts."
+
+
+def test_a_reference_is_a_link_to_the_section(pattern: Make) -> None:
+    runs = (Run("As the "), Run("left front", "section"), Run(", steps 1 to 6."))
+    line = replace(sentence(""), runs=runs, numbers=(4, 9), refers="left_front", kinds=("Again", "CarriageAt"))
+    made = with_paragraph(pattern(2), Paragraph("Knit", "", (replace(sentence("Knit."), numbers=(3,)), line)))
+    sheet = made.sheet()
+    assert [(x.number, x.refers) for x in sheet.parts[0].stages[0].lines] == [("3", ""), ("4 to 9", "part-left_front")]
+    assert '<p>As the <a href="#part-left_front">left front</a>, steps 1 to 6.</p>' in html(sheet)
+    assert any("As the back" in told for told in sheet.reading.lines)
+    assert not any("As the back" in told for told in pattern(2).sheet().reading.lines)
 
 
 TOLD = {

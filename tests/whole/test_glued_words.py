@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from re import Match, escape, subn
+from re import Match, escape, match, subn
 
 import pytest
 
@@ -126,7 +126,10 @@ def test_a_sentence_of_joining_or_hanging_left_out(text: str) -> None:
     some = [s for s in sentences if any(w in s for w in ("Join ", "hang the", "pick up", "make the", "makes the"))]
     assert len(some) > 4
     for sentence in some:
-        assert misread(text, made(text).plain_text.replace(sentence, "", 1)), sentence
+        # The numbers of the steps stay: what is found is that something is not done.
+        numbered = match(r"(?:\[ \] )+ *[0-9]+\. ", sentence)
+        instead = f"{numbered.group()}Note: nothing.\n" if numbered else ""
+        assert misread(text, made(text).plain_text.replace(sentence, instead, 1)), sentence
 
 
 def _sentences(text: str) -> list[str]:

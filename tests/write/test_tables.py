@@ -47,10 +47,10 @@ def test_what_goes_on_at_once_is_a_table() -> None:
 
 def test_columns_where_they_are_narrow_enough() -> None:
     text = plain_text(write((yoke("M", 30, 3, (3,), 1),)))
-    assert "[ ] RC 21:  cast off 3 sts at the carriage side;       23 sts.\n[ ] RC 22:  decrease 1 st" in text
+    assert "[ ]  7. RC 21:  cast off 3 sts at the carriage side;       23 sts.\n[ ]  8. RC 22:  decrease 1 st" in text
     assert (
-        "[ ] RC 24:  decrease 1 st at the right end, 2 sts in, decrease 1 st at the left end,\n            2 sts in; 20 sts.\n"
-        in text
+        "[ ]  9. RC 24:  decrease 1 st at the right end, 2 sts in, decrease 1 st at the left end,\n"
+        "                2 sts in; 20 sts.\n" in text
     )
 
 

@@ -230,6 +230,32 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         if there != waiting:
             raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
 
+    def now_reached(self, stitches: int, *told: int) -> None:
+        """What is said to be true after steps that stand elsewhere, where they have said it themselves."""
+        *row, right = told
+        there = len(self._needles)
+        if stitches != there:
+            raise Contradiction("contradiction/stitches-on-bed", stitches=stitches, there=there)
+        for value in row:
+            self.reads(value)
+        side: Side = "right" if right else "left"
+        if self._carriage != side:
+            raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
+
+    def now_held_reached(self, stitches: int, held: int, *told: int) -> None:
+        there = sum(1 for state in self._needles.values() if state == "held")
+        if there != held:
+            raise Contradiction("contradiction/stitches-on-bed", stitches=held, there=there)
+        self.now_reached(stitches + held, *told)
+
+    def now_in_half_held_reached(self, stitches: int, held: int, waiting: int, *told: int) -> None:
+        self._waiting(waiting)
+        self.now_held_reached(stitches + waiting, held, *told)
+
+    def now_in_half_reached(self, stitches: int, waiting: int, *told: int) -> None:
+        self._waiting(waiting)
+        self.now_reached(stitches + waiting, *told)
+
     def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))
 
@@ -273,6 +299,10 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "now_held": Hands.now_held,
     "now_in_half": Hands.now_in_half,
     "now_in_half_held": Hands.now_in_half_held,
+    "now_reached": Hands.now_reached,
+    "now_in_half_reached": Hands.now_in_half_reached,
+    "now_held_reached": Hands.now_held_reached,
+    "now_in_half_held_reached": Hands.now_in_half_held_reached,
     "edge_is": Hands.edge_is,
     "say": Hands.say,
     "spread_evenly": Hands.spread_evenly,
@@ -309,8 +339,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "latch_panel_in_stages": Hands.latch_panel_in_stages,
     **BENCH_OBEYED,
 }
-"""The method for each phrase of the grammar, and for `reads`, which stands for rows that are named together. Its arguments are
-those of the words, in their order."""
+"""The method for each phrase of the grammar; for `reads`, which stands for rows that are named together, and for what is true after
+steps that stand elsewhere. Its arguments are those of the words, in their order."""
 
 _EVENTS: Mapping[str, type[op.Operation]] = {"cross": op.Cross, "move": op.Transfer}
 """What is made in a row of which that is told."""

@@ -34,6 +34,8 @@ class PageLayout:
     """What a line beside a chart begins with that goes on indented."""
     key: re.Pattern[str]
     """What a line of a chart's key begins with, its `symbol`."""
+    numbered: re.Pattern[str]
+    """What stands between a step's box and its words: its number as `first`, or the `first` and `last` of those it stands for."""
     strip: re.Pattern[str]
     """The line above a strip of a chart: columns `first` to `last` of `width`, and of those `again` to `before` stood before."""
 

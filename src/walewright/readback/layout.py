@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from walewright.readback.language import PageLayout, ReadLanguage
 from walewright.readback.sentences import as_name
@@ -13,7 +13,9 @@ _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 
 @dataclass(frozen=True, slots=True)
 class PrintedLine:
-    """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all."""
+    """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all.
+    `first` and `last` are the numbers of the steps that it stands for, as printed; without one that after the last. 0 for a line
+    that is not ticked off."""
 
     words: str
     only: frozenset[int] | None
@@ -21,6 +23,8 @@ class PrintedLine:
     end: int
     own: bool = False
     """In the author's own words: its box is round."""
+    first: int = 0
+    last: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,13 +119,25 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
         elif layout.only.fullmatch(row):
             here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
         elif mark is not None:
-            own = mark["own"] is not None
-            here.lines.append(PrintedLine(row[mark.end() :].strip(), here.only, start, start + len(row), own))
+            here.lines.append(_line(here, row, mark, start, layout))
             going_on = True
         else:
             strange.append((start, start + len(row)))
     sheets = tuple(PrintedSheet(o.chart, tuple(o.printed), o.start, o.start + len(o.heading)) for o in opened if o.chart)
     return PrintedText(sizes, sheets, tuple(_section(o, language) for o in opened if not o.chart), tuple(strange))
+
+
+def _line(here: _Open, row: str, mark: re.Match[str], start: int, layout: PageLayout) -> PrintedLine:
+    """The line that begins here."""
+    if row.startswith("-"):
+        return PrintedLine(row[mark.end() :].strip(), here.only, start, start + len(row))
+    found = layout.numbered.match(row, mark.end())
+    words = row[found.end() if found is not None else mark.end() :].strip()
+    if found is not None:
+        first, last = int(found["first"]), int(found["last"] or found["first"])
+    else:
+        first = last = next((line.last for line in reversed(here.lines) if line.last), 0) + 1
+    return PrintedLine(words, here.only, start, start + len(row), mark["own"] is not None, first, last)
 
 
 def _of_chart(here: _Open, row: str, start: int, layout: PageLayout) -> bool:
@@ -137,7 +153,7 @@ def _go_on(here: _Open, row: str, end: int) -> None:
     """The row, which is indented, is put to the line before it."""
     if not here.chart:
         last = here.lines[-1]
-        here.lines[-1] = PrintedLine(f"{last.words} {row.strip()}", last.only, last.start, end, last.own)
+        here.lines[-1] = replace(last, words=f"{last.words} {row.strip()}", end=end)
     elif not here.in_note:
         before = here.printed[-1]
         here.printed[-1] = Printed(f"{before.words} {row.strip()}", before.start, end)
@@ -150,11 +166,19 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
 def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
     title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
-    # A name in quotes is printed as it is; any other had its first letter made a capital.
-    quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
-    name = title[1:-1] if quoted else _linked(title, language) or title[:1].lower() + title[1:]
     joining = language.layout.joining.fullmatch(opened.heading) is not None
-    return PrintedSection(as_name(name), copies, tuple(opened.lines), opened.start, opened.start + len(opened.heading), joining)
+    end = opened.start + len(opened.heading)
+    return PrintedSection(section_name(title, language), copies, tuple(opened.lines), opened.start, end, joining)
+
+
+def section_name(title: str, language: ReadLanguage) -> str:
+    """The name that a heading tells, or what a sentence calls the section."""
+    # A name in quotes is printed as it is; in a heading any other had its first letter made a capital.
+    quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
+    capital = title[:1].upper() + title[1:]
+    return as_name(
+        _linked(title[1:-1], language) or title[1:-1] if quoted else _linked(capital, language) or title[:1].lower() + title[1:]
+    )
 
 
 def _linked(title: str, language: ReadLanguage) -> str:

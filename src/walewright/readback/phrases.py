@@ -69,11 +69,6 @@ class ReadEvents:
         return self.what, tuple(sorted(found))
 
 
-Argument = ReadGraded | ReadRows | ReadCounts | ReadEvents | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...]
-Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | tuple[str, tuple[int, ...]] | None
-"""An argument as one size reads it."""
-
-
 @dataclass(frozen=True, slots=True)
 class Several:
     """Arguments that are told together, taken apart again in the phrase they belong to."""
@@ -87,6 +82,12 @@ class ReadPhrase:
 
     kind: str
     arguments: tuple[Argument, ...]
+
+
+Listed = ReadGraded | ReadRows | ReadCounts | ReadEvents
+Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
+Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | tuple[str, tuple[int, ...]] | ReadPhrase | None
+"""An argument as one size reads it."""
 
 
 @dataclass(frozen=True, slots=True)

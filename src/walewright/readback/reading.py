@@ -6,13 +6,13 @@ other sizes.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 
 from walewright.knit.operations import Block, Join, SeamWay, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
-from walewright.readback.layout import PrintedLine, PrintedSection, PrintedText, is_note, laid_out
+from walewright.readback.layout import PrintedLine, PrintedText, is_note, laid_out
 from walewright.readback.phrases import (
     ReadCounts,
     ReadEvents,
@@ -27,15 +27,12 @@ from walewright.readback.phrases import (
     Seams,
 )
 from walewright.readback.sentences import Unreadable, said
-from walewright.readback.together import Shapings
+from walewright.readback.working import SectionAtWork
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
 
 PRINTED = "printed words"
 """Name of the text in the spans of diagnostics."""
-
-MOST_PHRASES = 100_000
-"""In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
 
 
 def read_back(text: str, size: int, language: ReadLanguage) -> tuple[Work | None, tuple[Diagnostic, ...]]:
@@ -82,7 +79,21 @@ def _unreadable(page: PrintedText, language: ReadLanguage) -> tuple[Diagnostic, 
     for section in page.sections:
         for line in section.lines:
             faults += _line_faults(line, len(page.sizes), language)
-    return tuple(faults)
+    # A line that cannot be read takes its number with it.
+    return tuple(faults or _numbering(page))
+
+
+def _numbering(page: PrintedText) -> Iterator[Diagnostic]:
+    """Steps that are not numbered from 1 on."""
+    for section in page.sections:
+        number = 0
+        for line in section.lines:
+            if line.first and (line.first != number + 1 or line.last < line.first):
+                printed = line.first
+                yield _fault(
+                    "words-contradict/step", line.start, line.end, section=section.name, printed=printed, number=number + 1
+                )
+            number = line.last or number
 
 
 def _charts(page: PrintedText, language: ReadLanguage) -> tuple[dict[str, ReadChart], tuple[Diagnostic, ...]]:
@@ -129,6 +140,7 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
                     yield argument
                 elif isinstance(argument, ReadRows | ReadCounts | ReadEvents):
                     yield from argument.numbers
+            yield from _numbers(tuple(a for a in one.arguments if isinstance(a, ReadPhrase)))
 
 
 # ----------------------------------------------------------------- what is worked
@@ -139,12 +151,12 @@ def _worked(
 ) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
-    for section in page.sections:
+    for number, section in enumerate(page.sections):
         if section.joining:
-            fault = _obeyed(section, size, lambda phrase: _sew(tasks, phrase, size), name, language)
+            fault = _obeyed(page, number, size, lambda phrase: _sew(tasks, phrase, size), language)
         else:
             hands = Hands(charts)
-            fault = _obeyed(section, size, lambda phrase, hands=hands: _obey(hands, phrase, size), name, language)  # type: ignore[misc]
+            fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), language)  # type: ignore[misc]
             if hands.made:
                 tasks.append(Block(section.name, tuple(hands.made), section.copies))
         if fault is not None:
@@ -153,80 +165,16 @@ def _worked(
 
 
 def _obeyed(
-    section: PrintedSection, size: int, obey: Callable[[ReadPhrase], None], name: str, language: ReadLanguage
+    page: PrintedText, number: int, size: int, obey: Callable[[ReadPhrase], None], language: ReadLanguage
 ) -> Diagnostic | None:
-    done = 0
-
-    def counted(phrases: Iterable[ReadPhrase]) -> Iterator[ReadPhrase]:
-        nonlocal done
-        for phrase in phrases:
-            done += 1
-            if done > MOST_PHRASES:
-                raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
-            yield phrase
-
-    together: Shapings | None = None
-    start, end = section.start, section.end
+    section = page.sections[number]
+    working = SectionAtWork(section, size, obey, language)
     try:
-        for line in section.lines:
-            if is_note(line, language) or (line.only is not None and size not in line.only):
-                continue
-            told = said(line.words, language)
-            assert not isinstance(told, Unreadable), "lines are looked through before"
-            first = told[0]
-            if isinstance(first, ReadTrack):
-                start, end = line.start, line.end
-                if together is None:
-                    raise Contradiction("contradiction/track-without-rows")
-                together.tracks.append((first.title, list(counted(_phrases(told, size)))))
-                together.stop = line.end
-                continue
-            if together is not None:
-                start, end = together.start, together.stop
-                for phrase in together.in_rows(size):
-                    obey(phrase)
-                together = None
-            start, end = line.start, line.end
-            if isinstance(first, ReadPhrase) and first.kind == "together":
-                begin, last = (a.of(size) for a in first.arguments if isinstance(a, ReadGraded))
-                together = Shapings(begin, last, line.start, line.end)
-                continue
-            for phrase in counted(_phrases(told, size)):
-                obey(phrase)
-        if together is not None:
-            start, end = together.start, together.stop
-            for phrase in together.in_rows(size):
-                obey(phrase)
+        working.all_of_it(page.sections[:number])
     except Contradiction as fault:
-        return _fault("words-contradict/section", start, end, sizes=(name,), section=section.name, fault=fault.why)
+        sizes = (page.sizes[size],)
+        return _fault("words-contradict/section", working.start, working.end, sizes=sizes, section=section.name, fault=fault.why)
     return None
-
-
-def _phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
-    """The phrases that the size works, repeats written out."""
-    for one in told:
-        if isinstance(one, ReadRepeat):
-            # The body's numbers mean nothing to a size that skips the repeat.
-            for _ in range(one.times.of(size) or 0):
-                anything = False
-                for phrase in _phrases(one.body, size):
-                    anything = True
-                    yield phrase
-                if not anything:
-                    break
-        elif isinstance(one, ReadForSome):
-            yield from _phrases(one.body, size) if size in one.sizes else ()
-        elif isinstance(one, ReadTrack):
-            yield from _phrases(one.body, size)
-        elif not _skipped(one, size):
-            yield one
-
-
-def _skipped(phrase: ReadPhrase, size: int) -> bool:
-    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, ReadGraded) and len(a.readings) > 1}
-    if len(dashes) > 1:
-        raise Contradiction("contradiction/some-dashes")
-    return True in dashes
 
 
 def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:

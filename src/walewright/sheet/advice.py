@@ -13,7 +13,8 @@ def reading(guide: Guide, sizes: tuple[str, ...], some_sizes_only: bool, kinds: 
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
-    keys += ["counter", "tick", *(["together"] if "Together" in kinds else []), "bar", "left-and-right", "purl-side", "edges"]
+    told = [key for key, kind in (("again", "Again"), ("together", "Together")) if kind in kinds]
+    keys += ["counter", "tick", *told, "bar", "left-and-right", "purl-side", "edges"]
     keys += ["without-knitting"] if "CarriageAt" in kinds else []
     return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
 

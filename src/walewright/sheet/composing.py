@@ -238,6 +238,7 @@ PAGE_WORDS = (
     "measure",
     "needed",
     "notes",
+    "number",
     "of",
     "page",
     "rc",

@@ -98,7 +98,8 @@ class HowTo:
 
 @dataclass(frozen=True, slots=True)
 class StepLine:
-    """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks).
+    """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks), and the `number`
+    of the step or steps.
     `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
     beneath in `below`. `sizes` names the sizes where not all work it."""
 
@@ -111,18 +112,22 @@ class StepLine:
     below: str = ""
     row_figures: Spans = ()
     below_figures: Spans = ()
+    number: str = ""
+    refers: str = ""
+    """The anchor of the section that it refers to."""
     joint: str = ""
     """The number, in the drawing of the pieces opened out, of what it joins."""
 
 
 @dataclass(frozen=True, slots=True)
 class RowLine:
-    """One row of a table of rows: what is done when the counter reads `row`, and the stitches there are then."""
+    """One row of a table of rows, step `number`: what is done when the counter reads `row`, and the stitches there are then."""
 
     row: tuple[Run, ...]
     pieces: tuple[Run, ...]
     stitches: tuple[Run, ...]
     boxes: int
+    number: str
 
 
 @dataclass(frozen=True, slots=True)

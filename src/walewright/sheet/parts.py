@@ -100,7 +100,9 @@ def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ..
     named = bool(only)
     if paragraph.table and _fits(paragraph):
         lines = tuple(_line(guide, s, copies, sizes, named) for s in paragraph.sentences if s.cells is None)
-        return Stage(paragraph.title, only, lines, tuple(_row_line(s, copies) for s in paragraph.sentences if s.cells is not None))
+        return Stage(
+            paragraph.title, only, lines, tuple(_row_line(guide, s, copies) for s in paragraph.sentences if s.cells is not None)
+        )
     return Stage(paragraph.title, only, tuple(_line(guide, s, copies, sizes, named) for s in paragraph.sentences))
 
 
@@ -110,11 +112,21 @@ def _fits(paragraph: Paragraph) -> bool:
     return all(len("".join(r.text for r in runs)) <= COLUMN for c in cells for runs in (c.row, c.stitches))
 
 
-def _row_line(sentence: Sentence, copies: int) -> RowLine:
+def _row_line(guide: Guide, sentence: Sentence, copies: int) -> RowLine:
     cells = sentence.cells
     assert cells is not None
     row, what, stitches = (tuple(_stretches(runs)) for runs in (cells.row, cells.what, cells.stitches))
-    return RowLine(row, what, stitches, copies)
+    return RowLine(row, what, stitches, copies, _number(guide, sentence))
+
+
+def _number(guide: Guide, sentence: Sentence) -> str:
+    """Which step it is, or which steps it stands for."""
+    match sentence.numbers:
+        case (first, last):
+            return guide.say("step/several", first=first, last=last)
+        case (number,):
+            return guide.say("step/one", number=number)
+    return ""
 
 
 def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> StepLine:
@@ -133,6 +145,8 @@ def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...],
         below=below,
         row_figures=((0, len(sentence.row)),) if fits and sentence.row_graded else (),
         below_figures=((0, len(below)),) if below and sentence.row_graded else (),
+        number=_number(guide, sentence),
+        refers=_anchor(sentence.refers) if sentence.refers else "",
     )
 
 
@@ -151,7 +165,7 @@ def _stretches(runs: tuple[Run, ...]) -> Iterator[Run]:
                 assert stop is not None
                 made[-1] = _stopped(last, stop.group().rstrip())
                 text = text[stop.end() :]
-        elif last is not None and last.kind == "word" and last.text.endswith(" "):
+        elif run.kind != "section" and last is not None and last.kind == "word" and last.text.endswith(" "):
             made[-1] = replace(last, text=last.text.rstrip())
             if run.kind != "check":
                 text, figures = " " + text, tuple((begin + 1, end + 1) for begin, end in figures)

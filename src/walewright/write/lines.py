@@ -45,6 +45,13 @@ _ONE_LINE = (
 
 _STATED = (st.Now, st.EdgeIs, st.Say)
 
+_KEEPING = (
+    *(st.Say, st.EdgeIs, st.MarkEdges, st.UseYarnStep, st.UseLooser, st.BreakOff),
+    *(st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes, st.StopStripes),
+    *(st.WrapHeld, st.LatchRib, st.LatchPanel),
+)
+"""Steps after which the stitches of the part in work, the counter and the carriage are as before."""
+
 
 @dataclass(frozen=True, slots=True)
 class Line:
@@ -131,6 +138,8 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
         manner=_manner(_step(line.columns[0])),
         row_said=bool(row) and _row_said(line, group),
         row_graded=bool(row) and StepSaid(last, group).graded("row").whole,
+        state=tuple(s if isinstance(s, st.Now) else None for s in last) if isinstance(_step(last), st.Now) else (),
+        keeps=all(isinstance(_step(c), _KEEPING) for c in line.columns),
     )
 
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Literal
 
+from walewright.knit.steps import Now
 from walewright.trade.sides import EdgeSide
 
 
@@ -44,13 +45,13 @@ class NoteKind(Enum):
     WAY = "way"
 
 
-RunKind = Literal["word", "number", "needle", "check"]
-"""word: plain | number: graded: brackets | needle | check: what must be true."""
+RunKind = Literal["word", "number", "needle", "check", "section"]
+"""word: plain | number: graded: brackets | needle | check: what must be true | section: the name of one referred to."""
 
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """A stretch of a sentence. kind: "word" (plain), "number" (graded: brackets), "needle", "check" (what must be true).
+    """A stretch of a sentence.
     `short` are the abbreviations that stand in it, `figures` where graded figures begin and end that no line may break."""
 
     text: str
@@ -100,7 +101,8 @@ class Sentence:
     check: bool
     """True for a line that only states what must be true."""
     kinds: tuple[str, ...] = ()
-    """Class names of the steps it says, in their order, those inside a repeat after "Repeat"; none for the note above a table."""
+    """Class names of the steps it says, in their order, those inside a repeat after "Repeat", those that it refers to after
+    "Again"; none for the note above a table."""
     cells: Cells | None = None
     """The same words set as a row of a table, in a paragraph that is one."""
     bench: BenchCells | None = None
@@ -110,6 +112,16 @@ class Sentence:
     """Whether the words name the counter value `row` themselves."""
     row_graded: bool = False
     """Whether `row` is a figure that no line may break."""
+    state: tuple[Now | None, ...] = ()
+    """What its last words say must be true, for each size; empty where they say nothing of it."""
+    keeps: bool = False
+    """Whether what was true before it still is."""
+    goes_on: bool = False
+    """Whether it can stand only after the line before it: a row of a table, one of several shapings that are worked together."""
+    numbers: tuple[int, ...] = ()
+    """Which step of its section it is; the first and the last of those that it stands for. None for what is not ticked off."""
+    refers: str = ""
+    """The name of the section whose steps it refers to."""
 
     @property
     def text(self) -> str:
@@ -146,6 +158,14 @@ class Section:
     copies: int
     paragraphs: tuple[Paragraph, ...]
     joining: bool = False
+    called: str = ""
+    """As the title, where it stands in a sentence: "sleeve"."""
+    link: bool = False
+    """What is done on the bed to join edges."""
+
+    @property
+    def sentences(self) -> tuple[Sentence, ...]:
+        return tuple(s for p in self.paragraphs for s in p.sentences)
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,6 +17,7 @@ from walewright.report.wording import phrased
 from walewright.write.grid import grid_lines
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Cells, ChartText, Instructions, Manner, NoteKind, Paragraph, Run, Section, Sentence
+from walewright.write.repeated import label
 from walewright.write.said import small
 from walewright.write.table import in_columns
 
@@ -58,37 +59,45 @@ def _chart(chart: ChartText, language: PrintedLanguage) -> Iterator[str]:
 
 def _section(section: Section, language: PrintedLanguage) -> Iterator[str]:
     yield from (section.title, "=" * len(section.title), "")
+    width = len(str(max((n for s in section.sentences for n in s.numbers), default=0)))
     for paragraph in section.paragraphs:
-        yield from _paragraph(paragraph, section.copies, language)
+        yield from _paragraph(paragraph, section.copies, width, language)
 
 
-def _paragraph(paragraph: Paragraph, copies: int, language: PrintedLanguage) -> Iterator[str]:
+def _paragraph(paragraph: Paragraph, copies: int, width: int, language: PrintedLanguage) -> Iterator[str]:
+    """`width` is that of a step's number."""
     if paragraph.title:
         yield from (paragraph.title, "-" * len(paragraph.title))
     if paragraph.only:
         yield from (paragraph.only, "")
-    rows = _table_rows([s.cells for s in paragraph.sentences if s.cells], _mark(copies), language)
-    for sentence in paragraph.sentences:
+    marks = [_mark(sentence, copies, width, language) for sentence in paragraph.sentences]
+    in_table = [(s.cells, mark) for s, mark in zip(paragraph.sentences, marks, strict=True) if s.cells]
+    rows = _table_rows(in_table, language)
+    for sentence, mark in zip(paragraph.sentences, marks, strict=True):
         if sentence.cells is None:
-            yield from _wrapped(_unbroken(sentence, language), "-   " if sentence.check else _mark(copies, sentence.manner))
+            yield from _wrapped(_unbroken(sentence, language), mark)
         else:
             yield from next(rows)
     yield ""
 
 
-def _mark(copies: int, manner: Manner = Manner.STEPS) -> str:
-    """What is told in the author's own words has a round box."""
-    return ("( ) " if manner is Manner.BY_HAND else "[ ] ") * min(copies, _MOST_BOXES)
+def _mark(sentence: Sentence, copies: int, width: int, language: PrintedLanguage) -> str:
+    """What stands before a line: a hyphen where it only states something, else boxes and the step's number, if it has one."""
+    if sentence.check:
+        return "-   "
+    boxes = ("( ) " if sentence.manner is Manner.BY_HAND else "[ ] ") * min(copies, _MOST_BOXES)
+    return f"{boxes}{label(sentence, language):>{width}}. " if sentence.numbers else boxes
 
 
-def _table_rows(rows: list[Cells], mark: str, language: PrintedLanguage) -> Iterator[list[str]]:
-    """The lines of each row of a table: in columns where they are narrow enough for that, else what is done stands beside the
-    counter's values; under them where these are many."""
-    texts = [_texts(cells, language) for cells in rows]
+def _table_rows(rows: list[tuple[Cells, str]], language: PrintedLanguage) -> Iterator[list[str]]:
+    """The lines of each row of a table behind its mark: in columns where they are narrow enough for that, else what is done stands
+    beside the counter's values; under them where these are many."""
+    texts = [_texts(cells, language) for cells, _ in rows]
+    mark = max((mark for _, mark in rows), key=len, default="")
     row, stitches = (max((len(t[i]) for t in texts), default=0) for i in (0, 2))
     room = WIDTH - len(mark) - row - stitches - 2 * len(_GAP)
     what = max((len(b) for _, b, _ in texts if len(b) <= room), default=0)
-    for a, b, c in texts:
+    for (a, b, c), (_, mark) in zip(texts, rows, strict=True):
         if row > _NARROW:
             made = [mark + a, *_wrapped(f"{b} {c}", " " * len(mark))]
         elif len(b) <= what:

@@ -16,6 +16,7 @@ from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.listed import Going, listed
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
+from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
@@ -37,17 +38,29 @@ def write(
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     drawn = {chart.name: chart for chart in charts}
-    sections = tuple(_section(column, drawn, language) for column in columns)
+    sections = once(tuple(_section(column, drawn, language) for column in columns), language)
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
 def heading(name: str, copies: int, language: PrintedLanguage) -> str:
     """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin with
     a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
-    capital = name[:1].upper()
-    small = name[:1].islower() and capital.lower() == name[:1] and not name.startswith(_before_a_chart(language))
-    told = spelt(capital + name[1:]) if small else prose(said("as-written", name=name), language, SPACE)
+    told = spelt(name[:1].upper() + name[1:]) if _as_words(name, language) else _as_written(name, language)
     return _several(told, copies, language)
+
+
+def called(name: str, language: PrintedLanguage) -> str:
+    """The same name as it stands in a sentence: "back welt"."""
+    return spelt(name) if _as_words(name, language) else _as_written(name, language)
+
+
+def _as_words(name: str, language: PrintedLanguage) -> bool:
+    small = name[:1].islower() and name[:1].upper().lower() == name[:1]
+    return small and not name.startswith(_before_a_chart(language))
+
+
+def _as_written(name: str, language: PrintedLanguage) -> str:
+    return prose(said("as-written", name=name), language, SPACE)
 
 
 def _several(told: str, copies: int, language: PrintedLanguage) -> str:
@@ -87,7 +100,8 @@ def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: P
         title = max((prose(p[0], language, SPACE) for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
     copies = 1 if block.joining else block.copies
-    return Section(block.name, section_heading(block, language), copies, tuple(paragraphs), block.joining)
+    title = section_heading(block, language)
+    return Section(block.name, title, copies, tuple(paragraphs), block.joining, _called(block, language), block.linked is not None)
 
 
 def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
@@ -97,6 +111,15 @@ def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
     if block.linked is not None:
         return _several(link_name(block.linked, language), block.copies, language)
     return heading(block.name, block.copies, language)
+
+
+def _called(block: StepBlock, language: PrintedLanguage) -> str:
+    """What a sentence calls its section; nothing refers to one of joining."""
+    if block.joining:
+        return ""
+    if block.linked is not None:
+        return prose(said("as-written", name=link_name(block.linked, language)), language)
+    return called(block.name, language)
 
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:

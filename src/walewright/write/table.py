@@ -55,6 +55,7 @@ def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLangua
         Cells((row.number(language),), capital(what), stands, at),
         row_said=True,
         row_graded=row.whole,
+        goes_on=True,
     )
 
 

@@ -38,7 +38,7 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
     runs = capital(filled_phrase("track", language, title=prose(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
-    return Sentence(runs, working, "", "", origin, False, tuple(told))
+    return Sentence(runs, working, "", "", origin, False, tuple(told), goes_on=True)
 
 
 def _buttonholes(tracks: Column[st.Track]) -> bool:

@@ -45,4 +45,6 @@ FACTS = {
     "fact/holes-of": "{count} of {stitches} stitches, at {row}",
     "fact/hole-eyelets": "{count} eyelets, at {row}",
     "part/only": "{only}: {sizes}",
+    "step/one": "{number}",
+    "step/several": "{first} to {last}",
 }

@@ -21,6 +21,7 @@ PAGE = {
     "page/what-is-done": "What is done",
     "page/measure": "Measure",
     "page/done": "Done",
+    "page/number": "No.",
     "page/step": "Step",
     "page/rc": "RC",
     "page/carriage": "Carriage",

@@ -21,6 +21,7 @@ LAYOUT = PageLayout(
     note=re.compile(r"Note:(?: |$)"),
     told=re.compile(r"(?:Repeat|Way|Key):"),
     key=re.compile(r"Key: (?P<symbol>\S)  (?=\S)"),
+    numbered=re.compile(r" *(?P<first>[0-9]{1,4})(?: to (?P<last>[0-9]{1,4}))?\. "),
     strip=re.compile(
         r"Columns (?P<first>[0-9]{1,4}) to (?P<last>[0-9]{1,4}) of (?P<width>[0-9]{1,4})"
         r"(?:, columns (?P<again>[0-9]{1,4}) to (?P<before>[0-9]{1,4}) as before)?:"

@@ -8,6 +8,8 @@ LINES = {
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
     "stands": "{stitches} {stitches|st}",
+    "again": "as the {section}, steps {first} to {last}",
+    "again/link": "as in {section}, steps {first} to {last}",
     "stands/held": "{working} {working|st} in work, {held} held",
     "row/at": "{at}:",
     "row/steps": "{steps};",

@@ -55,6 +55,8 @@ HEADS = {
     "only": "{sizes:and} sizes only",
     "note": "Note: {text}",
     "key": "Key: {symbol}  {words}.",
+    "step": "{first}",
+    "steps": "{first} to {last}",
     "strip": "Columns {first} to {last} of {width}:",
     "strip/again": "Columns {first} to {last} of {width}, columns {first} to {before} as before:",
 }

@@ -1,0 +1,162 @@
+"""Working a section: its lines in order, as one size's knitter obeys them, and the steps of earlier sections that they refer to."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+
+from walewright.readback.hands import Contradiction
+from walewright.readback.language import ReadLanguage
+from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
+from walewright.readback.phrases import ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
+from walewright.readback.sentences import Unreadable, said
+from walewright.readback.together import Shapings
+
+MOST_PHRASES = 100_000
+"""In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
+
+Obey = Callable[[ReadPhrase], None]
+
+
+class SectionAtWork:
+    """One section of size number `size`. `start`..`end` are the characters of the text that are being obeyed."""
+
+    def __init__(self, section: PrintedSection, size: int, obey: Obey, language: ReadLanguage) -> None:
+        self.start, self.end = section.start, section.end
+        self._section, self._size, self._obey, self._language = section, size, obey, language
+        self._done = 0
+        self._together: Shapings | None = None
+
+    def all_of_it(self, before: Sequence[PrintedSection]) -> None:
+        """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
+        for line in self._section.lines:
+            if not self._passed_by(line):
+                told = _said(line, self._language)
+                first = told[0]
+                if isinstance(first, ReadPhrase) and first.kind == "again":
+                    self._again(first, line, before)
+                else:
+                    self._line(told, line)
+        self._close()
+
+    def _passed_by(self, line: PrintedLine) -> bool:
+        return is_note(line, self._language) or (line.only is not None and self._size not in line.only)
+
+    def _again(self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]) -> None:
+        """The steps that are referred to, here, and then what is said to be true."""
+        self.start, self.end = line.start, line.end
+        for one in referred(phrase, line, before, self._language):
+            if not self._passed_by(one):
+                self._line(_said(one, self._language), line)
+        self._close()
+        self.start, self.end = line.start, line.end
+        for now in phrase.arguments:
+            if isinstance(now, ReadPhrase) and not _skipped(now, self._size):
+                self._obey(ReadPhrase(f"{now.kind}_reached", now.arguments))
+
+    def _line(self, told: tuple[ReadSaid, ...], line: PrintedLine) -> None:
+        """What a line says, as characters of `line`."""
+        first = told[0]
+        if isinstance(first, ReadTrack):
+            self.start, self.end = line.start, line.end
+            if self._together is None:
+                raise Contradiction("contradiction/track-without-rows")
+            self._together.tracks.append((first.title, list(self._counted(phrases(told, self._size)))))
+            self._together.stop = line.end
+            return
+        self._close()
+        self.start, self.end = line.start, line.end
+        if isinstance(first, ReadPhrase) and first.kind == "together":
+            begin, last = (a.of(self._size) for a in first.arguments if isinstance(a, ReadGraded))
+            self._together = Shapings(begin, last, line.start, line.end)
+            return
+        for phrase in self._counted(phrases(told, self._size)):
+            self._obey(phrase)
+
+    def _close(self) -> None:
+        """Shapings that go on together are worked when all of them have been said."""
+        together, self._together = self._together, None
+        if together is not None:
+            self.start, self.end = together.start, together.stop
+            for phrase in together.in_rows(self._size):
+                self._obey(phrase)
+
+    def _counted(self, told: Iterable[ReadPhrase]) -> Iterator[ReadPhrase]:
+        for phrase in told:
+            self._done += 1
+            if self._done > MOST_PHRASES:
+                raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
+            yield phrase
+
+
+def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
+    told = said(line.words, language)
+    assert not isinstance(told, Unreadable), "lines are looked through before"
+    return told
+
+
+# ----------------------------------------------------------------- steps of an earlier section
+
+
+def referred(
+    phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection], language: ReadLanguage
+) -> tuple[PrintedLine, ...]:
+    """The lines that a line stands for. Raises `Contradiction` where there are none such, or not as many."""
+    name, first, last, *_ = phrase.arguments
+    assert isinstance(name, str)
+    assert isinstance(first, int)
+    assert isinstance(last, int)
+    of = section_name(name, language)
+    found = [section for section in before if section.name == of and not section.joining]
+    if not found:
+        raise Contradiction("contradiction/section-missing", section=name)
+    if len(found) > 1:
+        raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
+    lines = found[0].lines
+    begin = next((at for at, one in enumerate(lines) if one.first == first), None)
+    end = next((at for at, one in enumerate(lines) if one.last == last), None)
+    if begin is None or end is None or begin > end:
+        raise Contradiction("contradiction/steps-of-section", section=name, first=first, last=last)
+    if last - first != line.last - line.first:
+        raise Contradiction("contradiction/steps-referred-to", wanted=line.last - line.first + 1, there=last - first + 1)
+    # What goes on together has its rows said above it.
+    while begin > 0 and isinstance(_said(lines[begin], language)[0], ReadTrack):
+        begin -= 1
+    told = lines[begin : end + 1]
+    if any(_refers_on(one, language) for one in told):
+        raise Contradiction("contradiction/steps-refer-on", section=name, first=first, last=last)
+    return told
+
+
+def _refers_on(line: PrintedLine, language: ReadLanguage) -> bool:
+    first = None if is_note(line, language) else _said(line, language)[0]
+    return isinstance(first, ReadPhrase) and first.kind == "again"
+
+
+# ----------------------------------------------------------------- what a line says
+
+
+def phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
+    """The phrases that the size works, repeats written out."""
+    for one in told:
+        if isinstance(one, ReadRepeat):
+            # The body's numbers mean nothing to a size that skips the repeat.
+            for _ in range(one.times.of(size) or 0):
+                anything = False
+                for phrase in phrases(one.body, size):
+                    anything = True
+                    yield phrase
+                if not anything:
+                    break
+        elif isinstance(one, ReadForSome):
+            yield from phrases(one.body, size) if size in one.sizes else ()
+        elif isinstance(one, ReadTrack):
+            yield from phrases(one.body, size)
+        elif not _skipped(one, size):
+            yield one
+
+
+def _skipped(phrase: ReadPhrase, size: int) -> bool:
+    dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, ReadGraded) and len(a.readings) > 1}
+    if len(dashes) > 1:
+        raise Contradiction("contradiction/some-dashes")
+    return True in dashes
