@@ -144,3 +144,12 @@ def test_loops_left_on_waste_yarn_are_grafted_or_told() -> None:
     assert [d.code for d in made(open_end).diagnostics] == ["edging-left-open"]
     grafted = open_end.replace("piece skirt in plain", "piece skirt in plain, knit 2") + "join skirt end to skirt end, grafted\n"
     assert made(grafted).proven, made(grafted).diagnostics
+
+
+def test_needles_that_are_out_of_work_at_the_end_leave_no_stitch_to_knit_on() -> None:
+    straight = SOURCE.format(edging=KINDS["rib"]).replace("edges slope to wide - 6 cm wide at waist", "edges straight to waist")
+    straight = straight.replace("levels hem 0 cm, waist 30 cm", "levels hem 0 cm, line 4 cm, band 26 cm, waist 30 cm")
+    to_top = straight.replace("    end with top", "    needles out every 10th from line to waist\n    end with top")
+    assert [(d.code, d.case) for d in made(to_top).diagnostics] == [("needles-out", "end")]
+    below = to_top.replace("from line to waist", "from line to band")
+    assert made(below).proven, made(below).diagnostics

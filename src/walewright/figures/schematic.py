@@ -241,8 +241,19 @@ _PLACES: dict[str, _Place] = {
 }
 
 _ORDER = (
-    *("gap width", "gap height", "dart", "worn", "neck depth", "start", "neck width", "shoulder", "across"),
-    *("edging", "ending", "rise", "whole"),
+    "gap width",
+    "gap height",
+    "dart",
+    "worn",
+    "neck depth",
+    "start",
+    "neck width",
+    "shoulder",
+    "across",
+    "edging",
+    "ending",
+    "rise",
+    "whole",
 )
 
 

@@ -63,10 +63,10 @@ def _sheet(
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof, options.large_print)
-    texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
+    texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
-        paper={"a4": "A4", "letter": "letter"}[options.paper],
+        paper=PAPERS[options.paper],
         title=design.title,
         summary=" ".join(texts["summary"]),
         difficulty=" ".join(texts["difficulty"]),
@@ -87,7 +87,7 @@ def _sheet(
         reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
         handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
-        abbreviations=(*instructions.abbreviations, *advice.glossary(guide, _kinds(instructions))),
+        abbreviations=_explained(guide, instructions),
         parts=sections,
         trouble=advice.trouble(guide),
         safety=guide.advice["safety"],
@@ -124,6 +124,18 @@ def _sections(
     """The working pages with their drawings."""
     bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
     return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
+
+
+TEXTS = ("summary", "difficulty", "story", "note", "designer")
+"""An author's texts that have a place of their own."""
+
+PAPERS = {"a4": "A4", "letter": "letter"}
+"""Sizes of paper as a style sheet calls them."""
+
+
+def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str], ...]:
+    """What the steps say short, and their words of the trade."""
+    return (*instructions.abbreviations, *advice.glossary(guide, _kinds(instructions)))
 
 
 def _texts(design: Design, key: str) -> tuple[str, ...]:

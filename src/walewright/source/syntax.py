@@ -149,10 +149,9 @@ class YarnLine(Node):
     """Of `yarn fine "28/2 wool", 500 g of 2/28 Nm`: the yarn's count in place of a length."""
     colour: str | None = None
     """`, shown "#23395d"`: the colour in which the page draws it."""
-    fibres: tuple[str, ...] = ()
-    """`, fibre wool + polyamide`: what it is spun of."""
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
+    fibres: tuple[str, ...] = ()  # `, fibre wool + polyamide`
     others: tuple[InLanguage, ...] = ()
 
 

@@ -58,7 +58,7 @@ DRAWINGS = {
     "measure/depth-of": "depth of {name}",
     "measure/depth-at-end": "depth of {name} at the end",
     "measure/rise": "{lower} to {upper}",
-    "measure/length": "length{edging:?, with {edging}}{once:?, each repeat once}",
+    "measure/length": "length{edging:?, with {edging:and}}{once:?, each repeat once}",
     "measure/length-unrolled": "length, with all repeats",
     "measure/whole": "whole {what}",
     "measure/shoulder": "shoulder",
