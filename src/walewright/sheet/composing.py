@@ -59,7 +59,6 @@ def _sheet(
     picture: ReadyPicture | None,
     glued: Glued | None,
 ) -> Sheet:
-    """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof, options.large_print)
