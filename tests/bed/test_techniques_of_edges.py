@@ -131,6 +131,26 @@ def test_there_must_be_something_to_fold(one: One) -> None:
     assert refusal(one(*on_waste(), *rows(2, "left"), every, every)) == "edge-taken"
 
 
+def test_an_edging_knitted_on_is_folded_to_its_own_first_row(one: One) -> None:
+    begun: Ops = [MoveCarriage("right"), IntoWork(0, 7), UseYarn("wool", "4"), CastOn("e-wrap", 0, 7), SetCounter(0)]
+    made = fabric(one(*begun, *rows(6, "left"), HangFeet(tuple(range(8)), row=3), CastOff(0, 7, "right")))
+    (hung,) = (course for course in made.courses if course.kind == "hang feet")
+    assert [made.parents_of(hung.first_loop + i) for i in range(8)] == [(row(made, 3)[i],) for i in range(8)]
+    assert (made.folded, made.folded_above) == ("", "front")
+    (start,) = made.edge("start")
+    assert start.points == tuple((i,) for i in range(8)), "its start is still what was cast on"
+
+
+def test_the_first_row_on_waste_yarn_stays_open_when_another_is_hung_up(one: One) -> None:
+    result = one(*on_waste(), *rows(4, "left"), HangFeet(tuple(range(8)), row=2), CastOff(0, 7, "right"))
+    assert [fault.code for fault in result.faults] == ["feet-open"]
+
+
+@pytest.mark.parametrize("number", [4, 5, 40])
+def test_a_row_on_the_needles_or_not_yet_knitted_cannot_be_hung(one: One, number: int) -> None:
+    assert refusal(one(*on_waste(), *rows(4, "left"), HangFeet(tuple(range(8)), row=number))) == "fold-without-rows"
+
+
 # ------------------------------------------------------------------ mock rib
 
 

@@ -86,6 +86,14 @@ def test_the_list_of_what_can_be_given_has_the_alternatives(offered: Path, capsy
     assert "--choose neckline=square" in told
 
 
+def test_a_copy_that_is_only_chosen_is_not_called_regraded(offered: Path) -> None:
+    out = offered.parent / "out"
+    assert main(["build", str(offered), "--out", str(out), "--as", "text", "--choose", "neckline=square"]) == 0
+    text = (out / "slackwater.txt").read_text(encoding="utf-8")
+    assert "Neckline: square (in the source round)" in text.partition("\nChosen\n")[2].partition("\n\n")[0]
+    assert "\nRegraded\n" not in text
+
+
 def test_a_copy_says_what_was_chosen_and_what_else_there_is(offered: Path) -> None:
     out = offered.parent / "out"
     own = ["--choose", "neckline=square", "--measure", "length=52 cm", "--size", "S"]

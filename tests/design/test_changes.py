@@ -11,7 +11,16 @@ from tests.design.shaped import HEAD, SHIPPED, piece
 from walewright.design import Changes, malformed, understand_all
 from walewright.design.model import Design
 from walewright.design.reading.called import folded, meant
-from walewright.design.reading.given import TensionCounts, read_bed, read_dial, read_measure, read_swatch, read_tension, read_yarn
+from walewright.design.reading.given import (
+    TensionCounts,
+    read_bed,
+    read_count,
+    read_dial,
+    read_measure,
+    read_swatch,
+    read_tension,
+    read_yarn,
+)
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic
 from walewright.source import read as read_source
@@ -284,6 +293,13 @@ def test_texts_of_yarns_dials_lengths_and_beds() -> None:
     ):
         assert read_yarn(text) is None, text
     assert [read_dial(t) for t in ("6", " 4.5 ", "4..", "T", "", "4 5")] == ["6", "4.5", "4..", "T", None, None]
+    assert [read_count(t) for t in ("7", "4 st", "12 rows", "80 %", "7 cm", "7 buttons", "", "many")] == [
+        Number(7.0, None),
+        Number(4.0, "st"),
+        Number(12.0, "rows"),
+        Number(80.0, "%"),
+        *[None] * 4,
+    ]
     assert [read_measure(t) for t in ("104 cm", "1.04 m", "10 in", "104", "4 st")] == [104, 104, 25.4, None, None]
     bed = read_bed("standard, needles=180, prongs=1 2 7, pitch = 4.5 mm")
     assert bed is not None

@@ -63,6 +63,7 @@ def _heading(rule: str) -> str:
         "end_cast_off": "end",
         "end_sewn": "end",
         "end_gathered": "end",
+        "end_with": "end",
         "zone": "fabric within a piece",
     }
     return together.get(rule, rule.replace("_", " "))

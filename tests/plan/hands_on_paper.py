@@ -190,8 +190,9 @@ def lay_in(p: Paper, op: Op) -> None:
 
 def hang_feet(p: Paper, op: Op) -> None:
     onto = op["onto"]
-    p.must(not p.feet_hung, "the first row was hung already")
-    feet = p.feet
+    above = "row" in op
+    p.must(above or not p.feet_hung, "the first row was hung already")
+    feet = p.loops_of_row(op["row"]) if above else p.feet
     if not feet:
         feet = (
             p.first_rows if p.first_kind == "cast on" else [i for i, below in enumerate(p.below) if set(below) & set(p.first_rows)]
@@ -202,7 +203,7 @@ def hang_feet(p: Paper, op: Op) -> None:
     for s, foot in zip(onto, feet, strict=True):
         p.hang(s, p.loop(s, (foot,), counts=False))
     p.measured()
-    p.feet_hung = True
+    p.feet_hung = p.feet_hung or not above
 
 
 def rehang(p: Paper, op: Op) -> None:

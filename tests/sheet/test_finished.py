@@ -6,8 +6,6 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
-import pytest
-
 from tests.figures import gallery
 from walewright.design import model as d
 from walewright.figures.garment import cover
@@ -82,11 +80,18 @@ def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None
 
 def test_notes_say_what_is_measured_and_what_a_seam_takes(pattern: Make) -> None:
     design = pattern(2).design
-    assert "before seaming" in size_notes(LANGUAGE, design, None, "cm")[0]
+    assert "before seaming" in size_notes(LANGUAGE, design, None, "cm")[1]
     # Two stitches of 0.77 cm.
-    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(LANGUAGE, design, None, "cm")[0]
-    assert "about ½ in in all" in size_notes(LANGUAGE, design, None, "in")[0]
-    assert "seam takes" not in size_notes(LANGUAGE, replace(design, joins=()), None, "cm")[0]
+    assert "one stitch of each side into it: about 1.5 cm in all" in size_notes(LANGUAGE, design, None, "cm")[1]
+    assert "about ½ in in all" in size_notes(LANGUAGE, design, None, "in")[1]
+    assert "seam takes" not in size_notes(LANGUAGE, replace(design, joins=()), None, "cm")[1]
+
+
+def test_a_size_is_chosen_by_what_is_finished(pattern: Make) -> None:
+    choosing = size_notes(LANGUAGE, pattern(2).design, None, "cm")[0]
+    assert choosing.startswith("To choose a size")
+    assert "bust" not in choosing
+    assert size_notes(LANGUAGE, pattern(1).design, None, "cm")[0] == ""
 
 
 def cardigan() -> tuple[d.Design, Any, tuple[Any, ...]]:
@@ -137,18 +142,3 @@ def test_what_is_no_body_is_laid_out_as_a_group() -> None:
         assert drawing.title == "The pieces of P in size S, to one scale"
         assert drawing.height < 120
         assert {"cloth"} <= {s.kind for s in drawing.strokes}
-
-
-def test_a_tube_is_drawn_folded() -> None:
-    def width(design: d.Design, made: Any) -> float:
-        import re
-
-        of = cover(LANGUAGE, design, made.counts(), (measured(design, made.counts(), made.name),))
-        xs = [float(x) for s in of.strokes if s.kind == "cloth" for x in re.findall(r"[ML](-?[\d.]+) ", s.data)]
-        ys = [float(y) for s in of.strokes if s.kind == "cloth" for y in re.findall(r"[ML]-?[\d.]+ (-?[\d.]+)", s.data)]
-        return (max(xs) - min(xs)) / (max(ys) - min(ys))
-
-    made = gallery.thumb()
-    flat = made.design()
-    closed = replace(flat, joins=(d.EdgeJoin((d.EdgeName("thumb", "side"),), (d.EdgeName("thumb", "side"),), (0.0, 0.0), ORIGIN),))
-    assert width(closed, made) == pytest.approx(width(flat, made) / 2, rel=0.02)

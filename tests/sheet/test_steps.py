@@ -58,12 +58,12 @@ def test_every_graded_figure_of_a_page_is_kept_whole(pattern: Make) -> None:
     assert re.findall(r"\d+ \(\d+: [^)]*\)", re.sub(r"<[^>]+>", "", kept)) == []
 
 
-def test_a_long_counter_stands_beneath_its_line_unless_the_line_says_it(pattern: Make) -> None:
+def test_a_counter_of_many_sizes_stands_beneath_its_line_unless_the_line_says_it(pattern: Make) -> None:
     long = "88 (90: 92: 94: 96: 98: 100: 102)"
     lines = (sentence("Decrease.", long), replace(sentence(f"Knit to RC {long}.", long), row_said=True), sentence("Knit.", "12"))
     part = with_paragraph(pattern(2), Paragraph("", "", lines)).sheet().parts[0]
-    assert [(x.row, x.below) for x in part.stages[0].lines] == [("", f"RC {long}"), ("", ""), ("12", "")]
-    assert not part.wide
+    assert [(x.row, x.below) for x in part.stages[0].lines] == [("", f"RC {long}"), ("", ""), ("", "RC 12")]
+    assert not part.counted
 
 
 def row(at: str, what: str, stitches: str, number: int = 1) -> Sentence:

@@ -243,6 +243,7 @@ lines_of_pieces = (
         st.sampled_from(("both", "left", "right")),
     ),
     st.builds(s.End, st.sampled_from(("waste", "cast-off", "sewn-off", "gathered"))),
+    st.builds(s.End, st.just("edging"), names),
     notes,
 )
 parities = st.sampled_from(("even", "odd", "either"))

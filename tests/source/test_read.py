@@ -321,6 +321,7 @@ def statement(kind: str, line: str) -> s.Statement:
         ("", "shape plain_neck", s.ShapeBlock("plain_neck", (), ())),
         ("piece a in b", "neck 3 cm wide, 3 cm deep, v, cast off", s.Neck(CM3, CM3, "v", taken="cast-off")),
         ("piece a in b", "end gathered", s.End("gathered")),
+        ("piece a in b", "end with welt", s.End("edging", "welt")),
         ("", "edging e in rib, 3 cm deep, knitted first", s.EdgingLine("e", "rib", CM3, "first")),
         ("", "piece a in b, odd or even", s.PieceBlock("a", "b", parity="either")),
         (

@@ -176,6 +176,24 @@ band trim_band with trim along front end{_holes(dice)}
 """
 
 
+def knitted_on(dice: Random) -> str:
+    """An edging knitted on at the end of a piece, with or without one at its start, over a slope or above a rib."""
+    head, _ = _head(dice)
+    start = dice.choice(("with e-wrap", "on waste yarn, with hem", "on waste yarn, with trim"))
+    shape = dice.choice(("straight to top", "slope to wide * 0.7 wide at top", "slope to wide * 1.2 wide at top"))
+    patch = dice.choice(("", "    fabric rib from mid to top\n"))
+    copies = dice.choice(("", ", knit 2", ", centre stitch"))
+    hem = f"{_edging(dice, 'after', 'hem')}\n" if "hem" in start else ""
+    return f"""{head}{_edging(dice, "after")}
+{hem}piece front in plain{copies}
+    levels bottom 0 cm, mid long / 2, top long
+    start wide wide {start}
+    edges {shape} called side
+{patch if "straight" in shape else ""}    end with trim
+{dice.choice(("", "join front side to front side"))}
+"""
+
+
 def neck(dice: Random) -> str:
     """A band round a neck, over two joined pieces or up one front."""
     head, _ = _head(dice)
@@ -335,4 +353,4 @@ def tip(dice: Random) -> str:
 {band}"""
 
 
-KINDS = (strip, strip, picked_up, picked_up, welt, neck, all_round, parted, parted, begun, in_one, tip)
+KINDS = (strip, strip, picked_up, picked_up, welt, knitted_on, neck, all_round, parted, parted, begun, in_one, tip)

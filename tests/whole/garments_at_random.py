@@ -102,7 +102,7 @@ def _twice(text: str, line: str) -> str:
 
 def _tube(kind: str, dice: Random) -> Drawn:
     banded = dice.random() < 0.6
-    end = "on waste yarn" if banded else dice.choice(("cast off", "cast off sewn"))
+    end = "on waste yarn" if banded else dice.choice(("cast off", "cast off sewn", "with collar"))
     band = "band top_band with collar along tube end"
     seam = "join tube side to tube side"
     text = f"""{_head(kind, dice)}piece tube in plain

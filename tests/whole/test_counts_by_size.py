@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import re
 
 import pytest
 
@@ -11,6 +12,8 @@ from walewright import glue, pipeline, solve
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
+from walewright.regrade import Trials, explained
+from walewright.report.english import in_english
 
 SOURCE = """\
 pattern "Counted"
@@ -190,3 +193,60 @@ def test_sizes_that_are_scheduled_apart_keep_their_own_counts() -> None:
         assert [by for run in size.piece("stairs").left for _, by in run.changes()] == [-4] * treads
         rows = [row for run in size.piece("slant").left for row, _ in run.changes()]
         assert {after - before for before, after in itertools.pairwise(rows)} == {pace}
+
+
+# ----------------------------------------------------------------- given by a knitter
+
+
+def given(**measures: str) -> Outcome:
+    return pipeline.compile(SOURCE, "counted.wale", shipped(), Changes(measures=measures))
+
+
+def test_a_row_that_counts_can_be_given() -> None:
+    made = given(buttons="7", far="4 st")
+    assert made.proven, made.diagnostics
+    design, counts, _, _ = made.result()
+    assert [len(size.pieces[0].slots) for size in counts.sizes] == [7, 7, 7]
+    edges = [size.pieces[0].start // 2 for size in counts.sizes]
+    assert [edge - size.pieces[0].slots[0].last - 1 for edge, size in zip(edges, counts.sizes, strict=True)] == [4, 4, 4]
+    assert [(g.kind, g.name, g.own, g.source) for g in design.given] == [
+        ("measure", "buttons", "7", "5, 6, 7"),
+        ("measure", "far", "4 st", "3 st, 4 st, 5 st"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "case"),
+    [
+        ("buttons", "6.5", "bad-measure/count-out-of-range"),
+        ("buttons", "0", "bad-measure/count-out-of-range"),
+        ("buttons", "-2", "bad-measure/count-out-of-range"),
+        ("buttons", "1001", "bad-measure/count-out-of-range"),
+        ("buttons", "6 cm", "bad-measure/other-count"),
+        ("buttons", "6 st", "bad-measure/other-count"),
+        ("buttons", "60 %", "bad-measure/other-count"),
+        ("far", "4", "bad-measure/other-count"),
+        ("far", "4 rows", "bad-measure/other-count"),
+        ("bust", "96", "bad-measure/unreadable"),
+        ("holes", "6", "worked-out-measure"),
+    ],
+)
+def test_what_cannot_be_given_for_a_count_is_told(name: str, text: str, case: str) -> None:
+    (told,) = given(**{name: text}).diagnostics
+    assert f"{told.code}/{told.case}".rstrip("/") == case
+
+
+def test_a_count_that_has_no_room_is_told_with_its_limit() -> None:
+    changes = Changes(measures={"buttons": "90"})
+
+    def trial(other: Changes) -> Outcome:
+        return pipeline.compile(SOURCE, "counted.wale", shipped(), other)
+
+    (told,) = explained(trial(changes), changes, Trials(trial, trial)).diagnostics
+    assert told.code == "given-too-far"
+    message = in_english(told)
+    found = re.search(r'--measure "buttons=(\d+)"` was tried and works, (\d+) does not', " ".join(message.helps))
+    assert found is not None, message
+    assert int(found[2]) == int(found[1]) + 1
+    assert given(buttons=found[1]).proven
+    assert not given(buttons=found[2]).proven

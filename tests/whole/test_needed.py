@@ -101,3 +101,42 @@ def test_whose_pattern_it_is_is_on_the_cover() -> None:
     assert '<meta name="author" content="The Windrow Workshop">' in made.page
     assert all(f"<li>{line}</li>" in made.page for line in credits)
     assert all(f"\n{line}\n" in text_of(made) for line in credits)
+
+
+LONG = """\
+pattern "Long"
+sizes one
+    length 100 cm
+machine standard
+yarn wool "wool", 50 g = 200 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14 cm by 15 cm
+edging border in plain, 2 cm deep, added after, cast off chain
+piece scarf in plain{copies}
+    levels hem 0 cm, top length
+    start 20 cm wide with e-wrap
+    left edge straight to top called one
+    right edge straight to top called other
+    end cast off
+band long_band with border along scarf one, buttonholes 4 over 2 stitches, 3 cm first, 3 cm last
+needed "ribbon", along long_band
+needed "buttons", for each buttonhole of long_band
+free scarf start + scarf other + scarf end
+"""
+
+
+def test_a_band_in_parts_is_measured_and_counted_over_all_of_them() -> None:
+    """It goes on from the one part to the next: what is needed along it is as long as the whole of it."""
+    for copies, times in (("", 1), (", knit 2", 2)):
+        made = pipeline.compile(LONG.format(copies=copies), "long.wale", shipped(), Changes())
+        assert made.proven, made.diagnostics
+        _, counts, _, _ = made.result()
+        parts = counts.sizes[0].bands
+        assert len(parts) > 1
+        words = " ".join((made.plain_text or "").split())
+        assert f"Part 1 of {len(parts)} of the long band: from the scarf one to the scarf one." in words
+        assert made.fit is not None
+        ribbon, buttons = made.fit.needed
+        assert abs(ribbon[0] - sum(part.stitches for part in parts) * 14 / 40) < 0.01
+        assert buttons == (4.0 * times,)

@@ -89,6 +89,8 @@ class KnitFabric:
     """First loop of a pass -> the needles held between its ends."""
     folded: str = ""
     """Where the first rows lie that were folded up and hung: in "front" of the others (their purl sides together), or "behind"."""
+    folded_above: str = ""
+    """The same of rows whose first one lies within the piece: of an edging that was knitted on to it."""
     corners: Mapping[tuple[str, BedPart], Corners] = field(default_factory=dict, repr=False)
     """By an edge's name and part: of rows its bottom and top corner, of stitches its left and right one."""
     hung: tuple[HungEdge, ...] = field(default=(), repr=False)

@@ -67,6 +67,7 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
         _inner={side: {c.counter: c for c in outline.inner(side)} if outline else {} for side in SIDES},
         _held=_held_in_rows(m, rows),
         folded=m.folded,
+        folded_above=m.folded_above,
         corners=corners(edges, [op for _, op in m.named], outline),
         hung=tuple(m.hung),
         hung_over=tuple(m.over_hung),

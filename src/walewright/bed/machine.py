@@ -104,6 +104,8 @@ class Machine:
     """How many loops there were when the first row's feet were hung by this block itself."""
     folded: str = ""
     """Where the fold lies then: "front" (between work and knitter) or "behind"."""
+    folded_above: str = ""
+    """The same of a fold whose first row lies within the block."""
     hung: list[HungEdge] = field(default_factory=list)
     """What was picked up on empty needles."""
     over_hung: list[HungEdge] = field(default_factory=list)

@@ -48,6 +48,7 @@ def _around(fabric: KnitFabric) -> tuple[object, ...]:
         [(c.before, c.first, c.last, c.left, c.front) for c in fabric.crosses],
         [(yarn, cm) for yarn, cm in fabric.tails if cm],
         fabric.folded,
+        fabric.folded_above,
         [(before, slot, rows) for before, _, slot, rows in fabric.latched],
         [(before, first, last) for before, _, first, last in fabric.corded],
     )

@@ -92,6 +92,8 @@ def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
     if head in ("end", "shoulder"):
         first, width = -sized.start_left - moved(sized.left), top_width(sized)
         parted = next((o for o in sized.openings if not o.rejoins), None)
+        if of.end_edging is not None:
+            return (EdgeStretch("whole", EdgeLength(0, width, of.end_width_cm), width),)
         if parted is None:
             return (_loops(of, "whole", sized.rows, first, width),)
         left, right = shoulders(sized, parted)

@@ -244,6 +244,8 @@ class SizedPiece:
     charts: tuple[SizedChart, ...] = ()
     """By rising `from_row`."""
     needles_out: tuple[SizedNeedlesOut, ...] = ()
+    end_rows: int = 0
+    """Rows of the edging at the end as it is seen, 0 if none."""
     lean: int = 0
     """Stitches that a one-sided piece starts further left than centred (negative: right), so that it finds room on the bed."""
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from walewright.counted.model import SizedPiece, SizedZone
+from walewright.counted.needles import top_width
 from walewright.counted.stretches import EdgeStretch
 from walewright.design.model import Design, Fabric, Piece
 
@@ -118,6 +119,22 @@ class CountedPiece:
     def edging_cm(self) -> float:
         """How deep that edging is as it is seen; 0 without an edging."""
         return 0.0 if self.edging is None else self.sized.edging_rows / self.edging.rows_per_cm
+
+    @property
+    def end_edging(self) -> Fabric | None:
+        """What the edging at the end is knitted in."""
+        name = self.piece.end_edging
+        return None if name is None else self.design.edged_in(name)
+
+    @property
+    def end_cm(self) -> float:
+        """How deep that edging is as it is seen; 0 without one."""
+        return 0.0 if self.end_edging is None else self.sized.end_rows / self.end_edging.rows_per_cm
+
+    @property
+    def end_width_cm(self) -> float:
+        """Its own width; 0 without one."""
+        return 0.0 if self.end_edging is None else top_width(self.sized) / self.end_edging.stitches_per_cm
 
     @property
     def edging_width_cm(self) -> float:

@@ -13,6 +13,7 @@ from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import traced
+from walewright.design.pieces.endings import Ending, ending, in_one
 from walewright.design.pieces.inside_alone import inside_alone
 from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
@@ -30,7 +31,6 @@ from walewright.design.reading.values import Scope
 from walewright.report.model import Span
 from walewright.report.said import Amount, said
 from walewright.source import syntax
-from walewright.trade.ends import ENDS, EndWay
 
 PURPOSES_KNOWN = ("", "hood")
 MOST_COPIES = 100
@@ -101,16 +101,14 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     cloth = cloth_of(block.every(syntax.ZoneLine), node.name, heights, place, room.fabrics) if heights else PieceCloth(place, ())
     width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
     along = _along(begin, node, nodes, room) if begin else ()
-    if end and end.way not in ENDS:
-        findings.unknown("way to end", end.way, end.span, ENDS)
-        end = None
+    finish = ending(end, node.name, room.edgings, findings) if end else None
     if heights is None or width is None or begin is None:
         return None
     outline = _outline(block, heights, width, cloth)
-    inside = _inside(block, outline, cloth, begin, end.way if end else "waste") if outline else None
-    if inside is not None and end is not None and not _can_be_gathered(end, inside, findings):
+    inside = _inside(block, outline, cloth, begin, finish or Ending("waste")) if outline else None
+    if inside is not None and end is not None and finish is not None and not in_one(end, inside, findings):
         return None
-    if fabric is None or end is None or along is None or outline is None or inside is None or not named:
+    if fabric is None or finish is None or along is None or outline is None or inside is None or not named:
         return None
     return replace(
         inside,
@@ -121,24 +119,6 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
         start_by_edges=begin.width is None and begin.from_place is None,
         start_origin=Origin(f"piece {node.name}", begin.span),
     )
-
-
-def _can_be_gathered(end: syntax.End, piece: Piece, findings: Findings) -> bool:
-    """Whether one tail can be drawn through all the last loops: those of a piece in two parts come off one part at a time."""
-    top = piece.levels[-1].name
-    parted = next((o for o in piece.openings if (o.to_level or top) == top), None)
-    if end.way != "gathered" or parted is None:
-        return True
-    findings.report(
-        "gathered-in-parts",
-        (end.span, "gathered"),
-        (parted.origin.span, "open"),
-        helps=("end-below",),
-        piece=piece.name,
-        opening=parted.name,
-        top=top,
-    )
-    return False
 
 
 def _header(node: syntax.PieceBlock, findings: Findings) -> None:
@@ -224,7 +204,7 @@ def _wide_enough(
     return True
 
 
-def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, end_way: EndWay) -> Piece | None:
+def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, ending: Ending) -> Piece | None:
     """The piece but for its start's width what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
@@ -263,7 +243,8 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
         right=outline.right.runs,
         openings=tuple(g.opening for g in gaps),
         wedges=(*wedges, *held[:1]),
-        end_way=end_way,
+        end_way=ending.way,
+        end_edging=ending.edging,
         origin=Origin(f"piece {node.name}", node.span),
         parity=node.parity,
         slots=slots,

@@ -186,7 +186,7 @@ class _Materials:
         """What the source itself says; None where its bed was not understood."""
         if self.own_machine is None:
             return None
-        return edition(sizes, rows.rows.values(), self.own_fabrics.values(), self.own_yarns.values(), self.own_machine, found)
+        return edition(sizes, rows, self.own_fabrics.values(), self.own_yarns.values(), self.own_machine, found)
 
 
 class _Reading:
@@ -261,7 +261,7 @@ class _Reading:
             charts=_there(stuff.charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
-            given=given(source, graded.rows, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
+            given=given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
             needed=_there(needs),
             photograph=photograph(title, findings),
         )

@@ -140,7 +140,7 @@ def _flat(design: Design, piece: MeasuredPiece, size: int, named: bool) -> _Grou
     """A piece as it lies, turned round where its right side is the knit side."""
     shape = piece.outlines[size]
     across = -1 if mirrored(design, piece) else 1
-    half = piece.counted[size].edging_width_cm / 2
+    half = max(piece.counted[size].edging_width_cm, piece.counted[size].end_width_cm) / 2
     left, right = sorted((min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across))
     foot = piece.edging_cm[size]
 
@@ -148,7 +148,7 @@ def _flat(design: Design, piece: MeasuredPiece, size: int, named: bool) -> _Grou
         draw_piece(paper, design, piece, size, place, across)
 
     name = name_of(piece.piece.name) if named else ""
-    return _GroupItem(left, -foot, max(right - left, 0.5), max(shape.height + foot, 0.5), name, draw)
+    return _GroupItem(left, -foot, max(right - left, 0.5), max(piece.full_height(size), 0.5), name, draw)
 
 
 # ----------------------------------------------------------------- rows

@@ -51,7 +51,8 @@ class Bench:
 
     @property
     def top(self) -> float:
-        return -self.piece.outlines[self.size].height * self.scale
+        """The upper end of the piece, of the edging knitted on there."""
+        return -(self.piece.outlines[self.size].height + self.piece.end_cm[self.size]) * self.scale
 
     @property
     def foot(self) -> float:
@@ -68,6 +69,7 @@ def cloth(bench: Bench) -> None:
     for zone in sized.zones:
         _zone(bench, zone)
     _edging(bench)
+    _end_edging(bench)
     paper.draw("outline", path([bench.at(p) for p in shape.polygon], closed=True))
     for motif in motifs(sized):
         _motif(bench, motif)
@@ -177,6 +179,18 @@ def _edging(bench: Bench) -> None:
     for (a, b), (c, d) in zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True):
         bench.paper.draw("hatch", *hatched((a, b), (c, d), RIB))
     bench.paper.draw("outline", path([upper[0], *lower, upper[-1]]))
+
+
+def _end_edging(bench: Bench) -> None:
+    """The edging on the last row, whose ends lie as far in or out as its fabric is narrower or wider."""
+    of, shape = bench.piece.counted[bench.size], bench.piece.outlines[bench.size]
+    if not of.end_cm:
+        return
+    (x0, y), (x1, _) = bench.at((shape.left[-1][0], shape.height)), bench.at((shape.right[-1][0], shape.height))
+    more = (of.end_width_cm * bench.scale - (x1 - x0)) / 2
+    lower, upper = ((x0, y), (x1, y)), ((x0 - more, bench.top), (x1 + more, bench.top))
+    bench.paper.draw("hatch", *hatched(lower, upper, RIB))
+    bench.paper.draw("outline", path([lower[0], *upper, lower[1]]))
 
 
 def _zone(bench: Bench, zone: SizedZone) -> None:

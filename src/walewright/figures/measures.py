@@ -26,8 +26,9 @@ SAME = 0.05
 
 @dataclass(frozen=True, slots=True)
 class DrawnMeasure:
-    """`place` tells the drawing where it belongs: start | across | rise | whole | edging | neck width | neck depth | shoulder |
-    gap width | gap height | dart | worn. `at` are the names concerned: one level of a width, two of a height, an opening, a side.
+    """`place` tells the drawing where it belongs: start | across | rise | whole | edging | ending | neck width | neck depth |
+    shoulder | gap width | gap height | dart | worn. `at` are the names concerned: one level of a width, two of a height, an
+    opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
     measured, as the guide has a phrase for it in mid-sentence."""
 
@@ -66,6 +67,15 @@ class MeasuredPiece:
         """The depth of the edging along the start in each size."""
         return tuple(of.edging_cm for of in self.counted)
 
+    @property
+    def end_cm(self) -> tuple[float, ...]:
+        """The depth of the edging at the end in each size."""
+        return tuple(of.end_cm for of in self.counted)
+
+    def full_height(self, size: int) -> float:
+        """cm of the whole piece in size number `size`, its edgings at both ends with it."""
+        return self.outlines[size].height + self.edging_cm[size] + self.end_cm[size]
+
     def height(self, size: int, level: str) -> float:
         """cm from the start to `level` in size number `size`."""
         return self.counted[size].height_cm(self.counted[size].sized.row(level))
@@ -93,10 +103,14 @@ def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         yield DrawnMeasure(
             said("measure/depth-of", name=name_of(piece.start_edging or "")), "edging", (), whole.edging_cm, rows, "rows"
         )
-    if len(rises) + any(whole.edging_cm) > 1:
-        edged = name_of(piece.start_edging or "") if any(whole.edging_cm) else ""
-        named = said("measure/length", edging=edged, once=any(s.repeats for s in whole.sized))
-        yield DrawnMeasure(named, "whole", (), tuple(whole.outlines[i].height + whole.edging_cm[i] for i in sizes))
+    if any(whole.end_cm):
+        rows = tuple(s.end_rows for s in whole.sized)
+        named = said("measure/depth-at-end", name=name_of(piece.end_edging or ""))
+        yield DrawnMeasure(named, "ending", (), whole.end_cm, rows, "rows")
+    if len(rises) + any(whole.edging_cm) + any(whole.end_cm) > 1:
+        edged = [name_of(n or "") for n, cm in ((piece.start_edging, whole.edging_cm), (piece.end_edging, whole.end_cm)) if any(cm)]
+        named = said("measure/length", edging=tuple(dict.fromkeys(edged)), once=any(s.repeats for s in whole.sized))
+        yield DrawnMeasure(named, "whole", (), tuple(map(whole.full_height, sizes)))
     yield from _openings(whole)
     yield from _darts(whole)
     for out in piece.needles_out:

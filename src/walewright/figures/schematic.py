@@ -13,7 +13,7 @@ from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
 from walewright.guide.numbers import cm, inches
 
-BOX = (84.0, 62.0)
+BOX = (84.0, 52.0)
 """Largest outline, mm of paper."""
 
 LEAST = 34.0
@@ -38,7 +38,7 @@ def fitting_scale(pieces: tuple[MeasuredPiece, ...], size: int) -> float:
 
 def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
     shape = piece.outlines[size]
-    return max(shape.width, 1.0), max(shape.height + piece.edging_cm[size], 1.0)
+    return max(shape.width, 1.0), max(piece.full_height(size), 1.0)
 
 
 def drawing(
@@ -144,6 +144,10 @@ def _edging(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None
     _up_right(bench, bench.foot, 0.0, label)
 
 
+def _end_edging(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
+    _up_right(bench, bench.at((0.0, bench.piece.outlines[bench.size].height))[1], bench.top, label)
+
+
 def _up_right(bench: Bench, y0: float, y1: float, label: tuple[str, ...]) -> None:
     shape = bench.piece.outlines[bench.size]
     x = bench.ruler.up(lanes(bench.right + LANE, _step(bench)), y0, y1, label, +1)
@@ -225,6 +229,7 @@ _PLACES: dict[str, _Place] = {
     "across": _across,
     "rise": _rise,
     "edging": _edging,
+    "ending": _end_edging,
     "whole": _whole,
     "neck width": _neck_width,
     "neck depth": _neck_depth,
@@ -246,6 +251,7 @@ _ORDER = (
     "shoulder",
     "across",
     "edging",
+    "ending",
     "rise",
     "whole",
 )
@@ -257,6 +263,10 @@ def _trimmed(bench: Bench, title: str) -> Drawing:
     boxes = [*ruler.texts, *ruler.lines, (bench.left, bench.top, bench.right, bench.foot)]
     half = bench.piece.counted[bench.size].edging_width_cm / 2 * bench.scale
     boxes.append((-half, 0.0, half, bench.foot))
+    shape, top = bench.piece.outlines[bench.size], bench.piece.counted[bench.size].end_width_cm / 2
+    if top:
+        (x0, y), (x1, _) = (bench.at((x, shape.height)) for x in (shape.left[-1][0], shape.right[-1][0]))
+        boxes.append(((x0 + x1) / 2 - top * bench.scale, bench.top, (x0 + x1) / 2 + top * bench.scale, y))
     left, top = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
     right, bottom = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
     return bench.paper.finished(title, right - left, bottom - top, left, top)

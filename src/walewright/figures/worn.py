@@ -70,7 +70,7 @@ class _Sleeve:
 def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str) -> Drawing:
     """The garment made up, seen from its right side; the pieces are measured as they hang on the bed."""
     sleeves = tuple(_sleeves(design, pieces, trunk, size))
-    corners = [(0.0, max(p.piece.outlines[size].height for p in trunk.fronts) + 2.0)]
+    corners = [(0.0, max(p.piece.outlines[size].height + p.piece.end_cm[size] for p in trunk.fronts) + 2.0)]
     for placed in trunk.fronts:
         foot = -placed.piece.edging_cm[size]
         corners += [*(placed.at(p) for p in placed.piece.outlines[size].polygon), (0.0, foot)]
@@ -112,6 +112,7 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
     paper.draw("cloth", path([put(p) for p in shape.polygon], closed=True))
     for gap in shape.gaps:
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
+    _end_edging(paper, piece, size, put)
     striped = tuple(stripes(design, piece, size, shape.polygon))
     patterned = any(c.fabric and c.area == "whole" for c in piece.sized[size].charts)
     if not striped and not patterned:
@@ -122,6 +123,19 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
     show_motifs(paper, design, piece, size, put)
     # What lies over the inner half of the outline is no part of it.
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
+
+
+def _end_edging(paper: Paper, piece: MeasuredPiece, size: int, put: Placing) -> None:
+    """The edging knitted on at the end of a piece, above its last row."""
+    of, shape = piece.counted[size], piece.outlines[size]
+    if not of.end_cm:
+        return
+    (x0, y), (x1, _) = shape.left[-1], shape.right[-1]
+    more = (of.end_width_cm - (x1 - x0)) / 2
+    lower = put((x0, shape.height)), put((x1, shape.height))
+    upper = put((x0 - more, y + of.end_cm)), put((x1 + more, y + of.end_cm))
+    paper.draw("cloth", path([*lower, upper[1], upper[0]], closed=True))
+    paper.draw("hatch", *hatched(lower, upper, RIB))
 
 
 def _wales(shape: Outline, put: Placing) -> Iterator[str]:

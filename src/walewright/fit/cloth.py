@@ -11,9 +11,11 @@ from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.bands import depth_cm, rim_cm
 from walewright.counted.edges import called_on_both
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
+from walewright.counted.needles import ends
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
+from walewright.trade.edge_names import END_STRIPS, START_STRIPS
 from walewright.trade.sides import SIDES
 
 SHOULDERS = ("shoulder left", "shoulder right")
@@ -111,9 +113,11 @@ class Cloth:
             side = SIDES[int(share)]
             return sum(self.row_edge(piece, e) for e in self.row_edges[piece] if e.side == side)
         slot = -sized.start_left + min(int(share * sized.start), max(sized.start - 1, 0))
-        rows = fabric.rows_in_wale(slot)
+        # What is knitted on at the end lies above the piece.
+        above = fabric.rows - sized.counter(sized.rows)
+        rows = fabric.rows_in_wale(slot) - (above if ends(sized, sized.rows)[0] <= slot <= ends(sized, sized.rows)[1] else 0)
         whole = fabric.height_cm(0, sized.counter(sized.rows))
-        return whole if whole is not None and rows == fabric.rows else rows * self.row_height(piece)
+        return whole if whole is not None and rows == sized.counter(sized.rows) else rows * self.row_height(piece)
 
     def row_edge(self, piece: str, edge: RowEdge) -> float:
         found = self.fabrics[piece].edge(edge.name) if edge.name else ()
@@ -135,8 +139,10 @@ class Cloth:
         if found is not None:
             return self.rim(found[1]) if place.edge == "rim" else self.depth(place.owner)
         piece = self.design.piece(place.owner)
-        if place.edge in ("left strip", "right strip"):
+        if place.edge in START_STRIPS:
             return self.start_depth(piece.name)
+        if place.edge in END_STRIPS:
+            return self.end_depth(piece.name)
         if place.edge == "start" and piece.start_edging is not None:
             return self.counted[piece.name].edging_width_cm
         edge = self.named(piece.name, place.edge)
@@ -157,6 +163,10 @@ class Cloth:
     def start_depth(self, piece: str) -> float:
         """How deep the edging at the start of a piece is."""
         return self.counted[piece].edging_cm
+
+    def end_depth(self, piece: str) -> float:
+        """How deep the edging at the end of a piece is."""
+        return self.counted[piece].end_cm
 
 
 def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[KnitFabric]) -> Cloth:

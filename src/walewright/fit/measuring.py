@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from walewright.design.model import Design, Measured, PerSize
+from walewright.fit.cloth import Cloth
 from walewright.fit.girths import measured
 from walewright.fit.loops import Walker
 from walewright.fit.model import Girth
@@ -24,9 +25,19 @@ def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
     """The length of a band's last edge or of an edge of a piece: of both sides of a piece that has it on both, once."""
     if what is None:
         return ()
-    lengths = [w.cloth.length(Place(what.owner, what.at or "rim")) for w in walkers]
+    lengths = [_length(w.cloth, what) for w in walkers]
     known = tuple(length for length in lengths if length is not None)
     return known if len(known) == len(lengths) else ()
+
+
+def _length(cloth: Cloth, what: Measured) -> float | None:
+    """In one size; of a band that is knitted in parts, of all of them, as they are sewn together."""
+    parts = [band for band in cloth.design.bands if band.part_of == what.owner]
+    if not parts:
+        return cloth.length(Place(what.owner, what.at or "rim"))
+    made = [found for found in (cloth.band(part.name) for part in parts) if found is not None]
+    lines = sum(sized.copies for _, sized in made)
+    return sum(sized.copies * cloth.rim(sized) for _, sized in made) * parts[0].parts / lines
 
 
 def nothing(what: Measured | None, span: Span) -> Diagnostic:

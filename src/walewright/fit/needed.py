@@ -27,10 +27,12 @@ def needed(design: Design, glued: Glued, walkers: Sequence[Walker]) -> tuple[tup
 
 def _for_buttonholes(design: Design, glued: Glued, one: Needed) -> PerSize:
     """One for each; a band is knitted once on each of its lines, and the copies of a piece are counted already."""
-    first: dict[str, str] = {}
-    for band in design.bands:
-        # Of a band that is knitted in parts each has a line on each copy.
-        first.setdefault(band.part_of or band.name, band.name)
-    times = [len(glued.lines_of(first[owner])) if owner in first else 1 for owner, _ in one.holes]
+    times = [max(1, _lines(design, glued, owner)) for owner, _ in one.holes]
     counts = [[n * k for n in counts] for k, (_, counts) in zip(times, one.holes, strict=True)]
     return tuple(float(sum(of_size)) for of_size in zip(*counts, strict=True))
+
+
+def _lines(design: Design, glued: Glued, owner: str) -> int:
+    """On how many lines a band lies; one that is knitted in parts has a line for each part of each copy."""
+    parts = [band for band in design.bands if (band.part_of or band.name) == owner]
+    return sum(len(glued.lines_of(band.name)) for band in parts) // parts[0].parts if parts else 0

@@ -103,7 +103,7 @@ def whole(cloth: Cloth, glued: Glued, sleeve: str) -> float:
     begun = any(line.owner == sleeve for line in glued.lines)
     if begun:
         bands |= {line.owner for line in glued.lines for p in line.along if p.owner == sleeve and p.edge == "end"}
-    return cloth.height(sleeve, 0.5) + cloth.start_depth(sleeve) + sum(cloth.depth(b) for b in bands)
+    return cloth.height(sleeve, 0.5) + cloth.start_depth(sleeve) + cloth.end_depth(sleeve) + sum(cloth.depth(b) for b in bands)
 
 
 def _shoulders(cloth: Cloth, piece: str) -> float:

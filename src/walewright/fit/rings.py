@@ -17,8 +17,9 @@ from walewright.fit.girths import Tube
 from walewright.fit.loops import Bond, PlaceKey, Walker, key
 from walewright.fit.model import Ring, Role
 from walewright.glue.model import Chain, Glued, Place
+from walewright.trade import edge_names
 
-STRIPS = ("first end", "last end", "left strip", "right strip")
+STRIPS = ("first end", "last end", *edge_names.STRIPS)
 
 
 def rings(design: Design, glued: Glued, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Ring, ...]:
@@ -78,6 +79,8 @@ def share(design: Design, place: Place) -> float:
             return shares.of_edging(design, design.edging(piece.start_edging), piece.start_way)
         return shares.started(piece.start_way)
     if place.edge in TOPS:
+        if piece.end_edging is not None:
+            return shares.of_edging(design, design.edging(piece.end_edging))
         return shares.closed(design.fabric(piece.fabric), piece.end_way)
     return shares.ROWS
 

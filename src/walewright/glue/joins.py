@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from walewright.design.model import Design, EdgeJoin, EdgeName, PerSize
 from walewright.glue.chains import ChainRun, Unit, runs, units, wanted
 from walewright.glue.surface import Path, Surface, SurfaceEdge
+from walewright.trade.edge_names import END_STRIPS
 from walewright.trade.joins import JOINS
 
 UPSIDE_DOWN = 0.4
@@ -108,17 +109,21 @@ def _beyond(design: Design, surface: Surface, path: Path, longer: PerSize) -> Pa
     ways = [(a, b) for a in ((), strips[0]) for b in ((), strips[1])]
 
     def off(way: tuple[Path, Path]) -> float:
-        depths = [_depth(design, surface.edges[e].owner) for some in way for e in some]
+        depths = [_depth(design, surface.edges[e]) for some in way for e in some]
         return max(abs(sum(d[i] for d in depths) - cm) for i, cm in enumerate(longer))
 
     low, high = min(ways, key=off)
     return (*low, *path, *high)
 
 
-def _depth(design: Design, owner: str) -> PerSize:
-    """Of an edging at the start of a piece, or of a band."""
-    band = next((b for b in design.bands if b.name == owner), None)
-    return design.edging(band.edging if band is not None else design.piece(owner).start_edging or "").depth
+def _depth(design: Design, strip: SurfaceEdge) -> PerSize:
+    """Of an edging at the start or the end of a piece, or of a band."""
+    band = next((b for b in design.bands if b.name == strip.owner), None)
+    if band is not None:
+        return design.edging(band.edging).depth
+    piece = design.piece(strip.owner)
+    own = piece.end_edging if strip.ring.edge in END_STRIPS else piece.start_edging
+    return design.edging(own or "").depth
 
 
 # ----------------------------------------------------------------- whole chains

@@ -50,7 +50,8 @@ class Seam:
     Without the `other` it is one edge closed upon itself: folded in half, or drawn up.
 
     `join` numbers the join of the design. `one_begins[i]` is the end at which the seam comes to `one[i]`, and so of `other`.
-    `over_strips`: the strips (edgings at starts, bands) whose ends go on in the seam beyond its beginning and its end."""
+    `over_strips`: the strips (bands, edgings at starts, and at ends with " end" behind the piece's name) whose ends go on in the
+    seam beyond its beginning and its end."""
 
     join: int
     one: Chain

@@ -12,6 +12,7 @@ from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.glue.model import EndAt
+from walewright.trade.edge_names import END_STRIPS, START_STRIPS
 from walewright.trade.ends import STARTS, EndWay
 from walewright.trade.sides import EdgeSide
 
@@ -26,7 +27,7 @@ class RingEdge:
     they lie at the outer edge or at an opening), walked clockwise; `first` and `last` which of its ends those are.
 
     `state`: "rows", "live" (open loops), "closed" (stitches), "drawn" (gathered to a point) or "strip" (the end of an edging at
-    the start or of a band). An edging at the start is part of the piece: then `start` is the edging's last edge."""
+    the start or the end, or of a band). Such an edging is part of the piece: then `start` and `end` are its last edge."""
 
     edge: str
     state: EdgeState
@@ -87,12 +88,16 @@ def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
     first, top = piece.levels[0].name, piece.levels[-1].name
     edging = design.edging(piece.start_edging) if piece.start_edging else None
     if edging is not None:
-        yield RingEdge("left strip", "strip", _corner("", "outer"), _corner(first, "outer"), "bottom", "top")
+        yield RingEdge(START_STRIPS[0], "strip", _corner("", "outer"), _corner(first, "outer"), "bottom", "top")
     yield from _side(piece, "left")
+    if piece.end_edging is not None:
+        yield RingEdge(END_STRIPS[0], "strip", _corner(top, "outer"), _corner("", "outer"), "bottom", "top")
     yield from _top(piece, top)
+    if piece.end_edging is not None:
+        yield RingEdge(END_STRIPS[1], "strip", _corner("", "outer"), _corner(top, "outer"), "top", "bottom")
     yield from (edge.turned for edge in reversed(list(_side(piece, "right"))))
     if edging is not None:
-        yield RingEdge("right strip", "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
+        yield RingEdge(START_STRIPS[1], "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
         live = edging.cast_off == "waste" and edging.when == "after"
     else:
         live = STARTS[piece.start_way].waste is not None
@@ -146,7 +151,7 @@ _LAST_ROW: Mapping[EndWay, EdgeState] = {"waste": "live", "cast-off": "closed", 
 def _top(piece: Piece, top: str) -> Iterator[RingEdge]:
     state = _LAST_ROW[piece.end_way]
     parted = next((o for o in piece.openings if not rejoins(piece, o)), None)
-    outer, inner = _corner(top, "outer"), _corner(top, "inner")
+    outer, inner = _corner("" if piece.end_edging else top, "outer"), _corner(top, "inner")
     if parted is None:
         yield RingEdge("end", state, outer, outer, "left", "right")
         return

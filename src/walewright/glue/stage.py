@@ -131,7 +131,7 @@ def _zipped(surface: Surface, seams: int) -> dict[int, dict[int, tuple[str, str]
                 number = next((n for n in _ending_at(surface, at) if n < seams), None)
                 if number is None:
                     continue
-                found.setdefault(number, {})[at] = (surface.edges[one].owner, surface.edges[other].owner)
+                found.setdefault(number, {})[at] = (surface.edges[one].strip, surface.edges[other].strip)
                 surface.glue((one,), (other,), _ZIPS)
                 moved = True
                 break
@@ -200,7 +200,7 @@ def _worn(design: Design, lines: Sequence[HungCopy]) -> tuple[tuple[str, Face], 
 
 def _strip_owners(surface: Surface, ends: tuple[Path, ...]) -> tuple[str, ...]:
     """Whose ends of strips are among the outermost edges of a seam."""
-    return tuple(surface.edges[e].owner for path in ends for e in path if surface.edges[e].ring.state == "strip")
+    return tuple(surface.edges[e].strip for path in ends for e in path if surface.edges[e].ring.state == "strip")
 
 
 def _line(surface: Surface, line: HungCopy, lines: Sequence[HungCopy], work: Ordered) -> HangingLine:

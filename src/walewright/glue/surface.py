@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from walewright.glue.model import Chain, EndAt, Place
 from walewright.glue.rings import RingEdge
+from walewright.trade.edge_names import END_STRIPS
 
 Path = tuple[int, ...]
 """Numbers of edges, one after the other in the clockwise direction."""
@@ -32,6 +33,11 @@ class SurfaceEdge:
     @property
     def place(self) -> Place:
         return Place(self.owner, self.ring.edge, self.copy, self.copies, self.ring.cut)
+
+    @property
+    def strip(self) -> str:
+        """What a strip is called, whose end this edge is: the band, the piece with it at its start, or the end of the piece."""
+        return f"{self.owner} end" if self.ring.edge in END_STRIPS else self.owner
 
 
 @dataclass(slots=True)

@@ -47,6 +47,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     last = first + sized.stitches - 1
     idle = idle_slots(first, last, edging.mock) if EDGINGS[edging.kind].idle_needles else ()
     hang = (
+        *_which_part(design, glued, band),
         *open_and_joined(glued, glued.lines_of(band.name)[0]),
         st.CarriageAt("right", origin=band.origin.path),
         st.NeedlesToWork(first, last, sized.stitches, origin=band.origin.path),
@@ -70,6 +71,18 @@ def _sewn_ends(glued: Glued, band: Band, rows: int) -> Iterator[Step]:
     for name, where in STRIP_ENDS.items():
         if (band.name, name) in ends:
             yield st.EdgeIs(name, where, 0, rows, origin=band.origin.path)
+
+
+def _which_part(design: Design, glued: Glued, band: Band) -> Iterator[Step]:
+    """Of a band that is knitted in parts, which of them this is, and from where to where it goes."""
+    parts = [part.name for part in design.bands if part.part_of == band.part_of]
+    # Two parts alike are one band, knitted twice.
+    if band.part_of and len(parts) == band.parts:
+        along = glued.lines_of(band.name)[0].along
+        first, last = (said("edge", piece=place.owner, edge=place.edge) for place in (along[0], along[-1]))
+        number, whole = parts.index(band.name) + 1, band.part_of
+        told = said("part-of-band", number=number, parts=band.parts, whole=whole, first=first, last=last)
+        yield st.Say(told, origin=band.origin.path)
 
 
 STRIP_ENDS: dict[str, Side] = {"first end": "left", "last end": "right"}

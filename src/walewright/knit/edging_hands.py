@@ -63,11 +63,11 @@ def _picot_row(s: State, step: st.PicotRow) -> Done:
 def _fold_up(s: State, step: st.FoldUp) -> Done:
     working = tuple(x for x in range(s.first, s.last + 1) if x not in s.idle)
     if step.onto == "the same needles":
-        return (op.HangFeet(working, step.way == "behind"),), s
+        return (op.HangFeet(working, step.way == "behind", step.row),), s
     # The loop left of an empty needle moves on to it; the others stay below what they were knitted on.
     onto = tuple(x + 1 if x + 1 in s.idle else x for x in working)
     back: tuple[Operation, ...] = tuple(op.IntoWork(x, x) for x in s.idle)
-    return (*back, op.HangFeet(onto, step.way == "behind")), replace(s, idle=())
+    return (*back, op.HangFeet(onto, step.way == "behind", step.row)), replace(s, idle=())
 
 
 def _hang_to_link(s: State, step: st.HangToLink) -> Done:

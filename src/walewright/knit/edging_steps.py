@@ -84,12 +84,14 @@ class FoldUp(Step):
     """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
     on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
     goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards. `way` "in
-    front" (purl sides together) or "behind" (knit sides together)."""
+    front" (purl sides together) or "behind" (knit sides together). `row`: in place of the first garment row, the one that brought
+    the counter there (0: the first)."""
 
     loops: int
     onto: FoldOnto
     stitches: int
     way: FoldWay = "in front"
+    row: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,6 +13,7 @@ from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.manners import EdgeStretchOf, LoopsOpen
 from walewright.knit.needles_out import left_out
 from walewright.knit.operations import NamedRows, Side, other
+from walewright.knit.state import State
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
@@ -106,8 +107,9 @@ def _stretch(pick: PickUp) -> tuple[EdgeStretchOf, int, int]:
 
 
 def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: int, tails: Tails) -> tuple[Step, ...]:
-    """The `stitches` of the last row, in `fabric`, off the bed, called `edge` where they stay open."""
+    """The `stitches` of the last row, in `fabric` or that of the edging knitted on, off the bed, called `edge` if left open."""
     origin = piece.origin.path
+    fabric = fabric if piece.end_edging is None else design.edged_in(piece.end_edging)
     tail = tails.of_end(piece.name, edge, fabric, stitches)
     if piece.end_way == "waste":
         return (st.BreakOff(tail, origin=origin), st.OffOnWaste(design.machine.waste_rows, edge, origin=origin))
@@ -116,6 +118,23 @@ def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: in
     if piece.end_way == "sewn-off":
         return (st.BreakOff(tail_cm(fabric, stitches), origin=origin), st.SewOffAll(origin=origin))
     return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))
+
+
+def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State) -> tuple[Step, ...]:
+    """The edging at the end of a piece, on the stitches of its last row, which are in work, up to its own last row; nothing where
+    there is none. The counter goes on from the piece's rows, after which the carriage is at the right."""
+    if piece.end_edging is None:
+        return ()
+    edging = design.edging(piece.end_edging)
+    fabric = design.fabric(edging.fabric)
+    said = said_of(design, fabric)
+    after = sized.counter(sized.rows)
+    ends: Side = "right" if counted(edging, sized.end_rows) % 2 == 0 else "left"
+    use = first_use(edging, fabric, sized.end_rows, said)
+    return (
+        *([] if (use.yarn, use.tension) == state.yarn and not said else [use]),
+        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine.stage, said=said, after=after),
+    )
 
 
 # ----------------------------------------------------------------- names of edges

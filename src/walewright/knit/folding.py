@@ -87,20 +87,22 @@ def knitted(
     holes: tuple[SizedSlot, ...] = (),
     said: str = "",
     behind: tuple[SizedSlot, ...] = (),
+    after: int = 0,
 ) -> tuple[Step, ...]:
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
-    from 0 on, the carriage is at `ends` at last. `holes` lie in the outside, those `behind` in the layer that is folded behind it.
-    A deep rib is latched up in stages (`Machine.stage`). `said` is the fabric's name, where it was said with its yarn."""
+    on from `after`, the rows of the piece that it is knitted on to, if it is; the carriage is at `ends` at last. `holes` lie in
+    the outside, those `behind` in the layer that is folded behind it. A deep rib is latched up in stages (`Machine.stage`). `said`
+    is the fabric's name, where it was said with its yarn."""
     origin = edging.origin.path
-    total = counted(edging, rows)
+    total = after + counted(edging, rows)
     loops = in_work(edging, first, last)
     own = legs(edging, rows)
     begin = fabric.tension if fabric.stripes else own[0].tension or fabric.tension
     made: list[Step] = [start_stripes(fabric, origin)] if fabric.stripes else []
-    at, in_use = 0, begin
+    at, in_use = after, begin
     for leg in own:
         if leg.joins:
-            made += _hung_up(edging, fabric, first, last)
+            made += _hung_up(edging, fabric, first, last, after)
             loops = _after_fold(edging, first, last)
             made += [_joining(fabric, origin), st.KnitTo(total, origin=origin), st.Now(loops, total, ends, origin=origin)]
             continue
@@ -130,7 +132,7 @@ def knitted(
             made += [slot_step(hole, fabric) for hole in cuts if hole.row == row]
             at = row
     if not own[-1].joins:
-        made += _hung_up(edging, fabric, first, last)
+        made += _hung_up(edging, fabric, first, last, after)
     return tuple(made)
 
 
@@ -140,8 +142,9 @@ def _rib(fabric: Fabric, first: int, last: int, from_row: int, to_row: int, orig
     return None if begin is None else Ribbed(fabric.rib_every, begin, from_row, to_row, None, origin)
 
 
-def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int) -> Iterator[Step]:
-    """What ends the rows of an edging: its stripes, and its first row hung up if it is folded."""
+def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int, after: int) -> Iterator[Step]:
+    """What ends the rows of an edging: its stripes, and its first row hung up if it is folded: of one knitted on to `after` rows
+    of a piece, the row above these."""
     origin = edging.origin.path
     if fabric.stripes:
         yield st.StopStripes(fabric.name, origin=origin)
@@ -149,7 +152,8 @@ def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int) -> Iterator[
         onto: FoldOnto = "all needles" if _filled(edging) else "the same needles"
         # What is hidden lies at the side that is worn inside.
         way: FoldWay = "in front" if fabric.right_side == "knit" else "behind"
-        yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, origin=origin)
+        row = after + 1 if after else 0
+        yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, row, origin=origin)
 
 
 def _filled(edging: Edging) -> bool:

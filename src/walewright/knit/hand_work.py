@@ -56,6 +56,8 @@ class HangFeet:
 
     onto: tuple[int, ...]
     behind: bool = False
+    row: int = 0
+    """In place of the first row, the one that brought the counter there; 0: the first."""
 
 
 @dataclass(frozen=True, slots=True)

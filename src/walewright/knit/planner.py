@@ -19,7 +19,7 @@ from walewright.knit import parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
-from walewright.knit.ends import edge_notes, finish, start
+from walewright.knit.ends import edge_notes, finish, knitted_on, start
 from walewright.knit.figures import figures, taken_up
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
@@ -159,7 +159,6 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
-    found = figures(fabrics)
     state = State(piece.name, by_needle=False)
     paragraphs: list[PlannedParagraph] = []
 
@@ -201,7 +200,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             continue
         word = _word(piece, opening)
         if (state.left if part.side == "left" else state.right) is not None:
-            again = taken_up(found, part.side, opening, part.last_row)
+            again = taken_up(figures(fabrics), part.side, opening, part.last_row)
             begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
             at, use = sized.counter(opening.row), fabrics.use(opening.row)
             turn = parting.turn_to(part.side, opening, state, at, use, _waits(sized, opening), begun)
@@ -213,6 +212,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
         elif part.side == "right":
             add(said("close", opening=opening.name), parting.rejoin(opening, state, fabrics.at(opening.to_row)))
     if last:
+        add(said("knit-on"), knitted_on(design, piece, sized, state))
         add(said("finish"), off(last))
     add(said("edges"), tuple(edge_notes(piece, sized)))
     return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)

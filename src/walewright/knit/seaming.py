@@ -146,5 +146,7 @@ def _strips(design: Design, glued: Glued, numbers: Sequence[int]) -> tuple[st.St
 
 
 def _strip(design: Design, owner: str) -> st.Strip:
-    piece = next((p for p in design.pieces if p.name == owner), None)
-    return (owner, "" if piece is None else piece.start_edging or "")
+    piece = next((p for p in design.pieces if owner in (p.name, f"{p.name} end")), None)
+    if piece is None:
+        return owner, ""
+    return piece.name, (piece.start_edging if owner == piece.name else piece.end_edging) or ""

@@ -94,6 +94,7 @@ def _yarn(yarn: Yarn) -> Json:
         "tex": cm(yarn.tex),
         "colour": yarn.colour,
         **({"strands": list(yarn.strands)} if yarn.strands else {}),
+        **({"fibres": list(yarn.fibres)} if yarn.fibres else {}),
     }
 
 

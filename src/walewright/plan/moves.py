@@ -8,13 +8,17 @@ and a pass or a picture row is listed under the row it starts from.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import fields
 from typing import Any
 
-from walewright.knit.operations import Block, Operation, Pass, PictureRow, SetCounter
+from walewright.knit.operations import Block, HangFeet, Operation, Pass, PictureRow, SetCounter
 
 COUNTED = (Pass, PictureRow)
 """Moves with which the carriage crosses and the counter rises by one."""
+
+SAID_SOMETIMES: Mapping[type, tuple[str, ...]] = {HangFeet: ("row",)}
+"""Fields that are left out where they say nothing."""
 
 
 def block(made: Block) -> dict[str, Any]:
@@ -36,7 +40,9 @@ def block(made: Block) -> dict[str, Any]:
 
 def move(operation: Operation) -> dict[str, Any]:
     """One operation as an object."""
-    return {"do": kind(type(operation)), **{f.name: _value(getattr(operation, f.name)) for f in fields(operation)}}
+    told = {f.name: getattr(operation, f.name) for f in fields(operation)}
+    optional = SAID_SOMETIMES.get(type(operation), ())
+    return {"do": kind(type(operation)), **{name: _value(value) for name, value in told.items() if value or name not in optional}}
 
 
 def join_side(side: tuple[tuple[str, str, int], ...]) -> list[dict[str, Any]]:

@@ -18,7 +18,7 @@ def regraded(design: Design) -> list[Json]:
             "name": g.name,
             "own": g.own,
             "source": g.source,
-            "own_cm": cm(g.own_cm) if g.kind == "measure" else None,
+            "own_cm": cm(g.own_cm) if g.kind == "measure" and not g.own else None,
             "source_cm": {size: cm(value) for size, value in zip(design.sizes, g.source_cm, strict=False)},
         }
         for g in design.given

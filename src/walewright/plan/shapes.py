@@ -35,6 +35,7 @@ def counts(piece: SizedPiece) -> Json:
         "charts": [_placement(c) for c in piece.charts],
         "repeats": [{"from_row": r.from_row, "to_row": r.to_row, "times": r.times} for r in piece.repeats],
         **_needles_out(piece),
+        **({"end_edging_rows": piece.end_rows} if piece.end_rows else {}),
     }
 
 

@@ -13,14 +13,15 @@ from walewright.bed import Course, KnitFabric
 from walewright.bed.refusals import slot_of
 from walewright.counted import CountedPiece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
-from walewright.counted.needles import moves
-from walewright.counted.ribs import ribs
+from walewright.counted.needles import ends, moves
+from walewright.counted.ribs import LatchedRib, ribs
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
 from walewright.proof.inside import lines
-from walewright.proof.latched import latched
+from walewright.proof.latched import columns, latched
 from walewright.proof.told import Told
 from walewright.report.said import Fact, said
+from walewright.trade.edgings import EDGINGS
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
@@ -29,7 +30,8 @@ def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     """(where, counted, knitted) for every width and row of the counts, and all that lies within them."""
     sized = of.sized
     yield said("at/start"), sized.start - len(sized.out(0)), fabric.stitches_at(0)
-    yield said("at/rows"), sized.counter(sized.rows), fabric.rows
+    yield said("at/rows"), sized.counter(sized.rows) + _end_rows(of), fabric.rows
+    yield from _knitted_on(of, fabric)
     yield from _outer_edges(sized, fabric)
     yield from _no_gaps(sized, fabric)
     for opening in sized.openings:
@@ -43,6 +45,45 @@ def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     yield from _fabrics(of, fabric)
     yield from latched(of, fabric)
     yield from charts(of.design, sized, fabric)
+
+
+def _end_rows(of: CountedPiece) -> int:
+    """All rows of the edging at the end: of one that is folded those of both its layers."""
+    if of.piece.end_edging is None:
+        return 0
+    facts = EDGINGS[of.design.edging(of.piece.end_edging).kind]
+    edging = of.design.edging(of.piece.end_edging)
+    fold = 1 if facts.turned_in or (facts.folded and edging.fold_tension) else 0
+    return of.sized.end_rows * (2 if facts.folded else 1) + fold
+
+
+def _knitted_on(of: CountedPiece, fabric: KnitFabric) -> Told:
+    """The edging at the end: on all stitches of the last row, as wide from its first row to its last, its rib latched up."""
+    cloth = of.end_edging
+    if cloth is None:
+        return
+    first, last = ends(of.sized, of.sized.rows)
+    begun = of.sized.counter(of.sized.rows)
+    for row in (begun + 1, fabric.rows):
+        for side, slot in zip(SIDES, (first, last), strict=True):
+            end = fabric.outer_end(row, side)
+            yield said("at/of-centre", row=row, side=side), _reach(side, slot), _reach(side, end) if end is not None else 0
+    facts = EDGINGS[of.design.edging(of.piece.end_edging or "").kind]
+    if facts.folded:
+        first_row = {x for course in fabric.passes(begun + 1) for x in _of_row(course)}
+        yield said("at/fold", row=begun + 1), len(first_row), len(first_row & set(_hung_up(fabric)))
+    turned = 1 if facts.turned_in else 0
+    rib = LatchedRib(cloth, of.sized.rows, of.sized.rows, (first, last))
+    if cloth.rib_every and rib.begin is not None:
+        rows = range(begun + turned + 1, begun + turned + of.sized.end_rows + 1)
+        yield said("at/latched-rows", first=rows[0], last=rows[-1], fabric=cloth.name), *columns(fabric, rows, rib)
+
+
+def _hung_up(fabric: KnitFabric) -> Iterator[int]:
+    """The loops that were hung again at the last fold."""
+    course = next((c for c in reversed(fabric.courses) if c.kind == "hang feet"), None)
+    for x in _of_row(course) if course is not None else ():
+        yield from fabric.parents_of(x)
 
 
 # ----------------------------------------------------------------- edges

@@ -11,13 +11,10 @@ from walewright.design.model import Design, Piece
 from walewright.glue.model import OPPOSITE, Chain, EndAt, EndsSewn, Glued, HangingLine, Seam, right_side
 from walewright.knit.operations import Join
 from walewright.report.said import Fact, Said, said
-from walewright.trade.edge_names import part_of_edge
+from walewright.trade.edge_names import STRIPS, part_of_edge
 
 Walk = tuple[tuple[tuple[str, str, int], ...], str]
 """((piece, edge, copy), ...) along one side of a seam or a line, and the end of the first edge at which it begins."""
-
-STRIPS = ("left strip", "right strip")
-"""Ends of edgings at the start, which are no edges of a piece on the bed."""
 
 
 def left_free(design: Design, garment: SizedGarment, glued: Glued, result: BedResult) -> Iterator[Said]:
@@ -55,12 +52,14 @@ def _shoulder(edge: str) -> str:
 
 def folds(design: Design, result: BedResult) -> Iterator[Said]:
     """Hems whose inside comes to lie at the side that is worn outside."""
+    ended = {piece.name: piece.end_edging or "" for piece in design.pieces}
     for fabric in result.fabrics:
-        edging = _edging_of(design, fabric.name)
-        if edging and fabric.folded:
-            inside = "front" if design.edged_in(edging).right_side == "knit" else "behind"
-            if fabric.folded != inside:
-                yield said("folded", fabric=fabric.name, front=fabric.folded == "front")
+        made = ((_edging_of(design, fabric.name), fabric.folded), (ended.get(fabric.name, ""), fabric.folded_above))
+        for edging, folded in made:
+            if edging and folded:
+                inside = "front" if design.edged_in(edging).right_side == "knit" else "behind"
+                if folded != inside:
+                    yield said("folded", fabric=fabric.name, front=folded == "front")
 
 
 def _edging_of(design: Design, block: str) -> str:

@@ -35,7 +35,12 @@ class Edgings(Mind):
     def picot_row(self) -> None:
         self.made += [op.Transfer(s, s, 1) for s in self._working()[1:-1:2]]
 
-    def fold_up(self, onto: str, way: str, loops: int, stitches: int) -> None:
+    def fold_up(self, onto: str, way: str, loops: int, *rest: int) -> None:
+        """`rest`: what the counter read at the row that is hung, where that is said, and the stitches afterwards."""
+        *at, stitches = rest
+        row = at[0] if at else 0
+        if at and not 0 < row < self._row:
+            raise Contradiction("contradiction/row-not-knitted", row=row, counter=self._row)
         feet = self._working()
         if loops != len(feet):
             raise Contradiction("contradiction/loops-knitted", loops=loops, there=len(feet))
@@ -47,7 +52,7 @@ class Edgings(Mind):
                 self.made.append(op.IntoWork(s, s))
                 self._state(s, s, "work")
             feet = [s + 1 if s + 1 in empty else s for s in feet]
-        self.made.append(op.HangFeet(tuple(feet), way == "behind"))
+        self.made.append(op.HangFeet(tuple(feet), way == "behind", row))
         if len(self._working()) != stitches:
             raise Contradiction("contradiction/stitches-in-work", stitches=stitches, there=len(self._working()))
 

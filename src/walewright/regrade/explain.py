@@ -91,7 +91,7 @@ def _named(kind: str, typed: str, source: Edition) -> str:
     from walewright.design.reading.called import meant
 
     known: dict[str, tuple[str, ...]] = {
-        "measure": {m.name: (m.published, m.printed) for m in source.measurements},
+        "measure": {m.name: (m.published, m.printed) for m in source.measurements} | {c.name: () for c in source.counts},
         "yarn": {y.name: (y.label,) for y in source.yarns},
     }.get(kind, {f.name: () for f in source.fabrics})  # type: ignore[assignment]
     return next(iter(meant(typed, known)), typed)
@@ -122,6 +122,9 @@ def _own(cause: Cause, source: Edition) -> str:
         if cause.kind == "measure" and row.name == cause.name:
             values = dict.fromkeys(f"{v:g}" for v in row.values)
             return f"{', '.join(values)} cm"
+    for count in source.counts:
+        if cause.kind == "measure" and count.name == cause.name:
+            return ", ".join(dict.fromkeys(map(count.words, count.values)))
     for fabric in source.fabrics:
         if fabric.name == cause.name and cause.kind != "yarn":
             return f"{fabric.tension_words} to 10 cm"

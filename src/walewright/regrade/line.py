@@ -10,8 +10,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from walewright.design.model import Edition, Fabric
-from walewright.design.model.regrading import GivenKind
-from walewright.design.reading.given import read_bed, read_measure, read_swatch, read_tension
+from walewright.design.model.regrading import CountRow, GivenKind
+from walewright.design.reading.given import read_bed, read_count, read_measure, read_swatch, read_tension
 from walewright.source import syntax
 
 STEP_CM = 0.5
@@ -45,6 +45,12 @@ def lines(kind: GivenKind, name: str, text: str, source: Edition) -> Iterator[Tr
             for own in sorted(set(row.values), key=lambda v: abs(v - cm)):
                 if own != cm:
                     yield _between(kind, name, own, cm, text)
+        count = next((c for c in source.counts if c.name == name), None)
+        number = read_count(text)
+        if count is not None and number is not None:
+            for value in sorted(set(count.values), key=lambda v: abs(v - number.value)):
+                if value != number.value:
+                    yield _counts(count, value, number.value, text)
     elif kind in ("tension", "swatch"):
         fabric = next((f for f in source.fabrics if f.name == name), None)
         wanted = _tension(kind, text)
@@ -62,6 +68,13 @@ def _between(kind: GivenKind, name: str, own: float, cm: float, text: str) -> Tr
     if cm < own:
         inner.reverse()
     return TrialLine(kind, name, (f"{own:g} cm", *inner, text), cm > own)
+
+
+def _counts(count: CountRow, own: float, given: float, text: str) -> TrialLine:
+    """One by one between two counts."""
+    numbers = range(math.floor(min(own, given)) + 1, math.ceil(max(own, given)))
+    inner = [count.words(float(n)) for n in (numbers if given > own else reversed(numbers))]
+    return TrialLine("measure", count.name, (count.words(own), *inner, text), given > own)
 
 
 def _tension(kind: str, text: str) -> tuple[float, float] | None:

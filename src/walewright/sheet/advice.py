@@ -19,6 +19,27 @@ def reading(guide: Guide, sizes: tuple[str, ...], some_sizes_only: bool, kinds: 
     return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
 
 
+EXPLAINED = {
+    "in-work": {"NeedlesToWork"},
+    "waste-yarn": {"WasteStart", "OffOnWaste", "CentreToWaste", "SlotOnWaste"},
+    "held": {"HoldAtEnd", "HoldPart"},
+    "waiting": {"HoldPart", "PartOnCord"},
+    "wrap": {"WrapHeld"},
+    "carriage-side": {"CastOffAtCarriage", "IncreaseAtCarriage", "CastOnAtCarriage"},
+    "marker": {"MarkEdges"},
+    "tail": {"BreakOff"},
+    "link": {"HangToLink"},
+    "times": {"Repeat"},
+}
+"""Words of the trade that are explained, and the kinds of steps that use them."""
+
+
+def glossary(guide: Guide, kinds: frozenset[str]) -> tuple[tuple[str, str], ...]:
+    """The words of the trade that the steps of those kinds use, each with what it means."""
+    used = (word for word, where in EXPLAINED.items() if kinds & where)
+    return tuple((guide.say(f"word/{word}"), guide.say(f"meaning/{word}")) for word in used)
+
+
 TROUBLE = ("jam", "dropped", "row-count", "length")
 
 

@@ -14,6 +14,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.proof.model import Proof
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
+from walewright.sheet.caring import care
 from walewright.sheet.charts import charts, other_pictures
 from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
@@ -58,14 +59,13 @@ def _sheet(
     picture: ReadyPicture | None,
     glued: Glued | None,
 ) -> Sheet:
-    """With sizes as they are called."""
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof, options.large_print)
-    texts = {at: _texts(design, at) for at in ("summary", "difficulty", "story", "note", "designer")}
+    texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
-        paper={"a4": "A4", "letter": "letter"}[options.paper],
+        paper=PAPERS[options.paper],
         title=design.title,
         summary=" ".join(texts["summary"]),
         difficulty=" ".join(texts["difficulty"]),
@@ -81,11 +81,12 @@ def _sheet(
         tools=(*needs(guide, design, fit, options.units), *hand_tools.tools(guide, design, instructions)),
         tensions=supplies.tensions(guide, design, options.units),
         swatch=guide.advice["swatch"],
+        care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
         reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
         handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
-        abbreviations=instructions.abbreviations,
+        abbreviations=_explained(guide, instructions),
         parts=sections,
         trouble=advice.trouble(guide),
         safety=guide.advice["safety"],
@@ -122,6 +123,18 @@ def _sections(
     """The working pages with their drawings."""
     bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
     return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
+
+
+TEXTS = ("summary", "difficulty", "story", "note", "designer")
+"""An author's texts that have a place of their own."""
+
+PAPERS = {"a4": "A4", "letter": "letter"}
+"""Sizes of paper as a style sheet calls them."""
+
+
+def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str], ...]:
+    """What the steps say short, and their words of the trade."""
+    return (*instructions.abbreviations, *advice.glossary(guide, _kinds(instructions)))
 
 
 def _texts(design: Design, key: str) -> tuple[str, ...]:
@@ -236,6 +249,7 @@ PAGE_WORDS = (
     "left",
     "materials",
     "measure",
+    "mine",
     "needed",
     "notes",
     "number",

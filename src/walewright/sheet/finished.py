@@ -38,7 +38,28 @@ def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tup
         guide.say("credit/of", rows=sentence(guide.listed(names)), credit=credit_words(guide, credit))
         for credit, names in rows.items()
     )
-    return (seam_note(guide, design, units), *(fitting.notes(guide, fit, units) if fit is not None else ()), *credits)
+    return (
+        _to_choose(guide, design, fit, units),
+        seam_note(guide, design, units),
+        *(fitting.notes(guide, fit, units) if fit is not None else ()),
+        *credits,
+    )
+
+
+CLASSIC_CM, LOOSE_CM = (5, 10), (10, 15)
+"""Ease round the bust of a classic and of a loose fit: 2 to 4 and 4 to 6 inches, Craft Yarn Council, fit and ease."""
+
+
+def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str:
+    """How a size is chosen; of a garment round a body with what ease does. Empty for a single size."""
+    if len(design.sizes) == 1:
+        return ""
+    round_body = fit is not None and any(ease.girth is not None and ease.girth.body for ease in fit.eases)
+    classic, loose = (
+        guide.say(f"told/{units}", cm=guide.say("span", low=low, high=high), inches=guide.say("span", low=a, high=b))
+        for (low, high), (a, b) in ((CLASSIC_CM, (2, 4)), (LOOSE_CM, (4, 6)))
+    )
+    return guide.say("sizes/choose", worn=round_body, classic=classic, loose=loose)
 
 
 def credit_words(guide: Guide, credit: Credit) -> str:
@@ -86,7 +107,7 @@ def _unrolled(piece: MeasuredPiece, size: int) -> float:
     """Length in cm with every repeat knitted."""
     sized, of = piece.sized[size], piece.counted[size]
     more = sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in sized.repeats)
-    return piece.outlines[size].height + piece.edging_cm[size] + more
+    return piece.full_height(size) + more
 
 
 def _merged(guide: Guide, rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:

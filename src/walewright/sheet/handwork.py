@@ -118,6 +118,8 @@ def _edgings(design: Design, section: Section) -> Iterable[Edging]:
             # One that is knitted first has no section of its own.
             if section.name != piece.name or edging.when == "first":
                 named.add(own)
+        if piece.end_edging is not None and section.name == piece.name:
+            named.add(piece.end_edging)
     return [e for e in design.edgings if e.name in named]
 
 

@@ -100,8 +100,8 @@ class HowTo:
 class StepLine:
     """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks), and the `number`
     of the step or steps.
-    `row` is the counter, `side` "left" | "right" | "". A counter too long for its column, and not said in the line anyway, stands
-    beneath in `below`. `sizes` names the sizes where not all work it."""
+    `row` is the counter, `side` "left" | "right" | "". A counter of many sizes that is not said in the line anyway stands beneath
+    in `below`. `sizes` names the sizes where not all work it."""
 
     pieces: tuple[Run, ...]
     boxes: int
@@ -152,8 +152,8 @@ class JoinsPicture:
 
 @dataclass(frozen=True, slots=True)
 class SheetPart:
-    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`: some of its lines
-    state the row counter or the carriage side; `wide`: graded counter readings stand in the column."""
+    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`, `sided`: some of its
+    lines have the row counter, or the carriage's side, in a column."""
 
     anchor: str
     title: str
@@ -165,7 +165,7 @@ class SheetPart:
     stages: tuple[Stage, ...]
     short: bool
     counted: bool
-    wide: bool
+    sided: bool
     by_hand: tuple[tuple[str, str], ...] = ()
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: JoinsPicture | None = None
@@ -274,12 +274,14 @@ class Sheet:
     tools: tuple[str, ...]
     tensions: tuple[Tension, ...]
     swatch: Advice
+    care: Advice
     machine: tuple[Fact, ...]
     reading: Advice
     handwork: tuple[HowTo, ...]
     example: str
     """The sizes as they stand in brackets, or "" for a single size."""
     abbreviations: tuple[tuple[str, str], ...]
+    """What is said short, and words of the trade, each with what it means."""
     parts: tuple[SheetPart, ...]
     trouble: tuple[Advice, ...]
     safety: Advice

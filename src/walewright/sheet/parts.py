@@ -22,7 +22,7 @@ Drawings = dict[str, tuple[Drawing, SizesTable | None]]
 """Piece name -> its schematic and legend."""
 
 
-SHORT = 12
+SHORT = 7
 """Lines. A section without a drawing and with no more lines than this is kept on one page."""
 
 COLUMN = 16
@@ -66,14 +66,10 @@ def _part(
         legend=legend,
         stages=stages,
         short=drawing is None and sum(len(s.lines) + len(s.rows) for s in stages) <= SHORT,
-        counted=_counted(section),
-        wide=any(len(line.row) > 5 for s in stages for line in s.lines),
+        counted=any(line.row for s in stages for line in s.lines),
+        sided=any(line.side for s in stages for line in s.lines),
         by_hand=links,
     )
-
-
-def _counted(section: Section) -> bool:
-    return any(s.row or s.side for p in section.paragraphs for s in p.sentences)
 
 
 def _anchor(name: str) -> str:
@@ -131,9 +127,10 @@ def _number(guide: Guide, sentence: Sentence) -> str:
 
 def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> StepLine:
     some = len(sentence.sizes) < len(sizes) and not named
-    fits = len(sentence.row) <= COLUMN
+    # In many sizes most counters are rows of figures, which the words have where they are needed: no column is kept for them.
+    fits = len(sizes) == 1
     # What the line says itself need not be said beneath it.
-    said = fits or not sentence.row or sentence.row_said
+    said = fits or not sentence.row or sentence.row_said or sentence.row.lstrip("0") == ""
     below = "" if said else f"{guide.say('rc')} {sentence.row}"
     return StepLine(
         pieces=tuple(_stretches(sentence.runs)),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from walewright.design.model import Choice, Design, Edition, Fabric, Given, Measurement
+from walewright.design.model.regrading import CountRow
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import length, sentence
@@ -37,7 +38,7 @@ def regraded(guide: Guide, design: Design, units: str) -> ListTable | None:
     if not rows:
         return None
     heads = tuple(guide.say(f"regraded/{column}") for column in ("what", "own", "source"))
-    return ListTable(guide.say("regraded"), heads, rows)
+    return ListTable(guide.say("regraded" if design.given else "regraded/chosen"), heads, rows)
 
 
 def _what(guide: Guide, given: Given) -> str:
@@ -45,7 +46,7 @@ def _what(guide: Guide, given: Given) -> str:
 
 
 def _both(guide: Guide, given: Given, units: str) -> tuple[str, str]:
-    if given.kind != "measure":
+    if given.kind != "measure" or given.own:
         return given.own, given.source
     return told(guide, (given.own_cm,), units), told(guide, given.source_cm, units)
 
@@ -87,6 +88,8 @@ def _offered(guide: Guide, choices: Iterable[Choice]) -> Iterator[tuple[str, str
 def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
     if len(source.sizes) > 1:
         yield guide.say("regrade/size"), "--size", ", ".join(name_of(size) for size in source.sizes)
+    for count in source.counts:
+        yield sentence(name_of(count.name)), "--measure", guide.say("regrade/count", values=_graded(count), about=count.about)
     for fabric in source.fabrics:
         tension = guide.say("regrade/to-10-cm", tension=fabric.tension_words, fabric=fabric_words(guide, fabric))
         yield sentence(fabric.name), guide.say("regrade/tension-or-swatch"), tension
@@ -96,6 +99,13 @@ def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
     machine = source.machine
     bed = guide.say("regrade/bed", bed=machine.name, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")
     yield guide.say("regraded/bed"), "--bed", bed
+
+
+def _graded(count: CountRow) -> str:
+    """ "5 (6: 7) stitches", or one number that all sizes have."""
+    first, *others = (f"{value:g}" for value in count.values)
+    graded = first if all(other == first for other in others) else f"{first} ({': '.join(others)})"
+    return f"{graded} {count.unit}".rstrip()
 
 
 def fabric_words(guide: Guide, fabric: Fabric) -> str:

@@ -59,7 +59,7 @@ def yarn_notes(guide: Guide, design: Design, proof: Proof) -> tuple[str, ...]:
         for way in reckoned(guide, of):
             labels.setdefault(way, {})[label or guide.say(f"yarn/{kind}")] = None
     told = (guide.say("yarn/way", yarns=sentence(guide.listed(list(names))), way=way) for way, names in labels.items())
-    return (*together(guide, design), *told)
+    return (*together(guide, design), *told, guide.say("yarn/other"))
 
 
 def together(guide: Guide, design: Design) -> Iterator[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.ends import EndWay, StartWay, Taken
@@ -266,7 +266,8 @@ class Shoulders(Node):
 
 @dataclass(frozen=True, slots=True)
 class End(Node):
-    """`end on waste yarn` | `end cast off` | `end cast off sewn` | `end gathered`: `way` is "waste" | "cast-off" | "sewn-off" |
-    "gathered"."""
+    """`end on waste yarn` | `end cast off` | `end cast off sewn` | `end gathered` | `end with EDGING`: `way` is "waste" |
+    "cast-off" | "sewn-off" | "gathered" | "edging", and `edging` the name of what is knitted on there."""
 
-    way: EndWay
+    way: EndWay | Literal["edging"]
+    edging: str | None = None

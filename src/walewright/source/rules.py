@@ -120,6 +120,7 @@ RULES: Mapping[str, Makes] = {
     "by_count": Makes(None, ("count",)),
     "yarn_count": Makes(syntax.YarnCount, ("text", "system")),
     "together": Makes(None, ("strands",)),
+    "fibre": Makes(None, ("fibres",)),
     "shown": Makes(None, ("colour",)),
     "charted": Makes(syntax.Stitch, ("chart", "yarn", "tension"), {"stitch": "chart"}),
     "whole_repeats": Makes(None, (), {"fit": "whole"}),
@@ -242,6 +243,7 @@ RULES: Mapping[str, Makes] = {
     "end_cast_off": Makes(syntax.End, (), {"way": "cast-off"}),
     "end_sewn": Makes(syntax.End, (), {"way": "sewn-off"}),
     "end_gathered": Makes(syntax.End, (), {"way": "gathered"}),
+    "end_with": Makes(syntax.End, ("edging",), {"way": "edging"}),
     "band": Makes(syntax.BandLine, ("name", "edging", "along")),
     "band_buttonholes": Makes(None, ("holes", "hole_stitches", "first", "last")),
     "picked_up": Makes(None, ("picked", "of_rows")),
@@ -295,6 +297,7 @@ TUPLES = (
     "parameters",
     "arguments",
     "argument",
+    "fibres",
     "strands",
     "owners",
 )

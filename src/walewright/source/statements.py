@@ -102,7 +102,9 @@ def _yarn(yarn: syntax.YarnLine) -> str:
     count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
     ball = " + ".join(yarn.strands) + " together" if yarn.ball_weight is None else f"{amount(yarn.ball_weight)}{length}{count}"
     said = f"yarn {yarn.name} {escaped(yarn.label)}, {ball}"
-    return with_options(said, [f"shown {escaped(yarn.colour)}" if yarn.colour is not None else "", *in_languages(yarn.others)])
+    fibres = f"fibre {' + '.join(yarn.fibres)}" if yarn.fibres else ""
+    shown = f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""
+    return with_options(said, [fibres, shown, *in_languages(yarn.others)])
 
 
 def _stitch(stitch: syntax.Stitch) -> str:
@@ -364,7 +366,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.CordLine: lambda s: f"cord {s.piece} {expression(s.length)} long",
     syntax.NeededLine: needed,
     syntax.Shoulders: _shoulders,
-    syntax.End: lambda s: f"end {ENDS[s.way]}",
+    syntax.End: lambda s: f"end with {s.edging}" if s.way == "edging" else f"end {ENDS[s.way]}",
     syntax.BandLine: _band,
     syntax.JoinLine: _join,
     syntax.Free: lambda s: f"free {_refs(s.edges)}",

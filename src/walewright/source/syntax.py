@@ -151,6 +151,7 @@ class YarnLine(Node):
     """`, shown "#23395d"`: the colour in which the page draws it."""
     strands: tuple[str, ...] = ()
     """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
+    fibres: tuple[str, ...] = ()  # `, fibre wool + polyamide`
     others: tuple[InLanguage, ...] = ()
 
 

@@ -18,6 +18,14 @@ OWN_EDGES: tuple[OwnEdge, ...] = get_args(OwnEdge)
 UPPER = " upper"
 """Behind the name of an opening or slot: the edge above it."""
 
+START_STRIPS = ("left strip", "right strip")
+"""The ends of an edging at the start of a piece, at its left and at its right edge."""
+
+END_STRIPS = ("left upper strip", "right upper strip")
+"""The same of an edging at the end."""
+
+STRIPS = (*START_STRIPS, *END_STRIPS)
+
 
 @dataclass(frozen=True, slots=True)
 class PartOfEdge:

@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
+from walewright.trade.ends import EndWay
+
 EdgingKind = Literal["plain", "folded", "picot", "mock rib", "rolled", "facing", "chained"]
 """plain: so deep, then cast off | folded: so deep, a fold row, as deep again, and its first row hung up | picot: folded along a
 row of eyelets | mock rib: folded, with needles out of work | rolled: plain, and rolls by itself | facing: a fold row first,
@@ -18,6 +20,9 @@ EdgingCastOff = Literal["chain", "sewn", "waste"]
 """chain | sewn: by back-stitch | waste: left open on waste yarn, to be sewn or grafted down."""
 
 WHENS: tuple[EdgingWhen, ...] = ("after", "first")
+
+ENDED: Mapping[EdgingCastOff, EndWay] = {"chain": "cast-off", "sewn": "sewn-off", "waste": "waste"}
+"""How a piece ends that ends with an edging, by how that is closed."""
 
 CAST_OFFS: tuple[EdgingCastOff, ...] = ("chain", "sewn", "waste")
 

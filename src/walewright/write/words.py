@@ -137,7 +137,7 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     UseYarnInMind: lambda s: f"use_yarn_step{'/same' if _threaded(s) else ''}",
     KnitToListed: lambda s: "knit_to/listed",
     HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
-    st.FoldUp: lambda s: "fold_up/all" if s.any.onto == "all needles" else "fold_up",
+    st.FoldUp: lambda s: "fold_up/row" if s.any.row else "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
     st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
     st.LatchPanelInStages: lambda s: "latch_panel_in_stages" if rounds.few_wales(s) else "latch_panel_in_stages/every",

@@ -210,6 +210,8 @@ class Piece:
     end_way: EndWay
     """"waste" | "cast-off" | "sewn-off" (cast off by back-stitch) | "gathered"."""
     origin: Origin
+    end_edging: str | None = None
+    """What is knitted on at the end, on the last row's stitches; it is closed as `end_way` says."""
     parity: Parity = "even"
     """Of the number of its stitches: an odd one has one needle more right of the centre mark than left of it."""
     settled: tuple[bool, ...] = ()

@@ -7,6 +7,7 @@ from typing import Literal
 
 from walewright.design.model.origin import Origin
 from walewright.trade.fabrics import ChartFit, FabricSide, StitchKind
+from walewright.trade.fibres import FibreKind
 
 SwatchBasis = Literal["source", "given", "given, not weighed", "reckoned"]
 """Whose swatch it is: the author's; the knitter's, its weight reckoned from the author's or not; or reckoned from the knitter's in
@@ -25,6 +26,8 @@ class Yarn:
     strands: tuple[str, ...] = ()
     """Of yarns that are held together: their names, one for each strand. Such a yarn is not bought; its ball stands for what 1000 m
     of all strands weigh."""
+    fibres: tuple[FibreKind, ...] = ()
+    """What it is spun of; empty where nobody says."""
 
     @property
     def tex(self) -> float:

@@ -54,6 +54,8 @@ class Band:
     """Neighbours among `along`; empty: all of it."""
     part_of: str = ""
     """The band that it is a part of, as its author calls it."""
+    parts: int = 1
+    """Of how many parts that band is made."""
 
 
 @dataclass(frozen=True, slots=True)

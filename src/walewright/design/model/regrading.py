@@ -38,7 +38,7 @@ class Choice:
 class Given:
     """One thing given. `kind`: "measure", "tension", "swatch", "dial", "yarn" or "bed"; `name` that of the row, fabric or yarn,
     empty for the bed. `own` and `source` say both in words; a measure has no words, but its length in `own_cm` and, per size,
-    in `source_cm`."""
+    in `source_cm`; one that counts has words, and no length."""
 
     kind: GivenKind
     name: str
@@ -46,6 +46,29 @@ class Given:
     source: str = ""
     own_cm: float = 0.0
     source_cm: PerSize = ()
+
+
+CountUnit = Literal["", "st", "rows", "%"]
+
+
+@dataclass(frozen=True, slots=True)
+class CountRow:
+    """A row of the sizes that counts something: its `values` as they are written, in `unit` ("st", "rows", "%"; empty: plain
+    numbers), and what it counts (`about`) in the author's words."""
+
+    name: str
+    values: PerSize
+    unit: CountUnit
+    about: str = ""
+
+    @property
+    def whole(self) -> bool:
+        """Whether the source has only whole numbers there: then it counts things."""
+        return all(value == round(value) for value in self.values)
+
+    def words(self, value: float) -> str:
+        """ "7", "4 st", as the option takes it."""
+        return f"{value:g} {self.unit}".rstrip()
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,3 +81,4 @@ class Edition:
     fabrics: tuple[Fabric, ...]
     yarns: tuple[Yarn, ...]
     machine: MachineProfile
+    counts: tuple[CountRow, ...] = ()

@@ -41,7 +41,7 @@ def _channels(
     charts: Mapping[str, Chart | None],
 ) -> Iterator[bool]:
     yield bool(piece.slots or piece.buttonholes or piece.mirror_of)
-    named = [piece.start_edging, *(b.edging for b in bands if any(e.piece == piece.name for e in b.along))]
+    named = [piece.start_edging, piece.end_edging, *(b.edging for b in bands if any(e.piece == piece.name for e in b.along))]
     yield any(edging is not None and EDGINGS[edging.kind].channel for name in named if name for edging in (edgings.get(name),))
     yield any(b.holes for b in bands if any(e.piece == piece.name for e in b.along))
     worked = [fabrics.get(name) for name in (piece.fabric, *(z.fabric for z in piece.zones))]

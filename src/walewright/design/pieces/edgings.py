@@ -139,6 +139,11 @@ def closed(
             for p in pieces
             if p is not None and p.start_edging == made.name and (p.name, "start") not in grafted
         ]
+        users += [
+            (p.origin.span, said("end-of-piece", piece=p.name))
+            for p in pieces
+            if p is not None and p.end_edging == made.name and (p.name, "end") not in grafted
+        ]
         users += [(b.origin.span, said("band", band=b.name)) for b in bands if b is not None and b.edging == made.name]
         if users:
             findings.report(

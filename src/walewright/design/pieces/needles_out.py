@@ -130,6 +130,11 @@ def needles_alone(
         where = (from_start.origin.span, "rows"), (start.span, "start")
         place.findings.report("needles-out/start", *where, helps=("start",), along=not piece.start_edging, piece=piece.name)
         return False
+    to_end = next((out for out in piece.needles_out if out.to_level == piece.levels[-1].name), None)
+    if to_end is not None and piece.end_edging:
+        spans = (to_end.origin.span, "rows")
+        place.findings.report("needles-out/end", spans, helps=("end",), edging=piece.end_edging, piece=piece.name)
+        return False
     for number, out in enumerate(piece.needles_out):
         low, high = numbers[out.from_level], numbers[out.to_level]
         others = [*_others(piece, outline, numbers), *_before(piece, number, numbers)]

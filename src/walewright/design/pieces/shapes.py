@@ -32,6 +32,7 @@ MOST_IN_ALL = 5000
 NAMES: Mapping[type, tuple[str, ...]] = {
     syntax.LevelDef: ("name",),
     syntax.Start: ("edging",),
+    syntax.End: ("edging",),
     syntax.EdgeRef: ("piece", "edge"),
     syntax.EdgeLine: ("to_level", "called"),
     syntax.AcrossLine: ("level",),
@@ -54,7 +55,6 @@ OF_A_PIECE = (
     *(k for k in NAMES if k not in (syntax.LevelDef, syntax.EdgeRef, syntax.Regauged)),
     syntax.Levels,
     syntax.Neck,
-    syntax.End,
     syntax.TextLine,
     syntax.Use,
 )

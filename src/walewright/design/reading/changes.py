@@ -6,15 +6,16 @@ line of the source stands behind it.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, fields, replace
 
 from walewright.design.findings import Findings, near_help
-from walewright.design.model import Measurement, Origin
-from walewright.design.model.regrading import GivenByName, GivenKind
+from walewright.design.model import Origin
+from walewright.design.model.regrading import CountRow, GivenByName, GivenKind
 from walewright.design.reading.called import look_up, meant
-from walewright.design.reading.given import WAYS, read_measure
+from walewright.design.reading.given import WAYS, read_count, read_measure
 from walewright.design.reading.sizes import LARGEST_CM, GradedRows
+from walewright.design.reading.values import literal
 from walewright.design.reading.values import names as names_in
 from walewright.report.model import NOWHERE, Diagnostic
 from walewright.report.said import Amount
@@ -139,15 +140,23 @@ def changed_rows(graded: GradedRows, lets: Mapping[str, syntax.Let], changes: Ch
     """The size table with the knitter's own measurements in it. Only rows can be given: what the source works out from them, by a
     `let` or as a finished measurement, is refused with the rows that it follows from."""
     rows = dict(graded.rows)
-    known = {n: (m.published, m.printed) if m is not None else () for n, m in rows.items()}
+    known = graded.names()
     texts: dict[str, str] = {}
     for typed, text in changes.measures.items():
         found = () if meant(typed, known) else meant(typed, dict.fromkeys(lets, ()))
         if len(found) == 1:
-            _worked_out(found[0], typed, rows, lets, findings)
+            _worked_out(found[0], typed, {*rows, *graded.counted}, lets, findings)
         else:
             texts[typed] = text
+    counts, given = dict(graded.counts), dict(graded.given)
     for name, (typed, text) in by_own_name("measure", texts, known, "measurement", findings).items():
+        if name in graded.counted:
+            number = _count(graded, name, typed, text, findings)
+            own_value = counts[name]
+            if number is not None and own_value is not None:
+                given[name] = number
+                counts[name] = replace(own_value, amounts=(_amount(number, graded.counted[name]),) * len(graded.sizes))
+            continue
         cm = read_measure(text)
         if cm is None:
             tell_malformed("measure", typed, text, findings)
@@ -165,12 +174,51 @@ def changed_rows(graded: GradedRows, lets: Mapping[str, syntax.Let], changes: Ch
             own = Origin(f"measure {name}", NOWHERE)
             values = (cm,) * len(graded.sizes)
             rows[name] = row and replace(row, values=values, credit=None, origin=own)
-    return replace(graded, rows=rows)
+    return replace(graded, rows=rows, counts=counts, given=given)
 
 
-def _worked_out(
-    name: str, typed: str, rows: Mapping[str, Measurement | None], lets: Mapping[str, syntax.Let], findings: Findings
-) -> None:
+MOST_COUNTED = 1000
+"""Of stitches, rows or things that a knitter may give; what is counted has narrower limits of its own."""
+
+
+def _count(graded: GradedRows, name: str, typed: str, text: str, findings: Findings) -> float | None:
+    """What is given in place of a row that counts: a number in the unit of the row, whole where the row's own numbers are."""
+    row = graded.counted[name]
+    own = graded.counts[name]
+    read = read_count(text)
+    found = literal(read, findings) if read is not None else None
+    if own is None or read is None or found is None or found[1] != own.dimension or (read.unit == "%") != (row.unit == "%"):
+        findings.report(
+            "bad-measure/other-count",
+            helps=("count-example",),
+            given=("measure", typed),
+            name=name,
+            text=text,
+            unit=row.unit,
+            example=row.words(row.values[0]),
+        )
+        return None
+    possible = 0 < read.value <= MOST_COUNTED or (read.value == 0 and 0 in row.values)
+    if not possible or (row.whole and read.value != round(read.value)):
+        findings.report(
+            "bad-measure/count-out-of-range",
+            helps=("count-range",),
+            given=("measure", typed),
+            name=name,
+            count=row.words(read.value),
+            whole=row.whole,
+            most=MOST_COUNTED,
+        )
+        return None
+    return read.value
+
+
+def _amount(number: float, row: CountRow) -> float:
+    """As expressions have it: a share is a part of one."""
+    return number / 100 if row.unit == "%" else number
+
+
+def _worked_out(name: str, typed: str, rows: Collection[str], lets: Mapping[str, syntax.Let], findings: Findings) -> None:
     """Refuses what the source works out itself."""
     found: dict[str, None] = {}
     seen: set[str] = set()

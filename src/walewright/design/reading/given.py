@@ -80,6 +80,22 @@ def read_measure(text: str) -> float | None:
     return read[0] if read is not None and read[1] == LENGTH else None
 
 
+def read_count(text: str) -> syntax.Number | None:
+    """A number without a unit, of stitches, of rows or a share: "7", "4 stitches", "80 %"."""
+    found = AMOUNT.fullmatch(text)
+    if found is None:
+        return None
+    read = convert(1.0, found[2]) if found[2] else (1.0, NUMBER)
+    counts = read is not None and read[1] in (STITCHES, ROWS, NUMBER)
+    return syntax.Number(float(found[1]), found[2] or None) if counts else None
+
+
+def read_row(text: str) -> float | syntax.Number | None:
+    """What is given in place of a row of the sizes: a length in cm, or a count."""
+    cm = read_measure(text)
+    return cm if cm is not None else read_count(text)
+
+
 def read_dial(text: str) -> str | None:
     """The dial's label, as a source has it: "6", "4.5", "4..", "T"."""
     return text.strip() if DIAL.fullmatch(text.strip()) else None
@@ -120,7 +136,7 @@ class GivenWay:
 WAYS: Mapping[str, GivenWay] = {
     "tension": GivenWay(read_tension, "bad-tension/unreadable", "tension-example"),
     "swatch": GivenWay(read_swatch, "bad-swatch", "swatch-example"),
-    "measure": GivenWay(read_measure, "bad-measure/unreadable", "measure-example"),
+    "measure": GivenWay(read_row, "bad-measure/unreadable", "measure-example"),
     "dial": GivenWay(read_dial, "bad-dial", "dial-example"),
     "yarn": GivenWay(read_yarn, "bad-ball", "ball-example"),
     "bed": GivenWay(read_bed, "bad-bed", "bed-example"),

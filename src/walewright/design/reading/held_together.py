@@ -45,4 +45,9 @@ def _together(node: syntax.YarnLine, single: Mapping[str, Yarn | None], findings
     if len(found) < len(strands) or not colour_of(node, findings):
         return None
     tex = sum(s.tex for s in found)
+    if node.fibres:
+        findings.report(
+            "fibre-of-strands", (node.place_of("fibres") or node.span, "fibre"), helps=("at-the-strands",), name=node.name
+        )
+        return None
     return Yarn(node.name, node.label, tex, 1000.0, Origin(f"yarn {node.name}", node.span), node.colour or "", node.strands)

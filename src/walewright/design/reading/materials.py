@@ -11,9 +11,11 @@ from walewright.design.model import Chart, Fabric, Origin, Yarn
 from walewright.design.reading.counts import tex
 from walewright.design.reading.units import LENGTH, MASS, ROWS, STITCHES
 from walewright.design.reading.values import measured
+from walewright.report.near import near
 from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
 from walewright.trade.fabrics import FABRIC_SIDES, FITS, STITCH_KINDS
+from walewright.trade.fibres import FIBRES, OTHER_NAMES, FibreKind
 
 COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 
@@ -38,9 +40,22 @@ def yarn(node: syntax.YarnLine, findings: Findings) -> Yarn | None:
         return None
     grams = measured(node.ball_weight, MASS, said("ball-of", of=owner), findings)
     metres = _metres(node, owner, grams, findings)
-    if not colour_of(node, findings) or grams is None or metres is None:
+    fibres = fibres_of(node, findings)
+    if not colour_of(node, findings) or grams is None or metres is None or fibres is None:
         return None
-    return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "")
+    return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "", (), fibres)
+
+
+def fibres_of(node: syntax.YarnLine, findings: Findings) -> tuple[FibreKind, ...] | None:
+    """What a yarn is spun of, each once; None where that is told to be no fibre."""
+    known: dict[str, FibreKind] = {**{kind: kind for kind in FIBRES}, **OTHER_NAMES}
+    place = node.place_of("fibres") or node.span
+    wrong = [name for name in node.fibres if name not in known]
+    for name in wrong:
+        meant = near(name, known) or ""
+        helps = ("did-you-mean", "one-of") if meant else ("one-of",)
+        findings.report("unknown-fibre", (place, "fibre"), helps=helps, name=name, near=meant, known=tuple(sorted(known)))
+    return None if wrong else tuple(dict.fromkeys(known[name] for name in node.fibres))
 
 
 def reserved(node: syntax.YarnLine, findings: Findings) -> bool:

@@ -159,7 +159,7 @@ def _colours(node: syntax.ChartWay, around: Around) -> Idle | None:
 MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.SizeRow: {"unit": EVERYWHERE, "table": EVERYWHERE, "table_row": EVERYWHERE, "to_fit": EVERYWHERE, "about": EVERYWHERE},
     syntax.TextLine: {"sizes": EVERYWHERE},
-    syntax.YarnLine: {"count": EVERYWHERE, "colour": EVERYWHERE, "strands": EVERYWHERE},
+    syntax.YarnLine: {"count": EVERYWHERE, "colour": EVERYWHERE, "strands": EVERYWHERE, "fibres": EVERYWHERE},
     syntax.Swatch: {"weight": EVERYWHERE, "loop": _loop},
     syntax.Stitch: {"fit": _across, "edge": _across},
     syntax.ChartKey: {

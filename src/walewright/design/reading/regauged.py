@@ -51,7 +51,7 @@ def changed_yarns(
 
 def _with_ball(node: syntax.YarnLine, ball: Ball) -> syntax.YarnLine:
     label = node.label if ball.label is None else ball.label
-    return replace(node, label=label, ball_weight=ball.weight, ball_length=ball.length, count=ball.count, span=NOWHERE)
+    return replace(node, label=label, ball_weight=ball.weight, ball_length=ball.length, count=ball.count, fibres=(), span=NOWHERE)
 
 
 def changed_fabrics(

@@ -4,11 +4,12 @@ something, in stitches, in rows or as plain numbers."""
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from walewright.design.findings import Findings, near_help
 from walewright.design.model import Measurement, Origin
 from walewright.design.model.credit import Credit
+from walewright.design.model.regrading import CountRow, CountUnit
 from walewright.design.reading.places import per_size
 from walewright.design.reading.tables import Published, Shipped, SizeTable, size_table
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, convert, written
@@ -30,10 +31,19 @@ class GradedRows:
     spans: Mapping[str, Span]
     counts: Mapping[str, Value | None]
     """Rows that measure no length."""
+    counted: Mapping[str, CountRow] = field(default_factory=dict)
+    """The same as they are written."""
+    given: Mapping[str, float] = field(default_factory=dict)
+    """What a knitter gave in the place of some of these, in the row's unit."""
 
     def values(self) -> dict[str, Value | None]:
         """The rows as values of expressions."""
         return {n: Value(m.values, LENGTH, self.spans[n]) if m else None for n, m in self.rows.items()} | dict(self.counts)
+
+    def names(self) -> dict[str, tuple[str, ...]]:
+        """What can be given by name, with the other names that a knitter may know each by."""
+        measured: dict[str, tuple[str, ...]] = {n: (m.published, m.printed) if m is not None else () for n, m in self.rows.items()}
+        return measured | dict.fromkeys(self.counted, ())
 
 
 def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, findings: Findings) -> GradedRows:
@@ -44,14 +54,17 @@ def grade(node: syntax.Sizes, chosen: tuple[str, ...], shipped: Shipped, finding
     reader = _SizesReader(node, chosen, shipped, findings)
     understood: dict[str, Measurement | None] = {}
     counts: dict[str, Value | None] = {}
+    counted: dict[str, CountRow] = {}
     for row in rows:
         if row.name in understood or row.name in counts:
             continue
         if is_count(row):
             counts[row.name] = reader.count(row)
+            if counts[row.name] is not None:
+                counted[row.name] = reader.as_written(row)
         else:
             understood[row.name] = reader.row(row)
-    return GradedRows(chosen, understood, {r.name: r.span for r in reversed(rows)}, counts)
+    return GradedRows(chosen, understood, {r.name: r.span for r in reversed(rows)}, counts, counted)
 
 
 def is_count(row: syntax.SizeRow) -> bool:
@@ -76,9 +89,7 @@ class _SizesReader:
         return self._written(row)
 
     def count(self, row: syntax.SizeRow) -> Value | None:
-        """A row of stitches, rows, shares or plain numbers. No page lists it, so that a text about it would be printed nowhere."""
-        if row.about:
-            self.findings.idle(row, "about", said("counts", row=row.name), said("leave-out"))
+        """A row of stitches, rows, shares or plain numbers."""
         if not self._complete(row):
             return None
         read = [
@@ -90,6 +101,13 @@ class _SizesReader:
             return None
         amounts = tuple(value for value, _ in found)
         return Value(amounts, found[0][1], row.span, row.span if row.unit is None else NOWHERE)
+
+    def as_written(self, row: syntax.SizeRow) -> CountRow:
+        """A complete row that counts, for the list of what can be given."""
+        values = tuple(row.values[self.node.names.index(s)] for s in self.chosen)
+        unit = convert(1.0, row.unit) if row.unit is not None else None
+        word: CountUnit = "" if unit is None else "%" if unit[1] == NUMBER else "st" if unit[1] == STITCHES else "rows"
+        return CountRow(row.name, values, word, row.about)
 
     def _complete(self, row: syntax.SizeRow) -> bool:
         """Whether a row has a value for each size; reported where not."""

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
-from walewright.design.model import MachineProfile, Measurement
+from walewright.design.model import MachineProfile
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.regrading import Edition, Given
 from walewright.design.reading.changes import Changes
+from walewright.design.reading.sizes import GradedRows
 from walewright.design.used.uses import Uses
 
 
 def edition(
     sizes: tuple[str, ...],
-    measurements: Iterable[Measurement | None],
+    graded: GradedRows,
     fabrics: Iterable[Fabric | None],
     yarns: Iterable[Yarn | None],
     machine: MachineProfile,
@@ -22,37 +23,42 @@ def edition(
     """The source's own figures, but for what nothing uses."""
     return Edition(
         sizes,
-        tuple(m for m in measurements if m is not None and found.has("measurement", m.name)),
+        tuple(m for m in graded.rows.values() if m is not None and found.has("measurement", m.name)),
         tuple(f for f in fabrics if f is not None and found.has("fabric", f.name)),
         tuple(y for y in yarns if y is not None and not y.strands and found.has("yarn", y.name)),
         machine,
+        tuple(c for c in graded.counted.values() if found.has("measurement", c.name)),
     )
 
 
 def given(
     source: Edition,
-    measurements: Mapping[str, Measurement | None],
+    graded: GradedRows,
     fabrics: Mapping[str, Fabric | None],
     yarns: Mapping[str, Yarn | None],
     machine: MachineProfile,
     changes: Changes,
 ) -> tuple[Given, ...]:
     """Everything that the knitter's copy has otherwise by their own wish, in the order of the source."""
-    return tuple(_given(source, measurements, fabrics, yarns, machine, changes))
+    return tuple(_given(source, graded, fabrics, yarns, machine, changes))
 
 
 def _given(
     source: Edition,
-    measurements: Mapping[str, Measurement | None],
+    graded: GradedRows,
     fabrics: Mapping[str, Fabric | None],
     yarns: Mapping[str, Yarn | None],
     machine: MachineProfile,
     changes: Changes,
 ) -> Iterator[Given]:
     for row in source.measurements:
-        now = measurements[row.name]
+        now = graded.rows[row.name]
         if now is not None and now.origin.path.startswith("measure "):
             yield Given("measure", row.name, own_cm=now.values[0], source_cm=row.values)
+    for count in source.counts:
+        value = graded.given.get(count.name)
+        if value is not None:
+            yield Given("measure", count.name, count.words(value), ", ".join(dict.fromkeys(map(count.words, count.values))))
     for fabric in source.fabrics:
         own = fabrics[fabric.name]
         if own is None:

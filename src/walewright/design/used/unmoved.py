@@ -18,19 +18,20 @@ def tell_unmoved(written: syntax.Tree, expanded: syntax.Tree, graded: GradedRows
     if not changes.measures or findings.failed:
         return
     made_from: Uses = uses(written, _without_fit(expanded))
-    known = {n: (m.published, m.printed) if m is not None else () for n, m in graded.rows.items()}
+    known = graded.names()
     for typed in changes.measures:
         found = meant(typed, known)
         row = graded.rows.get(found[0]) if len(found) == 1 else None
         given = row is not None and row.origin.path == f"measure {row.name}"
-        if row is not None and given and not made_from.has("measurement", row.name):
+        given = given or (len(found) == 1 and found[0] in graded.given)
+        if given and not made_from.has("measurement", found[0]):
             findings.report(
                 "given-for-nothing",
-                notes=("finished",) if row.to_fit else (),
+                notes=("finished",) if row is not None and row.to_fit else (),
                 helps=("choices",),
                 severity=Severity.WARNING,
                 given=("measure", typed),
-                name=row.name,
+                name=found[0],
             )
 
 

@@ -30,6 +30,7 @@ REFERENCES: Mapping[type, Mapping[str, str]] = {
     syntax.EdgingLine: {"fabric": "fabric"},
     syntax.PieceBlock: {"fabric": "fabric"},
     syntax.Start: {"edging": "edging"},
+    syntax.End: {"edging": "edging"},
     syntax.ZoneLine: {"fabric": "fabric"},
     syntax.MotifLine: {"chart": "chart"},
     syntax.BandLine: {"edging": "edging"},

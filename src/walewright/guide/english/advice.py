@@ -34,6 +34,38 @@ LINES = {
     "row once; after each row do what any of the lines asks for there: first wraps, then what returns to work, then what "
     "goes into hold, then the rest, each in the order of the lines. Words in square brackets are one round of work. For each "
     "line write the rows of your size into the margin first, and tick them off as you come to them.",
+    # Care: common practice where nothing is on the ball.
+    "care": "Care",
+    "care/label": "Wash the swatch first, as the label on the ball says; where it says nothing, as is said here (common practice).",
+    "care/hair": "{fibres:and}: by hand in lukewarm water, at most 30 °C, with a mild soap for wool. Do not rub, wring or hang: "
+    "it felts and grows. Press the water out in a towel and dry flat, away from heat and sun.",
+    "care/regenerated": "{fibres:and}: weak while wet. Wash at most at 30 °C, lift it with both hands, press the water out in a "
+    "towel and dry flat.",
+    "care/plastic": "{fibres:and}: wash at 30 °C and dry flat. No iron and no steam, while blocking as well: heat flattens it for "
+    "good.",
+    "care/plant": "{fibres:and}: wash at most at 40 °C, pull it into shape and dry flat. It may shrink in its first wash, and the "
+    "swatch shows by how much.",
+    # Words of the trade, as they are used here.
+    "word/in-work": "in work",
+    "meaning/in-work": "needles forward enough that the carriage knits them; all others are out of work",
+    "word/waste-yarn": "waste yarn",
+    "meaning/waste-yarn": "yarn that holds open loops for a while, knitted for a few rows and unravelled afterwards",
+    "word/held": "held",
+    "meaning/held": "needles pushed right out, which the carriage passes without knitting; their loops stay",
+    "word/waiting": "waiting",
+    "meaning/waiting": "a part that is held, or lies on waste yarn or a cord, until its turn",
+    "word/wrap": "wrap",
+    "meaning/wrap": "lay the yarn under a held needle, so that no hole is left where a row turns",
+    "word/carriage-side": "carriage side",
+    "meaning/carriage-side": "the end of the row where the carriage and its yarn are",
+    "word/marker": "marker thread",
+    "meaning/marker": "a short end in another colour through the edge stitch, to find the place again",
+    "word/tail": "tail",
+    "meaning/tail": "the end of yarn that is left long, to sew or cast off with",
+    "word/link": "link",
+    "meaning/link": "hang two edges on the same needles, knit them together and cast off",
+    "word/times": "times in all",
+    "meaning/times": "how often the words before it are worked, the first time counted too",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
     "children": "If a child wears it",
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
@@ -135,8 +167,8 @@ ADVICE = {
             "more. Mark the block's sides with threads on the needles just outside it.",
             "Take it off on waste yarn. Let it rest overnight, and wash it as the garment will be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
-            "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. Do not begin the garment "
-            "before both figures agree.",
+            "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. The number on the dial is only "
+            "a start. Do not begin the garment before both figures agree.",
         ),
         ordered=True,
     ),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 TABLES = {
     "listed": "{names:and}",
+    "span": "{low} to {high}",
     "from-to": "{first} to {last}",
     "rc": "RC",
     "unit/cm": "centimetres",
@@ -26,6 +27,9 @@ TABLES = {
     "sizes/as-knitted": "Finished measurements are those of the pieces as knitted and blocked, before seaming; what is all "
     "round is seamed.",
     "sizes/seamed": "{note} A sewn seam takes one stitch of each side into it: about {told} in all.",
+    "sizes/choose": "To choose a size, measure a garment that fits as you like it, laid flat, and take the size whose finished "
+    "measurements come nearest.{worn:? Round the bust, a garment as wide as the body is a close fit, {classic} more a classic one, "
+    "{loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, finished",
     "fit/girth": "All round, {where}",
@@ -126,6 +130,8 @@ TABLES = {
     "join/edge": "{piece} {edge}",
     "join/edge-of-copy": "{piece} {copy} {edge}",
     "yarn/way": "{yarns}: {way}.",
+    "yarn/other": "Another yarn does as well if its swatch comes out the same and feels as you like it. Buy it by the metres: a "
+    "ball of the same weight may be shorter.",
     # How the pattern was checked.
     "checked/one": "Before these pages were printed, the garment was knitted in the computer, loop by loop on a needle bed: "
     "{loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that nothing holds.",
@@ -139,6 +145,7 @@ TABLES = {
     "knitted stand side by side in the plan document of the pattern.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Regraded",
+    "regraded/chosen": "Chosen",
     "regraded/what": "What",
     "regraded/own": "In this copy",
     "regraded/source": "In the source",
@@ -158,6 +165,7 @@ TABLES = {
     "regrade/to-fit": "to fit",
     "regrade/about-to-fit": "{about}, to fit",
     "regrade/choice": "{own}, or {others:or}",
+    "regrade/count": "{values}{about:?, {about}}",
     "regrade/size": "Size",
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",

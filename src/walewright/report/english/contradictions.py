@@ -35,6 +35,7 @@ PHRASES: dict[str, str] = {
     "contradiction/loops-knitted": "{loops} loops are to be hung and {there} were knitted",
     "contradiction/loops-spread": "{hung} loops are to be hung on and {there} are there",
     "contradiction/lowest-row": "the chart has no row below row {lowest}",
+    "contradiction/row-not-knitted": "the row at {row} is to be hung, and the counter is at {counter}",
     "contradiction/moves": "this is more than {most} moves",
     "contradiction/needle-in-other-state": "needle {needle} is not {states:/ or }",
     "contradiction/needle-taken": "needle {needle} is not empty",

@@ -34,6 +34,16 @@ WORDINGS: dict[str, Wording] = {
         labels={"colour": "its colour"},
         helps={"write": "write six digits or letters a to f after a #, such as `#23395d`"},
     ),
+    "fibre-of-strands": Wording(
+        "`{name}` is several yarns together, and each has its own fibre",
+        labels={"fibre": "said of all"},
+        helps={"at-the-strands": "say the fibre at each yarn that is held"},
+    ),
+    "unknown-fibre": Wording(
+        "`{name}` is no fibre that is known here",
+        labels={"fibre": "its fibre"},
+        helps={"one-of": "write one of {known:or}, or several with + between", "did-you-mean": "did you mean `{near}`?"},
+    ),
     "bad-machine-fact": Wording(
         "`{key}` wants {wanted}", labels={"not-that": "not that"}, helps={"such-as": "write it as in `{example}`"}
     ),
@@ -114,6 +124,19 @@ WORDINGS: dict[str, Wording] = {
         labels={"with": "with {edging}", "knitted-first": "knitted first"},
         helps={"after": "give the band an edging that is added after"},
     ),
+    "edging-first-at-end": Wording(
+        "piece `{piece}` ends with edging `{edging}`, which is knitted first",
+        labels={"with": "with {edging}", "knitted-first": "knitted first"},
+        helps={"after": "end it with an edging that is added after: it is knitted on the stitches of the last row"},
+    ),
+    "edging-in-parts": Wording(
+        "piece `{piece}` is to end with edging `{edging}`, and `{opening}` parts it to its top, so that it has no one last row",
+        labels={"with": "with {edging}", "open": "open to `{top}`"},
+        helps={
+            "bands": "end it on waste yarn or cast off, and knit a band along `shoulder_left` and one along `shoulder_right`",
+            "end-below": "let `{opening}` end at a level below",
+        },
+    ),
     "edging-latched": Wording(
         "edging `{edging}` is {made_as} and in a latched rib",
         labels={"made-as": "{made_as}", "latched-rib": "latched rib"},
@@ -122,7 +145,7 @@ WORDINGS: dict[str, Wording] = {
     "edging-left-open": Wording(
         "edging `{edging}` ends on waste yarn, and nothing takes up its loops at {place}",
         labels={"left": "left on waste yarn"},
-        helps={"cast-off-or-graft": "cast it off chain or sewn, or graft that start to another edge"},
+        helps={"cast-off-or-graft": "cast it off chain or sewn, or graft {place} to another edge"},
     ),
     "edging-only-after": Wording(
         "edging `{edging}` is {made_as}, which is worked on loops that are there already",

@@ -81,6 +81,11 @@ WORDINGS: dict[str, Wording] = {
         notes={"whole-rows": "rows over the whole width join the parts of one before the piece parts for the other"},
         helps={"own-level": "let `{upper}` begin at a level of its own, two rows up or more"},
     ),
+    "needles-out/end": Wording(
+        "piece `{piece}` ends with edging `{edging}`, which is knitted on every needle of the last row",
+        labels={"rows": "out of work to the end"},
+        helps={"end": "let them come back to work at a level below the top, or end the piece without the edging"},
+    ),
     "needles-out/start": Wording(
         "piece `{piece}` begins {along:?along edges|with an edging}, which takes a loop on every needle of the start",
         labels={"rows": "out of work from the start", "start": "{along:?hung on edges|an edging here}"},

@@ -23,11 +23,19 @@ WORDINGS: dict[str, Wording] = {
     "bad-dial": Wording(
         "`{text}` is no setting of a dial", helps={"dial-example": "write the number that the dial shows, such as `6` or `4.5`"}
     ),
+    "bad-measure/count-out-of-range": Wording(
+        "`{name}` cannot be {count}", helps={"count-range": "it must be {whole:?a whole number }above 0 and at most {most}"}
+    ),
+    "bad-measure/other-count": Wording(
+        "`{text}` is no number of {unit:?{unit}, which|what} `{name}` counts{unit:? in}",
+        helps={"count-example": "write {unit:?so many {unit}|a number without a unit}, such as `{example}`"},
+    ),
     "bad-measure/out-of-range": Wording(
         "`{name}` cannot be {length}", helps={"range": "it must be more than 0 and at most {longest}"}
     ),
     "bad-measure/unreadable": Wording(
-        "`{text}` is no length", helps={"measure-example": "write a number and its unit, such as `104 cm`"}
+        "`{text}` is no length",
+        helps={"measure-example": "write a number and its unit, such as `104 cm`; a number alone for a row that counts"},
     ),
     "bad-swatch": Wording(
         "`{text}` is no swatch",

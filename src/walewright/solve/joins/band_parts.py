@@ -86,7 +86,7 @@ def _parts(line: LongBand, way: PartingWay, sized: Sequence[SizedBand]) -> tuple
         while name in taken:
             name += "_part"
         names.append(name)
-    bare = replace(band, holes=(), hole_stitches=0, first=(), last=(), hole_along=(), part_of=band.name)
+    bare = replace(band, holes=(), hole_stitches=0, first=(), last=(), hole_along=(), part_of=band.name, parts=len(each))
     plain = [replace(bare, name=name, along=along) for name, along in zip(names, alongs, strict=True)]
     if not band.holes:
         return tuple(plain)

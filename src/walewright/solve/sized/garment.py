@@ -169,6 +169,7 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
     left = lined(design, piece, "left", outline.left, left_of, start / 2 - left_of, size)
     right = lined(design, piece, "right", outline.right, start - left_of, start / 2 - left_of, size)
     edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
+    ended = 0 if piece.end_edging is None else edging_rows(design, design.edging(piece.end_edging), size)
     stitches = {slot.name: t.at(values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
     off = left_of - start // 2
     begin = {"left": left_of, "right": start - left_of}
@@ -193,6 +194,7 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
             sized_out(design, piece, size, start / 2 - left_of, rows, (-left_of, start - left_of - 1), (left, right))
         ),
         lean=off,
+        end_rows=ended,
     )
     made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
     return replace(made, charts=sized_charts(design, piece, made, size))

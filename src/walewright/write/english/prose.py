@@ -16,6 +16,7 @@ TITLES = {
     "return-to-half": "Return to the {side:term} half",
     "return-to-part": "Return to the {side:term} part",
     "close": "Close the {opening}",
+    "knit-on": "Knit on the edging",
     "finish": "Finish",
     "edges": "Edges for making up",
     "all-sizes": "All sizes",
@@ -62,6 +63,7 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Note: at the same time {what:and}. At each RC do what stands there; the sts are counted after it.",
+    "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
     "oversew-buttonholes": "Oversew the two layers of each buttonhole together.",

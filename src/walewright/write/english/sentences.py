@@ -123,6 +123,8 @@ EDGINGS = {
     " leave the empty needles in work",
     "fold_up": "fold the work up {way} and hang the {loops} {loops|loop} of the first garment row from left to right,"
     " each on the needle that knitted it: {stitches} {stitches|st}",
+    "fold_up/row": "fold the work up {way} and hang the {loops} {loops|loop} of the row knitted at {RC} {row} from left to right,"
+    " each on the needle that knitted it: {stitches} {stitches|st}",
     "fold_up/all": "bring the needles out of work back to work; fold the work up {way} and hang the {loops} {loops|loop} of the"
     " first garment row from left to right, each on the needle that knitted it, but where the needle to the right of that one is"
     " empty, on the empty one: {stitches} {stitches|st}",
