@@ -16,7 +16,7 @@ from walewright.report.model import Diagnostic, has_errors
 from walewright.report.near import near
 
 if TYPE_CHECKING:
-    from walewright.cli.theme import Asked as AskedTheme
+    from walewright.cli.theme import ThemeAsked
     from walewright.design import Changes
     from walewright.guide.model import Guide
     from walewright.sheet.themed import Theme
@@ -198,7 +198,7 @@ def printing(
     return Printing(cast(PaperSize, paper), cast(Units, units), in_order, own, large_print), tuple(faults), texts
 
 
-def _theme(line: CommandLine, name: str) -> AskedTheme:
+def _theme(line: CommandLine, name: str) -> ThemeAsked:
     # What looks through it is loaded for those who have one.
     from walewright.cli.theme import asked
 

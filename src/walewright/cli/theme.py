@@ -14,7 +14,7 @@ from walewright.report.model import Diagnostic, Span, diagnosed, has_errors
 if TYPE_CHECKING:
     from walewright.sheet.model import PlacedPicture
     from walewright.sheet.theme_lines import Description, FontLine, LogoLine
-    from walewright.sheet.themed import Face, Theme
+    from walewright.sheet.themed import FontFace, Theme
 
 SUFFIX = ".css"
 SHEET, DESCRIPTION = "theme.css", "theme.toml"
@@ -25,7 +25,7 @@ LARGEST_FONT = 4 * 1024 * 1024
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class ThemeAsked:
     """What `--theme` named: the theme unless there are errors among the faults, and the texts that the faults point into."""
 
     theme: Theme | None
@@ -33,18 +33,18 @@ class Asked:
     texts: dict[str, str] = field(default_factory=dict)
 
 
-def asked(line: CommandLine, name: str) -> Asked:
+def asked(line: CommandLine, name: str) -> ThemeAsked:
     """The theme of that name: a folder, or a file that ends in .css."""
     if world.is_folder(name):
         return _of_folder(line, name)
     if not name.endswith(SUFFIX):
         at = (name, "--theme")
-        return Asked(None, (line.fault("option-value/theme-file", "name-a-theme", at=at, file=named(name), suffix=SUFFIX),))
+        return ThemeAsked(None, (line.fault("option-value/theme-file", "name-a-theme", at=at, file=named(name), suffix=SUFFIX),))
     css, fault = world.read_source(name)
     return _looked_through(name, css, None, () if fault is None else (fault,))
 
 
-def _of_folder(line: CommandLine, folder: str) -> Asked:
+def _of_folder(line: CommandLine, folder: str) -> ThemeAsked:
     """The theme in a folder. Nothing is read that does not lie within it, wherever links lead."""
     texts: dict[str, str | None] = {}
     faults: list[Diagnostic] = []
@@ -56,14 +56,14 @@ def _of_folder(line: CommandLine, folder: str) -> Asked:
         elif why is not None and why != "missing":
             faults.append(_unusable(line.span(folder, "--theme"), why, name))
     if not faults and all(text is None for text in texts.values()):
-        place = (line.span(folder, "--theme"), "named")
+        place = (line.span(folder, "--theme"), "lacks")
         kind, file = "theme-file-unusable/empty-folder", named(folder)
-        return Asked(None, (diagnosed(kind, place, helps=("which",), file=file, sheet=SHEET, description=DESCRIPTION),))
+        return ThemeAsked(None, (diagnosed(kind, place, helps=("put-one",), file=file, sheet=SHEET, description=DESCRIPTION),))
     description = os.path.join(folder, DESCRIPTION)
     return _looked_through(os.path.join(folder, SHEET), texts[SHEET], (description, texts[DESCRIPTION] or ""), tuple(faults))
 
 
-def _looked_through(file: str, css: str | None, described: tuple[str, str] | None, faults: tuple[Diagnostic, ...]) -> Asked:
+def _looked_through(file: str, css: str | None, described: tuple[str, str] | None, faults: tuple[Diagnostic, ...]) -> ThemeAsked:
     """A theme of the text of a style sheet, and of the path and the text of a description."""
     from walewright.sheet.render import house_css
     from walewright.sheet.theme import colours, places, unfit
@@ -77,15 +77,15 @@ def _looked_through(file: str, css: str | None, described: tuple[str, str] | Non
     said, wrong = read(*described, tuple(colours(house_css()))) if described else (Description(), ())
     faults = (*faults, *unfit(file, own), *wrong)
     if said is None or has_errors(faults):
-        return Asked(None, faults, texts)
+        return ThemeAsked(None, faults, texts)
     folder = os.path.dirname(file)
     logo, unfit_logo = _logo(folder, said.logo) if said.logo else (None, ())
     faces, unfit_fonts = _fonts(folder, said)
     whole = colour_rule(said.colours.items()) + own
     faults = (*faults, *unfit_logo, *unfit_fonts, *hard_to_read(house_css(), whole, {**said.places, **places(file, own)}))
     if has_errors(faults):
-        return Asked(None, faults, texts)
-    return Asked(Theme(whole, said.imprint, logo, faces), faults, texts)
+        return ThemeAsked(None, faults, texts)
+    return ThemeAsked(Theme(whole, said.imprint, logo, faces), faults, texts)
 
 
 def _logo(folder: str, line: LogoLine) -> tuple[PlacedPicture | None, tuple[Diagnostic, ...]]:
@@ -102,8 +102,8 @@ def _logo(folder: str, line: LogoLine) -> tuple[PlacedPicture | None, tuple[Diag
     return PlacedPicture(picture.uri, line.alternative, picture.width, picture.height), ()
 
 
-def _fonts(folder: str, said: Description) -> tuple[tuple[Face, ...], tuple[Diagnostic, ...]]:
-    faces: list[Face] = []
+def _fonts(folder: str, said: Description) -> tuple[tuple[FontFace, ...], tuple[Diagnostic, ...]]:
+    faces: list[FontFace] = []
     faults: list[Diagnostic] = []
     for line in said.fonts:
         face, fault = _font(folder, line)
@@ -112,15 +112,15 @@ def _fonts(folder: str, said: Description) -> tuple[tuple[Face, ...], tuple[Diag
     return tuple(faces), tuple(faults)
 
 
-def _font(folder: str, line: FontLine) -> tuple[Face | None, Diagnostic | None]:
+def _font(folder: str, line: FontLine) -> tuple[FontFace | None, Diagnostic | None]:
     from walewright.sheet.theme_fonts import font_kind
-    from walewright.sheet.themed import Face
+    from walewright.sheet.themed import FontFace
 
     data, why = world.bytes_within(folder, line.file, LARGEST_FONT)
     kind, unfit = font_kind(data) if why is None else (None, why)
     if kind is None:
         return None, _unusable(line.span, str(unfit), line.file)
-    return Face(line.family, line.weight, line.style, kind, data), None
+    return FontFace(line.family, line.weight, line.style, kind, data), None
 
 
 def _unusable(place: Span, case: str, file: str) -> Diagnostic:

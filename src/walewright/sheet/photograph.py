@@ -42,8 +42,10 @@ def ready(data: bytes, smallest: int = SMALLEST, largest: int = LARGEST) -> tupl
     """The picture for the page, or why it cannot be shown; its longer side has pixels from `smallest`, and `largest` at most when
     it is ready. The same file gives the same bytes."""
     # Only a source with a photograph waits for it.
-    from PIL import Image, ImageOps, UnidentifiedImageError
+    from PIL import Image, ImageFile, ImageOps, UnidentifiedImageError
 
+    # The page printer lets files through that end too soon, for all who decode pictures in its process.
+    lenient, ImageFile.LOAD_TRUNCATED_IMAGES = ImageFile.LOAD_TRUNCATED_IMAGES, False
     try:
         with warnings.catch_warnings():
             # The library warns of many pixels on the terminal, and later than is wanted here.
@@ -65,6 +67,8 @@ def ready(data: bytes, smallest: int = SMALLEST, largest: int = LARGEST) -> tupl
         return None, "too-many-pixels"
     except (OSError, ValueError, SyntaxError):
         return None, "damaged"
+    finally:
+        ImageFile.LOAD_TRUNCATED_IMAGES = lenient
     picture.thumbnail((largest, largest), Image.Resampling.LANCZOS)
     made = io.BytesIO()
     # The profile of another colour space says what the numbers mean; of one with four inks it would say it wrongly.

@@ -34,7 +34,7 @@ WHOLE = ("colours", "font", "imprint", "logo")
 LOGO = ("alternative", "file")
 FONT = ("family", "file", "style", "weight")
 
-Path = tuple[str | int, ...]
+Within = tuple[str | int, ...]
 """Where a value stands: ("font", 1, "file") is the file of the second font."""
 
 
@@ -76,7 +76,7 @@ def described(file: str, text: str, names: Collection[str]) -> tuple[Description
     except (ValueError, RecursionError):
         # Numbers of thousands of digits, and brackets within brackets without end.
         return None, (diagnosed("theme-line/no-toml", (Span(file, 0, 0), ""), helps=("as-in",)),)
-    reading = _Reading(file, text)
+    reading = _Lines(file, text)
     reading.only((), lines, WHOLE)
     imprint = reading.imprint(lines)
     logo = reading.logo(lines)
@@ -90,7 +90,7 @@ def described(file: str, text: str, names: Collection[str]) -> tuple[Description
 
 def _unread(file: str, text: str, said: str) -> Diagnostic:
     """What the reader of TOML stopped at: it gives the place at the end of its sentence only."""
-    found = re.search(r"at line (\d+), column (\d+)\)$", said)
+    found = re.search(r"\(\D+(\d+),\D+(\d+)\)$", said)
     at = len(text.rstrip())
     if found is not None:
         line, column = int(found[1]), int(found[2])
@@ -98,7 +98,7 @@ def _unread(file: str, text: str, said: str) -> Diagnostic:
     return diagnosed("theme-line/no-toml", (Span(file, at, min(at + 1, len(text))), "stopped"), helps=("as-in",))
 
 
-class _Reading:
+class _Lines:
     """Takes values out of the description, and keeps what is wrong with them."""
 
     def __init__(self, file: str, text: str) -> None:
@@ -111,20 +111,20 @@ class _Reading:
         known = next((self._places[path[:end]] for end in range(len(path), 0, -1) if path[:end] in self._places), (0, 0))
         return Span(self.file, *known)
 
-    def only(self, path: Path, table: Mapping[str, Any], known: tuple[str, ...]) -> None:
+    def only(self, path: Within, table: Mapping[str, Any], known: tuple[str, ...]) -> None:
         for name in table:
             if name not in known:
                 at = (self.span(*path, name), "unknown")
                 self.faults.append(diagnosed("theme-line/unknown", at, helps=("known",), name=name, known=known))
 
-    def table(self, value: Any, path: Path) -> Mapping[str, Any] | None:
+    def table(self, value: Any, path: Within) -> Mapping[str, Any] | None:
         if not isinstance(value, dict):
             name = str(path[0])
             self.faults.append(diagnosed("theme-line/no-table", (self.span(*path), ""), helps=("write-table",), name=name))
             return None
         return value
 
-    def text(self, value: Any, path: Path, most: int) -> str:
+    def text(self, value: Any, path: Within, most: int) -> str:
         """A text that is printed in a line, or names something; "" where it is none."""
         if not isinstance(value, str) or not value.strip() or not value.isprintable() or len(value) > most:
             name = str(next(part for part in reversed(path) if isinstance(part, str)))
@@ -133,7 +133,7 @@ class _Reading:
             return ""
         return value.strip()
 
-    def needed(self, table: Mapping[str, Any], name: str, path: Path, most: int) -> str:
+    def needed(self, table: Mapping[str, Any], name: str, path: Within, most: int) -> str:
         if name not in table:
             within = str(path[0])
             at = (self.span(*path), "")
@@ -187,7 +187,7 @@ class _Reading:
             seen.add(face)
         return tuple(found)
 
-    def font(self, table: Mapping[str, Any], path: Path) -> FontLine:
+    def font(self, table: Mapping[str, Any], path: Within) -> FontLine:
         self.only(path, table, FONT)
         file = self.needed(table, "file", path, 200)
         family = self.needed(table, "family", path, LONGEST_FAMILY)
@@ -212,10 +212,10 @@ _HEAD = re.compile(r"\s*(\[\[?)\s*([\w-]+)\s*\]")
 _KEY = re.compile(r"""\s*(?:"([^"]*)"|'([^']*)'|([\w.-]+))\s*=""")
 
 
-def _places(text: str) -> dict[Path, tuple[int, int]]:
+def _places(text: str) -> dict[Within, tuple[int, int]]:
     """Where tables begin and keys stand, as far as lines show it: what is written within braces has the place of its line."""
-    found: dict[Path, tuple[int, int]] = {}
-    within: Path = ()
+    found: dict[Within, tuple[int, int]] = {}
+    within: Within = ()
     counts: dict[str, int] = {}
     at = 0
     for line in text.split("\n"):

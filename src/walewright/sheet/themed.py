@@ -14,7 +14,7 @@ FontStyle = Literal["normal", "italic"]
 
 
 @dataclass(frozen=True, slots=True)
-class Face:
+class FontFace:
     """A font file that was looked through, and what a style sheet calls it. `weight` is 1 to 1000, as CSS has it."""
 
     family: str
@@ -32,14 +32,14 @@ class Theme:
     css: str = ""
     imprint: tuple[str, ...] = ()
     logo: PlacedPicture | None = None
-    faces: tuple[Face, ...] = ()
+    faces: tuple[FontFace, ...] = ()
 
 
 PLAIN = Theme()
 """The house's own look."""
 
 
-def font_faces(faces: Iterable[Face]) -> str:
+def font_faces(faces: Iterable[FontFace]) -> str:
     """Rules that bring the fonts into a page, each with its file inside. Families have no quotation mark and no backslash."""
     return "\n".join(
         f'@font-face {{ font-family: "{face.family}"; font-weight: {face.weight}; font-style: {face.style}; '

@@ -37,8 +37,8 @@ WORDINGS: dict[str, Wording] = {
     },
     "theme-file-unusable/empty-folder": Wording(
         "the folder {file} holds no theme",
-        labels={"named": "neither {sheet} nor {description} is in it"},
-        helps={"which": "put a style sheet {sheet} into it, or a description {description}"},
+        labels={"lacks": "neither {sheet} nor {description} is in it"},
+        helps={"put-one": "put a style sheet {sheet} into it, or a description {description}"},
     ),
     "theme-line/no-toml": Wording(
         "the theme's description is not TOML",
