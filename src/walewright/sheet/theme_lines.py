@@ -76,7 +76,7 @@ def described(file: str, text: str, names: Collection[str]) -> tuple[Description
     except (ValueError, RecursionError):
         # Numbers of thousands of digits, and brackets within brackets without end.
         return None, (diagnosed("theme-line/no-toml", (Span(file, 0, 0), ""), helps=("as-in",)),)
-    reading = _Lines(file, text)
+    reading = _Described(file, text)
     reading.only((), lines, WHOLE)
     imprint = reading.imprint(lines)
     logo = reading.logo(lines)
@@ -98,7 +98,7 @@ def _unread(file: str, text: str, said: str) -> Diagnostic:
     return diagnosed("theme-line/no-toml", (Span(file, at, min(at + 1, len(text))), "stopped"), helps=("as-in",))
 
 
-class _Lines:
+class _Described:
     """Takes values out of the description, and keeps what is wrong with them."""
 
     def __init__(self, file: str, text: str) -> None:
