@@ -12,6 +12,7 @@ from tests.laws.code_tree import PACKAGE
 from walewright.figures.model import Stroke
 from walewright.sheet import html, pdf
 from walewright.sheet.theme import LETTERINGS, PENS, colours, pen, unfit
+from walewright.sheet.themed import Theme
 
 Make = Callable[..., Any]
 
@@ -38,7 +39,7 @@ def test_the_last_of_a_name_holds_and_one_may_stand_for_another() -> None:
 
 def test_a_theme_colours_text_and_drawings(pattern: Make) -> None:
     made = pattern(1).sheet()
-    plain, red = html(made), html(made, ":root { --accent: #c0ffee }")
+    plain, red = html(made), html(made, Theme(":root { --accent: #c0ffee }"))
     assert 'stroke="#1f5a61"' in plain
     assert 'stroke="#1f5a61"' not in red
     assert 'stroke="#c0ffee"' in red

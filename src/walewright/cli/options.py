@@ -12,13 +12,14 @@ from walewright.cli.console import MessageForm
 from walewright.cli.formats import NAMES as FORMATS
 from walewright.cli.formats import USUAL
 from walewright.languages import ENGLISH, PrintedIn
-from walewright.report.columns import named
-from walewright.report.model import Diagnostic
+from walewright.report.model import Diagnostic, has_errors
 from walewright.report.near import near
 
 if TYPE_CHECKING:
+    from walewright.cli.theme import ThemeAsked
     from walewright.design import Changes
     from walewright.guide.model import Guide
+    from walewright.sheet.themed import Theme
     from walewright.source.syntax import MachineBlock
 
 PaperSize = Literal["a4", "letter"]
@@ -36,8 +37,8 @@ class Printing:
     paper: PaperSize = "a4"
     units: Units = "cm"
     formats: tuple[str, ...] = USUAL
-    theme: str = ""
-    """The text of a publisher's style sheet, looked through."""
+    theme: Theme | None = None
+    """A publisher's own, looked through."""
     large_print: bool = False
 
 
@@ -176,8 +177,8 @@ def _not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...
 def printing(
     line: CommandLine, paper: str, units: str, formats: Sequence[str], theme: str, large_print: bool = False
 ) -> tuple[Printing | None, tuple[Diagnostic, ...], dict[str, str]]:
-    """Paper, units and formats, each of the known ones, and a theme that fetches nothing; or why not, and the text of the theme by
-    the name of its file, for its messages."""
+    """Paper, units and formats, each of the known ones, and a theme that fetches nothing, or why not; what there is to warn of; and
+    the texts of the theme by the names of their files, for its messages."""
     faults: list[Diagnostic] = []
     asked = [name for text in formats for name in _listed(text)] or list(USUAL)
     for option, value, known in (
@@ -187,10 +188,21 @@ def printing(
     ):
         if value not in known:
             faults.append(_not_one_of(line, option, value, known))
-    css = _theme(line, theme, faults) if theme else ""
-    if faults:
-        return None, tuple(faults), {theme: css}
-    return Printing(cast(PaperSize, paper), cast(Units, units), tuple(f for f in FORMATS if f in asked), css, large_print), (), {}
+    found = _theme(line, theme) if theme else None
+    faults += found.faults if found else ()
+    texts = found.texts if found else {}
+    if has_errors(faults):
+        return None, tuple(faults), texts
+    in_order = tuple(form for form in FORMATS if form in asked)
+    own = found.theme if found else None
+    return Printing(cast(PaperSize, paper), cast(Units, units), in_order, own, large_print), tuple(faults), texts
+
+
+def _theme(line: CommandLine, name: str) -> ThemeAsked:
+    # What looks through it is loaded for those who have one.
+    from walewright.cli.theme import asked
+
+    return asked(line, name)
 
 
 MOST_JOBS = 256
@@ -206,24 +218,6 @@ def jobs(line: CommandLine, text: str) -> int | Diagnostic:
     if text.isascii() and text.isdecimal() and len(text) <= len(str(MOST_JOBS)) and 1 <= int(text) <= MOST_JOBS:
         return int(text)
     return line.fault("option-value/jobs", "count-of-jobs", at=(text, "--jobs"), text=repr(text), most=MOST_JOBS)
-
-
-THEME_FILE = ".css"
-
-
-def _theme(line: CommandLine, file: str, faults: list[Diagnostic]) -> str:
-    """The text of a publisher's style sheet."""
-    from walewright import world
-    from walewright.sheet.theme import unfit
-
-    if not file.endswith(THEME_FILE):
-        faults.append(
-            line.fault("option-value/theme-file", "name-a-theme", at=(file, "--theme"), file=named(file), suffix=THEME_FILE)
-        )
-        return ""
-    css, fault = world.read_source(file)
-    faults += (fault,) if fault is not None else unfit(file, css or "")
-    return css or ""
 
 
 def _listed(text: str) -> list[str]:

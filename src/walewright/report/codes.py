@@ -314,9 +314,12 @@ COMMANDS = _errors(
     source_too_large="A source is larger than any pattern.",
     source_unreadable="A source cannot be read, or changes while it is.",
     system_refused="The system refused something that was needed.",
+    theme_file_unusable="A file of a theme's folder cannot be read, or a page cannot use it.",
+    theme_line="A line of a theme's description does not say what it has to.",
     theme_reaches_out="A theme would fetch something from outside.",
 ) | _warnings(
     page_printer="The printer of the pages warns of something.",
+    theme_low_contrast="A theme's colour is hard to read on paper.",
 )
 """What can be wrong around the sources; told by `world` and the commands."""
 

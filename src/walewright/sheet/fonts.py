@@ -22,6 +22,8 @@ FACES = (
 
 SVG = "data:image/svg+xml,"
 PHOTOGRAPH = "data:image/jpeg;base64,"
+FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
+"""Those of a publisher's theme, checked before they were written into the page (media types of RFC 8081)."""
 
 
 def font_face_css() -> str:
@@ -41,8 +43,8 @@ def _files(package: str) -> Path:
 
 
 class ShippedOnly(URLFetcher):  # type: ignore[misc]
-    """Fetches the font files, the theme's own ornaments written into it as SVG, and the photograph written into the page; refuses
-    all else with ValueError.
+    """Fetches the font files, the theme's own ornaments written into it as SVG, and what was written into the page: the photograph,
+    a publisher's logo and fonts; refuses all else with ValueError.
 
     Nothing on a sheet comes from elsewhere: an author gives words, which are escaped, and a file that was read before."""
 
@@ -52,7 +54,7 @@ class ShippedOnly(URLFetcher):  # type: ignore[misc]
 
     def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
         """The response, for an allowed `url`."""
-        if url.startswith((SVG, PHOTOGRAPH)):
+        if url.startswith((SVG, PHOTOGRAPH, *FONTS)):
             return super().fetch(url, headers)
         parts = urlsplit(url)
         if parts.scheme == "file" and not parts.netloc and Path(unquote(parts.path)).resolve() in self._fonts:

@@ -15,6 +15,10 @@ SMALLEST = 500
 """Pixels of the longer side. Below that a picture of half a page is coarse: 500 are 110 dots to the inch on 115 mm."""
 LARGEST = 1800
 """Pixels of the longer side on the page: 300 dots to the inch on 150 mm."""
+SMALLEST_LOGO_SIDE = 150
+"""The same of a publisher's logo, which is 45 mm wide at most: 85 dots to the inch."""
+LARGEST_LOGO_SIDE = 720
+"""400 dots to the inch on 45 mm, for letters in it."""
 QUALITY = 88
 
 Unfit = Literal["kind", "damaged", "too-small", "too-many-pixels"]
@@ -34,11 +38,14 @@ class ReadyPicture:
         return "data:image/jpeg;base64," + b64encode(self.data).decode()
 
 
-def ready(data: bytes) -> tuple[ReadyPicture | None, Unfit | None]:
-    """The picture for the page, or why it cannot be shown. The same file gives the same bytes."""
+def ready(data: bytes, smallest: int = SMALLEST, largest: int = LARGEST) -> tuple[ReadyPicture | None, Unfit | None]:
+    """The picture for the page, or why it cannot be shown; its longer side has pixels from `smallest`, and `largest` at most when
+    it is ready. The same file gives the same bytes."""
     # Only a source with a photograph waits for it.
-    from PIL import Image, ImageOps, UnidentifiedImageError
+    from PIL import Image, ImageFile, ImageOps, UnidentifiedImageError
 
+    # The page printer lets files through that end too soon, for all who decode pictures in its process.
+    lenient, ImageFile.LOAD_TRUNCATED_IMAGES = ImageFile.LOAD_TRUNCATED_IMAGES, False
     try:
         with warnings.catch_warnings():
             # The library warns of many pixels on the terminal, and later than is wanted here.
@@ -47,7 +54,7 @@ def ready(data: bytes) -> tuple[ReadyPicture | None, Unfit | None]:
         with opened:
             if opened.width * opened.height > MOST_PIXELS:
                 return None, "too-many-pixels"
-            if max(opened.size) < SMALLEST:
+            if max(opened.size) < smallest:
                 return None, "too-small"
             profile = opened.info.get("icc_profile")
             upright = ImageOps.exif_transpose(opened)
@@ -60,7 +67,9 @@ def ready(data: bytes) -> tuple[ReadyPicture | None, Unfit | None]:
         return None, "too-many-pixels"
     except (OSError, ValueError, SyntaxError):
         return None, "damaged"
-    picture.thumbnail((LARGEST, LARGEST), Image.Resampling.LANCZOS)
+    finally:
+        ImageFile.LOAD_TRUNCATED_IMAGES = lenient
+    picture.thumbnail((largest, largest), Image.Resampling.LANCZOS)
     made = io.BytesIO()
     # The profile of another colour space says what the numbers mean; of one with four inks it would say it wrongly.
     kept = profile if opened.mode in ("RGB", "RGBA", "P") else None

@@ -22,26 +22,48 @@ from walewright.sheet.columns import in_columns, in_rows
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
 from walewright.sheet.theme import colours, lettering, pen
+from walewright.sheet.theme_contrast import channels, hexadecimal
+from walewright.sheet.themed import PLAIN, Theme, font_faces
 from walewright.sheet.unbroken import stretches
 
 HOUSE = "booklet"
 
 
-def html(sheet: Sheet, theme: str = "", large_print: bool = False) -> str:
+def house_css() -> str:
+    """The house's own style sheet."""
+    return world.package_text(f"sheet/themes/{HOUSE}.css")
+
+
+def _ornaments(house: str, css: str) -> str:
+    """The house's style sheet with its ornaments, which are pictures within it, in the accent of a theme's `css`."""
+    before, after = (channels(colours(text).get("accent", "")) for text in (house, f"{house}\n{css}"))
+    if before is None or after is None:
+        return house
+    return house.replace(f"%23{hexadecimal(before)[1:]}", f"%23{hexadecimal(after)[1:]}")
+
+
+def html(sheet: Sheet, theme: Theme = PLAIN, large_print: bool = False) -> str:
     """The sheet as one HTML document with its style sheet inside, and over that a publisher's `theme`, in which nothing is `unfit`;
     a browser without the sheet's fonts takes its own. Over both lies the type of a `large_print`."""
-    house = world.package_text(f"sheet/themes/{HOUSE}.css")
-    css = f"{house}\n{theme}" if theme else house
+    own = world.package_text("sheet/themes/imprint.css") if theme.imprint or theme.logo else ""
+    css = "\n".join(part for part in (_ornaments(house_css(), theme.css), own, font_faces(theme.faces), theme.css) if part)
     css += world.package_text("sheet/themes/large.css") if large_print else ""
     # Style sheets alone are let through unescaped: the house's own, and one that was looked through.
-    made = {"sheet": sheet, "words": sheet.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
+    made = {
+        "sheet": sheet,
+        "words": sheet.words,
+        "theme": Markup(css),
+        "colours": defaultdict(str, colours(css)),
+        "imprint": theme.imprint,
+        "logo": theme.logo,
+    }
     return _templates().get_template("sheet.html").render(made)
 
 
-def bench_html(made: BenchDocument, theme: str = "") -> str:
+def bench_html(made: BenchDocument, theme: Theme = PLAIN) -> str:
     """A bench copy as one HTML document. It has a style of its own; of a publisher's `theme` it takes the colours."""
     house = world.package_text("sheet/themes/bench.css")
-    own = "".join(f"--{name}: {colour}; " for name, colour in colours(theme).items()) if theme else ""
+    own = "".join(f"--{name}: {colour}; " for name, colour in colours(theme.css).items())
     css = f"{house}\n:root {{ {own}}}" if own else house
     made_of = {"sheet": made, "words": made.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
     return _templates().get_template("bench.html").render(made_of)
@@ -60,7 +82,7 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     from walewright.sheet.fonts import ShippedOnly, font_face_css
 
     fetcher, fonts = ShippedOnly(), FontConfiguration()
-    with _warnings():
+    with gathered():
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
         pages = weasyprint.HTML(string=page, url_fetcher=fetcher).render(stylesheets=[faces], font_config=fonts).pages
     # A sheet that goes on has its anchor on its next pages too.
@@ -69,7 +91,7 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
 
 def picture(drawing: Drawing) -> str:
     """A drawing by itself as one SVG, in the house's colours."""
-    house = defaultdict(str, colours(world.package_text(f"sheet/themes/{HOUSE}.css")))
+    house = defaultdict(str, colours(house_css()))
     macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": house})
     return str(macros.drawing(drawing, "picture"))  # type: ignore[attr-defined]
 
@@ -108,7 +130,7 @@ def pdf(page: str, sheet: Sheet | BenchDocument) -> tuple[bytes, tuple[str, ...]
 
     fetcher = ShippedOnly()
     fonts = FontConfiguration()
-    with _warnings() as said, _dated(sheet.date):
+    with gathered() as said, _dated(sheet.date):
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
         document = weasyprint.HTML(string=page, url_fetcher=fetcher)
         data: bytes = document.write_pdf(
@@ -131,7 +153,7 @@ class _Gather(logging.Handler):
 
 
 @contextmanager
-def _warnings() -> Iterator[list[str]]:
+def gathered() -> Iterator[list[str]]:
     """What the renderer and its font library have to complain of, gathered instead of printed."""
     gather = _Gather()
     loggers = [logging.getLogger(name) for name in ("weasyprint", "fontTools")]

@@ -44,9 +44,13 @@ def _reaching(nodes: list[Any]) -> Iterator[tuple[Any, str]]:
             yield from _reaching(node.content)
 
 
+def _start(css: str, node: Any) -> int:
+    """Where a node of a style sheet begins in its text."""
+    return sum(len(line) + 1 for line in css.split("\n")[: node.source_line - 1]) + int(node.source_column) - 1
+
+
 def _refused(file: str, css: str, node: Any, what: str) -> Diagnostic:
-    lines = css.split("\n")
-    start = sum(len(line) + 1 for line in lines[: node.source_line - 1]) + node.source_column - 1
+    start = _start(css, node)
     return _told(file, start, start + len(what.removesuffix("()")), "fetches", what)
 
 
@@ -59,14 +63,28 @@ def _told(file: str, start: int, end: int, case: str, what: str) -> Diagnostic:
 
 def colours(css: str) -> Mapping[str, str]:
     """The custom properties of `:root`, the last of a name: "accent" -> "#1f5a61"; what stands for another is put in."""
-    found: dict[str, str] = {}
+    found = {one.name.removeprefix("--"): tinycss2.serialize(one.value).strip() for one in _properties(css)}
+    return {name: _resolved(value, found) for name, value in found.items()}
+
+
+def places(file: str, css: str) -> Mapping[str, Span]:
+    """Where the last of a name of those custom properties is declared in the text of `file`."""
+    found: dict[str, Span] = {}
+    for one in _properties(css):
+        start = _start(css, one)
+        end = next((at for at in range(start, len(css)) if css[at] in ";}\n"), len(css))
+        found[one.name.removeprefix("--")] = Span(file, start, start + len(css[start:end].rstrip()))
+    return found
+
+
+def _properties(css: str) -> Iterator[Any]:
+    """The declarations of custom properties of `:root`."""
     for rule in tinycss2.parse_stylesheet(css, skip_comments=True, skip_whitespace=True):
         if rule.type != "qualified-rule" or tinycss2.serialize(rule.prelude).strip() != ":root":
             continue
         for declaration in tinycss2.parse_blocks_contents(rule.content, skip_comments=True, skip_whitespace=True):
             if declaration.type == "declaration" and declaration.name.startswith("--"):
-                found[declaration.name.removeprefix("--")] = tinycss2.serialize(declaration.value).strip()
-    return {name: _resolved(value, found) for name, value in found.items()}
+                yield declaration
 
 
 def _resolved(value: str, known: Mapping[str, str], depth: int = 8) -> str:

@@ -23,12 +23,15 @@ if TYPE_CHECKING:
     from walewright.world.pictures import read_picture
     from walewright.world.rewriting import rewrite
     from walewright.world.sets import settle, write_set
+    from walewright.world.within import bytes_within, is_folder, text_within
 
 __all__ = [
     "LARGEST_SOURCE",
     "SOURCE_SUFFIX",
     "Held",
     "alike",
+    "bytes_within",
+    "is_folder",
     "is_source_name",
     "package_path",
     "package_text",
@@ -42,16 +45,20 @@ __all__ = [
     "shipped_text",
     "source_behind",
     "sources_known",
+    "text_within",
     "today",
     "write_set",
 ]
 
 LATER = {
+    "bytes_within": "within",
+    "is_folder": "within",
     "read_beside": "beside",
     "today": "dates",
     "read_picture": "pictures",
     "rewrite": "rewriting",
     "settle": "sets",
+    "text_within": "within",
     "write_set": "sets",
 }
 """What not every command needs, to the module that has it: loaded when it is first asked for."""

@@ -19,6 +19,11 @@ NoPicture = Literal["outside", "missing", "not-file", "too-large", "refused"]
 def read_picture(source: str, name: str) -> tuple[bytes, NoPicture | None]:
     """The bytes of the picture that the source in the file `source` names, or why they cannot be read. A link that leads out of the
     source's folder is outside, as a name that does so is."""
+    return read_plain(source, name, LARGEST_PICTURE)
+
+
+def read_plain(source: str, name: str, most: int) -> tuple[bytes, NoPicture | None]:
+    """The same of any plain file beside `source` or below, of at most so many bytes."""
     try:
         path = path_beside(source, name)
         if path is None:
@@ -26,9 +31,9 @@ def read_picture(source: str, name: str) -> tuple[bytes, NoPicture | None]:
         facts = os.stat(path)
         if not stat.S_ISREG(facts.st_mode):
             return b"", "not-file"
-        data, _, _ = read_bytes(path, LARGEST_PICTURE)
+        data, _, _ = read_bytes(path, most)
     except FileNotFoundError:
         return b"", "missing"
     except (OSError, ValueError):
         return b"", "refused"
-    return (data, None) if len(data) <= LARGEST_PICTURE else (b"", "too-large")
+    return (data, None) if len(data) <= most else (b"", "too-large")

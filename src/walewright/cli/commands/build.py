@@ -45,6 +45,7 @@ def _build(
     if printing is None or isinstance(most, Diagnostic):
         line.report((*faults, *((most,) if isinstance(most, Diagnostic) else ())), texts)
         return 2
+    line.report(faults, texts)
     return _printed(line, files, out, printing, options.wanted(line, options.Asked(**asked)), most)
 
 
@@ -156,7 +157,7 @@ COMMAND = command(
     click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
-    click.option("--theme", default="", metavar="FILE", help="Your own style sheet, ending in .css, laid over the house's."),
+    click.option("--theme", default="", metavar="FILE", help="Your own style sheet (.css) or theme folder, over the house's."),
     click.option("--large-print", is_flag=True, help="All type 14 points at least, charts 7 mm a cell."),
     click.option(
         "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."

@@ -8,15 +8,16 @@ from walewright.report.model import Diagnostic, diagnosed
 
 def _make(pattern: Pattern) -> Made:
     from walewright import sheet
+    from walewright.sheet.themed import PLAIN
 
     copy, _ = pattern.bench_copy
     assert copy is not None
     design, counts, _, proof = pattern.outcome.result()
     (plan,) = pattern.outcome.plans
     made = sheet.compose_bench(pattern.guide, design, counts, plan, copy.instructions, proof, pattern.options)
-    pages = sheet.page_counts(sheet.bench_html(made, pattern.theme), tuple(one.anchor for one in made.sheets))
+    pages = sheet.page_counts(sheet.bench_html(made, pattern.theme or PLAIN), tuple(one.anchor for one in made.sheets))
     made = sheet.with_pages(pattern.guide, made, pages)
-    return sheet.pdf(sheet.bench_html(made, pattern.theme), made)
+    return sheet.pdf(sheet.bench_html(made, pattern.theme or PLAIN), made)
 
 
 def _refused(pattern: Pattern) -> tuple[Diagnostic, ...]:

@@ -12,12 +12,13 @@ if TYPE_CHECKING:
     from walewright.pipeline import BenchCopy, Outcome
     from walewright.report.model import Diagnostic
     from walewright.sheet import PageOptions, Sheet
+    from walewright.sheet.themed import Theme
 
 
 @dataclass(frozen=True)
 class Pattern:
-    """A proven outcome, to be printed in the language of `guide`. `date` is ISO; `theme` a style sheet in place of the house's, or
-    "". The sheet and its HTML are made once, when the first format asks for them."""
+    """A proven outcome, to be printed in the language of `guide`. `date` is ISO; `theme` a publisher's own,
+    if there is one. The sheet and its HTML are made once, when the first format asks for them."""
 
     outcome: Outcome
     guide: Guide
@@ -25,7 +26,7 @@ class Pattern:
     units: Literal["cm", "in", "both"]
     version: str
     date: str
-    theme: str = ""
+    theme: Theme | None = None
     large_print: bool = False
 
     @cached_property
@@ -44,8 +45,9 @@ class Pattern:
     @cached_property
     def page(self) -> str:
         from walewright.sheet import html
+        from walewright.sheet.themed import PLAIN
 
-        return html(self.sheet, self.theme, self.large_print)
+        return html(self.sheet, self.theme or PLAIN, self.large_print)
 
     @cached_property
     def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:

@@ -21,6 +21,7 @@ from walewright.report.english.proven import PHRASES as PROVEN
 from walewright.report.english.proven import WORDINGS as PROOF
 from walewright.report.english.rules import CLAUSES, EDGES, FIGURES
 from walewright.report.english.shapes import WORDINGS as SHAPES
+from walewright.report.english.themes import WORDINGS as THEMES
 from walewright.report.english.values import WORDINGS as VALUES
 from walewright.report.model import Diagnostic
 from walewright.report.wording import Language, Worded, worded
@@ -40,6 +41,7 @@ ENGLISH = Language(
         **PATTERNED,
         **PROOF,
         **COMMANDS,
+        **THEMES,
     },
     phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE},
     terms=TERMS,

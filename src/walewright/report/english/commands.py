@@ -121,8 +121,8 @@ WORDINGS: dict[str, Wording] = {
         "--out cannot be {out}: a name that ends in {suffix} is a source's", helps={"name-a-folder": "name a folder, as --out out"}
     ),
     "option-value/theme-file": Wording(
-        "--theme: {file} is not named like a style sheet: those end in {suffix}",
-        helps={"name-a-theme": "name a style sheet, as --theme mine{suffix}"},
+        "--theme: {file} is no folder, and not named like a style sheet: those end in {suffix}",
+        helps={"name-a-theme": "name a style sheet, as --theme mine{suffix}, or a folder that is there"},
     ),
     "option-value/value-missing": Wording(
         "the option {option} wants a value", helps={"value-after": "write a value after {option}"}
@@ -206,13 +206,6 @@ WORDINGS: dict[str, Wording] = {
     "source-unreadable/changed-while-read": Wording("the file was changed while it was read", helps=_RUN_AGAIN),
     "source-unreadable/refused": Wording(
         "the file cannot be read: {reason}", helps={"check-permissions": "check its name and its permissions"}
-    ),
-    "theme-reaches-out/end-of-sheet": Wording(
-        "{what} in a theme would end the style sheet in the page", helps={"leave-it-out": "leave it out"}
-    ),
-    "theme-reaches-out/fetches": Wording(
-        "{what} in a theme would fetch something from outside",
-        helps={"leave-it-out": "leave it out: a page brings all that it needs, and draws with colours and lines"},
     ),
     "system-refused": Wording(
         "the system refused something while {doing}: {reason}",
