@@ -68,5 +68,5 @@ FACTS = {
     "fibre/polyester": "polyester",
     "fibre/viscose": "viscose",
     "step/one": "{number}",
-    "step/several": "{first} to {last}",
+    "step/several": "{first}\N{EN DASH}{last}",
 }
