@@ -118,7 +118,7 @@ def test_a_reference_is_a_link_to_the_section(pattern: Make) -> None:
     line = replace(sentence(""), runs=runs, numbers=(4, 9), refers="left_front", kinds=("Again", "CarriageAt"))
     made = with_paragraph(pattern(2), Paragraph("Knit", "", (replace(sentence("Knit."), numbers=(3,)), line)))
     sheet = made.sheet()
-    assert [(x.number, x.refers) for x in sheet.parts[0].stages[0].lines] == [("3", ""), ("4 to 9", "part-left_front")]
+    assert [(x.number, x.refers) for x in sheet.parts[0].stages[0].lines] == [("3", ""), ("4\N{EN DASH}9", "part-left_front")]
     assert '<p>As the <a href="#part-left_front">left front</a>, steps 1 to 6.</p>' in html(sheet)
     assert any("As the back" in told for told in sheet.reading.lines)
     assert not any("As the back" in told for told in pattern(2).sheet().reading.lines)
