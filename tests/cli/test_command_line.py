@@ -39,7 +39,7 @@ Said = pytest.CaptureFixture[str]
         (["check", "x.wale", "--tension", "plain"], "option-value", "--tension"),
         (["check", "x.wale", "--measure", "=4 cm"], "option-value", "--measure"),
         (["check", "x.wale", "--tension", "plain=17 stitches"], "bad-tension", "17 stitches"),
-        (["check", "x.wale", "--measure", "length=60"], "bad-measure", "60"),
+        (["check", "x.wale", "--measure", "length=long"], "bad-measure", "long"),
         (["check", "x.wale", "--swatch", "plain=40 st"], "bad-swatch", "40 st"),
         (["check", "x.wale", "--dial", "plain=6 7"], "bad-dial", "6 7"),
         (["check", "x.wale", "--yarn", "wool=thick"], "bad-ball", "thick"),

@@ -63,7 +63,7 @@ def test_other_files_go_on_after_a_mishap(sound: Path, capsys: Said, monkeypatch
 
     monkeypatch.setattr(pipeline, "compile", broken)
     out = sound.parent / "out"
-    assert main(["build", str(sound), str(again), "--out", str(out), "--as", "text"]) == 1
+    assert main(["build", str(sound), str(again), "--out", str(out), "--as", "text", "--jobs", "1"]) == 1
     assert "memory-exhausted" in capsys.readouterr().err
     assert [p.name for p in out.iterdir()] == ["again.txt"]
 

@@ -108,7 +108,7 @@ class Room:
 
     def piece(self, name: str, start: int, rows: int, **fields: Any) -> tuple[Piece, SizedPiece]:
         """A piece of `start` stitches and `rows` rows with straight edges, but for what `fields` (of either model) say."""
-        own = {k: fields.pop(k) for k in ("start_way", "end_way", "start_edging", "odd", "copies", "start_along") if k in fields}
+        own = {k: fields.pop(k) for k in ("start_way", "end_way", "start_edging", "parity", "copies", "start_along") if k in fields}
         straight = (self.run(0, rows),)
         left, right = fields.pop("left", straight), fields.pop("right", None)
         right = left if right is None else right

@@ -193,7 +193,7 @@ def test_a_neck_goes_to_the_top_while_the_raglan_goes_on(room: Any) -> None:
 def test_a_v_neck_takes_the_odd_stitch_of_the_centre(room: Any) -> None:
     slope = [ShapingPhrase((2,), (-1,), 8)]
     neck = opening(room, 20, 40, 0, 1, slope, slope, name="neck", width=17)
-    made = room.knit((room.piece("front", 41, 40, openings=(neck,), odd=True, end_way="waste"),))
+    made = room.knit((room.piece("front", 41, 40, openings=(neck,), parity="odd", end_way="waste"),))
     assert st.NeedlesToWork(-20, 20, 41) in made.steps()
     assert st.CentreToWaste(1, 0, 0, "neck centre") in made.steps()
     assert made.edge("front", "shoulder left") == (12,)

@@ -26,11 +26,11 @@ def test_runs_keep_their_order_and_leave_nothing_out() -> None:
     assert in_columns(items[:1], 2) == [items[:1]]
 
 
-def test_boxes_stand_beside_others_about_as_high() -> None:
+def test_boxes_stand_beside_others_about_as_high_the_lowest_first() -> None:
     def way(title: str, height: float) -> HowTo:
         return HowTo(title, title, ("",), Drawing(title, 50, height, (), ()))
 
     ways = [way("a", 30), way("b", 10), way("c", 31), way("d", 11), way("e", 32), way("f", 12), way("g", 1)]
     rows = [[w.title for w in row] for row in in_rows(ways, 3)]
-    assert rows == [["a", "c", "e"], ["b", "d", "f"], ["g"]]
+    assert rows == [["b", "d", "f"], ["a", "c", "e"], ["g"]]
     assert [[w.title for w in row] for row in in_rows(ways[::-1], 3)][-1] == ["g"]

@@ -119,7 +119,7 @@ def sound(design: Design, counts: Counts) -> None:
 
 
 def outline(sized: SizedPiece, piece: Piece) -> None:
-    assert sized.start % 2 == int(piece.odd)
+    assert sized.start % 2 == int(piece.odd(0))
     for side, runs, wanted in (("left", sized.left, piece.left), ("right", sized.right, piece.right)):
         for run, model in zip(runs, wanted, strict=True):
             assert run.to_row == sized.row(model.to_level)

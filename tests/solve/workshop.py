@@ -113,6 +113,7 @@ class Workshop:
         *,
         neck: Opening | None = None,
         held_from: str = "",
+        odd: bool = False,
         **more: object,
     ) -> Piece:
         wedges = (Wedge("shoulders", "both", held_from, origin(f"piece {name} / shoulders")),) if held_from else ()
@@ -128,6 +129,7 @@ class Workshop:
             left=left,
             right=left if right is None else right,
             openings=(neck,) if neck else (),
+            parity="odd" if odd else "even",
             wedges=wedges,
             end_way="waste",
             origin=origin(f"piece {name}"),

@@ -51,7 +51,7 @@ SAID = {
     st.OffOnWaste: "Thread the waste yarn in the carriage and knit the rows",
     st.SewOffAll: "through the second loop, back through the first",
     st.GatherAll: "Take it through every loop in turn",
-    st.WasteStart: "One row is knitted with ravel cord",
+    st.WasteStart: "Then one row with ravel cord",
     st.RehangStart: "Hang the loop between two stitches of the first garment row on each needle",
     st.PickUpAlong: "along rows, push the needle through the edge, a whole stitch deep",
     st.LatchRib: "draw bar after bar through towards you",

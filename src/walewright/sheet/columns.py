@@ -52,13 +52,14 @@ def _weight(item: object) -> float:
 
 
 def in_rows(ways: Sequence[HowTo], count: int) -> list[list[HowTo]]:
-    """How-tos in rows of so many, each beside others about as high, so that little of the page stays white; a row
-    that is not full is the last."""
+    """How-tos in rows of so many, each beside others about as high and the lowest row first, so that little of the page stays
+    white; a row that is not full is the last."""
     high = sorted(ways, key=_height)
     few = len(high) % count
     rows = [high[:few]] * bool(few) + [high[i : i + count] for i in range(few, len(high), count)]
     order = list(ways).index
-    return sorted((sorted(row, key=order) for row in rows), key=lambda row: (len(row) < count, min(order(w) for w in row)))
+    # They are in the order of their heights but for the row that is not full.
+    return sorted((sorted(row, key=order) for row in rows), key=lambda row: len(row) < count)
 
 
 def _height(way: HowTo) -> float:

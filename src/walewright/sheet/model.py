@@ -152,8 +152,9 @@ class JoinsPicture:
 
 @dataclass(frozen=True, slots=True)
 class SheetPart:
-    """A piece, edging or band: one section of the pages. `short`: it is kept on one page. `counted`, `sided`: some of its
-    lines have the row counter, or the carriage's side, in a column."""
+    """A piece, edging or band: one section of the pages. `short`: it is kept on one page;
+    `headed`: its stages have headings. `counted`, `sided`: some of its lines have the row counter, or the carriage's side, in a
+    column."""
 
     anchor: str
     title: str
@@ -164,6 +165,7 @@ class SheetPart:
     legend: SizesTable | None
     stages: tuple[Stage, ...]
     short: bool
+    headed: bool
     counted: bool
     sided: bool
     by_hand: tuple[tuple[str, str], ...] = ()

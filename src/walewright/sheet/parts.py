@@ -22,7 +22,10 @@ Drawings = dict[str, tuple[Drawing, SizesTable | None]]
 """Piece name -> its schematic and legend."""
 
 
-SHORT = 7
+FEW = 12
+"""Lines. The steps of a section without a drawing and with no more lines than this need no headings of their own."""
+
+SHORT = 4
 """Lines. A section without a drawing and with no more lines than this is kept on one page."""
 
 COLUMN = 16
@@ -57,6 +60,7 @@ def _part(
     links: tuple[tuple[str, str], ...],
 ) -> SheetPart:
     stages = _stages(guide, section, sizes)
+    count = sum(len(s.lines) + len(s.rows) for s in stages)
     return SheetPart(
         anchor=anchor,
         title=name_of(section.title),
@@ -65,7 +69,8 @@ def _part(
         drawing=drawing,
         legend=legend,
         stages=stages,
-        short=drawing is None and sum(len(s.lines) + len(s.rows) for s in stages) <= SHORT,
+        short=drawing is None and count <= SHORT,
+        headed=drawing is not None or count > FEW,
         counted=any(line.row for s in stages for line in s.lines),
         sided=any(line.side for s in stages for line in s.lines),
         by_hand=links,
