@@ -54,7 +54,9 @@ def fibres_of(node: syntax.YarnLine, findings: Findings) -> tuple[FibreKind, ...
     for name in wrong:
         meant = near(name, known) or ""
         helps = ("did-you-mean", "one-of") if meant else ("one-of",)
-        findings.report("unknown-fibre", (place, "fibre"), helps=helps, name=name, near=meant, known=tuple(f"`{one}`" for one in sorted(known)))
+        findings.report(
+            "unknown-fibre", (place, "fibre"), helps=helps, name=name, near=meant, known=tuple(f"`{one}`" for one in sorted(known))
+        )
     return None if wrong else tuple(dict.fromkeys(known[name] for name in node.fibres))
 
 
