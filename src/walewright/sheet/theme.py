@@ -102,7 +102,7 @@ PENS = {
     "seam": 'fill="none" stroke="{ink}" stroke-width="0.35"',
     "hatch": 'fill="none" stroke="{hatch}" stroke-width="0.18"',
     "texture": f'fill="none" stroke="{{accent}}" stroke-width="0.28" {_ROUND}',
-    "wale": 'fill="none" stroke="{grid}" stroke-width="0.16"',
+    "wale": 'fill="none" stroke="{hairline}" stroke-width="0.14"',
     "joint": 'fill="none" stroke="{ink}" stroke-width="0.75"',
     "joint-broken": 'fill="none" stroke="{ink}" stroke-width="0.75" stroke-dasharray="2.2 1.1"',
     "joint-dotted": 'fill="none" stroke="{ink}" stroke-width="0.85" stroke-dasharray="0.01 1.4" stroke-linecap="round"',

@@ -30,7 +30,7 @@ PAGE = {
     "page/right": "right",
     "page/at-this-row": "At this row",
     "page/stitches": "Stitches",
-    "page/explained-elsewhere": "Explained elsewhere",
+    "page/explained-elsewhere": "Techniques",
     "page/trouble": "When things go wrong",
     "page/regrade": "To regrade",
     "page/checked": "How the pattern was checked",

@@ -96,23 +96,23 @@ TABLES = {
     "yarn/swatches": "Grams for swatches",
     "yarn/reserve": "Grams in reserve",
     "yarn/ball": "{yarn}, {grams} g = {metres} m a ball",
-    "yarn/away": "That comes away again, metres",
+    "yarn/away": "Waste yarn and ravel cord (removed), metres",
     "yarn/waste": "Waste yarn",
     "yarn/ravel": "Ravel cord",
     "yarn/together": "{yarn}: {strands:and} held together.",
     "yarn/strands": "{yarn}, {count} strands",
     # How it was reckoned.
-    "way/from-loops": "{known:/; }; swatches, seams and tails included, with {spare} % for ends; right to about {error} %"
+    "way/from-loops": "{known:/; }; swatches, seams and tails included, with {spare} % for ends; accurate to about {error} %"
     "{estimated:?: weigh a swatch to know better}",
     "way/none": "none is knitted",
     "way/of-fabrics": "{fabrics:and} {way}",
     "way/weighed": "from the weight of the swatch",
     "way/measured": "from the measured length of yarn in a stitch",
     "way/estimated": "estimated from the density by the relations of plain knitting",
-    "way/as-in-fabric": "in loops as long as those of {fabric}; the weight is that of a yarn as thick as {yarn}; right to about "
-    "{error} %",
+    "way/as-in-fabric": "in loops as long as those of {fabric}; the weight is that of a yarn as thick as {yarn}; "
+    "accurate to about {error} %",
     "way/one-length": "one length of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; it is used {times} "
-    "times, or so many lengths if pieces wait with theirs in}; right to about {error} %",
+    "times, or so many lengths if pieces wait with theirs in}; accurate to about {error} %",
     # Where figures are from.
     "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
     "credit/of": "{rows}. {credit}.",
