@@ -89,7 +89,7 @@ JoinedPart = frozenset[str]
 def tube(
     design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
 ) -> MadeTube | None:
-    """The tube that these pieces are made up to, or None where they are none."""
+    """The tube that these pieces are made up to; None where they make no tube."""
     own = [p for p in pieces if p.piece.name in part]
     thumbs = {p.piece.name: p for p in own if _on_slot(glued, own, p)}
     walls = [p for p in own if p.piece.name not in thumbs]

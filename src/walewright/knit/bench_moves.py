@@ -17,7 +17,7 @@ from walewright.knit.step import Step
 
 
 def told(moves: Sequence[Operation]) -> Iterator[Step]:
-    """The sentences of `moves`, which no step tells. Raises TypeError for a move that is none of a chart, stripes or a rib."""
+    """The sentences of `moves`, which no step tells. Raises TypeError for a move that no chart, stripes or rib asks for."""
     at = 0
     while at < len(moves):
         kind = type(moves[at])

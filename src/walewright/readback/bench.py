@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
 from collections.abc import Callable, Iterable, Mapping
 
 from walewright.knit import operations as op
@@ -11,7 +12,7 @@ from walewright.readback.mind import Contradiction, Mind, needle
 from walewright.readback.phrases import ReadCounts, ReadEvents, ReadGraded, Reading, ReadPhrase, ReadRows
 
 
-class AtBench(Mind):
+class AtBench(Mind, ABC):
     """Methods are named for the grammar's phrases. Lists of needles come as phrases of their own."""
 
     def __init__(self) -> None:
@@ -22,9 +23,9 @@ class AtBench(Mind):
         """What the counter read when a chart was begun, in one place and in others."""
         self._fabrics: dict[tuple[str, int, int], str] = {}
 
+    @abstractmethod
     def obey(self, phrase: str, *arguments: Reading) -> None:
         """Do what the phrase of that name says."""
-        raise NotImplementedError
 
     def bench_row(self, *told: ReadPhrase) -> None:
         """The rows of the line, its steps, and then what is said to be there."""
@@ -66,9 +67,9 @@ class AtBench(Mind):
         if not height or row - 1 not in {(self._row - begun) % height for begun in self._begun[chart]}:
             raise Contradiction("contradiction/chart-row", chart=chart, row=row)
 
+    @abstractmethod
     def _height(self, chart: str) -> int:
         """Rows of a chart that is drawn."""
-        raise NotImplementedError
 
     def fabric_begins(self, fabric: str, chart: str, *span: int) -> None:
         self._begin(chart, span, fabric)

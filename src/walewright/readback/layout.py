@@ -182,7 +182,7 @@ def section_name(title: str, language: ReadLanguage) -> str:
 
 
 def _linked(title: str, language: ReadLanguage) -> str:
-    """The name of the link that a heading tells, as all stages have it; nothing if it is none's."""
+    """The name of the link that a heading tells, as all stages have it; nothing for other headings."""
     link = language.layout.link.fullmatch(title)
     if link is None:
         return ""

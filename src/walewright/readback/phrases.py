@@ -38,7 +38,7 @@ class ReadRows:
 
 @dataclass(frozen=True, slots=True)
 class ReadCounts:
-    """Numbers of which a dash says that there is none."""
+    """Numbers; a dash stands for one that a size has not."""
 
     numbers: tuple[ReadGraded, ...]
 

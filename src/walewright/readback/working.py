@@ -100,7 +100,7 @@ def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
 def referred(
     phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection], language: ReadLanguage
 ) -> tuple[PrintedLine, ...]:
-    """The lines that a line stands for. Raises `Contradiction` where there are none such, or not as many."""
+    """The lines that a line stands for. Raises `Contradiction` where no such lines are there, or not as many."""
     name, first, last, *_ = phrase.arguments
     assert isinstance(name, str)
     assert isinstance(first, int)

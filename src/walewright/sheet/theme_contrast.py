@@ -23,7 +23,7 @@ Channels = tuple[float, float, float]
 
 
 def channels(colour: str) -> Channels | None:
-    """A colour as a style sheet writes it; None where it is none, or lets through what is behind it."""
+    """A colour as a style sheet writes it; None for anything else, and for a colour that lets through what is behind it."""
     found = parse_color(colour)
     return (found.red, found.green, found.blue) if hasattr(found, "red") and found.alpha == 1 else None
 

@@ -125,7 +125,7 @@ class _Described:
         return value
 
     def text(self, value: Any, path: Within, most: int) -> str:
-        """A text that is printed in a line, or names something; "" where it is none."""
+        """A text that is printed in a line, or names something; "" for anything else."""
         if not isinstance(value, str) or not value.strip() or not value.isprintable() or len(value) > most:
             name = str(next(part for part in reversed(path) if isinstance(part, str)))
             facts: dict[str, Fact] = {"name": name, "most": most}

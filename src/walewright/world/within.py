@@ -30,8 +30,8 @@ def bytes_within(folder: str, name: str, most: int) -> tuple[bytes, NoFile | Non
 
 
 def text_within(folder: str, name: str) -> tuple[str | None, NoFile | None, Diagnostic | None]:
-    """The text of the file `name` of a folder; why it is not there or not within the folder; or what is wrong with it, told of the
-    path `folder`/`name`."""
+    """The text of the file `name` of a folder; why it is not there or not within the folder; or what is wrong with it, reported for
+    the path `folder`/`name`."""
     shown = os.path.join(folder, name)
     try:
         path = path_beside(os.path.join(folder, _ANY), name)

@@ -186,7 +186,7 @@ def _regular(said: StepSaid, lists: Sequence[Readings | None]) -> tuple[int, lis
 
 
 def _runs(rows: Readings, every: int) -> list[Readings]:
-    """The rows by where they lie in the repeat; each is as far from the next as the repeat is high, or it is none."""
+    """The rows by where they lie in the repeat; each is as far from the next as the repeat is high, or it does not count."""
     at: dict[int, list[int]] = {}
     for row in rows:
         at.setdefault(row % every, []).append(row)

@@ -53,7 +53,7 @@ def _neighbours(slots: Sequence[int]) -> list[tuple[int, int]]:
 
 
 def _longest(left: list[tuple[int, int]]) -> LikeRuns:
-    """The longest row of like runs at equal distances that begins with the first one; that one alone where there is none."""
+    """The longest row of like runs at equal distances that begins with the first one; that one alone where no other follows."""
     first, count = left[0]
     begins = {begin for begin, many in left if many == count}
     best = LikeRuns(first, count, 0, 1)

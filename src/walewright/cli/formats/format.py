@@ -51,7 +51,7 @@ class Pattern:
 
     @cached_property
     def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
-        """The bench copy of its one size, read back; or why there is none."""
+        """The bench copy of its one size, read back; or why it cannot be made."""
         from walewright import pipeline
 
         return pipeline.bench_copy(self.outcome)

@@ -131,7 +131,7 @@ def _room(node: syntax.EdgeLine, found: _LinesFound, now: TracedSides, moved: Ed
 
 
 def _tell_many(node: syntax.EdgeLine, every: Sequence[_LinesFound], now: TracedSides, moved: EdgeMove, on: Tracing) -> None:
-    """Of both edges the one that has more outside its lines is told of."""
+    """Of both edges, the message names the one that has more outside its lines."""
     place = on.cloth.place
     prongs = max(on.machine.prongs, default=1) if on.machine is not None else 0
     if place.fabric is None or not prongs:
