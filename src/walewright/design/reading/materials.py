@@ -55,7 +55,12 @@ def fibres_of(node: syntax.YarnLine, findings: Findings) -> tuple[FibreKind, ...
         meant = near(name, known) or ""
         helps = ("did-you-mean", "one-of") if meant else ("one-of",)
         findings.report(
-            "unknown-fibre", (place, "fibre"), helps=helps, name=name, near=meant, known=tuple(f"`{one}`" for one in sorted(known))
+            "unknown-fibre",
+            (place, "fibre"),
+            helps=helps,
+            name=name,
+            near=meant,
+            known=tuple(said("fibre", fibre=one) for one in sorted(known)),
         )
     return None if wrong else tuple(dict.fromkeys(known[name] for name in node.fibres))
 

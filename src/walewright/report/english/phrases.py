@@ -55,6 +55,7 @@ PHRASES: dict[str, str] = {
     "the-source": "the source",
     "the-wedge": "the wedge at {level}",
     "wedge-of": "the wedge of piece `{piece}`",
+    "fibre": "`{fibre}`",
     "yarn": "yarn `{yarn}`",
     # What of a thing is measured or counted.
     "a-lap": "a lap",
