@@ -130,6 +130,11 @@ def test_a_cardigans_fronts_lie_side_by_side_on_the_cover() -> None:
     drawing = cover(LANGUAGE, design, counts, made)
     assert "seen from the front" in drawing.title
     assert [s.kind for s in drawing.strokes].count("inside") == 1
+    # One may have a level more than the other, such as that of a pocket.
+    extra = replace(design.pieces[1], mirror_of=None, levels=design.pieces[1].levels[:-1])
+    apart = replace(made[1], piece=extra)
+    other = replace(design, pieces=(design.pieces[0], extra, design.pieces[2]))
+    assert "seen from the front" in cover(LANGUAGE, other, counts, (made[0], apart, made[2])).title
     without = replace(design, joins=())
     assert "The pieces of Cardigan" in cover(LANGUAGE, without, counts, made).title
 

@@ -84,7 +84,7 @@ def _fronts(
         halves = [by_name[name] for name in found]
         for left in halves:
             for right in halves:
-                if found[left.piece.name] == "left" and found[right.piece.name] == "right" and _alike(left, right):
+                if found[left.piece.name] == "left" and found[right.piece.name] == "right" and _alike(left, right, size):
                     return left, right, by_name[back]
     return None
 
@@ -107,9 +107,16 @@ def _side_of(piece: MeasuredPiece, edge: str, size: int) -> str:
     return on[0] if len(on) == 1 else ""
 
 
-def _alike(one: MeasuredPiece, other: MeasuredPiece) -> bool:
+AS_LONG = 0.02
+"""Of their length: two fronts of one body, one of which may have a pocket more than the other, differ by no more."""
+
+
+def _alike(one: MeasuredPiece, other: MeasuredPiece, size: int) -> bool:
+    """Whether they may be the two fronts of one body."""
     mirrored = one.piece.mirror_of == other.piece.name or other.piece.mirror_of == one.piece.name
-    return mirrored or (one.piece.name != other.piece.name and one.piece.levels == other.piece.levels)
+    lengths = one.full_height(size), other.full_height(size)
+    as_long = max(lengths) - min(lengths) <= AS_LONG * max(lengths)
+    return mirrored or (one.piece.name != other.piece.name and (one.piece.levels == other.piece.levels or as_long))
 
 
 def _band_depth(design: Design, counts: Counts, edges: set[tuple[str, str]], size: int) -> float:
