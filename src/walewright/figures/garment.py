@@ -74,9 +74,11 @@ def _fronts(
     """(the piece that hangs at the left, the one at the right, the back) of a body that is open in front."""
     by_name = {p.piece.name: p for p in pieces}
     sides: dict[str, dict[str, str]] = {}
+    edges: dict[tuple[str, str], set[str]] = {}
     for join in design.joins:
         for own, other in _single(join):
             piece = by_name[own[0]]
+            edges.setdefault((other[0], own[0]), set()).add(own[1])
             side = _side_of(piece, own[1], size)
             if side and own[0] != other[0] and not piece.outlines[size].neck:
                 sides.setdefault(other[0], {}).setdefault(own[0], side)
@@ -84,7 +86,10 @@ def _fronts(
         halves = [by_name[name] for name in found]
         for left in halves:
             for right in halves:
-                if found[left.piece.name] == "left" and found[right.piece.name] == "right" and _alike(left, right, size):
+                if found[left.piece.name] != "left" or found[right.piece.name] != "right":
+                    continue
+                met_alike = edges[back, left.piece.name] == edges[back, right.piece.name]
+                if _alike(left, right) or (met_alike and _as_long(left, right, size)):
                     return left, right, by_name[back]
     return None
 
@@ -108,15 +113,18 @@ def _side_of(piece: MeasuredPiece, edge: str, size: int) -> str:
 
 
 AS_LONG = 0.02
-"""Of their length: two fronts of one body, one of which may have a pocket more than the other, differ by no more."""
+"""Of their length: by no more do two fronts of one body differ."""
 
 
-def _alike(one: MeasuredPiece, other: MeasuredPiece, size: int) -> bool:
-    """Whether they may be the two fronts of one body."""
+def _alike(one: MeasuredPiece, other: MeasuredPiece) -> bool:
     mirrored = one.piece.mirror_of == other.piece.name or other.piece.mirror_of == one.piece.name
+    return mirrored or (one.piece.name != other.piece.name and one.piece.levels == other.piece.levels)
+
+
+def _as_long(one: MeasuredPiece, other: MeasuredPiece, size: int) -> bool:
+    """Whether they are as long as each other: one of two fronts may have a pocket, and so a level, more than the other."""
     lengths = one.full_height(size), other.full_height(size)
-    as_long = max(lengths) - min(lengths) <= AS_LONG * max(lengths)
-    return mirrored or (one.piece.name != other.piece.name and (one.piece.levels == other.piece.levels or as_long))
+    return one.piece.name != other.piece.name and max(lengths) - min(lengths) <= AS_LONG * max(lengths)
 
 
 def _band_depth(design: Design, counts: Counts, edges: set[tuple[str, str]], size: int) -> float:
