@@ -47,6 +47,8 @@ OPENING = PIECE + "opening n 3 cm wide from slit to top\n        "
         ('pattern "x\\"  ', "unclosed-text", '"x\\"'),
         ('pattern "a\\tb"', "unknown-escape", "\\t"),
         ("let a\x00 = 3", "control-character", "\x00"),
+        ('pattern ""', "empty-text", '""'),
+        ('pattern "x", in german " \\n\u2003 "', "empty-text", '" \\n\u2003 "'),
         ('note "\x1b[31m"', "control-character", "\x1b"),
         ('note "\u202eabc"', "control-character", "\u202e"),
         ("let a = 3 # \ud800", "control-character", "\ud800"),

@@ -29,6 +29,7 @@ SOURCE = _errors(
     chained_depth="A chained edging has a depth.",
     control_character="A character that cannot be seen stands in a line.",
     empty_source="The source has no statement.",
+    empty_text="Nothing is to be read in a text.",
     incomplete_statement="A statement does not say something that it has to say.",
     invisible_symbol="A symbol of a chart cannot be seen by itself.",
     line_too_long="A line is longer than any statement.",

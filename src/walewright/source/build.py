@@ -150,7 +150,7 @@ class Builder:
     def token(self, token: Token) -> object:
         """The value of a single word."""
         if token.type == "TEXT":
-            return unescaped(str(token))
+            return self.text(token)
         if token.type in ("NUMBER", "VALUE"):
             return self.amount(token)
         if token.type == "ORDINAL":
@@ -180,6 +180,13 @@ class Builder:
                 )
             )
         return float(digits or token)
+
+    def text(self, token: Token) -> str:
+        """What the author wrote between the quotation marks; raises `Refused` where nothing of it is seen on paper."""
+        text = unescaped(str(token))
+        if all(unicodedata.category(letter)[0] in "CZ" for letter in text):
+            raise Refused(diagnosed("empty-text", (self.span(token), "own"), helps=("write",)))
+        return text
 
     def check_seen(self, symbol: Token) -> None:
         """Raises `Refused` for a symbol that is seen only together with the one before it, or not at all."""

@@ -1,15 +1,22 @@
 """What may share rows with shaping along a line within a piece. Stitches outside the line go over to other needles, and with them
-the wales that a rib or a chart counts by needles; a part beside an opening has no room for it."""
+the wales that a rib or a chart counts by needles; a part beside an opening has no room for it; and the lines of one edge keep
+clear of those of the other."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 
-from walewright.design.model import Chart, EdgeRun, Fabric, Piece
+from walewright.design.model import Chart, EdgeRun, Fabric, PerSize, Piece
 from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.design.pieces.rows_shared import RowsTaken, share_no_rows, whole_width
 from walewright.design.reading.places import AmountPlace
 from walewright.report.said import said
+from walewright.trade.sides import EdgeSide
+
+LEAST_APART = 2.0
+"""Stitches in the design from the innermost line of one edge to that of the other. Each falls on the nearest needle, so that two
+are left, and each line has its own."""
 
 
 def inside_alone(
@@ -44,7 +51,66 @@ def inside_alone(
                 "line-inside/fabric", (run.origin.span, "shaped"), helps=("fabric",), to_level=run.to_level, fabric=name
             )
             return False
+    return _apart(piece, outline, place)
+
+
+@dataclass(frozen=True, slots=True)
+class _LinedRun:
+    """A run shaped along lines, from height `low` to `high`."""
+
+    side: EdgeSide
+    run: EdgeRun
+    low: PerSize
+    high: PerSize
+
+    def innermost(self, size: int, heights: tuple[float, float], outline: PieceOutline) -> float:
+        """Where the innermost line is nearest to the other edge between two heights: its distance from the middle of the start.
+        A line alone that is led by the edge goes with it."""
+        line = self.run.lines[0]
+        if line.of == "centre":
+            return line.at(self.side)[size]
+        follows = heights if len(self.run.lines) == 1 else (self.low[size],)
+        every = range(len(self.low))
+        edges = [outline.position(self.side, tuple(h for _ in every), above=h < self.high[size])[size] for h in follows]
+        return min(edges) - line.at(self.side)[size]
+
+
+def _apart(piece: Piece, outline: PieceOutline, place: AmountPlace) -> bool:
+    """Whether the lines of one edge keep clear of those that the other is shaped along in the same rows; told at the later one."""
+    if place.fabric is None:
+        return True
+    least = LEAST_APART / place.fabric.stitches_per_cm
+    for left in _lined_runs(piece, "left"):
+        for right in _lined_runs(piece, "right"):
+            short: list[str] = []
+            for i, size in enumerate(place.scope.sizes):
+                between = (max(left.low[i], right.low[i]), min(left.high[i], right.high[i]))
+                if between[1] - between[0] < NOTHING:
+                    continue
+                if sum(one.innermost(i, between, outline) for one in (left, right)) < least - NOTHING:
+                    short.append(size)
+            if short:
+                later = max(left.run, right.run, key=lambda run: run.origin.span.start)
+                place.findings.report(
+                    "line-inside/no-room",
+                    (later.origin.span, "shaped"),
+                    notes=("other-edge",),
+                    helps=("no-room",),
+                    sizes=place.scope.only(tuple(short)),
+                    to_level=later.to_level,
+                )
+                return False
     return True
+
+
+def _lined_runs(piece: Piece, side: EdgeSide) -> Iterator[_LinedRun]:
+    heights = {level.name: level.height for level in piece.levels}
+    low = piece.levels[0].height
+    for run in piece.left if side == "left" else piece.right:
+        high = heights[run.to_level]
+        if run.lines:
+            yield _LinedRun(side, run, low, high)
+        low = high
 
 
 def _lined(piece: Piece) -> Iterator[tuple[EdgeRun, str]]:

@@ -110,6 +110,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"deeper": "still deeper from here"},
         helps={"name-parts": "give parts of it names, a `let` line for each"},
     ),
+    "empty-text": Wording(
+        "there is nothing to be read between these quotation marks",
+        labels={"own": "empty"},
+        helps={"write": "write the text, or leave its statement out"},
+    ),
     "unclosed-text": Wording(
         "the text begun here has no closing quote on its line",
         labels={"to-end": "text to the end of the line"},

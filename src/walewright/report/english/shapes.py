@@ -371,7 +371,10 @@ WORDINGS: dict[str, Wording] = {
     "line-inside/no-room": Wording(
         "there are too few stitches beside a line along which the edge to `{to_level}` is shaped",
         labels={"shaped": "no room"},
-        notes={"between-outermost": "what all its lines take is taken from between the two outermost"},
+        notes={
+            "between-outermost": "what all its lines take is taken from between the two outermost",
+            "other-edge": "the line of the other edge in the same rows is less than 2 stitches from it",
+        },
         helps={
             "no-room": "a few stitches have to lie between the line and the edge, and between it and the next: place it elsewhere"
         },
