@@ -285,7 +285,7 @@ def _bed(design: Design) -> Bed:
 
     A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one; never one
     that only panels are in, for those change no row."""
-    from walewright.bed import Bed, Gauge
+    from walewright.bed import Bed, BedStartsWith, Gauge
     from walewright.knit.dial import HEM, LINKING, looser
 
     by_name = {f.name: Gauge(f.stitches_per_cm, f.rows_per_cm) for f in design.fabrics}
@@ -303,8 +303,10 @@ def _bed(design: Design) -> Bed:
     # Rows that knit two layers together are looser than these, and as wide.
     for knit in design.fabrics:
         for by in (HEM, LINKING):
-            gauges.setdefault((knit.yarn, looser(knit.tension, by).setting), by_name[knit.name])
-    return Bed(design.machine.needles, design.machine.prongs, gauges, by_name)
+            gauges.setdefault((knit.yarn, looser(knit.tension, by, design.machine.plates).setting), by_name[knit.name])
+    machine = design.machine
+    start: BedStartsWith = "nothing" if machine.start == "by hand" else machine.start
+    return Bed(machine.needles, machine.prongs, gauges, by_name, start, machine.crossing or "any", machine.plates)
 
 
 # ----------------------------------------------------------------- the bench copy

@@ -14,6 +14,7 @@ import pytest
 
 from tests.laws.code_tree import PACKAGE, dotted, modules, stage, tree
 from walewright.guide.english import LANGUAGE
+from walewright.guide.model import PLATE
 from walewright.sheet.composing import PAGE_WORDS
 from walewright.trade.cells import CELLS
 from walewright.trade.edgings import EDGINGS
@@ -32,6 +33,7 @@ KINDS = FEATURES | frozenset({
       "two from ", "hand waste", "given, not weighed"),
     # Of what a section needs, see `handwork.features`.
     *("cell purl in stages", "cross beside purl", "other yarn", "start hand waste", "start chain"),
+    *("WasteStart hem", "WasteStart by hand", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold"),
     *("edging mock rib 2", "edging mock rib 3", "edging folded", "edging picot", "edging rolled", "edging facing"),
     "edging chained",
     *("join rows to rows", "join stitches to rows", "join stitches to stitches", "join grafted", "join linked", "join gathered"),
@@ -164,6 +166,7 @@ def words_of_the_code() -> frozenset[str]:
 @pytest.mark.parametrize("key", PHRASES)
 def test_every_sentence_is_asked_for(key: str) -> None:
     """By its whole key, or by a key put together of which each part is a word that the code knows."""
+    key = key.removesuffix(PLATE)
     if key in words_of_the_code():
         return
     for pattern, _, _ in asked():

@@ -13,7 +13,9 @@ from walewright.knit import steps as st
 from walewright.readback.hands import OBEYED, Hands
 from walewright.readback.phrases import ReadPhrase
 from walewright.readback.sentences import Unreadable
+from walewright.write.english import LANGUAGE as WRITING
 from walewright.write.lines import lines
+from walewright.write.lines import sentence as line_in_words
 
 
 def rule(kind: type[st.Step]) -> str:
@@ -56,6 +58,28 @@ def test_every_step_is_read_back_as_itself(step: st.Step) -> None:
         assert [type(t).__name__ for t in told] == ["ReadRepeat"]
     else:
         assert [t.kind for t in told if isinstance(t, ReadPhrase)] == [rule(type(step))]
+
+
+PLATED: tuple[tuple[st.Step, tuple[object, ...]], ...] = (
+    (st.UseYarnStep("wool", "3"), ("wool", "3")),
+    (st.UseYarnStep("wool", "B", fabric="deep_rib"), ("wool", "B", "deep_rib", "")),
+    (st.UseYarnStep("navy", "3", "carried"), ("navy", "3", "", "carried")),
+    (st.UseLooser("wool", "4", "3", ()), ("wool", "4", "plate", "3")),
+)
+
+
+@pytest.mark.parametrize(("step", "told"), PLATED)
+def test_a_plate_is_read_as_the_setting_that_it_is(step: st.Step, told: tuple[object, ...]) -> None:
+    """In the words of a bed with plates, which say nothing of a dial."""
+    (line,) = lines([(step,)])
+    words = line_in_words(line, (0,), WRITING.on_plates()).text
+    assert "plate" in words
+    assert "tension" not in words
+    found = said(words)
+    assert not isinstance(found, Unreadable), words
+    (read,) = found
+    assert isinstance(read, ReadPhrase)
+    assert read.arguments == told
 
 
 @pytest.mark.parametrize("step", SAMPLES, ids=lambda s: type(s).__name__)

@@ -92,12 +92,15 @@ size_rows = st.one_of(
         own=st.lists(st.builds(s.OwnFigure, names.filter(lambda n: n not in SIZE_NAMES_TAKEN), numbers), max_size=3).map(tuple),
     ),
 )
-machine_facts = st.builds(
-    s.MachineFact,
-    st.lists(names, min_size=1, max_size=2).map(" ".join),
-    st.lists(numbers, max_size=3).map(tuple),
-)
 tensions = st.from_regex(r"[A-Za-z0-9]{1,3}(\.[0-9]|\.{1,2})?", fullmatch=True)
+machine_facts = st.one_of(
+    st.builds(
+        s.MachineFact,
+        st.lists(names, min_size=1, max_size=2).map(" ".join),
+        st.lists(numbers, max_size=3).map(tuple),
+    ),
+    st.builds(s.MachineFact, st.just("plates"), st.just(()), st.lists(tensions, min_size=1, max_size=4).map(tuple)),
+)
 stripes = st.lists(st.builds(s.StripeRows, counts, names), min_size=1, max_size=4).map(tuple)
 stitches = st.one_of(
     st.builds(

@@ -10,6 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
+from tests.whole.beds_at_random import bed_facts
+
 MACHINES = {
     "standard": ("14.3 cm by 15 cm", "13.4 cm by 13.8 cm", "fingering-weight wool", "50 g = 200 m"),
     "mid": ("20 cm by 21.4 cm", "18.6 cm by 19.8 cm", "worsted wool", "100 g = 190 m"),
@@ -57,7 +59,7 @@ sizes S L
     neck {dice.randrange(14, 17)} {dice.randrange(17, 19)} cm
     wrist {dice.randrange(15, 18)} {dice.randrange(18, 21)} cm
 let half = chest / 2 + {dice.randrange(2, 5)} cm
-machine {machine}
+machine {machine}{bed_facts(Random(f"{kind} {chest}"))}
 yarn wool "{label}", {ball}
 fabric plain
     stocking stitch in wool at tension 6

@@ -57,7 +57,7 @@ or by being fastened off. When all is knitted, no foot of a first row may be lef
 
 from walewright.bed.fabric import KnitFabric
 from walewright.bed.loops import LoopKind
-from walewright.bed.model import Bar, Bed, BedEdge, Course, Fault, Gauge, Link, Turn
+from walewright.bed.model import Bar, Bed, BedEdge, BedStartsWith, Course, Fault, Gauge, Link, Turn
 from walewright.bed.seams import SewnSeam, seam
 from walewright.bed.simulate import BedResult, knit
 
@@ -66,6 +66,7 @@ __all__ = [
     "Bed",
     "BedEdge",
     "BedResult",
+    "BedStartsWith",
     "Course",
     "Fault",
     "Gauge",

@@ -21,7 +21,13 @@ LONGEST_FLOAT = REACH
 
 
 def move_carriage(m: Machine, op: MoveCarriage) -> Refusal | None:
-    """The carriage is carried over: the yarn is not laid."""
+    """The yarn is not laid. Past loops in work the carriage goes only as the bed lets it: set to knit, without yarn, it drops
+    them."""
+    has = m.bed.crossing
+    if op.way and has not in ("any", op.way):
+        return m.refuse("crossing-not-there", way=said(f"bed/crossing/{op.way}"), bed=said(f"bed/crosses/{has}"))
+    if not op.way and has != "any" and m.working_ends() is not None:
+        return m.refuse("crossing-drops", to=op.to, bed=said(f"bed/crosses/{has}"))
     m.side = op.to
     m.held_here.clear()
     return None

@@ -10,6 +10,8 @@ from walewright.bed.refusals import Refusal
 from walewright.knit.operations import Side
 from walewright.report.said import Fact, Said, said
 
+BedStartsWith = Literal["comb", "hem", "nothing"]
+BedCrossing = Literal["any", "slip", "lift", "hold", "none"]
 BedPart = Literal["whole", "left", "centre", "right"]
 PARTS: tuple[BedPart, ...] = ("left", "centre", "right")
 """From left to right, as the piece hung on the bed."""
@@ -35,6 +37,12 @@ class Bed:
     gauges: Mapping[tuple[str, str], Gauge] = field(default_factory=dict)
     fabrics: Mapping[str, Gauge] = field(default_factory=dict)
     """By fabric, for what `InFabric` names: two fabrics can share yarn and tension."""
+    start: BedStartsWith = "comb"
+    """What it has to begin on: a comb, a hem to hang on the needles, or nothing."""
+    crossing: BedCrossing = "any"
+    """How its carriage passes loops in work without knitting them."""
+    settings: tuple[str, ...] = ()
+    """The plates by which its tension is set; none: a dial."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,7 +19,7 @@ from walewright.knit.operations import (
 )
 from walewright.report.said import Amount
 
-WAYS = ("comb", "e-wrap", "chain")
+WAYS = ("comb", "hem", "e-wrap", "chain")
 
 WRAPPED = 4
 """Widths of the stitches in a separate length that casts them on (common practice)."""
@@ -93,11 +93,12 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
         if refusal is not None:
             return refusal
     helper = m.helper()
-    if op.way == "comb" and helper is None:
-        return m.refuse("comb-in-garment-yarn", yarn=m.yarn or "")
+    refusal = _not_so_begun(m, op)
+    if refusal is not None:
+        return refusal
     if ends is not None and not op.own_length:
         beside: Side | None = "right" if first == ends[1] + 1 else "left" if last == ends[0] - 1 else None
-        if beside is None or op.way == "comb" or (m.side is not None and m.side != beside):
+        if beside is None or op.way in ("comb", "hem") or (m.side is not None and m.side != beside):
             return (
                 m.refuse("cast-on-away-from-carriage/side-known", first=m.at(first), last=m.at(last), side=m.side)
                 if m.side
@@ -121,6 +122,17 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
         m.yarn_at = last if m.side == "right" else first
     if not op.own_length:
         m.over = -1
+    return None
+
+
+def _not_so_begun(m: Machine, op: CastOn) -> Refusal | None:
+    """Whether the bed has what the way takes, and the yarn in use is one that it is meant for."""
+    if op.way in ("comb", "hem") and op.way != m.bed.start:
+        return m.refuse(f"no-such-start/{op.way}")
+    if op.way == "comb" and m.helper() is None:
+        return m.refuse("comb-in-garment-yarn", yarn=m.yarn or "")
+    if op.way == "hem" and m.yarn != "ravel":
+        return m.refuse("hem-knitted-on", yarn=m.yarn or "")
     return None
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from walewright.bed.loops import HELPERS
 from walewright.bed.machine import Machine
 from walewright.bed.pending import Strand, Tail
 from walewright.bed.refusals import Refusal
@@ -18,7 +19,9 @@ CARRY_ROWS = 8
 
 def use_yarn(m: Machine, op: UseYarn) -> Refusal | None:
     """The same unbroken yarn at another tension goes on, and so does an end that hangs within reach, if that is asked for;
-    anything else is a fresh end."""
+    anything else is a fresh end. A bed with plates knits by one of them; waste yarn and cord take any."""
+    if m.bed.settings and op.yarn not in HELPERS and op.tension not in m.bed.settings:
+        return m.refuse("no-such-plate", plate=op.tension, plates=m.bed.settings)
     if m.yarn != op.yarn or m.fastened:
         m.settle_chain(goes_on=False)
         if op.carried:

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from walewright.design.charts.grids import chart, first_row, uses_of
 from walewright.design.findings import Findings, broken
-from walewright.design.model import Chart, Design, Edition, Fabric, Finished, MachineProfile, Requirement, Yarn
+from walewright.design.model import Chart, Design, Edging, Edition, Fabric, Finished, MachineProfile, Requirement, Yarn
 from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
 from walewright.design.pieces.fabrics_alike import fabrics_written_out, of_one_swatch
-from walewright.design.pieces.joins import band, cord, join
+from walewright.design.pieces.joins import band, cord, join, joins_before
 from walewright.design.pieces.names import edge_names, edges, given_edges
 from walewright.design.pieces.shapes import expanded
 from walewright.design.pieces.turned_over import turned_over
@@ -32,11 +32,13 @@ from walewright.design.reading.numbers import not_too_many
 from walewright.design.reading.own_bed import changed_bed
 from walewright.design.reading.regauged import changed_fabrics, changed_yarns, in_place_of
 from walewright.design.reading.requirements import requirement
+from walewright.design.reading.settings import edgings_set_on, set_on
 from walewright.design.reading.sizes import GradedRows, grade
 from walewright.design.reading.tables import Shipped
 from walewright.design.reading.values import HIDDEN, Scope
 from walewright.design.used.agreement import look_for_disagreement
 from walewright.design.used.alternatives import OneWay, told_of_all
+from walewright.design.used.at_hand import look_at_hand
 from walewright.design.used.edition import edition, given
 from walewright.design.used.idle import look_into
 from walewright.design.used.idle_places import tell_idle_places
@@ -214,7 +216,7 @@ class _Reading:
             # Without sizes no expression has a value; the rest waits for them.
             return None
         written, graded, scope = self._sizes(table, stuff.fabrics)
-        edgings = self._by_name(self.every(syntax.EdgingLine), lambda n: edging(n, stuff.fabrics, scope, findings))
+        edgings = self._edgings(stuff, scope)
         known = edge_names(worked := self.every(syntax.PieceBlock))
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
         made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, known, findings, first_rows))
@@ -250,7 +252,7 @@ class _Reading:
             joins=_there(joins),
             requirements=_there(required),
             making_up=tuple(t.text for t in order if isinstance(t, syntax.TextLine)),
-            joins_before=_joins_before(order),
+            joins_before=joins_before(order),
             cords=_there(cords),
             free=tuple(edge for names in _there(free) for edge in names),
             finished=_there(finished),
@@ -289,6 +291,7 @@ class _Reading:
         findings = self.findings
         own_machine = machine(bed, self.shipped.machines, findings) if bed else None
         knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
+        look_at_hand(self.tree.statements, self.found, knitted, findings)
         yarn_lines = self.every(syntax.YarnLine)
         single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))
         own_yarns = held_together(yarn_lines, single, findings)
@@ -305,8 +308,15 @@ class _Reading:
         in_yarns = {name: (y, yarns[name]) for name, y in own_yarns.items()}
         used = tuple(n for n in own_fabrics if self.found.has("fabric", n))
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
+        fabrics = set_on(fabrics, self.every(syntax.FabricBlock), (own_machine, knitted), used, findings)
         yarns = in_place_of(yarns, own_yarns, fabrics.values())
         return _Materials(own_machine, knitted, own_yarns, yarns, charts, own_fabrics, fabrics)
+
+    def _edgings(self, stuff: _Materials, scope: Scope) -> dict[str, Edging | None]:
+        lines = self.every(syntax.EdgingLine)
+        edgings = self._by_name(lines, lambda n: edging(n, stuff.fabrics, scope, self.findings))
+        beds = (stuff.own_machine, stuff.machine)
+        return edgings_set_on(edgings, lines, stuff.own_fabrics, stuff.fabrics, beds, self.findings)
 
     def _sizes(self, table: syntax.Sizes, fabrics: Mapping[str, Fabric | None]) -> tuple[GradedRows, GradedRows, Scope]:
         """The size table as written and with the knitter's changes, and the scope of all names with a value; every `let` worked
@@ -383,12 +393,6 @@ class _Reading:
         for statement in self.tree.statements:
             if not isinstance(statement, TOP_LEVEL):
                 self.findings.report("impossible-statement/at-margin", (statement.span, "alone"))
-
-
-def _joins_before(order: Sequence[syntax.Statement]) -> tuple[int, ...]:
-    """How many joins come before each step of making up."""
-    texts = (at for at, node in enumerate(order) if isinstance(node, syntax.TextLine))
-    return tuple(sum(isinstance(n, syntax.JoinLine) for n in order[:at]) for at in texts)
 
 
 def _there(made: Iterable[MadeOf | None]) -> tuple[MadeOf, ...]:

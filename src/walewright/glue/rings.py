@@ -100,7 +100,7 @@ def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
         yield RingEdge(START_STRIPS[1], "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
         live = edging.cast_off == "waste" and edging.when == "after"
     else:
-        live = STARTS[piece.start_way].waste is not None
+        live = STARTS[piece.start_way].open
     at = _corner("" if edging else first, "outer")
     yield RingEdge("start", "live" if live else "closed", at, at, "right", "left")
 

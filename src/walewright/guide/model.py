@@ -7,13 +7,19 @@ and asks it; nobody else knows which language it is.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import TypeVar
 
 from walewright.counted.model import MeasureKey
 from walewright.guide.numbers import SizedFigure, unmarked
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
 from walewright.trade.edge_names import OWN_EDGES, part_of_edge
+
+PLATE = "/plate"
+"""Ends the key of what is said in place of another text where the tension is set by plates."""
+
+Told = TypeVar("Told")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +50,11 @@ class Guide:
     advice: Mapping[str, Advice]
     how_to: Mapping[str, HowToText]
     ordinal: Callable[[int], str]
+
+    def on_plates(self) -> Guide:
+        """The same where plates set the tension: of what has words for them (`page/mine/plate`), those."""
+        words = replace(self.words, phrases=_for_plates(self.words.phrases))
+        return replace(self, words=words, advice=_for_plates(self.advice), how_to=_for_plates(self.how_to))
 
     def say(self, key: str, **facts: Fact) -> str:
         """The sentence of that key with its facts. Raises KeyError for a key, or a fact, that is not there."""
@@ -79,6 +90,10 @@ class Guide:
         if key.times is None:
             return one
         return self.say("measured/times", what=one, times=key.times) if key.times else self.say("measured/together", what=one)
+
+
+def _for_plates(told: Mapping[str, Told]) -> dict[str, Told]:
+    return {**told, **{key.removesuffix(PLATE): text for key, text in told.items() if key.endswith(PLATE)}}
 
 
 def _measured(key: MeasureKey) -> str:

@@ -129,7 +129,7 @@ def _hung(
     knit = (
         first_use(edging, fabric, rows, called),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, design.machine.stage, holes, called, behind),
+        *knitted(edging, fabric, rows, first, last, ends, design.machine, holes, called, behind),
     )
     off = _off(design, edging, in_work(edging, first, last), tail)
     if behind:

@@ -1,4 +1,5 @@
-"""Settings of the tension dial: the label that stands so many numbers further, where labels are numbers."""
+"""Settings of the tension: on a dial the label that stands so many numbers further, where labels are numbers; of plates the
+next."""
 
 from __future__ import annotations
 
@@ -21,7 +22,7 @@ _NUMBER = re.compile(r"(\d+)(\.\d+|\.*)")
 @dataclass(frozen=True, slots=True)
 class Looser:
     """A setting looser than `than`: `label`, `by` how many numbers that is, least and most; both are empty where `than` is no
-    number, or the dial's last, and only the dial itself shows what comes next."""
+    number, or the dial's last, and only the dial itself shows what comes next. Of plates `label` says which, and that alone."""
 
     than: str
     label: str = ""
@@ -33,8 +34,11 @@ class Looser:
         return self.label or f"looser than {self.than}"
 
 
-def looser(than: str, by: tuple[int, int]) -> Looser:
-    """The setting `by` (least, most) numbers looser than `than`."""
+def looser(than: str, by: tuple[int, int], plates: tuple[str, ...] = ()) -> Looser:
+    """The setting `by` (least, most) numbers looser than `than`. Of `plates`, the tightest first, the next one: they lie further
+    apart than the numbers of a dial (common practice). The loosest has none behind it, and is taken as it is."""
+    if plates:
+        return Looser(than, plates[min(plates.index(than) + 1, len(plates) - 1)])
     found = _NUMBER.fullmatch(than)
     if found is None or int(found[1]) == LOOSEST:
         return Looser(than)

@@ -15,7 +15,7 @@ from walewright.knit.step import Step
 class UseLooser(Step):
     """Change to garment yarn `yarn`, or go on with it, at tension `tension`, `by` numbers (least and most, or the one) looser than
     `than`: for a row that knits two layers together. Where the dial's labels are no numbers both are empty: the next looser
-    setting."""
+    setting. With plates `tension` is one of them, and `by` is empty."""
 
     yarn: str
     tension: str

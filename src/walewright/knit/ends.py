@@ -17,7 +17,7 @@ from walewright.knit.state import State
 from walewright.knit.steps import Step
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
-from walewright.trade.ends import STARTS
+from walewright.trade.ends import STARTS, WasteCastOn
 
 
 def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
@@ -59,10 +59,9 @@ def _waste_start(design: Design, piece: Piece, rows: int, *needles: Step) -> tup
     waste = design.machine.waste_rows
     # The ravel row is one more pass.
     side: Side = "right" if (waste + 1 + rows) % 2 == 0 else "left"
-    way = STARTS[piece.start_way].waste
-    if way is None:
-        raise ValueError(f"{piece.name} does not start on waste yarn")
-    return (st.CarriageAt(side), *needles, st.WasteStart(waste, way, origin=piece.origin.path))
+    way: WasteCastOn = "by hand" if piece.start_way == "hand waste" else design.machine.start
+    # Below a hung hem the first of the rows is of ravel cord.
+    return (st.CarriageAt(side), *needles, st.WasteStart(waste - (way == "hem"), way, origin=piece.origin.path))
 
 
 def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiece, needles: st.NeedlesToWork) -> tuple[Step, ...]:
@@ -82,7 +81,7 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     return (
         *begin,
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine.stage, said=said),
+        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine, said=said),
     )
 
 
@@ -133,7 +132,7 @@ def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State) ->
     use = first_use(edging, fabric, sized.end_rows, said)
     return (
         *([] if (use.yarn, use.tension) == state.yarn and not said else [use]),
-        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine.stage, said=said, after=after),
+        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine, said=said, after=after),
     )
 
 

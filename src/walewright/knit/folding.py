@@ -11,9 +11,9 @@ from dataclasses import dataclass, replace
 
 from walewright.counted.model import SizedSlot
 from walewright.counted.ribs import rib_begin
-from walewright.design.model import Edging, Fabric
+from walewright.design.model import Edging, Fabric, MachineProfile
 from walewright.knit import steps as st
-from walewright.knit.dial import HEM, looser
+from walewright.knit.dial import HEM, Looser, looser
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.figures import start_stripes
 from walewright.knit.manners import FoldOnto, FoldWay
@@ -83,7 +83,7 @@ def knitted(
     first: int,
     last: int,
     ends: Side,
-    stage: tuple[int, int],
+    bed: MachineProfile,
     holes: tuple[SizedSlot, ...] = (),
     said: str = "",
     behind: tuple[SizedSlot, ...] = (),
@@ -91,7 +91,7 @@ def knitted(
 ) -> tuple[Step, ...]:
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
     on from `after`, the rows of the piece that it is knitted on to, if it is; the carriage is at `ends` at last. `holes` lie in
-    the outside, those `behind` in the layer that is folded behind it. A deep rib is latched up in stages (`Machine.stage`). `said`
+    the outside, those `behind` in the layer that is folded behind it. A deep rib is latched up in the stages of the `bed`. `said`
     is the fabric's name, where it was said with its yarn."""
     origin = edging.origin.path
     total = after + counted(edging, rows)
@@ -104,7 +104,8 @@ def knitted(
         if leg.joins:
             made += _hung_up(edging, fabric, first, last, after)
             loops = _after_fold(edging, first, last)
-            made += [_joining(fabric, origin), st.KnitTo(total, origin=origin), st.Now(loops, total, ends, origin=origin)]
+            joined = (st.KnitTo(total, origin=origin), st.Now(loops, total, ends, origin=origin))
+            made += [*_joining(fabric, bed.plates, in_use, origin), *joined]
             continue
         # Stripes are all in one tension.
         tension = fabric.tension if fabric.stripes else leg.tension or fabric.tension
@@ -119,7 +120,7 @@ def knitted(
         )
         rows_of = {hole.row for hole in cuts}
         rib = _rib(fabric, first, last, begun, end, origin) if leg.outside else None
-        stages = stage_rows(begun, (end, *rows_of), *stage)
+        stages = stage_rows(begun, (end, *rows_of), *bed.stage)
         deep = rib is not None and len(stages) > len({end, *rows_of})
         if rib is not None and deep:
             made.append(rib.stages(stages, "disturbed" if cuts else ""))
@@ -166,10 +167,19 @@ def _after_fold(edging: Edging, first: int, last: int) -> int:
     return last - first + 1 if _filled(edging) else in_work(edging, first, last)
 
 
-def _joining(fabric: Fabric, origin: str) -> Step:
-    """The tension of the row that knits the fold together."""
-    found = looser(fabric.tension, HEM)
-    return st.UseLooser(_first_yarn(fabric), found.label, found.than, found.by, origin=origin)
+def _joining(fabric: Fabric, plates: tuple[str, ...], in_use: str, origin: str) -> tuple[Step, ...]:
+    """The tension of the row that knits the fold together; nothing where the loosest plate is in already."""
+    row = looser(fabric.tension, HEM, plates)
+    if row.label == row.than == in_use and not fabric.stripes:
+        return ()
+    return (use_looser(_first_yarn(fabric), row, origin),)
+
+
+def use_looser(yarn: str, row: Looser, origin: str) -> Step:
+    """The yarn for a row that knits two layers together; at the loosest plate it is no looser."""
+    if row.label == row.than:
+        return st.UseYarnStep(yarn, row.label, origin=origin)
+    return st.UseLooser(yarn, row.label, row.than, row.by, origin=origin)
 
 
 def first_use(edging: Edging, fabric: Fabric, rows: int, said: str = "") -> st.UseYarnStep:

@@ -6,7 +6,7 @@ sentence does not say.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
@@ -22,7 +22,6 @@ from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.stages import before_step
 from walewright.knit.stages import rib_slots as rib_slots
 from walewright.knit.state import State, WaitingPart
-from walewright.trade.ends import WasteCastOn
 
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the centre stitches of a neck, or those of a slot. Common practice: 6 to 10."""
@@ -83,7 +82,7 @@ def _needles_to_work(s: State, step: st.NeedlesToWork) -> Done:
 def _carriage_at(s: State, step: st.CarriageAt) -> Done:
     if s.side == step.side:
         return (), s
-    return (op.MoveCarriage(step.side),), replace(s, side=step.side)
+    return (op.MoveCarriage(step.side, step.way),), replace(s, side=step.side)
 
 
 def _passes(s: State, rows: int) -> tuple[tuple[Operation, ...], Side]:
@@ -95,14 +94,16 @@ def _passes(s: State, rows: int) -> tuple[tuple[Operation, ...], Side]:
     return tuple(made), side
 
 
-_WASTE_CAST_ON: Mapping[WasteCastOn, op.CastOnWay] = {"comb": "comb", "by hand": "e-wrap"}
-
-
 def _waste_start(s: State, step: st.WasteStart) -> Done:
+    waste_yarn, cord = op.UseYarn("waste", "waste"), op.UseYarn("ravel", "ravel")
+    cast_on = op.CastOn("e-wrap" if step.way == "by hand" else step.way, s.first, s.last)
+    head: tuple[Operation, ...] = (waste_yarn, cast_on)
+    if step.way == "hem":
+        parting, side = _passes(s, 1)
+        head, s = (cord, cast_on, *parting, waste_yarn), replace(s, side=side)
     waste, side = _passes(s, step.rows)
     ravel, side = _passes(replace(s, side=side), 1)
-    head = (op.UseYarn("waste", "waste"), op.CastOn(_WASTE_CAST_ON[step.way], s.first, s.last))
-    return (*head, *waste, op.UseYarn("ravel", "ravel"), *ravel), replace(s, side=side)
+    return (*head, *waste, cord, *ravel), replace(s, side=side)
 
 
 def _closed_start(s: State, step: st.ClosedStart) -> Done:

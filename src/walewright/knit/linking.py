@@ -10,6 +10,7 @@ from walewright.glue.model import OPPOSITE, Chain, EndAt, Face, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import NONE, of_several
 from walewright.knit.dial import LINKING, looser
+from walewright.knit.folding import use_looser
 from walewright.knit.lengths import SEWN_IN
 from walewright.knit.manners import LinkedOver
 from walewright.knit.steps import Step, StepBlock
@@ -38,9 +39,9 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
         *_hung(seam.one, seam.one_begins, sized.one_stitches, first, worn, "empty needles", copies, origin),
         *_hung(seam.other, seam.other_begins, sized.other_stitches, first, _OTHER[worn], "the other piece", copies, origin),
     )
-    row = looser(fabric.tension, LINKING)
+    row = looser(fabric.tension, LINKING, design.machine.plates)
     knit = (
-        st.UseLooser(fabric.yarn, row.label, row.than, row.by, origin=origin),
+        use_looser(fabric.yarn, row, origin),
         st.SetRowCounter(0, origin=origin),
         st.KnitRows(1, origin=origin),
         st.Now(stitches, 1, "left", origin=origin),

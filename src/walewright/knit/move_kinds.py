@@ -5,7 +5,11 @@ from __future__ import annotations
 
 from typing import Literal
 
-CastOnWay = Literal["comb", "e-wrap", "chain"]
+CastOnWay = Literal["comb", "hem", "e-wrap", "chain"]
+
+CrossingWay = Literal["", "slip", "lift", "hold"]
+"""How the carriage passes loops without knitting them: slip: set so | lift: taken off, and put on at the other side | hold: with
+every needle right out, those that were in work pushed back afterwards. Empty: in any way that there is, or past no loop in work."""
 
 HungFace = Literal["purl", "knit"]
 """A side of the fabric."""

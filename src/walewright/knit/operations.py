@@ -17,6 +17,7 @@ from walewright.knit.hand_work import PictureRow as PictureRow
 from walewright.knit.hand_work import SewOff as SewOff
 from walewright.knit.move_kinds import NEXT_COPY as NEXT_COPY
 from walewright.knit.move_kinds import CastOnWay as CastOnWay
+from walewright.knit.move_kinds import CrossingWay as CrossingWay
 from walewright.knit.move_kinds import HungEnd as HungEnd
 from walewright.knit.move_kinds import HungFace as HungFace
 from walewright.knit.move_kinds import HungPart as HungPart
@@ -69,9 +70,10 @@ class Pass:
 
 @dataclass(frozen=True, slots=True)
 class MoveCarriage:
-    """The carriage is taken to `to` without knitting (off the rails or with the yarn broken)."""
+    """The carriage is taken to `to` without knitting, past loops that are in work in the `way` that is said."""
 
     to: Side
+    way: CrossingWay = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,10 +102,9 @@ class OutOfWork:
 
 @dataclass(frozen=True, slots=True)
 class CastOn:
-    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
-    "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side; with
-    `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as long as it
-    takes)."""
+    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn), "hem" (the same on a
+    strip, for ravel cord), "e-wrap" or "chain" (closed edges). Beside live stitches it happens at the carriage side; with
+    `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as it takes)."""
 
     way: CastOnWay
     first: int
@@ -148,8 +149,8 @@ class Release:
 
 @dataclass(frozen=True, slots=True)
 class LayCord:
-    """Lay ravel cord by hand into the hooks of needles `first`..`last`, one after the other, and push each fully back: the cord
-    keeps the loops on their needles, out of the carriage's way."""
+    """Lay ravel cord by hand into the hooks of needles `first`..`last` in turn and push each fully back: it keeps the loops
+    there."""
 
     first: int
     last: int

@@ -8,14 +8,22 @@ from walewright.counted.model import SizedOpening
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.lengths import SEWN_IN, length_cm
-from walewright.knit.operations import Side
+from walewright.knit.operations import CrossingWay, Side
 from walewright.knit.state import State, WaitingPart
 from walewright.knit.steps import Step
 from walewright.report.said import said
+from walewright.trade.beds import EmptyCrossing
 
 MOST_HELD = 30
 """Rows that a part waits with its needles right out; longer, its stitches are worn by the yarn and the brushes that pass (common
 practice)."""
+
+
+def past_loops(crossing: EmptyCrossing) -> CrossingWay:
+    """How the carriage passes loops in work; of a bed whose owner has not said it, in any way that there is."""
+    if crossing == "none":
+        raise ValueError("the carriage of the bed passes no loop in work without knitting it")
+    return crossing
 
 
 def _put_by(side: Side, first: int, last: int, held: tuple[int, int], rows: int, origin: str) -> Step:
@@ -26,9 +34,10 @@ def _put_by(side: Side, first: int, last: int, held: tuple[int, int], rows: int,
     return st.HoldPart(side, first, last, origin=origin)
 
 
-def part(opening: SizedOpening, state: State, use: st.UseYarnStep, rows: int) -> tuple[Step, ...]:
+def part(opening: SizedOpening, state: State, use: st.UseYarnStep, rows: int, crossing: EmptyCrossing) -> tuple[Step, ...]:
     """The gap's stitches taken, and the part that is worked second put by for `rows` rows: into hold, or on cord. Of an opening
-    that rejoins, the left part comes first: with a new end of yarn from its own side."""
+    that rejoins, the left part comes first: with a new end of yarn from its own side, to which the carriage comes by the
+    `crossing` of the bed."""
     origin = opening.origin.path
     first, last = opening.first, opening.first + opening.flat - 1
     centre: tuple[Step, ...] = ()
@@ -43,7 +52,7 @@ def part(opening: SizedOpening, state: State, use: st.UseYarnStep, rows: int) ->
         *centre,
         st.BreakOff(SEWN_IN, origin=origin),
         # More than one needle is held only on the side where the carriage is not.
-        st.CarriageAt("left", origin=origin),
+        st.CarriageAt("left", past_loops(crossing), origin=origin),
         _put_by("right", last + 1, working[1], (0, state.held_right), rows, origin),
         _yarn(use, origin),
     )
@@ -56,11 +65,12 @@ def turn_to(
     counter: int,
     use: st.UseYarnStep,
     rows: int,
+    crossing: EmptyCrossing,
     begun: tuple[tuple[int, Step], ...] = (),
 ) -> tuple[Step, ...]:
     """The second part, at `side`, returned to work where it was left, the counter read back to the parting. A first part still
     on its needles waits meanwhile, `rows` rows. `begun` are charts and stripes that ended in the first part, each with the
-    counter value where it begins: they are taken up where they stood."""
+    counter value where it begins: they are taken up where they stood. What is held when the carriage comes is passed as it is."""
     origin = opening.origin.path
     steps: list[Step] = []
     if state.last >= state.first:
@@ -77,7 +87,7 @@ def turn_to(
         raise ValueError(f"{state.block}: no part waits at the {side}")
     return (
         *steps,
-        st.CarriageAt(side, origin=origin),
+        st.CarriageAt(side, "" if crossing == "hold" or crossing == "none" else crossing, origin=origin),
         st.SetRowCounter(counter, origin=origin),
         *_back(waiting, side, origin),
         _yarn(use, origin),

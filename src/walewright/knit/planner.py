@@ -84,7 +84,7 @@ def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapp
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
         for made in _done(design, glued, garment, drafts, needed, kind, tuple(tasks)):
             blocks.append(made)
-    return SizePlan(garment.size, tuple(_titled(blocks)))
+    return SizePlan(garment.size, tuple(_titled(blocks)), bool(design.machine.plates))
 
 
 def _room(design: Design, glued: Glued, task: Task) -> str:
@@ -195,7 +195,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             if opening is not None:
                 add(
                     said("part-for", opening=opening.name),
-                    parting.part(opening, state, fabrics.use(opening.row), _waits(sized, opening)),
+                    parting.part(opening, state, fabrics.use(opening.row), _waits(sized, opening), design.machine.crossing),
                 )
             continue
         word = _word(piece, opening)
@@ -203,7 +203,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
             again = taken_up(figures(fabrics), part.side, opening, part.last_row)
             begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
             at, use = sized.counter(opening.row), fabrics.use(opening.row)
-            turn = parting.turn_to(part.side, opening, state, at, use, _waits(sized, opening), begun)
+            turn = parting.turn_to(part.side, opening, state, at, use, _waits(sized, opening), design.machine.crossing, begun)
             add(said(f"return-to-{word}", side=part.side), turn)
         knit(number, part, said(f"{part.side}-{word}"))
         if not opening.rejoins:

@@ -36,7 +36,7 @@ from walewright.knit.needle_steps import NeedleBack as NeedleBack
 from walewright.knit.needle_steps import NeedleOut as NeedleOut
 from walewright.knit.needle_steps import NeedlesBackEvery as NeedlesBackEvery
 from walewright.knit.needle_steps import NeedlesOutEvery as NeedlesOutEvery
-from walewright.knit.operations import Side
+from walewright.knit.operations import CrossingWay, Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
 from walewright.knit.part_steps import PartOnCord as PartOnCord
@@ -68,15 +68,16 @@ class NeedlesToWork(Step):
 
 @dataclass(frozen=True, slots=True)
 class CarriageAt(Step):
-    """The carriage is brought to `side` without knitting."""
+    """The carriage is brought to `side` without knitting, `way` past the loops that are in work."""
 
     side: Side
+    way: CrossingWay = ""
 
 
 @dataclass(frozen=True, slots=True)
 class WasteStart(Step):
     """With waste yarn cast on over all needles in work, `way` "comb" or "by hand" (e-wrapped), knit `rows` rows, then one row of
-    ravel cord."""
+    ravel cord. `way` "hem": a strip is hung on the needles first, and a row of ravel cord comes before those of waste."""
 
     rows: int
     way: WasteCastOn = "comb"
@@ -392,3 +393,5 @@ class SizePlan:
 
     size: str
     blocks: tuple[StepBlock, ...]
+    plates: bool = False
+    """Whether the tension is set by plates, not on a dial."""

@@ -82,6 +82,10 @@ def _machine(machine: Bed) -> Json:
         "pitch_mm": machine.pitch_mm,
         "prongs": list(machine.prongs),
         "edge_guides": machine.edge_guides,
+        **({"plates": list(machine.plates)} if machine.plates else {}),
+        **({"start": machine.start} if machine.start != "comb" else {}),
+        **({"crossing": machine.crossing} if machine.crossing else {}),
+        **({"lacking": list(machine.lacking)} if machine.lacking else {}),
     }
 
 
@@ -251,6 +255,10 @@ def _sewn(edge: SewnEdge) -> Json:
     return {"piece": edge.piece, "edge": edge.edge, **({"copy": edge.copy} if edge.copy else {})}
 
 
+def _several(lengths: int) -> Json:
+    return {"lengths": lengths} if lengths > 1 else {}
+
+
 def _reckoned(way: Reckoning) -> Json:
     match way:
         case FromLoops():
@@ -258,7 +266,7 @@ def _reckoned(way: Reckoning) -> Json:
         case AsInFabric():
             return {"as_in_fabric": way.fabric, "as_thick_as": way.label}
         case OneLength():
-            return {"length_cm": way.cm, "ends_cm": way.ends_cm, "times": way.times}
+            return {"length_cm": way.cm, "ends_cm": way.ends_cm, "times": way.times, **_several(way.lengths)}
 
 
 def _use(use: YarnUse) -> Json:

@@ -12,12 +12,12 @@ from collections.abc import Mapping
 from dataclasses import fields
 from typing import Any
 
-from walewright.knit.operations import Block, HangFeet, Operation, Pass, PictureRow, SetCounter
+from walewright.knit.operations import Block, HangFeet, MoveCarriage, Operation, Pass, PictureRow, SetCounter
 
 COUNTED = (Pass, PictureRow)
 """Moves with which the carriage crosses and the counter rises by one."""
 
-SAID_SOMETIMES: Mapping[type, tuple[str, ...]] = {HangFeet: ("row",)}
+SAID_SOMETIMES: Mapping[type, tuple[str, ...]] = {HangFeet: ("row",), MoveCarriage: ("way",)}
 """Fields that are left out where they say nothing."""
 
 

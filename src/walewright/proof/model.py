@@ -85,11 +85,12 @@ class AsInFabric:
 
 @dataclass(frozen=True, slots=True)
 class OneLength:
-    """Ravel cord: one length, with so much at each end to pull at, used so many times."""
+    """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times."""
 
     cm: int
     ends_cm: int
     times: int
+    lengths: int = 1
 
 
 YarnKind = Literal["yarn", "waste", "ravel"]

@@ -31,12 +31,14 @@ class Tally:
 
 @dataclass(frozen=True, slots=True)
 class Spent:
-    """`tallies` by (fabric, yarn); `tails_cm` by yarn; `waste` loops of waste yarn, `ravel` loops of each row of ravel cord."""
+    """`tallies` by (fabric, yarn); `tails_cm` by yarn; `waste` loops of waste yarn, `ravel` loops of each row of ravel cord,
+    `cords` of which lie in one start."""
 
     tallies: dict[tuple[str, str], Tally] = field(default_factory=dict)
     tails_cm: Counter[str] = field(default_factory=Counter)
     waste: int = 0
     ravel: tuple[int, ...] = ()
+    cords: int = 1
 
 
 def spent(design: Design, fabrics: Iterable[KnitFabric]) -> Spent:
@@ -45,16 +47,19 @@ def spent(design: Design, fabrics: Iterable[KnitFabric]) -> Spent:
     tails: Counter[str] = Counter()
     waste = 0
     ravel: list[int] = []
+    cords = 1
     for fabric in fabrics:
         for key, count in _counts(design, fabric).items():
             counts[key] += count * fabric.copies
         for yarn, cm in fabric.tails_cm.items():
             tails[yarn] += cm * fabric.copies
         waste += fabric.helpers.get("waste", 0) * fabric.copies
-        ravel += [fabric.helpers["ravel"]] * fabric.copies if fabric.helpers.get("ravel") else []
+        rows = sum(1 for yarn, *_ in fabric.waste if yarn == "ravel")
+        ravel += [fabric.helpers["ravel"] // rows] * rows * fabric.copies if rows else []
+        cords = max(cords, rows)
     of = dict.fromkeys((knit, yarn) for knit, yarn, _ in counts)
     tallies = {key: Tally(*(counts[(*key, what)] for what in ("loops", "longs", "chains", "passed", "empty"))) for key in of}
-    return Spent(tallies, tails, waste, tuple(ravel))
+    return Spent(tallies, tails, waste, tuple(ravel), cords)
 
 
 LoopCounts = Counter[tuple[str, str, str]]

@@ -193,6 +193,6 @@ def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
         found.append(YarnUse("waste", "", metres, grams, 0, AsInFabric(main.name, yarn.label or yarn.name), OTHER, "waste"))
     if spent.ravel:
         length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
-        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel))
-        found.append(YarnUse("ravel", "", length / 100, 0.0, 0, way, OTHER, "ravel"))
+        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords)
+        found.append(YarnUse("ravel", "", spent.cords * length / 100, 0.0, 0, way, OTHER, "ravel"))
     return tuple(found)

@@ -12,11 +12,11 @@ from walewright.readback.mind import Contradiction, Mind, needle
 class Edgings(Mind):
     """Methods are named for the grammar's phrases."""
 
-    def use_looser(self, yarn: str, named: str, by: tuple[int, ...] = (), than: str = "") -> None:
-        """`named`: the tension, where it is said by how many numbers it is looser than which; else the setting before the next
-        one."""
+    def use_looser(self, yarn: str, named: str, by: tuple[int, ...] | str = (), than: str = "") -> None:
+        """`named`: the tension, where it is said by how many numbers it is looser than which, or that it is a looser plate; else
+        the setting before the next one."""
         tension = named if by else f"looser than {named}"
-        if by and not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
+        if by and not isinstance(by, str) and not by[0] <= _turns(tension) - _turns(than) <= by[-1]:
             raise Contradiction("contradiction/numbers-looser", tension=tension, by=tuple(by), than=than)
         yarn = yarn or self._threaded()
         self.made.append(op.UseYarn(yarn, tension))

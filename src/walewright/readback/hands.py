@@ -50,14 +50,19 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._state(first, last, "work")
         self.made.append(op.IntoWork(first, last))
 
-    def carriage_at(self, side: Side) -> None:
+    def carriage_at(self, side: Side, way: op.CrossingWay = "") -> None:
         if self._carriage != side:
-            self.made.append(op.MoveCarriage(side))
+            self.made.append(op.MoveCarriage(side, way))
         self._carriage = side
 
     def waste_start(self, way: op.CastOnWay, rows: int) -> None:
         part = self._part()
-        self.made += [op.UseYarn("waste", "waste"), op.CastOn(way, part[0], part[-1])]
+        if way == "hem":
+            self.made += [op.UseYarn("ravel", "ravel"), op.CastOn(way, part[0], part[-1])]
+            self._cross(1)
+            self.made.append(op.UseYarn("waste", "waste"))
+        else:
+            self.made += [op.UseYarn("waste", "waste"), op.CastOn(way, part[0], part[-1])]
         self._cross(rows)
         self.made.append(op.UseYarn("ravel", "ravel"))
         self._cross(1)

@@ -3,25 +3,45 @@ cautions."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from walewright.design.model import Design
 from walewright.design.model.design import Caution
 from walewright.guide.model import Advice, Guide
+from walewright.trade.beds import EmptyCrossing
+
+CARRIED = frozenset({"CarriageAt", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold"})
+"""The carriage crosses without knitting."""
+WITHOUT_KNITTING: Mapping[EmptyCrossing, str] = {
+    "": "without-knitting",
+    "slip": "without-knitting/slip",
+    "lift": "without-knitting/lift",
+    "hold": "without-knitting/hold",
+    "none": "without-knitting/none",
+}
 
 
-def reading(guide: Guide, sizes: tuple[str, ...], some_sizes_only: bool, kinds: frozenset[str] = frozenset()) -> Advice:
-    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has."""
+def reading(
+    guide: Guide,
+    sizes: tuple[str, ...],
+    some_sizes_only: bool,
+    kinds: frozenset[str] = frozenset(),
+    crossing: EmptyCrossing = "",
+) -> Advice:
+    """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has. `crossing`:
+    how the carriage of its bed passes loops without knitting them."""
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
     told = [key for key, kind in (("again", "Again"), ("together", "Together")) if kind in kinds]
     keys += ["counter", "tick", *told, "bar", "left-and-right", "purl-side", "edges"]
-    keys += ["without-knitting"] if "CarriageAt" in kinds else []
+    keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
     return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
 
 
 EXPLAINED = {
     "in-work": {"NeedlesToWork"},
-    "waste-yarn": {"WasteStart", "OffOnWaste", "CentreToWaste", "SlotOnWaste"},
+    "waste-yarn": {"WasteStart", "WasteStart hem", "WasteStart by hand", "OffOnWaste", "CentreToWaste", "SlotOnWaste"},
     "held": {"HoldAtEnd", "HoldPart"},
     "waiting": {"HoldPart", "PartOnCord"},
     "wrap": {"WrapHeld"},

@@ -99,6 +99,7 @@ def compose_bench(
     options: PageOptions,
 ) -> BenchDocument:
     """The pages of a bench copy, `instructions` being that of `plan` in the language of `guide`."""
+    guide = guide.on_plates() if plan.plates else guide
     size = name_of(plan.size)
     return BenchDocument(
         language=guide.code,

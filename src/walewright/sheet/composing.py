@@ -44,6 +44,7 @@ def compose(
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
     body. `picture` is the photograph that the design names, read and made ready. `glued`: what meets what; without it there is no
     drawing of making up."""
+    guide = guide.on_plates() if design.machine.plates else guide
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
     return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
 
@@ -83,7 +84,7 @@ def _sheet(
         swatch=guide.advice["swatch"],
         care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
-        reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions)),
+        reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions), design.machine.crossing),
         handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=_explained(guide, instructions),

@@ -41,37 +41,70 @@ def moved_together(chart: Chart) -> set[int]:
     return counts
 
 
+MOVED = frozenset({
+    *("Decrease 1", "Decrease 2", "Decrease 1 in", "Decrease 2 in", "IncreaseFashioned", "DecreaseOn", "DecreaseOuter"),
+    *("IncreaseBeside", "IncreaseOuter", "NeedleOut", "NeedlesOutEvery", "EyeletAt", "PicotRow", "SpreadEvenly", "RehangStart"),
+    *("PickUpAlong", "HangToLink", "FoldUp", "CloseCentre", "SlotClosed", "CastOffAtCarriage", "CastOffAll"),
+})  # fmt: skip
+"""Steps in which loops are moved or hung by a transfer tool of one prong; the lines say where it has more."""
+LATCHED = frozenset({
+    *("LatchRib", "LatchPanel", "LatchInStages", "LatchPanelInStages", "CloseCentre", "SlotClosed", "CastOffAtCarriage"),
+    "CastOffAll",
+})  # fmt: skip
+"""Steps in which loops are drawn through others by a latch tool."""
+WEIGHTED = frozenset({
+    *("Decrease 1", "Decrease 2", "Decrease 1 in", "Decrease 2 in", "DecreaseOn", "DecreaseOuter", "IncreaseBeside"),
+    *("IncreaseOuter", "CastOnAtCarriage", "CastOnBetween", "SlotOnWaste", "SlotClosed", "ReturnSome"),
+})  # fmt: skip
+"""Steps after which a weight at the edge, or below what is new, is moved up."""
+
+
 def tools(guide: Guide, design: Design, instructions: Instructions) -> tuple[str, ...]:
     """Everything beside the yarn and the machine."""
     sentences = (s for section in instructions.sections for p in section.paragraphs for s in p.sentences)
-    return tuple(_tools(guide, design, any("PartOnCord" in s.kinds for s in sentences)))
+    return tuple(_tools(guide, design, frozenset(kind for s in sentences for kind in s.kinds)))
 
 
-def _cord(start: bool, part: bool) -> Iterator[str]:
-    """Ravel cord for starts, and for a part that waits on it."""
-    if start or part:
-        yield "tool/cord-both" if start and part else "tool/cord-start" if start else "tool/cord-part"
+def _cord(starts: frozenset[str], part: bool) -> Iterator[str]:
+    """Ravel cord for starts, two of it below a hung hem, and for a part that waits on it."""
+    if "WasteStart hem" in starts:
+        yield "tool/cord-hem-both" if part else "tool/cord-hem"
+    elif starts or part:
+        yield "tool/cord-both" if starts and part else "tool/cord-start" if starts else "tool/cord-part"
 
 
-def _tools(guide: Guide, design: Design, part_on_cord: bool) -> Iterator[str]:
-    charts = worked(design)
-    kinds = {cell.kind for chart in charts for cell in used(chart)}
-    starts = {p.start_way for p in design.pieces}
-    if any(_wants_waste(p) for p in design.pieces):
-        yield guide.say("tool/waste-yarn")
-    yield from (guide.say(key) for key in _cord(bool(starts & {"waste", "hand waste"}), part_on_cord))
-    yield guide.say("tool/comb-and-weights" if "waste" in starts else "tool/weights")
+def _weights(kinds: frozenset[str]) -> Iterator[str]:
+    yield "tool/hem" if "WasteStart hem" in kinds else "tool/comb-and-weights" if "WasteStart" in kinds else "tool/weights"
+    if kinds & WEIGHTED:
+        yield "tool/edge-weights"
+
+
+def _transfer_tools(guide: Guide, design: Design, kinds: frozenset[str], charts: tuple[Chart, ...]) -> Iterator[str]:
     insets = {run.way.inset for p in design.pieces for run in _runs(p) if run.way.kind == "fashioned"}
     if any(run.way.inside for p in design.pieces for run in _runs(p)):
         # All that lies outside a line is moved with the widest tool at hand.
         insets.add(max(design.machine.prongs, default=1))
-    prongs = sorted({1} | {i for i in insets if i} | {n for c in charts for n in moved_together(c)})
-    yield guide.say("tool/transfer", prongs=tuple(str(p) for p in prongs), tools=len(prongs), most=prongs[-1])
+    moved = {n for c in charts for n in moved_together(c)}
+    prongs = sorted({i for i in insets if i} | moved | ({1} if kinds & MOVED or insets or moved else set()))
+    if prongs:
+        yield guide.say("tool/transfer", prongs=tuple(str(p) for p in prongs), tools=len(prongs), most=prongs[-1])
     crossed = sorted({cell.cross for chart in charts for cell in used(chart) if cell.kind == "cross"})
     if crossed:
         yield guide.say("tool/for-crosses", tools=tuple(guide.say("tool/prongs", prongs=k) for k in crossed))
-    yield guide.say("tool/latch")
-    if "long" in kinds:
+
+
+def _tools(guide: Guide, design: Design, kinds: frozenset[str]) -> Iterator[str]:
+    charts = worked(design)
+    cells = {cell.kind for chart in charts for cell in used(chart)}
+    starts = {p.start_way for p in design.pieces}
+    if any(_wants_waste(p) for p in design.pieces):
+        yield guide.say("tool/waste-yarn")
+    begun = kinds & {"WasteStart", "WasteStart hem", "WasteStart by hand"}
+    yield from (guide.say(key) for key in (*_cord(begun, "PartOnCord" in kinds), *_weights(kinds)))
+    yield from _transfer_tools(guide, design, kinds, charts)
+    if kinds & LATCHED or "purl" in cells or "chain" in starts or any(e.kind == "chained" for e in design.edgings):
+        yield guide.say("tool/latch")
+    if "long" in cells:
         yield guide.say("tool/card")
     if any(chart.picture for chart in charts):
         yield guide.say("tool/bobbins")

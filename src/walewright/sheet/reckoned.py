@@ -25,7 +25,7 @@ def _known(source: LoopSource, fabrics: tuple[str, ...]) -> Said:
 
 def _kind(use: YarnUse) -> object:
     """What is alike in ways that differ by their figures only."""
-    return use.way.times > 1 if isinstance(use.way, OneLength) else use.way
+    return (use.way.times > 1, use.way.lengths) if isinstance(use.way, OneLength) else use.way
 
 
 def _phrases(guide: Guide, uses: Sequence[YarnUse]) -> Iterator[str]:
@@ -46,7 +46,8 @@ def _phrases(guide: Guide, uses: Sequence[YarnUse]) -> Iterator[str]:
         case OneLength():
             lengths = [use.way for use in uses if isinstance(use.way, OneLength)]
             yield guide.say(
-                "way/one-length",
+                "way/one-length" if way.lengths == 1 else "way/lengths",
+                lengths=way.lengths,
                 cm=graded([str(one.cm) for one in lengths]),
                 ends=way.ends_cm,
                 times=graded([str(one.times) for one in lengths]) if way.times > 1 else "",

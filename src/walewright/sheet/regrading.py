@@ -93,7 +93,8 @@ def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
     for fabric in source.fabrics:
         tension = guide.say("regrade/to-10-cm", tension=fabric.tension_words, fabric=fabric_words(guide, fabric))
         yield sentence(fabric.name), guide.say("regrade/tension-or-swatch"), tension
-        yield guide.say("regrade/dial", fabric=sentence(fabric.name)), "--dial", fabric.tension
+        set_by = "regrade/plates" if source.machine.plates else "regrade/dial"
+        yield guide.say(set_by, fabric=sentence(fabric.name)), "--dial", fabric.tension
     for yarn in source.yarns:
         yield sentence(yarn.name), "--yarn", yarn.words
     machine = source.machine

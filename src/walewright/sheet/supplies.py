@@ -15,6 +15,7 @@ from walewright.proof.model import Proof, YarnKind, YarnUse
 from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
 from walewright.sheet.reckoned import reckoned
 from walewright.solve.model import Counts
+from walewright.trade.ends import STARTS
 
 
 def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizesTable:
@@ -153,6 +154,11 @@ def machine(guide: Guide, design: Design, counts: Counts) -> tuple[Fact, ...]:
         Fact(guide.say("machine/needles"), guide.say("machine/apart", needles=bed.needles, pitch=_plain(bed.pitch_mm))),
         Fact(guide.say("machine/in-use"), *unmarked(figure(widest).marked)),
     ]
+    if bed.plates:
+        facts.append(Fact(guide.say("machine/plates"), guide.say("machine/plates-are", plates=bed.plates)))
+    if bed.start != "comb" and any(STARTS[p.start_way].open for p in design.pieces):
+        begins = "machine/starts-hem" if bed.start == "hem" else "machine/starts-by-hand"
+        facts.append(Fact(guide.say("machine/starts"), guide.say(begins)))
     if bed.edge_guides:
         facts.append(Fact(guide.say("machine/edges"), guide.say("machine/edge-guides")))
     return tuple(facts)

@@ -29,6 +29,7 @@ WIDE, HANGING = 96, 94
 def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: str, fit: Fit | None, units: str) -> str:
     """The whole pattern as plain text: `steps` are the instructions, `sheet` is composed of the same pattern in the same language
     and `units`, cm | in | both."""
+    guide = guide.on_plates() if design.machine.plates else guide
     long = floats(guide, design, proof)
     parts = (
         _title(sheet, design),

@@ -239,7 +239,7 @@ def _check_spelling(node: syntax.Statement, line: str) -> None:
         given = tuple(level.name for level in node.levels)
     elif isinstance(node, syntax.EdgeLine):
         given = (node.called or "",)
-    elif isinstance(node, syntax.Stitch | syntax.EdgingLine):
+    elif isinstance(node, syntax.Stitch | syntax.EdgingLine | syntax.MachineFact):
         _check_tensions(node, line)
         given = (getattr(node, "name", ""),)
     elif isinstance(node, syntax.ShapeBlock):
@@ -251,9 +251,16 @@ def _check_spelling(node: syntax.Statement, line: str) -> None:
         raise Refused(fault)
 
 
-def _check_tensions(node: syntax.Stitch | syntax.EdgingLine, line: str) -> None:
-    """Raises `Refused` for a setting of the tension that would not be printed as it stands on a dial."""
-    said = (node.tension,) if isinstance(node, syntax.Stitch) else (node.fold_tension, node.inside_tension)
+def _check_tensions(node: syntax.Stitch | syntax.EdgingLine | syntax.MachineFact, line: str) -> None:
+    """Raises `Refused` for a setting of the tension that would not be printed as it stands on a dial or a plate."""
+    said: tuple[str | None, ...]
+    match node:
+        case syntax.Stitch():
+            said = (node.tension,)
+        case syntax.EdgingLine():
+            said = (node.fold_tension, node.inside_tension)
+        case _:
+            said = node.names
     fault = next((f for t in said if t and (f := tension_fault(t, line, node.span)) is not None), None)
     if fault is not None:
         raise Refused(fault)

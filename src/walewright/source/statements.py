@@ -94,7 +94,7 @@ def described(row: syntax.SizeRow) -> str:
 
 
 def _machine_fact(fact: syntax.MachineFact) -> str:
-    return joined(fact.key, *(amount(v) for v in fact.values))
+    return joined(fact.key, *(amount(v) for v in fact.values), ", ".join(fact.names))
 
 
 def _yarn(yarn: syntax.YarnLine) -> str:

@@ -57,8 +57,7 @@ __all__ = [
 
 @dataclass(frozen=True, slots=True)
 class Comment:
-    """A `#` comment kept for the formatter: `own_line` comments stand before statement number `before`
-    (ordinal over all statements of the file, in order); others at the end of that statement's line."""
+    """A `#` comment kept for the formatter: at the end of the line of statement number `before`, or `own_line` above it."""
 
     text: str
     before: int
@@ -131,10 +130,11 @@ class MachineBlock(Node):
 
 @dataclass(frozen=True, slots=True)
 class MachineFact(Node):
-    """In a machine block: `needles 100`, `pitch 9 mm`, `prongs 1 2 3`, `waste rows 8`. `key` as written."""
+    """In a machine block: `needles 100`, `prongs 1 2 3`, `starts by hand`; `key` as written. `names` of `plates 1, 2, 3`."""
 
     key: str
     values: tuple[Number, ...]
+    names: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

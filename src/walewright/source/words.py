@@ -66,6 +66,7 @@ EXAMPLES = {
     "sizes": "sizes S M L",
     "let": "let half = bust / 2 + 4 cm",
     "machine": "machine bulky",
+    "plates": "plates 1, 2, 3, 4",
     "yarn": 'yarn wool "chunky wool", 100 g = 120 m',
     "fabric": "fabric plain",
     "chart": "chart lozenge",

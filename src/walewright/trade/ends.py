@@ -21,22 +21,22 @@ Taken = Literal["waste", "cast-off"]
 SlotTaken = Literal[Taken, "eyelet"]
 """eyelet: the one loop is moved to its neighbour, and the empty needle stays in work."""
 
-WasteCastOn = Literal["comb", "by hand"]
+WasteCastOn = Literal["comb", "hem", "by hand"]
 
 ClosedCastOn = Literal["e-wrap", "chain"]
 
 
 @dataclass(frozen=True, slots=True)
 class StartFacts:
-    waste: WasteCastOn | None = None
-    """How the waste yarn is cast on below it; None where the piece's own yarn comes first. Above waste yarn its loops are open."""
+    open: bool = False
+    """Whether waste yarn comes first, so that its loops are open."""
     cast_on: ClosedCastOn | None = None
     """How its first row is cast on in its own yarn: a finished edge."""
 
 
 STARTS: Mapping[StartWay, StartFacts] = {
-    "waste": StartFacts(waste="comb"),
-    "hand waste": StartFacts(waste="by hand"),
+    "waste": StartFacts(open=True),
+    "hand waste": StartFacts(open=True),
     "e-wrap": StartFacts(cast_on="e-wrap"),
     "chain": StartFacts(cast_on="chain"),
     "along": StartFacts(),

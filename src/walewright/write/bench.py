@@ -27,6 +27,7 @@ def write_bench(
 ) -> Instructions:
     """The bench copy of one size: each block of its `plan` with the lines that it was unrolled into, in the same order. `charts`
     has at least those that it works. Raises KeyError for a chart that is not there."""
+    language = language.on_plates() if plan.plates else language
     sections = tuple(_section(block, unrolled, language) for block, unrolled in zip(plan.blocks, blocks, strict=True))
     short = abbreviations(sections, language, _IN_COLUMNS)
     return Instructions((plan.size,), sections, short, worked_charts((plan,), charts, language))

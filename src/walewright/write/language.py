@@ -9,10 +9,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from walewright.report import wording
 from walewright.write.model import Abbreviation
+
+PLATE = "/plate"
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +55,11 @@ class PrintedLanguage:
     marks: Marks = Marks()
     unbroken: re.Pattern[str] = re.compile(r"(?!)")
     """Spaces where no line is broken, beside those within numbers."""
+
+    def on_plates(self) -> PrintedLanguage:
+        """The same where plates set the tension: of a sentence that has one for them (`use_yarn_step/plate`), that one."""
+        of_plates = {key.removesuffix(PLATE): text for key, text in self.sentences.items() if key.endswith(PLATE)}
+        return replace(self, sentences={**self.sentences, **of_plates})
 
     def short(self, what: Abbreviation) -> str:
         """An abbreviation as it is printed."""

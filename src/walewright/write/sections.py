@@ -36,6 +36,7 @@ def write(
     names = tuple(p.size for p in plans) if sizes is None else tuple(sizes)
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
+    language = language.on_plates() if plans[0].plates else language
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     drawn = {chart.name: chart for chart in charts}
     sections = once(tuple(_section(column, drawn, language) for column in columns), language)

@@ -52,6 +52,10 @@ def kinds(said: StepSaid) -> tuple[str, ...]:
 def kind(step: Step) -> str:
     """ "Decrease 2 in", "Decrease 1", "EveryOutOfWork 3", "StartStripes carried"; of any other step the class name."""
     match step:
+        case st.WasteStart() if step.way != "comb":
+            return f"WasteStart {step.way}"
+        case st.CarriageAt() if step.way:
+            return f"CarriageAt {step.way}"
         case st.Decrease():
             return f"Decrease {step.by} in" if step.inset else f"Decrease {step.by}"
         case st.EveryOutOfWork():
@@ -132,6 +136,8 @@ _MORE: Mapping[int | None, str] = {0: "", 1: "/more"}
 """What is held: the first there, or beside others; else the next, which is both."""
 
 _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
+    st.CarriageAt: lambda s: f"carriage_at/{s.any.way}" if s.any.way else "carriage_at",
+    st.WasteStart: lambda s: "waste_start/hem" if s.any.way == "hem" else "waste_start",
     st.UseLooser: lambda s: "use_looser" if s.any.tension else "use_looser/next",
     UseLooserInMind: lambda s: f"use_looser{'/same' if _threaded(s) else ''}{'' if s.any.tension else '/next'}",
     UseYarnInMind: lambda s: f"use_yarn_step{'/same' if _threaded(s) else ''}",

@@ -15,7 +15,7 @@ from walewright.trade.ends import STARTS
 def begins(piece: Piece, found: tuple[Area, ...], ground: Ground) -> bool:
     """Whether the charts among the areas `found` that begin with the piece can be worked from its first row on; told where not."""
     edging = ground.edgings.get(piece.start_edging) if piece.start_edging is not None else None
-    if STARTS[piece.start_way].waste is None or (piece.start_edging is not None and edging is None):
+    if not STARTS[piece.start_way].open or (piece.start_edging is not None and edging is None):
         return True
     if edging is not None and edging.when == "first":
         # A row of the hem's own knits the fold together before.

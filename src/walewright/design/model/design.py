@@ -20,6 +20,7 @@ from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
+from walewright.trade.beds import BedStart, EmptyCrossing, HandTool
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
@@ -66,6 +67,12 @@ class MachineProfile:
     edge_guides: bool
     """Whether guides or weights at the outermost needles are moved when the width changes."""
     origin: Origin
+    plates: tuple[str, ...] = ()
+    """Names of the exchangeable plates by which the tension is set, the tightest first; none: by the numbers of a dial."""
+    start: BedStart = "comb"
+    crossing: EmptyCrossing = ""
+    lacking: tuple[HandTool, ...] = ()
+    """Tools that are not at hand."""
 
     @property
     def called(self) -> str:

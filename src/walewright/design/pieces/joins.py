@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, Cord, CountPerSize, EdgeJoin, EdgeName, Edging, Fabric, Origin, PerSize, Piece
@@ -255,9 +255,7 @@ def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], cl
         return end.open or (closed_may_be and end.edge)
     if edge == "start":
         edging = edgings.get(piece.start_edging) if piece.start_edging is not None else None
-        is_open = STARTS[piece.start_way].waste is not None and (
-            edging is None or (edging.when, edging.cast_off) == ("after", "waste")
-        )
+        is_open = STARTS[piece.start_way].open and (edging is None or (edging.when, edging.cast_off) == ("after", "waste"))
         return is_open or (closed_may_be and piece.start_way != "along")
     for slot in piece.slots:
         if edge == slot.name:
@@ -288,3 +286,9 @@ def cord(node: syntax.CordLine, known: EdgesOfPieces, scope: Scope, findings: Fi
     if length is None or node.piece not in known:
         return None
     return Cord(node.piece, length, Origin(f"cord {node.piece}", node.span))
+
+
+def joins_before(order: Sequence[syntax.Statement]) -> tuple[int, ...]:
+    """How many joins come before each step of making up."""
+    texts = (at for at, node in enumerate(order) if isinstance(node, syntax.TextLine))
+    return tuple(sum(isinstance(n, syntax.JoinLine) for n in order[:at]) for at in texts)

@@ -117,7 +117,7 @@ def _start_width(node: syntax.Start, what: Said, place: AmountPlace) -> StartWid
 
 def _suits(edging: Edging, node: syntax.Start, findings: Findings) -> bool:
     """Whether an edging can be made at such a start."""
-    waste = STARTS[node.way].waste is not None
+    waste = STARTS[node.way].open
     how = "on-waste" if waste else "along" if node.way == "along" else "with"
     if edging.when == "after" and not waste:
         findings.report(

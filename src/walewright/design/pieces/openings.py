@@ -166,6 +166,8 @@ def opening(
     if low == 0:
         findings.report("opening-at-start", (node.span, "from"), helps=("own-level",), what=what, from_level=node.from_level)
         return None
+    if high < len(outline.levels) - 1 and not _crossed(node, what, machine, findings):
+        return None
     if not any(width):
         findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
     path = f"piece {outline.piece} / {node.name}"
@@ -195,6 +197,22 @@ def opening(
     left, right = (tuple((outline.levels[i].height, reach) for i, reach in edges[side].corners) for side in ("left", "right"))
     gap = OpeningGap(made, heights[0], heights[1], left, right)
     return gap if fits(gap, what, outline, place) else None
+
+
+def _crossed(node: syntax.OpeningLine, what: Said, machine: MachineProfile | None, findings: Findings) -> bool:
+    """Whether the carriage comes to the part that goes first, of an opening whose parts rejoin: past loops in work. Of one up to
+    the top the part where the carriage is goes first."""
+    if machine is None or machine.crossing != "none":
+        return True
+    findings.report(
+        "no-empty-crossing",
+        (node.span, "rejoins"),
+        (machine.origin.span, "bed"),
+        helps=("to-the-top",),
+        what=what,
+        level=node.to_level,
+    )
+    return False
 
 
 def offset(wanted: syntax.Expr | None, what: Said, outline: PieceOutline, place: AmountPlace) -> PerSize | None:

@@ -22,8 +22,9 @@ DIAL = re.compile(r"\w[\w.]*")
 BALL = re.compile(
     r"(?:(.*),)?\s*(\d+(?:\.\d+)?\s*[a-z]+)\s*(?:=\s*(\d+(?:\.\d+)?\s*[a-z]+)|of\s+(\S+)\s+([A-Za-z]+))\s*", re.DOTALL
 )
-HAD = re.compile(r"edge[ _]guides")
-"""Facts of a bed that it has or has not, without a number."""
+HAD = re.compile(r"dial|(?:edge|starts|crosses|without)(?:[ _][a-z]+)+")
+"""Facts of a bed that it has or has not, without a number: the first of them says what of."""
+PLATES = re.compile(r"\s*plates\s*=\s*(\w[\w.]*(?:\s+\w[\w.]*)*)\s*")
 NAME = re.compile(r"[^\W\d]\w*")
 LONGEST_LABEL = 100
 """Letters of a yarn's label: more does not fit into a line of the page."""
@@ -116,7 +117,7 @@ def read_yarn(text: str) -> Ball | None:
 def read_bed(text: str) -> OwnBed | None:
     """ "standard", "needles=180, pitch=4.5 mm" or "standard, needles=180"."""
     first, *others = (part.strip() for part in text.split(","))
-    named = NAME.fullmatch(first) is not None
+    named = NAME.fullmatch(first) is not None and HAD.fullmatch(first) is None
     facts = [_fact(part) for part in (others if named else (first, *others))]
     read = tuple(f for f in facts if f is not None)
     return OwnBed(first if named else "", read) if len(read) == len(facts) else None
@@ -168,6 +169,9 @@ def _plain(label: str | None) -> bool:
 def _fact(text: str) -> syntax.MachineFact | None:
     if HAD.fullmatch(text):
         return syntax.MachineFact(text.replace("_", " "), ())
+    plates = PLATES.fullmatch(text)
+    if plates is not None:
+        return syntax.MachineFact("plates", (), tuple(plates[1].split()))
     key, equals, value = (part.strip() for part in text.partition("="))
     numbers = re.findall(r"\d+(?:\.\d+)?\s*(?:[a-z]+)?", value)
     read = tuple(

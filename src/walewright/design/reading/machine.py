@@ -13,8 +13,25 @@ from walewright.design.reading.units import LENGTH, NUMBER, ROWS
 from walewright.design.reading.values import literal
 from walewright.report.said import Amount, Fact, Said, said
 from walewright.source import syntax
+from walewright.trade.beds import HandTool
 
-KEYS = ("needles", "pitch", "prongs", "waste rows", "edge guides")
+KEYS = ("needles", "pitch", "prongs", "waste rows", "plates")
+"""Facts that have values."""
+
+HAD: Mapping[str, Mapping[str, Any]] = {
+    "edge guides": {"edge_guides": True},
+    "dial": {"plates": ()},
+    "starts with comb": {"start": "comb"},
+    "starts with hem": {"start": "hem"},
+    "starts by hand": {"start": "by hand"},
+    "crosses on slip": {"crossing": "slip"},
+    "crosses lifted off": {"crossing": "lift"},
+    "crosses on hold": {"crossing": "hold"},
+    "crosses only knitting": {"crossing": "none"},
+}
+"""Facts that a bed has or has not, and what each says of it."""
+
+LACKS: Mapping[str, HandTool] = {"without latch tool": "latch tool", "without edge weights": "edge weights"}
 
 PRONGS = (1, 2, 3)
 """The transfer tools of an ordinary bed (common practice)."""
@@ -31,7 +48,8 @@ MOST_WASTE_ROWS = 100
 
 
 def profile(name: str, text: str) -> MachineProfile:
-    """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_guides."""
+    """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_guides; start and crossing as the trade
+    names them, plates where it has no dial."""
     read: Mapping[str, Any] = tomllib.loads(text)
     return MachineProfile(
         name=name,
@@ -42,13 +60,16 @@ def profile(name: str, text: str) -> MachineProfile:
         waste_rows=int(read["waste_rows"]),
         edge_guides=bool(read["edge_guides"]),
         origin=Origin(f"machine {name}"),
+        plates=tuple(str(p) for p in read.get("plates", ())),
+        start=read["start"],
+        crossing=read["crossing"],
     )
 
 
 def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Findings) -> MachineProfile | None:
     """The bed of a `machine` statement; None when told why not."""
     facts = [f for f in node.body if isinstance(f, syntax.MachineFact)]
-    findings.once("machine fact", ((f.key, f.span) for f in facts))
+    findings.once("machine fact", ((subject(f.key), f.span) for f in facts))
     origin = Origin(f"machine {node.name}", node.span)
     if node.name in profiles:
         bed = replace(profile(node.name, profiles[node.name]), origin=origin)
@@ -79,14 +100,18 @@ def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Fi
 
 def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> MachineProfile | None:
     """The bed with one fact of its own."""
-    if fact.key not in KEYS:
-        findings.unknown("machine fact", fact.key, fact.span, KEYS)
+    if fact.key not in (*KEYS, *HAD, *LACKS):
+        findings.unknown("machine fact", fact.key, fact.span, (*KEYS, *HAD, *LACKS))
         return None
-    if fact.key == "edge guides":
+    if fact.key == "plates":
+        return _on_plates(bed, fact, findings)
+    if fact.key in HAD or fact.key in LACKS:
         if fact.values:
             _refuse(fact, "no-number", findings)
             return None
-        return replace(bed, edge_guides=True)
+        if fact.key in LACKS:
+            return replace(bed, lacking=(*bed.lacking, LACKS[fact.key]))
+        return replace(bed, **HAD[fact.key])
     if fact.key == "pitch":
         pitch = _single(fact, findings)
         read = pitch and literal(pitch, findings)
@@ -121,12 +146,29 @@ def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> 
     return replace(bed, needles=numbers[0])
 
 
+def subject(key: str) -> str:
+    """What a fact says something of: a bed is told once how it starts."""
+    words = key.split(" ")
+    return words[0] if key in HAD and words[0] in ("starts", "crosses") else "plates" if key == "dial" else key
+
+
+def _on_plates(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> MachineProfile | None:
+    """The bed with plates of those names, the tightest first; they may be given as numbers, too."""
+    names = fact.names or tuple(f"{n.value:g}" for n in fact.values if n.unit is None)
+    if len(names) < max(1, len(fact.values)):
+        _refuse(fact, "plates", findings)
+        return None
+    findings.once("plate", ((name, fact.span) for name in names))
+    return replace(bed, plates=tuple(dict.fromkeys(names)))
+
+
 EXAMPLES: Mapping[str, str] = {
     "needles": "needles 200",
     "pitch": "pitch 4.5 mm",
     "prongs": "prongs 1, 2, 3",
     "waste rows": "waste rows 10",
-    "edge guides": "edge guides",
+    "plates": "plates 1, 2, 3, 4",
+    **{key: key for key in (*HAD, *LACKS)},
 }
 """How each fact can be written."""
 

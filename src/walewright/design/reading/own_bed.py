@@ -9,7 +9,7 @@ from walewright.design.findings import Findings
 from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.changes import Changes, tell_malformed
 from walewright.design.reading.given import read_bed
-from walewright.design.reading.machine import machine
+from walewright.design.reading.machine import machine, subject
 from walewright.report.model import NOWHERE
 from walewright.source import syntax
 
@@ -26,7 +26,8 @@ def changed_bed(
     if read is None:
         tell_malformed("bed", "", changes.bed, findings)
         return None
-    facts = tuple(f for f in node.body if not (isinstance(f, syntax.MachineFact) and f.key in {own.key for own in read.facts}))
+    own_of = {subject(own.key) for own in read.facts}
+    facts = tuple(f for f in node.body if not (isinstance(f, syntax.MachineFact) and subject(f.key) in own_of))
     # A bed by name is that bed, whatever the source says of its own.
     wanted = syntax.MachineBlock(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
     own = Findings()

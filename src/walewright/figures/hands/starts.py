@@ -20,6 +20,13 @@ def _comb(s: Scene) -> None:
     s.word(s.width / 2, 21.6, "comb-weights-below")
 
 
+def _hem(s: Scene) -> None:
+    s.needles().loops(*range(6), low=14)
+    s.cloth(0, 5, 14.6, 19)
+    s.paper.draw("thread", path([(1.0, 13.4), (s.width - 1.0, 13.4)]))
+    s.word(s.width / 2, 21.6, "hem-weights-below")
+
+
 def _by_hand(s: Scene) -> None:
     s.needles(out=tuple(range(6)))
     wrap(s, range(6), 10.5)
@@ -53,7 +60,8 @@ def _chain(s: Scene) -> None:
 
 TECHNIQUES = (
     Technique("start-on-waste-yarn", ("WasteStart",), _comb),
-    Technique("waste-yarn-by-hand", ("start hand waste",), _by_hand),
+    Technique("start-on-a-hung-hem", ("WasteStart hem",), _hem),
+    Technique("waste-yarn-by-hand", ("WasteStart by hand",), _by_hand),
     Technique("e-wrap", ("start e-wrap",), _e_wrap),
     Technique("latch-tool-chain", ("start chain",), _chain),
 )

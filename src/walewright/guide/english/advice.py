@@ -30,6 +30,23 @@ LINES = {
     "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set "
     "it to hold. With no loop in work it can simply cross. Set to knit without yarn it drops the piece. What the row counter has "
     "counted by it, set back.",
+    "reading/without-knitting/slip": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
+    "carriage can "
+    "simply cross; past loops in work it is set to slip. Set to knit without yarn it drops the piece. What the row counter has "
+    "counted by it, set back.",
+    "reading/without-knitting/lift": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
+    "carriage can "
+    "simply cross; past loops in work it is lifted off and put on at the other side. Set to knit without yarn it drops the piece. "
+    "What the row counter has counted by it, set back.",
+    "reading/without-knitting/hold": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
+    "carriage can "
+    "simply cross; past loops in work it is set to hold, every needle with a loop right out, and those that were in work go back "
+    "afterwards, their loops in the hooks. Set to knit without yarn it drops the piece. What the row counter has counted by it, "
+    "set back.",
+    "reading/without-knitting/none": "“Without knitting”: take the yarn out of the feeder first, and see that no needle with a "
+    "loop is "
+    "in work: the carriage knits whatever is, and without yarn it drops the piece. What the row counter has counted by it, set "
+    "back.",
     "reading/together": "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each "
     "row once; after each row do what any of the lines asks for there: first wraps, then what returns to work, then what "
     "goes into hold, then the rest, each in the order of the lines. Words in square brackets are one round of work. For each "
@@ -169,6 +186,22 @@ ADVICE = {
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
             "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. The number on the dial is only "
             "a start. Do not begin the garment before both figures agree.",
+        ),
+        ordered=True,
+    ),
+    "swatch/plate": Advice(
+        "Knit the swatch first",
+        (
+            "Cast on at least 10 stitches more than the block that is measured, and knit a few rows of waste yarn.",
+            "Knit about 15 rows, two rows in a contrasting colour, the rows of the block, two contrasting rows, and 15 rows "
+            "more. Mark the block's sides with threads on the needles just outside it.",
+            "Take it off on waste yarn. Let it rest overnight, and wash it as the garment will be washed.",
+            "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
+            "Too many stitches or rows: knit another with a looser plate. Too few: with a tighter one. The plate named here is "
+            "only "
+            "a start. Where one plate is too tight and the next too loose, another yarn helps, or the pattern made for your "
+            "swatch. "
+            "Do not begin the garment before both figures agree.",
         ),
         ordered=True,
     ),

@@ -91,6 +91,7 @@ DRAWINGS = {
     "cell/cross": "{count} × {count} cross, the {side:term} ones hung first",
     # On drawings of hands and tools.
     "hands/comb-weights-below": "comb, weights below",
+    "hands/hem-weights-below": "hem, weights below",
     "hands/waste-yarn-wound-by-hand": "waste yarn, wound by hand",
     "hands/needles-right-out": "needles right out",
     "hands/held": "held",

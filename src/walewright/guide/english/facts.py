@@ -5,6 +5,7 @@ from __future__ import annotations
 FACTS = {
     "fact/fabric": "Fabric",
     "fact/stitch-yarn-dial": "{stitch}, in {yarn} at {dial}",
+    "fact/stitch-yarn-dial/plate": "{stitch}, in {yarn} with {dial}",
     "fact/make": "Make",
     "fact/alike": "{count} alike: one box to tick for each",
     "fact/along": "Along",

@@ -8,6 +8,12 @@ TOOLS = {
     "that waits, three times as long as that is wide",
     "tool/cord-start": "Ravel cord: one strong, slippery length, longer than the bed is wide",
     "tool/cord-part": "Ravel cord: one strong, slippery length, three times as long as the part is wide that waits on it",
+    "tool/cord-hem": "Ravel cord: two strong, slippery lengths, longer than the bed is wide",
+    "tool/cord-hem-both": "Ravel cord: two strong, slippery lengths, longer than the bed is wide, for the start, and one for a "
+    "part "
+    "that waits, three times as long as that is wide",
+    "tool/hem": "Cast-on hem, at least as wide as what is begun on it, and weights for the width in work",
+    "tool/edge-weights": "Small weights for the edges",
     "tool/comb-and-weights": "Cast-on comb, and weights for the width in work",
     "tool/weights": "Weights for the width in work",
     "tool/transfer": "Transfer {tools:=tool|tools} with {prongs:and} {most:=prong|prongs}",
@@ -29,7 +35,9 @@ TOOLS = {
     "basis/reckoned": "Reckoned from your {fabric}: knit a swatch of it too.",
     "basis/source": "As measured for the source.",
     "tension/dial": "tension {dial}",
+    "tension/dial/plate": "plate {dial}",
     "tension/start-dial": "tension {dial} to start with",
+    "tension/start-dial/plate": "plate {dial} to start with",
     "tension/title": "{stitch}, {dial}",
     "tension/cm": "10 cm",
     "tension/in": "4 in",
@@ -44,12 +52,22 @@ TOOLS = {
     "out so, and note it here: ______",
     "tension/dial-is-yours": "The dial is yours. The steps of its edgings say {others:/ and } as well: numbers of the source, "
     "beside its {was}; set yours as much looser or tighter.",
+    "tension/dial-is-a-start/plate": "The plate is a start: where the steps say {dial}, put in the one with which your own swatch "
+    "comes out so, and note it here: ______",
+    "tension/dial-is-yours/plate": "The plate is yours. The steps of its edgings say {others:/ and } as well: the next one to it, "
+    "as "
+    "in the source these are looser or tighter.",
     # The machine.
     "machine": "Machine",
     "machine/single-bed": "{machine}, single bed",
     "machine/needles": "Needles",
     "machine/apart": "{needles}, {pitch} mm apart",
     "machine/in-use": "In use, at most",
+    "machine/plates": "Plates",
+    "machine/plates-are": "{plates:and}, the tightest first",
+    "machine/starts": "Begins",
+    "machine/starts-hem": "With a hung hem and ravel cord",
+    "machine/starts-by-hand": "By hand: no comb is needed",
     "machine/edges": "Edges",
     "machine/edge-guides": "Guides at the outermost needles, moved with every change of the width",
 }

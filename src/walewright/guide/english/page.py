@@ -21,6 +21,7 @@ PAGE = {
     "page/what-is-done": "What is done",
     "page/measure": "Measure",
     "page/mine": "Mine: ______ stitches, ______ rows, dial ______",
+    "page/mine/plate": "Mine: ______ stitches, ______ rows, plate ______",
     "page/done": "Done",
     "page/number": "No.",
     "page/step": "Step",
@@ -47,6 +48,7 @@ PAGE = {
     "bench/how": "A line for each time that hands do something. Knit so many rows, until the counter reads so: the carriage "
     "then stands where the bar stands. Do what is said. What is in work, held and waiting is counted after that.",
     "bench/tension": "tension {tension}",
+    "bench/tension/plate": "plate {tension}",
     "bench/page": "{page} of {pages}",
     "bench/head": "{tension} · {page}",
     "contents/reading": "Reading the pattern",

@@ -113,6 +113,9 @@ TABLES = {
     "accurate to about {error} %",
     "way/one-length": "one length of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; it is used {times} "
     "times, or so many lengths if pieces wait with theirs in}; accurate to about {error} %",
+    "way/lengths": "{lengths} lengths of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; they are used "
+    "{times} "
+    "times, or so many pairs if pieces wait with theirs in}; accurate to about {error} %",
     # Where figures are from.
     "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
     "credit/of": "{rows}. {credit}.",
@@ -154,6 +157,7 @@ TABLES = {
     "regraded/tension": "Tension of {name}, to 10 cm",
     "regraded/swatch": "Swatch of {name}",
     "regraded/dial": "Dial for {name}",
+    "regraded/dial/plate": "Plate for {name}",
     "regraded/yarn": "Yarn: {name}",
     "regraded/bed": "Bed",
     "regrade/measures": "Measurements (--measure), in the source, {unit}",
@@ -170,6 +174,7 @@ TABLES = {
     "regrade/tension-or-swatch": "--tension or --swatch",
     "regrade/to-10-cm": "{tension} to 10 cm, in {fabric}",
     "regrade/dial": "{fabric}: tension dial",
+    "regrade/plates": "{fabric}: plate",
     "regrade/bed": "{bed}: {needles} needles, {pitch} mm apart",
     "regrade/fabric": "{stitch} in {yarn}",
     "regrade/how": "Another tension, body, yarn or bed is given when the pattern is built; the source stays as it is. Names "

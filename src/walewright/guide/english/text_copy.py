@@ -15,6 +15,7 @@ TEXT_COPY = {
     "text/to-10-cm": "{stitches} stitches and {rows} rows to 10 cm",
     "text/to-1-in": "{stitches} stitches and {rows} rows to 1 in",
     "text/fabric": "{fabric}: {density} in {stitch}, {yarn} at {dial}{basis}",
+    "text/fabric/plate": "{fabric}: {density} in {stitch}, {yarn} with {dial}{basis}",
     "text/machine": "machine: {bed}, {needles} needles {pitch} mm apart",
     "text/yarn": "{yarn}: buy {balls} {one:?ball|balls} of {ball_grams} g = {ball_metres} m; about {grams} g: garment {garment} g, "
     "swatches {swatches} g, reserve {reserve} g",

@@ -50,6 +50,19 @@ REFUSALS: dict[str, str] = {
     "bed/cord-under-yarn": (
         "the {yarn} hangs from needle {needle}: break it off, or knit to the other side, before that needle waits on cord"
     ),
+    "bed/crosses/hold": "crosses without knitting past needles that are all right out",
+    "bed/crosses/lift": "has a carriage that is lifted off and put on at the other side",
+    "bed/crosses/none": "cannot cross without knitting",
+    "bed/crosses/slip": "has a carriage that is set to slip",
+    "bed/crossing-drops": (
+        "the carriage is taken to the {to:term} past loops in work, and how it passes them is not said: without yarn it drops "
+        "them; "
+        "this bed {bed}"
+    ),
+    "bed/crossing-not-there": "the carriage is to cross {way}; this bed {bed}",
+    "bed/crossing/hold": "past needles that are right out",
+    "bed/crossing/lift": "lifted off",
+    "bed/crossing/slip": "set to slip",
     "bed/cross-empty": "needle {needle} carries no loop to cross",
     "bed/cross-of-one-group": "{first} to {last} are crossed, but not as two groups",
     "bed/cross-without-slack": (
@@ -107,6 +120,7 @@ REFUSALS: dict[str, str] = {
         "{needle} leaves a hole"
     ),
     "bed/held-left": "the block ends with {held} needles still held, from {first} to {last}",
+    "bed/hem-knitted-on": "a hung hem would be knitted to the piece by {yarn}: knit a row of ravel cord between them",
     "bed/hold-empty": "needle {needle} carries no loop to hold",
     "bed/hung-apart": "between the {one} and the {other} needles are left empty",
     "bed/join-in-block": "pieces are joined when all are knitted, not while one is on the bed",
@@ -172,6 +186,9 @@ REFUSALS: dict[str, str] = {
     "bed/no-open-feet": "the {piece} was not begun on waste yarn, so no feet are open",
     "bed/no-such-copy/hung": "copy {copy} of the {piece} is to be taken up, which is knitted {copies:=once|{copies} times}",
     "bed/no-such-copy/joined": "copy {copy} of the {piece}, which is knitted {copies:=once|{copies} times}",
+    "bed/no-such-plate": "there is no plate {plate}; there are {plates:and}",
+    "bed/no-such-start/comb": "the bed has no comb to cast on over",
+    "bed/no-such-start/hem": "the bed has no hem to hang on the needles",
     "bed/no-yarn/fastened": "the {yarn} is fastened off; thread it again for {wanted}",
     "bed/no-yarn/none": "no yarn is threaded for {wanted}",
     "bed/no-yarn/to-break": "there is no yarn to break off: none is threaded",

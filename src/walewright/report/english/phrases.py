@@ -141,7 +141,8 @@ PHRASES: dict[str, str] = {
     "one-number": "one number",
     "pitch": "a length from {least} to {most}",
     "some-number": "at least one number",
-    "no-number": "nothing behind it: a bed has them or has not",
+    "no-number": "nothing behind it: a bed has it or has not",
+    "plates": "the names of its plates, the tightest first, with commas between",
     "whole-numbers": "whole numbers above zero",
     # Cells of charts.
     "beside-it": "{beside} beside it",
@@ -254,6 +255,7 @@ TERMS: dict[str, tuple[str, str]] = {
     "long": ("long", "longs"),
     "machine": ("machine", "machines"),
     "machine fact": ("machine fact", "machine facts"),
+    "plate": ("plate", "plates"),
     "meaning of a symbol": ("meaning of a symbol", "meanings of a symbol"),
     "measurement": ("measurement", "measurements"),
     "mock rib": ("mock rib", "mock ribs"),

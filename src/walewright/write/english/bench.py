@@ -18,6 +18,7 @@ BENCH = {
     "stripes_begin": "“{fabric}” begins with the next row, in stripes",
     "stripes_end": "“{fabric}” ends here",
     "take_up": "take up the end of {yarn} that hangs at this side, or a new one, tension {tension}",
+    "take_up/plate": "take up the end of {yarn} that hangs at this side, or a new one, plate {tension}",
     "hold_needles": "put {@listed} into hold",
     "return_needles": "put {@listed} back to work",
     "float_past": "lift the yarn off {@listed} and put them back to work",

@@ -5,13 +5,22 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "bring needles {@span} to working position: {stitches} {stitches|st}",
     "carriage_at": "take the carriage to the {side} without knitting",
+    "carriage_at/slip": "take the carriage to the {side} without knitting, set to slip",
+    "carriage_at/lift": "take the carriage to the {side} without knitting, lifted off and put on again there",
+    "carriage_at/hold": "take the carriage to the {side} without knitting, past the needles in work pulled right out, then push "
+    "these back",
     "every_out_of_work": "push every {every:ordinal} needle from the left back out of work, but not the last one:"
     " {stitches} {stitches|st}",
     "waste_start": "cast on in waste yarn {way} and knit {rows} {rows|row}, then 1 row with ravel cord",
+    "waste_start/hem": "hang the cast-on hem on the needles in work, knit 1 row with ravel cord and {rows} {rows|row} in waste "
+    "yarn, "
+    "then 1 row with ravel cord",
     "closed_start": "cast on all needles in working position by {way}",
     "use_yarn_step": "thread {yarn}; carriage at tension {tension}{@said_for}{@left_hanging}",
     "said_for": ", for “{fabric}”",
     "left_hanging": ", the yarn before it left hanging at its side",
+    "use_yarn_step/plate": "thread {yarn}; put in plate {tension}{@said_for}{@left_hanging}",
+    "use_yarn_step/same/plate": "put in plate {tension}{@said_for}, the yarn as before",
     "use_yarn_step/same": "carriage at tension {tension}{@said_for}, the yarn as before",
     "set_row_counter": "set the row counter to {rows:counter}",
     "span": "{first:needle} to {last:needle}",
@@ -114,6 +123,8 @@ PARTING = {
 
 EDGINGS = {
     "use_looser": "thread {yarn}; carriage at tension {tension}, {@looser} looser than tension {than}",
+    "use_looser/plate": "thread {yarn}; put in plate {tension}, looser than plate {than}",
+    "use_looser/same/plate": "put in plate {tension}, looser than plate {than}, the yarn as before",
     "use_looser/next": "thread {yarn}; carriage at the next looser setting after tension {than}",
     "use_looser/same": "carriage at tension {tension}, {@looser} looser than tension {than}, the yarn as before",
     "use_looser/same/next": "carriage at the next looser setting after tension {than}, the yarn as before",
@@ -170,6 +181,8 @@ PATTERNS = {
     "first_column/repeat": "its repeat beginning",
     "stop_chart": "end the chart {chart}",
     "stop_chart_on": "end the chart {chart} on needles {@span}",
+    "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, again and again from the first:"
+    " {@stripes}; {@carrying}",
     "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, again and again from the first:"
     " {@stripes}; {@carrying}",
     "stripe": "{rows} {rows|row} of {yarn}",
@@ -197,6 +210,8 @@ JOINS = {
     "eased/first_beyond": ", the first reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",
     "eased/second_beyond": ", the second reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",
     "how/open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, 2 to 3 numbers looser,"
+    " and cast off",
+    "how/open/plate": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, one plate looser,"
     " and cast off",
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "how/grafted": ", loop for loop with the long tail",

@@ -44,6 +44,15 @@ HOW_TO = {
         "loop: the seam must not be tighter than the pieces, nor may it grow. Measure it.",
         "two loops on every needle, one of each piece",
     ),
+    "linking-on-the-bed/plate": HowToText(
+        "Linking on the bed",
+        "Hang one edge on the bed with the side facing that the line names, loop for loop, then the other on the same needles "
+        "with its other side facing, so that the right sides meet, each from the end that the line names first. Put in the plate "
+        "that the line names, the next looser one if there is one, and knit one row over both, slowly; is "
+        "that too hard, draw the second piece’s loops through the first one’s and knit those. Cast off loosely, loop through "
+        "loop: the seam must not be tighter than the pieces, nor may it grow. Measure it.",
+        "two loops on every needle, one of each piece",
+    ),
     "sewing-a-gathered-edge": HowToText(
         "Sewing a gathered edge",
         "Run a thread through the longer edge and draw it up to the length of the other. Spread the fullness evenly, pin, and "
