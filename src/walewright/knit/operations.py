@@ -260,8 +260,7 @@ class Cross:
 
 @dataclass(frozen=True, slots=True)
 class Rehang:
-    """Hang the feet of the first main-yarn row of `piece` (its waste yarn then comes away) on empty needles in work
-    `first..last`, one loop a needle, its `facing` side ("purl" or "knit") to the knitter."""
+    """Hang the feet of the first main-yarn row of `piece`, its `facing` side to the knitter, on empty needles; its waste yarn goes."""
 
     piece: str
     first: int

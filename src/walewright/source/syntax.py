@@ -18,6 +18,7 @@ from walewright.source.piece_lines import (
     EdgeLine,
     EdgeRef,
     End,
+    EqualSteps,
     InsidePlace,
     LevelDef,
     Levels,
@@ -45,7 +46,7 @@ from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
-    "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
+    "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "EqualSteps", "Expr",
     "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
     "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
     "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
@@ -57,7 +58,7 @@ __all__ = [
 
 @dataclass(frozen=True, slots=True)
 class Comment:
-    """A `#` comment kept for the formatter: at the end of the line of statement number `before`, or `own_line` above it."""
+    """A `#` comment: on its `own_line` before statement number `before` of all in the file, or at the end of that one's line."""
 
     text: str
     before: int
@@ -165,8 +166,7 @@ class YarnCount(Node):
 
 @dataclass(frozen=True, slots=True)
 class FabricBlock(Node):
-    """`fabric plain` with a block of `Stitch` and `Swatch` (and texts); `fabric navy like plain, in blue`, which has the stitch and
-    the swatch of `like` in a `yarn` of its own."""
+    """`fabric plain` with a block of `Stitch`, `Swatch` and texts; `fabric navy like plain, in blue`: those of `like` in a `yarn`."""
 
     name: str
     body: tuple[Statement, ...]
