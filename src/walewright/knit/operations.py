@@ -260,7 +260,7 @@ class Cross:
 
 @dataclass(frozen=True, slots=True)
 class Rehang:
-    """Hang the feet of the first main-yarn row of `piece`, its `facing` side to the knitter, on empty needles; its waste yarn goes."""
+    """Hang the feet of the first main-yarn row of `piece`, its `facing` side to the knitter, on empty needles in work."""
 
     piece: str
     first: int

@@ -166,7 +166,7 @@ class YarnCount(Node):
 
 @dataclass(frozen=True, slots=True)
 class FabricBlock(Node):
-    """`fabric plain` with a block of `Stitch`, `Swatch` and texts; `fabric navy like plain, in blue`: those of `like` in a `yarn`."""
+    """`fabric plain` with a block of `Stitch`, `Swatch` and texts; `fabric navy like plain, in blue`: that of `like` in `yarn`."""
 
     name: str
     body: tuple[Statement, ...]
