@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from walewright.fit.model import Fit
     from walewright.glue.model import Glued
     from walewright.knit.operations import Block, Join, Work
+    from walewright.knit.placing import PlacedPlan
     from walewright.knit.steps import SizePlan
     from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
@@ -54,6 +55,9 @@ class Outcome:
     """The texts of other files that it uses, by the names that messages have."""
     files: tuple[str, ...] = ()
     """Their paths from the source's folder."""
+    placed: tuple[PlacedPlan, ...] = ()
+    """On a bed with missing needles, by size: `plans` and `works` are as there, `results` as if all lay in the middle of a whole
+    one."""
     read: tuple[Work, ...] = ()
     """The work of each size as the printed words tell it."""
     picture: ReadyPicture | None = None
@@ -231,15 +235,42 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     machine = _bed(outcome.design)
     language = _printed(outcome).writing
     results = tuple(bed.knit(work, machine) for work in works)
+    placed, told = _placed(outcome.design, plans, works)
+    if placed:
+        plans, works = tuple(p.plan for p in placed), tuple(p.work for p in placed)
+        if not told:
+            gaps = replace(machine, missing=frozenset(outcome.design.machine.missing))
+            there = (bed.knit(work, gaps) for work in works)
+            results = tuple(made if made.faults else result for made, result in zip(there, results, strict=True))
     instructions = write.write(plans, language, outcome.design.sizes, outcome.design.charts)
     return replace(
         outcome,
         plans=plans,
         works=works,
         results=results,
+        placed=placed,
         instructions=instructions,
         plain_text=write.plain_text(instructions, language),
+        diagnostics=(*outcome.diagnostics, *told),
     )
+
+
+def _placed(
+    design: Design, plans: tuple[SizePlan, ...], works: tuple[Work, ...]
+) -> tuple[tuple[PlacedPlan, ...], tuple[Diagnostic, ...]]:
+    """The plans as they lie on a bed from which needles are missing, and what finds no place there; nothing on a whole bed."""
+    from walewright import knit, proof
+
+    bed = design.machine
+    if not bed.missing:
+        return (), ()
+    made = tuple(knit.place(p, w, design.charts, bed.needles, bed.missing) for p, w in zip(plans, works, strict=True))
+    told = (
+        proof.needing_missing(design, p.plan.size, b.block, b.of, b.last - b.first + 1, b.missing, b.room, b.from_centre)
+        for p in made
+        for b in p.left_over
+    )
+    return made, proof.merged(told)
 
 
 def _worn(outcome: Outcome) -> Outcome:
@@ -252,7 +283,7 @@ def _worn(outcome: Outcome) -> Outcome:
 
 
 def _prove(outcome: Outcome) -> Outcome:
-    from walewright import bed, proof, readback
+    from walewright import bed, knit, proof, readback
 
     assert outcome.design is not None
     assert outcome.counts is not None
@@ -262,8 +293,9 @@ def _prove(outcome: Outcome) -> Outcome:
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
         # The bed is a function of the work alone: the same moves, one by one, are the same fabric without knitting it again.
-        planned = zip(works, outcome.works, outcome.results, strict=True)
-        again = tuple(result if read == work else bed.knit(read, machine) for read, work, result in planned)
+        middle = (knit.moved_back(read, outcome.placed, size) for size, read in enumerate(works))
+        planned = zip(works, middle, outcome.works, outcome.results, strict=True)
+        again = tuple(result if read == work else bed.knit(there, machine) for read, there, work, result in planned)
     proven, faults = proof.prove(outcome.design, outcome.glued, outcome.counts, outcome.works, outcome.results, again)
     return replace(outcome, read=works or (), proof=proven, diagnostics=(*outcome.diagnostics, *unread, *faults))
 
@@ -337,7 +369,7 @@ def bench_copy(outcome: Outcome, size: int = 0) -> tuple[BenchCopy | None, tuple
 
 def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
     """The `copy`, if its words alone lead to the fabric of size number `size`; or why they do not."""
-    from walewright import bed, proof, readback
+    from walewright import bed, knit, proof, readback
 
     design, counts, _, _ = outcome.result()
     assert outcome.glued is not None
@@ -347,7 +379,8 @@ def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCop
     (read,) = works
     if _moves(read) == _moves(outcome.works[size]):
         return copy, ()
-    again = tuple(bed.knit(read, _bed(design)) if i == size else result for i, result in enumerate(outcome.results))
+    alone = bed.knit(knit.moved_back(read, outcome.placed, size), _bed(design))
+    again = tuple(alone if i == size else result for i, result in enumerate(outcome.results))
     _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
     wrong = tuple(d for d in faults if d.severity is Severity.ERROR)
     return (None, wrong) if wrong else (copy, ())

@@ -50,6 +50,8 @@ def _heading(rule: str) -> str:
         "piece_like": "like",
         "fabric_like": "fabric",
         "machine_fact": "fact",
+        "plates": "fact",
+        "missing": "fact",
         "stocking_stitch": "stitch",
         "latched_rib": "stitch",
         "charted": "stitch",

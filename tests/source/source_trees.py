@@ -102,6 +102,12 @@ machine_facts = st.one_of(
         st.lists(numbers, max_size=3).map(tuple),
     ),
     st.builds(s.MachineFact, st.just("plates"), st.just(()), st.lists(tensions, min_size=1, max_size=4).map(tuple)),
+    st.builds(
+        s.MachineFact,
+        st.just("missing"),
+        st.just(()),
+        st.lists(st.builds("{} {}".format, st.sampled_from("LR"), st.integers(1, 200)), min_size=1, max_size=4).map(tuple),
+    ),
 )
 stripes = st.lists(st.builds(s.StripeRows, counts, names), min_size=1, max_size=4).map(tuple)
 stitches = st.one_of(

@@ -43,6 +43,8 @@ class Bed:
     """How its carriage passes loops in work without knitting them."""
     settings: tuple[str, ...] = ()
     """The plates by which its tension is set; none: a dial."""
+    missing: frozenset[int] = frozenset()
+    """Slots of needles that are not there."""
 
 
 @dataclass(frozen=True, slots=True)

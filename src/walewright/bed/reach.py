@@ -44,11 +44,14 @@ def spans(op: Operation) -> tuple[tuple[int, int], ...]:
 
 
 def out_of_reach(m: Machine, op: Operation) -> Refusal | None:
-    """Ranges run from left to right, over needles that the bed has."""
+    """Ranges run from left to right, over needles that the bed has and that are not missing from it."""
     for first, last in spans(op):
         if first > last:
             return m.refuse("needles-reversed/span", first=slot_of(first), last=slot_of(last))
         for slot in (first, last):
             if not -m.half <= slot < m.half:
                 return m.refuse("beyond-bed", needle=slot_of(slot), first=slot_of(-m.half), last=slot_of(m.half - 1))
+        gone = next((slot for slot in range(first, last + 1) if slot in m.bed.missing), None) if m.bed.missing else None
+        if gone is not None:
+            return m.refuse("needle-missing", needle=slot_of(gone))
     return None

@@ -17,10 +17,11 @@ if TYPE_CHECKING:
     from walewright.glue.model import Glued
     from walewright.knit.bench_steps import BenchBlock
     from walewright.knit.operations import Work
+    from walewright.knit.placing import PlacedPlan
     from walewright.knit.steps import SizePlan
     from walewright.solve.model import Counts
 
-__all__ = ["expand", "plan", "unrolled"]
+__all__ = ["expand", "moved_back", "place", "plan", "unrolled"]
 
 
 def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
@@ -35,6 +36,20 @@ def expand(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> Work:
     from walewright.knit import expansion
 
     return expansion.expand(plan, charts)
+
+
+def place(plan: SizePlan, work: Work, charts: tuple[Chart, ...], needles: int, missing: tuple[int, ...]) -> PlacedPlan:
+    """The plan, whose operations are `work`, on a bed with missing needles: each block moved to where it needs none of them."""
+    from walewright.knit import placing
+
+    return placing.placed(plan, work, charts, needles, missing)
+
+
+def moved_back(work: Work, made: tuple[PlacedPlan, ...], size: int) -> Work:
+    """Work of size number `size` on such a bed, as it would be done in the middle of a whole one; on that nothing was placed."""
+    from walewright.knit import placing
+
+    return placing.work_moved(work, {name: -by for name, by in made[size].moved.items()}) if made else work
 
 
 def unrolled(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> tuple[BenchBlock, ...]:

@@ -86,6 +86,7 @@ def _machine(machine: Bed) -> Json:
         **({"start": machine.start} if machine.start != "comb" else {}),
         **({"crossing": machine.crossing} if machine.crossing else {}),
         **({"lacking": list(machine.lacking)} if machine.lacking else {}),
+        **({"missing": list(machine.missing)} if machine.missing else {}),
     }
 
 

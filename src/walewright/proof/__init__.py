@@ -4,6 +4,6 @@ Input: design, counts, and what the bed made of the plan and of the printed word
 It compares; it neither plans nor knits.
 """
 
-from walewright.proof.prove import prove
+from walewright.proof.prove import merged, needing_missing, prove
 
-__all__ = ["prove"]
+__all__ = ["merged", "needing_missing", "prove"]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import zip_longest
 
@@ -65,7 +65,7 @@ def prove(
                 _size(design, glued, garment, seams, works[index], results[index], index, read_back[index] is not None, long)
             )
     if faults:
-        return None, _merged(faults)
+        return None, merged(faults)
     drawn = pictures(design, counts.sizes, tuple(_by_name(result) for result in results))
     return Proof(tuple(sizes), drawn), tuple(float_warnings(floats))
 
@@ -85,6 +85,25 @@ def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResu
             block=fault.block,
             refusal=fault.told,
         )
+
+
+def needing_missing(
+    design: Design, size: str, block: str, of: str, needed: int, missing: tuple[int, ...], room: int, from_centre: bool
+) -> Diagnostic:
+    """A block of `needed` needles that cannot be knitted without those that are `missing` within its reach: nowhere is there a
+    row of more than `room`, or it is counted `from_centre`, so that it cannot lie elsewhere."""
+    bed = design.machine
+    return diagnosed(
+        "needle-missing/from-centre" if from_centre else "needle-missing",
+        *_place(design, of),
+        (bed.origin.span, said("this-bed")),
+        helps=("replace-needles",) if from_centre else ("replace-needles", "narrower"),
+        sizes=(size,),
+        block=block,
+        needed=needed,
+        missing=tuple(needle(slot) for slot in missing),
+        room=room,
+    )
 
 
 def _miscounts(design: Design, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
@@ -228,7 +247,7 @@ def _place(design: Design, name: str) -> tuple[tuple[Span, Said], ...]:
     return tuple((origin.span, said("described-here", name=name)) for of, origin in origins if of == name)
 
 
-def _merged(faults: list[Diagnostic]) -> tuple[Diagnostic, ...]:
+def merged(faults: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
     """One message for all sizes that fail alike."""
     merged: dict[Said, Diagnostic] = {}
     for fault in faults:

@@ -269,6 +269,7 @@ MAKING = _errors(
     lace_unpaired="A charted row was knitted with a hole and no decrease to it, or the reverse.",
     motif_outside="A motif reaches to the edge of its piece or beyond, or into an opening.",
     motif_too_high="A motif is higher than its fabric goes on.",
+    needle_missing="A piece or band needs needles that are missing from the bed.",
     no_proven_best="No best counts were found within the solver's limit.",
     panel_crossed="A slot, a buttonhole, an edge or another panel disturbs the wales of a panel.",
     repeats_on_a_slope="Whole repeats begin where an edge is on its way, or the piece is parted.",

@@ -11,6 +11,7 @@ from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, metres, sentence, unmarked, whole_grams
+from walewright.knit.operations import needle
 from walewright.proof.model import Proof, YarnKind, YarnUse
 from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
 from walewright.sheet.reckoned import reckoned
@@ -159,6 +160,8 @@ def machine(guide: Guide, design: Design, counts: Counts) -> tuple[Fact, ...]:
     if bed.start != "comb" and any(STARTS[p.start_way].open for p in design.pieces):
         begins = "machine/starts-hem" if bed.start == "hem" else "machine/starts-by-hand"
         facts.append(Fact(guide.say("machine/starts"), guide.say(begins)))
+    if bed.missing:
+        facts.append(Fact(guide.say("machine/missing"), guide.say("machine/missing-are", needles=tuple(map(needle, bed.missing)))))
     if bed.edge_guides:
         facts.append(Fact(guide.say("machine/edges"), guide.say("machine/edge-guides")))
     return tuple(facts)

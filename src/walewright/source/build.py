@@ -260,7 +260,7 @@ def _check_tensions(node: syntax.Stitch | syntax.EdgingLine | syntax.MachineFact
         case syntax.EdgingLine():
             said = (node.fold_tension, node.inside_tension)
         case _:
-            said = node.names
+            said = node.names if node.key == "plates" else ()
     fault = next((f for t in said if t and (f := tension_fault(t, line, node.span)) is not None), None)
     if fault is not None:
         raise Refused(fault)

@@ -110,6 +110,7 @@ RULES: Mapping[str, Makes] = {
     "machine": Makes(syntax.MachineBlock, ("name",)),
     "machine_fact": Makes(syntax.MachineFact, ("key", "values"), {"values": ()}),
     "plates": Makes(syntax.MachineFact, ("names",), {"key": "plates", "values": ()}),
+    "missing": Makes(syntax.MachineFact, ("names",), {"key": "missing", "values": ()}),
     "yarn": Makes(syntax.YarnLine, ("name", "label", "ball_weight", "ball_length")),
     "fabric": Makes(syntax.FabricBlock, ("name",), {"body": ()}),
     "fabric_like": Makes(syntax.FabricBlock, ("name", "like", "yarn"), {"body": ()}),
@@ -298,6 +299,7 @@ TUPLES = (
     "values",
     "fact_values",
     "plate_names",
+    "needle_names",
     "cells",
     "stripe_list",
     "level_defs",
@@ -309,7 +311,16 @@ TUPLES = (
     "strands",
     "owners",
 )
-WORDS = {"unit": "", "stitch_unit": "", "side": "", "face": "", "count_system": "", "relation": "", "fact_key": " "}
+WORDS = {
+    "unit": "",
+    "stitch_unit": "",
+    "side": "",
+    "face": "",
+    "count_system": "",
+    "relation": "",
+    "fact_key": " ",
+    "needle_name": " ",
+}
 """Rules that make a word, and what stands between the tokens it is made of."""
 ROUNDINGS = ("round", "round_up", "round_down")
 """Functions that are written `round(a to b)`."""

@@ -67,6 +67,7 @@ EXAMPLES = {
     "let": "let half = bust / 2 + 4 cm",
     "machine": "machine bulky",
     "plates": "plates 1, 2, 3, 4",
+    "missing": "missing L 12, R 40",
     "yarn": 'yarn wool "chunky wool", 100 g = 120 m',
     "fabric": "fabric plain",
     "chart": "chart lozenge",

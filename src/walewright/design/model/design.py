@@ -73,6 +73,8 @@ class MachineProfile:
     crossing: EmptyCrossing = ""
     lacking: tuple[HandTool, ...] = ()
     """Tools that are not at hand."""
+    missing: tuple[int, ...] = ()
+    """Needles that are broken or taken out, as slots (0 is the first right of the centre mark), from left to right."""
 
     @property
     def called(self) -> str:
@@ -83,7 +85,8 @@ class MachineProfile:
     @property
     def words(self) -> str:
         """ "180 needles, 4.5 mm apart", and what else it has."""
-        return f"{self.needles} needles, {self.pitch_mm:g} mm apart" + (", edge guides" if self.edge_guides else "")
+        told = f"{self.needles} needles, {self.pitch_mm:g} mm apart" + (", edge guides" if self.edge_guides else "")
+        return told + (f", plates {' '.join(self.plates)}" if self.plates else "")
 
     @property
     def stage(self) -> tuple[int, int]:

@@ -24,6 +24,7 @@ BALL = re.compile(
 )
 HAD = re.compile(r"dial|(?:edge|starts|crosses|without)(?:[ _][a-z]+)+")
 """Facts of a bed that it has or has not, without a number: the first of them says what of."""
+MISSING = re.compile(r"\s*missing\s*=\s*([LR] ?[0-9]+(?:\s+[LR] ?[0-9]+)*)\s*")
 PLATES = re.compile(r"\s*plates\s*=\s*(\w[\w.]*(?:\s+\w[\w.]*)*)\s*")
 NAME = re.compile(r"[^\W\d]\w*")
 LONGEST_LABEL = 100
@@ -169,6 +170,9 @@ def _plain(label: str | None) -> bool:
 def _fact(text: str) -> syntax.MachineFact | None:
     if HAD.fullmatch(text):
         return syntax.MachineFact(text.replace("_", " "), ())
+    missing = MISSING.fullmatch(text)
+    if missing is not None:
+        return syntax.MachineFact("missing", (), tuple(f"{s} {n}" for s, n in re.findall(r"([LR]) ?([0-9]+)", missing[1])))
     plates = PLATES.fullmatch(text)
     if plates is not None:
         return syntax.MachineFact("plates", (), tuple(plates[1].split()))

@@ -15,7 +15,7 @@ from walewright.report.said import Amount, Fact, Said, said
 from walewright.source import syntax
 from walewright.trade.beds import HandTool
 
-KEYS = ("needles", "pitch", "prongs", "waste rows", "plates")
+KEYS = ("needles", "pitch", "prongs", "waste rows", "plates", "missing")
 """Facts that have values."""
 
 HAD: Mapping[str, Mapping[str, Any]] = {
@@ -91,7 +91,8 @@ def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Fi
             return None
         bed = MachineProfile(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, False, origin)
     sound = True
-    for fact in facts:
+    # What is missing is told by numbers that the bed has, wherever it says how many.
+    for fact in sorted(facts, key=lambda f: f.key == "missing"):
         changed = _with(bed, fact, findings)
         sound = sound and changed is not None
         bed = changed or bed
@@ -105,6 +106,8 @@ def _with(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> 
         return None
     if fact.key == "plates":
         return _on_plates(bed, fact, findings)
+    if fact.key == "missing":
+        return _without(bed, fact, findings)
     if fact.key in HAD or fact.key in LACKS:
         if fact.values:
             _refuse(fact, "no-number", findings)
@@ -162,12 +165,29 @@ def _on_plates(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings
     return replace(bed, plates=tuple(dict.fromkeys(names)))
 
 
+def _without(bed: MachineProfile, fact: syntax.MachineFact, findings: Findings) -> MachineProfile | None:
+    """The bed without some needles, each told by its side and its number from the centre mark."""
+    slots = [_slot(name, bed.needles // 2) for name in fact.names]
+    if not slots or None in slots:
+        _refuse(fact, "missing-needles", findings, most=bed.needles // 2)
+        return None
+    return replace(bed, missing=tuple(sorted({slot for slot in slots if slot is not None})))
+
+
+def _slot(name: str, half: int) -> int | None:
+    side, _, number = name.partition(" ")
+    if side not in ("L", "R") or not number.isdecimal() or not 1 <= int(number) <= half:
+        return None
+    return int(number) - 1 if side == "R" else -int(number)
+
+
 EXAMPLES: Mapping[str, str] = {
     "needles": "needles 200",
     "pitch": "pitch 4.5 mm",
     "prongs": "prongs 1, 2, 3",
     "waste rows": "waste rows 10",
     "plates": "plates 1, 2, 3, 4",
+    "missing": "missing L 12, R 40",
     **{key: key for key in (*HAD, *LACKS)},
 }
 """How each fact can be written."""

@@ -68,6 +68,8 @@ TOOLS = {
     "machine/starts": "Begins",
     "machine/starts-hem": "With a hung hem and ravel cord",
     "machine/starts-by-hand": "By hand: no comb is needed",
+    "machine/missing": "Missing",
+    "machine/missing-are": "{needles:and}: the pieces lie beside them",
     "machine/edges": "Edges",
     "machine/edge-guides": "Guides at the outermost needles, moved with every change of the width",
 }

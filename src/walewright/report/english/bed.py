@@ -175,6 +175,7 @@ REFUSALS: dict[str, str] = {
     "bed/loops-left": "the block ends with loops on {loaded} needles, from {first} to {last}",
     "bed/moved-nowhere": "the loop of needle {needle} is moved by no needle",
     "bed/needle-held": "needle {needle} is in holding position; return it to work first",
+    "bed/needle-missing": "needle {needle} is missing from the bed",
     "bed/needle-on-cord": "needle {needle} waits on cord; draw that out first",
     "bed/needles-reversed/first-row": "the needles that the first row is hung on are named from left to right",
     "bed/needles-reversed/span": "needles are named from left to right, not {first} to {last}",

@@ -142,6 +142,7 @@ PHRASES: dict[str, str] = {
     "pitch": "a length from {least} to {most}",
     "some-number": "at least one number",
     "no-number": "nothing behind it: a bed has it or has not",
+    "missing-needles": "needles of the bed, `L 1` to `L {most}` and `R 1` to `R {most}`, with commas between",
     "plates": "the names of its plates, the tightest first, with commas between",
     "whole-numbers": "whole numbers above zero",
     # Cells of charts.

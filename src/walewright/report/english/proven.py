@@ -27,6 +27,19 @@ WORDINGS: dict[str, Wording] = {
     "lace-unpaired/hole": Wording(
         "the {piece} has a hole at needle {needle} in row {row} and no stitch drawn through two loops to it", helps=_PLAN
     ),
+    "needle-missing": Wording(
+        "the {block} takes {needed} needles side by side, and with {missing:and} missing the bed has no more than {room}",
+        labels={"this-bed": "this bed"},
+        helps={
+            "narrower": "make it narrower, or knit it in panels of {room} needles and less",
+            "replace-needles": "put new needles in place of {missing:and}, or take them from the end of the bed",
+        },
+    ),
+    "needle-missing/from-centre": Wording(
+        "the {block} needs {missing:and}, and cannot lie beside: its ribs and charts are told from the centre mark",
+        labels={"this-bed": "this bed"},
+        helps={"replace-needles": "put new needles in place of {missing:and}, or take them from the end of the bed"},
+    ),
     "long-float": Wording(
         "{yarn} floats over {needles} needles ({length:.1f}) in {within}",
         labels={"knitted-here": "knitted here"},
