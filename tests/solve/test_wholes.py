@@ -1,4 +1,4 @@
-"""What is wanted all round and all across: the programme's sum is what the bed knits, and the number that suits it best is taken."""
+"""What is wanted all round and all across: the programme sums up what the bed knits, and the number that suits it is taken."""
 
 from __future__ import annotations
 
