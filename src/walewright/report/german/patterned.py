@@ -90,6 +90,14 @@ WORDINGS: dict[str, Wording] = {
             "or-centred": "oder `{fabric}` mit `centred` in die Mitte setzen",
         },
     ),
+    "steps-turn-back": Wording(
+        "die Stufen bis `{to_level}` gehen nicht alle in eine Richtung",
+        labels={"other-way": "geht in eine andere Richtung, oder nirgendwohin", "first": "die erste geht so"},
+        helps={
+            "one-way": "jede Stufe in dieselbe Richtung gehen lassen, oder die Kante dort, wo sie umkehrt, zu einer eigenen "
+            "Höhe führen"
+        },
+    ),
     "too-much-knitting/heights-in-all": Wording(
         "für alle Größen zusammen sind {amount:,} Höhen zu bestimmen, höchstens {most:,} sind möglich",
         labels=_OF_THEM,

@@ -31,7 +31,7 @@ WORDINGS: dict[str, Wording] = {
         helps=_PLAN,
     ),
     "long-float": Wording(
-        "`{yarn}` läuft als Spannfaden über {needles} Nadeln ({length:.1f}), in {within}",
+        "`{yarn}` läuft als Spannfaden über {needles} Nadeln ({length:.1f}), in `{within}`",
         labels={"knitted-here": "hier gestrickt"},
         notes={
             "catches": "an mehr als {most_stitches} Maschen oder {most} losem Garn bleiben Finger und Knöpfe hängen",

@@ -60,6 +60,12 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{wedge} von Teil `{piece}` lässt {cm} ruhen",
         "{wedge} von Teil `{piece}` lässt sich nicht halten, wenn {cm} ruhen",
     ),
+    "step-moves": (
+        "die {side:?{side:term}e }Kante {opening:?von `{opening}` }von Teil `{piece}` verschiebt sich in Stufe {number} bis "
+        "`{level}` um {cm}",
+        "die {side:?{side:term}e }Kante {opening:?von `{opening}` }von Teil `{piece}` kann sich in Stufe {number} bis `{level}` "
+        "nicht um {cm} verschieben",
+    ),
     "starts-wide": ("Teil `{piece}` beginnt {cm} breit", "Teil `{piece}` kann nicht {cm} breit beginnen"),
     # ------------------------------------------------------------- what joins ask for
     "joined-eased": (
@@ -150,6 +156,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "`{opening}` von Teil `{piece}` beginnt über dem Anfang und endet über der Teilung",
         "`{opening}` von Teil `{piece}` lässt sich nicht bilden",
     ),
+    "steps-have-stitches": (
+        "{edge} verschiebt sich in jeder Stufe mindestens um eine Masche",
+        "{edge} hat nicht für jede Stufe eine Masche",
+    ),
     "shaping-takes": (
         "Formen {inset} Maschen vom Rand braucht auf jeder Seite {stitches} Maschen",
         "Teil `{piece}` lässt sich nicht {inset} Maschen vom Rand formen",
@@ -198,6 +208,7 @@ FIGURES: dict[str, str] = {
     "rows-between": "Reihen von `{low}` bis `{high}` von Teil `{piece}`",
     "rows-held": "Reihen von {wedge} von Teil `{piece}`",
     "start": "Anfang von Teil `{piece}`",
+    "step-move": "Stufe {number} der {side:?{side:term}en }Kante {opening:?von `{opening}` }von Teil `{piece}` bis `{level}`",
     "width-of-the": "Breite von {part} von Teil `{piece}`",
     "width-wanted": "Breite von Teil `{piece}` bei `{level}`",
 }
