@@ -268,7 +268,7 @@ TERMS: dict[str, tuple[str, str]] = {
     "machine fact": ("Angabe zur Maschine", "Angaben zur Maschine"),
     "meaning of a symbol": ("Bedeutung eines Zeichens", "Bedeutungen eines Zeichens"),
     "measurement": ("Maß", "Maße"),
-    "mock rib": ("eine Scheinrippe", "Scheinrippen"),
+    "mock rib": ("Scheinrippe", "Scheinrippen"),
     "name of something": ("Name", "Namen"),
     "neck": ("Halsausschnitt", "Halsausschnitte"),
     "neck shape": ("Form des Halsausschnitts", "Formen des Halsausschnitts"),
