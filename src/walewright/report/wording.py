@@ -17,6 +17,7 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {kind:@der|die|das} one of three texts, by the gender of the word of a closed kind or of the phrase in its place: masculine,
                         feminine, neuter
     {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no. Both may have places
+    {x:source}          a number or an amount as an author writes it in a source, whatever the language
     {x:.1f}             a number written so, with its unit if it is a length
 """
 
@@ -69,6 +70,10 @@ class Language:
         """At most two decimals, no trailing noughts."""
         text = f"{value:.2f}".rstrip("0").rstrip(".")
         return ("0" if text == "-0" else text).replace(".", self.point)
+
+
+_OF_SOURCES = Language({}, {}, {})
+"""What numbers and units are written in within a source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,6 +171,8 @@ class _Filling(Formatter):
                 return self.plain(fact)
             case "cannot" if isinstance(fact, Said):
                 return _filled(self.language.clauses[fact.key][1], dict(fact.facts), self.language)
+            case "source":
+                return _Filling(_OF_SOURCES).plain(fact)
             case "word" if isinstance(fact, int):
                 return self.language.words[fact] if fact < len(self.language.words) else str(fact)
             case "term" | "terms" if isinstance(fact, str):
