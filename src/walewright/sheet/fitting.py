@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from typing import get_args
 
 from walewright.design.model import PerSize
@@ -17,8 +17,19 @@ EaseRow = tuple[str, PerSize]
 def finished(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
     """Girths, reach and what the author states, in the order of the table."""
     own = next((g.over for g in fit.girths if g.body), ())
-    for girth in fit.girths:
-        yield girth_label(guide, girth, set(girth.over) == set(own)), girth.values
+    alike: dict[Hashable, list[Girth]] = {}
+    for number, girth in enumerate(fit.girths):
+        # Two of a pair are one row; what lies over several pieces has its own.
+        by_itself = girth.body or len(set(girth.over)) > 1
+        key = number if by_itself else (girth.at, girth.closing, tuple(round(v, 3) for v in girth.values))
+        alike.setdefault(key, []).append(girth)
+    for some in alike.values():
+        if len(some) == 1:
+            yield girth_label(guide, some[0], set(some[0].over) == set(own)), some[0].values
+        else:
+            over = sentence(guide.listed([name_of(g.over[0]) for g in some]))
+            what = guide.say("fit/girth-of-each", over=over, where=_where(guide, some[0]))
+            yield guide.say(f"fit/{some[0].closing}", what=what), some[0].values
     for reach in fit.reaches:
         yield reach_label(guide, reach, len(fit.reaches) > 1), reach.values
     for ease in fit.eases:

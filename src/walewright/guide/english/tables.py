@@ -34,6 +34,7 @@ TABLES = {
     "fit/finished": "{name}, finished",
     "fit/girth": "All round, {where}",
     "fit/girth-of": "{over}: all round, {where}",
+    "fit/girth-of-each": "{over}, each: all round, {where}",
     "fit/closed": "{what}",
     "fit/lapped": "{what}, buttoned",
     "fit/edge to edge": "{what}, edges meeting",
