@@ -7,7 +7,7 @@ from typing import get_args
 
 from walewright.design.model import PerSize
 from walewright.figures.measures import name_of
-from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach, Role
+from walewright.fit.model import Beside, Buttons, Ease, Fit, Girth, Passing, Reach, Role
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, length, sentence
 
@@ -82,8 +82,22 @@ def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
     for passing in fit.passings:
         if not passing.never and all(passing.good):
             yield passing_note(guide, passing, units)
+    for beside in fit.beside:
+        yield beside_note(guide, beside, units)
     for buttons in fit.buttons:
         yield buttons_note(guide, buttons, units)
+
+
+def whole_label(beside: Beside) -> str:
+    """What is measured."""
+    return sentence(name_of(beside.name))
+
+
+def beside_note(guide: Guide, beside: Beside, units: str) -> str:
+    """What is wanted and what is knitted."""
+    return guide.say(
+        "fit/beside", name=whole_label(beside), wanted=told(guide, beside.wanted, units), knitted=told(guide, beside.knitted, units)
+    )
 
 
 def passing_note(guide: Guide, passing: Passing, units: str) -> str:
