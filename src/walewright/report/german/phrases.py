@@ -204,6 +204,7 @@ PHRASES: dict[str, str] = {
     "nothing-of-both-edges": "Form `{shape}` sagt nichts von beiden Kanten",
     "weighed": "diese Maschenprobe ist gewogen, also wird das Garn nach ihrem Gewicht berechnet und nicht nach dem aufgetrennten",
     "compared-with-none": "`{name}` wird mit keinem Körpermaß verglichen, also kann es nicht kleiner als eines sein",
+    "not-measured": "`{name}` ist, was der Verfasser angibt, und wird am Kleidungsstück nicht gemessen",
     "written-anew": "dieses Teil hat selbst `{what}`, und das tritt an dessen Stelle",
     "panels-only": "Gestrick `{fabric}` wird nur für Bahnen verwendet, und eine Bahn hat ganze Rapporte ohne Randmaschen",
     "one-yarn": "Strickschrift `{chart}` ist in einem Garn, also treffen in ihren Reihen keine Farben aufeinander",
