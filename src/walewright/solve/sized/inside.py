@@ -11,7 +11,6 @@ from walewright.solve.edges.edges import runs_of
 from walewright.solve.edges.gauge import fabric_below
 from walewright.trade.sides import EdgeSide
 
-
 APART = 2
 """Stitches from the innermost line of one edge to that of the other in the same rows: with fewer both would take one stitch."""
 
