@@ -188,6 +188,7 @@ DESIGN = _errors(
     shared_file_unusable="A file that the source uses cannot be used.",
     shoulders_at_top="Shoulders are held from the top of the piece.",
     slot_at_edge="A slot or a buttonhole is at the start or the top of its piece.",
+    copies_by_size="A piece is not knitted equally often in all sizes.",
     steps_turn_back="The steps of an edge do not all go one way.",
     stitches_up="Stitches are counted up the work.",
     stretch_falls="A stretch of rows ends at a level that is not above its beginning.",
@@ -338,6 +339,7 @@ FIT = _errors(
     opening_too_tight="A part of the body hardly passes through an opening.",
     reach_too_short="A sleeve ends too far from the wrist.",
     smaller_than_body="A garment is smaller than the body it is to fit.",
+    whole_off="A finished measurement is further from what is wanted than a single width may be.",
     start_too_full="A piece is begun along edges that are much shorter than it is wide.",
     start_draws_in="A piece is begun along edges that are much longer than it is wide.",
 )
