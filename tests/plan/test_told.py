@@ -65,8 +65,8 @@ def test_what_it_is_knitted_of() -> None:
         {**plain, "name": "lace", "stitch": "chart", "yarn": "marl", "tension": "5", "stitches_per_10_cm": 15, "rows_per_10_cm": 25,
          "loop_cm": 0, "chart": "holes", "edge": 2, "fit": "balanced", "right_side": "purl", "start_dial": False},
         {**plain, "name": "bands", "stitch": "stripes", "tension": "6", "stitches_per_10_cm": 20, "rows_per_10_cm": 20,
-         "loop_cm": 0, "stripes": [{"yarn": "wool", "rows": 4}, {"yarn": "marl", "rows": 2}], "basis": "reckoned", "reckoned_from": "plain",
-         "swatch_of": "lace", "start_dial": False},
+         "loop_cm": 0, "stripes": [{"yarn": "wool", "rows": 4}, {"yarn": "marl", "rows": 2}],
+         "basis": "reckoned", "reckoned_from": "plain", "swatch_of": "lace", "start_dial": False},
     ]  # fmt: skip
     nothing = {"yarn": "", "cross": 0, "hung_first": ""}
     assert DOCUMENT["charts"] == [{
