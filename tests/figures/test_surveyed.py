@@ -13,9 +13,11 @@ from syrupy.assertion import SnapshotAssertion
 from tests.figures import gallery
 from tests.figures.surveyed import survey
 from tests.figures.test_gallery import drawn as schematic
+from tests.figures.test_gallery import of_one_size
 from tests.figures.test_loops import crossed, plain, shown
 from tests.sheet.test_charts import LACE, chart, key
 from tests.whole.shipped_once import compiled
+from walewright.counted import model as s
 from walewright.design import model as d
 from walewright.figures import chart_drawing
 from walewright.figures.chart_drawing import Centre
@@ -27,6 +29,7 @@ from walewright.figures.loops import picture
 from walewright.figures.making_up import making_up
 from walewright.figures.measures import MeasuredPiece, measured
 from walewright.figures.model import Drawing
+from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 
@@ -117,6 +120,54 @@ def test_a_chart_on_several_sheets(pattern: Make, snapshot: SnapshotAssertion) -
 @pytest.mark.parametrize(("size", "units"), [(None, "cm"), (0, "both"), (1, "in")])
 def test_schematics(name: str, size: int | None, units: str, snapshot: SnapshotAssertion) -> None:
     assert survey(schematic(name, size, units)) == snapshot
+
+
+def laden() -> gallery.Sketch:
+    """Rib where the edges slope, a panel that an opening ends, a motif, darts along lines, needles out of work, folded, a slope at
+    one shoulder, eyelets and a border at the end."""
+    levels = (("hem", 0), ("waist", 24), ("bust", 50), ("top", 84))
+    dart = replace(
+        gallery.run(24, 50, gallery.every(6, -2, 3), name="side"), lines=(s.SizedLine("needle", 8), s.SizedLine("count", 4))
+    )
+    left = (gallery.run(0, 24, gallery.every(4, -1, 4), name="side"), dart, gallery.run(50, 84))
+    right = (gallery.run(0, 24, gallery.every(3, 1, 5), name="side"), replace(dart, lines=dart.lines[:1]), gallery.run(50, 84))
+    slit = s.SizedOpening(
+        "slit", 58, 4, 10, gallery.run(58, 84), gallery.ORIGIN, to_row=84, first=2,
+        left=(gallery.run(58, 84, gallery.every(4, -1, 3)),), right=(gallery.run(58, 84, gallery.every(2, -1, 3)),),
+    )  # fmt: skip
+    zones = (s.SizedZone("rib", 4, 20, 0, -1, gallery.ORIGIN), s.SizedZone("moss", 40, 84, 2, 5, gallery.ORIGIN))
+    motif = s.SizedChart("fish", "", "panel", 30, 40, -12, -3, 1, -12, 0, gallery.ORIGIN)
+    outs = (s.SizedNeedlesOut(60, 80, (-14, -10), 4, gallery.ORIGIN),)
+    eyelets = tuple(s.SizedSlot(f"hole {at}", 54, at, at, "eyelet", gallery.ORIGIN) for at in (-14, -6))
+    slope = (s.SizedWedge("shoulder", "left", 78, (5, 4, 3), gallery.ORIGIN, rest=2),)
+    made = gallery.sketch(
+        "laden", 60, 84, levels, left, right, openings=(slit,), zones=zones, charts=(motif,), needles_out=outs, slots=eyelets,
+        wedges=slope, start_edging="welt", end_rows=6, grow=2,
+    )  # fmt: skip
+    worn = d.NeedlesOut("bust", "top", 4, (), gallery.ORIGIN, worn=(18.0, 19.0))
+    return replace(made, piece=replace(made.piece, end_edging="welt", needles_out=(worn,)))
+
+
+@pytest.mark.parametrize("size", [None, 1])
+def test_a_schematic_with_everything(size: int | None, snapshot: SnapshotAssertion) -> None:
+    piece, sizes = laden().measured(), gallery.SIZES
+    if size is not None:
+        piece, sizes = of_one_size(piece, size), (sizes[size],)
+    fabrics = (gallery.PLAIN, gallery.RIB, gallery.TUCK)
+    assert survey(drawing(LANGUAGE, piece, sizes, 0, "cm", fitting_scale((piece,), 0), fabrics)) == snapshot
+
+
+def test_what_is_measured_of_it(snapshot: SnapshotAssertion) -> None:
+    found = laden().measured().measures
+    told = [f"{m.label(LANGUAGE)}: {m.place} {m.at} {[round(v, 3) for v in m.values]} {m.counts} {m.unit}" for m in found]
+    assert "\n".join(told) == snapshot
+
+
+@pytest.mark.parametrize("sketch", gallery.ALL, ids=lambda sketch: sketch.__name__)
+def test_what_is_measured(sketch: Callable[[], gallery.Sketch], snapshot: SnapshotAssertion) -> None:
+    found = sketch().measured()
+    told = [f"{m.label(LANGUAGE)}: {m.place} {m.at} {[round(v, 3) for v in m.values]} {m.counts} {m.unit}" for m in found.measures]
+    assert "\n".join(told) == snapshot
 
 
 # ----------------------------------------------------------------- fabrics from their loops
