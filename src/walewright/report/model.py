@@ -30,6 +30,8 @@ class Span:
 
 NOWHERE = Span("", 0, 0)
 """For values that no source text stands behind (command-line options, defaults)."""
+COMMAND_LINE = "command line"
+"""What is typed, as the file of a span."""
 
 
 class Severity(Enum):
