@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from walewright.report.columns import WIDEST, harmless, named, shown, width
-from walewright.report.model import COMMAND_LINE, Diagnostic, Label, Severity
+from walewright.report.model import COMMAND_LINE, PRINTED_WORDS, Diagnostic, Label, Severity
 from walewright.report.paint import Paint
 from walewright.report.places import Source, TextPlace
 from walewright.report.said import Said, said
@@ -48,8 +48,10 @@ class View:
 
 
 def called(file: str, language: Language) -> str:
-    """A file by its name, and what is typed by the language's word for it."""
-    return phrased(said("shown/command-line"), language) if file == COMMAND_LINE else named(file)
+    """A file by its name; what is read in place of one by the language's word for it."""
+    if file == COMMAND_LINE:
+        return phrased(said("shown/command-line"), language)
+    return phrased(said("shown/printed-words"), language) if file == PRINTED_WORDS else named(file)
 
 
 def excerpt(

@@ -222,6 +222,7 @@ SHOWN: dict[str, str] = {
     "counted/errors": "{count:error|errors}",
     "counted/warnings": "{count:warning|warnings}",
     "shown/command-line": "command line",
+    "shown/printed-words": "printed words",
     "shown/in": "in {file}",
     "shown/at": "in {file}, line {line}, column {column}",
     "shown/to-line": "(to line {line})",

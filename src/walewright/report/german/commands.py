@@ -239,6 +239,7 @@ SHOWN: dict[str, str] = {
     "counted/errors": "{count} Fehler",
     "counted/warnings": "{count:Warnung|Warnungen}",
     "shown/command-line": "Befehlszeile",
+    "shown/printed-words": "gedruckten Worten",
     "shown/in": "in {file}",
     "shown/at": "in {file}, Zeile {line}, Spalte {column}",
     "shown/to-line": "(bis Zeile {line})",
