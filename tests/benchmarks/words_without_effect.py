@@ -161,7 +161,11 @@ EXPLAINED: tuple[tuple[str, str, str], ...] = (
     ("number", r"\nneck .*\b\d stitch(es)? flat", "a stitch more or less, as the width of the neck is even or odd"),
     ("number", r"\n.*\bbetween\b", "the end of a range that is not reached"),
     ("number", r"\njoin .*easing", "fullness that may be, and is not needed"),
-    ("line number", r"\n(prongs|needles|waste rows|pitch|plates|dial|starts|crosses|missing|without)\b", "a fact of the bed that this garment does not come to"),
+    (
+        "line number",
+        r"\n(prongs|needles|waste rows|pitch|plates|dial|starts|crosses|missing|without)\b",
+        "a fact of the bed that this garment does not come to",
+    ),
     (
         "option",
         r"added `, (two at once|fashioned 2 in)`.*\n.*\bsteps -?\(",
