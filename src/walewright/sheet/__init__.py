@@ -2,7 +2,7 @@
 
 made = sheet.compose(design, counts, instructions, proof, sheet.PageOptions(paper="a4", units="cm"))
 page = sheet.html(made)
-data, warnings = sheet.pdf(page, made)
+data = sheet.pdf(page, made).data
 """
 
 from __future__ import annotations

@@ -8,7 +8,8 @@ from walewright.cli.formats.format import Format, Made, Pattern
 def _make(pattern: Pattern) -> Made:
     from walewright.sheet import pdf
 
-    return pdf(pattern.page, pattern.sheet)
+    laid = pdf(pattern.page, pattern.sheet)
+    return Made(laid.data, laid.warnings, laid.pages)
 
 
 FORMAT = Format(".pdf", _make)

@@ -102,6 +102,10 @@ WORDINGS: dict[str, Wording] = {
             "one-machine": "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`",
         },
     ),
+    "option-value/catalogue-file": Wording(
+        "{file} is not named like a catalogue: those end in {suffix}",
+        helps={"name-a-catalogue": "name a catalogue, as catalogue{suffix}"},
+    ),
     "option-value/jobs": Wording(
         "--jobs: {text} is not a number of processes", helps={"count-of-jobs": "write a whole number from 1 to {most}"}
     ),
