@@ -36,7 +36,8 @@ def read(file: str, text: str, known: Nameable) -> tuple[Catalogue | None, tuple
     issued = _issued(lines, known, themes, usual, whole)
     made = makings(lines, issued, known) if not lines.faults else ()
     if lines.faults or date is None:
-        return None, tuple(lines.faults)
+        # In the order of the text, whatever was looked at first.
+        return None, tuple(sorted(lines.faults, key=lambda fault: fault.labels[0].span.start))
     return Catalogue(file, title, edition, date, imprint, themes, made), ()
 
 

@@ -90,11 +90,7 @@ def asked(catalogue: Catalogue, making: Making, product: Product) -> Mapping[str
         said |= {
             "themes": own.file if own else "",
             "date": catalogue.date.isoformat(),
-            "imprint": "\n".join(imprint(catalogue)),
+            "imprint": "\n".join(catalogue.imprint),
+            "edition": catalogue.edition,
         }
     return {f"asked:{name}": text for name, text in said.items() if text}
-
-
-def imprint(catalogue: Catalogue) -> tuple[str, ...]:
-    """What a publisher prints of itself: the lines of the catalogue, and its edition."""
-    return (*catalogue.imprint, *((catalogue.edition,) if catalogue.edition else ()))

@@ -14,7 +14,7 @@ from walewright import world
 from walewright.catalogue.model import HOUSE, Catalogue, NamedTheme
 from walewright.cli import sources
 from walewright.cli.command_line import CommandLine
-from walewright.cli.publishing.inputs import FOLDERS, PROGRAM, Inputs, imprint
+from walewright.cli.publishing.inputs import FOLDERS, PROGRAM, Inputs
 from walewright.cli.publishing.making import Job
 from walewright.cli.publishing.stale import Stale
 from walewright.report.model import has_errors
@@ -57,17 +57,21 @@ class Preparing:
         """The themes of all that has to be made, with the catalogue's imprint. What is wrong with them is reported."""
         from walewright.sheet.themed import PLAIN
 
-        lines = imprint(self.catalogue)
-        found = ReadThemes({HOUSE: replace(PLAIN, imprint=lines)}, {HOUSE: ()})
+        found = ReadThemes({HOUSE: replace(PLAIN, imprint=self._imprint(PLAIN))}, {HOUSE: ()})
         sound = True
         for name in dict.fromkeys(p.theme for one in wanted for p, _ in one.products if p.theme not in ("", HOUSE)):
             theme, files = self._theme(self.catalogue.themes[name])
             if theme is None:
                 sound = False
                 continue
-            found.themes[name] = replace(theme, imprint=lines or theme.imprint)
+            found.themes[name] = replace(theme, imprint=self._imprint(theme))
             found.files[name] = files
         return replace(found, sound=sound)
+
+    def _imprint(self, theme: Theme) -> tuple[str, ...]:
+        """What a publisher prints of itself: the lines of the catalogue or of the theme, and the edition."""
+        edition = (self.catalogue.edition,) if self.catalogue.edition else ()
+        return (*(self.catalogue.imprint or theme.imprint), *edition)
 
     def _theme(self, of: NamedTheme) -> tuple[Theme | None, tuple[str, ...]]:
         from walewright.cli.theme import theme_at
