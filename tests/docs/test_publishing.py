@@ -1,4 +1,4 @@
-"""The page on publishing: its example makes what it says, its tables have all that can be said, and the shipped catalogue is whole."""
+"""The page on publishing: its example makes what it says, its tables have all there is, and the shipped catalogue is whole."""
 
 from __future__ import annotations
 

@@ -301,6 +301,7 @@ COMMANDS = _errors(
     catalogue_clash="Two products of a catalogue would be one file.",
     catalogue_folder="The folder for a catalogue's products holds something else.",
     catalogue_line="A line of a catalogue does not say what it has to.",
+    executor_unusable="A cluster that is to work cannot be used.",
     option_unknown="There is no such option.",
     process_lost="A process that worked on a source ended before it was done.",
     option_value="An option has a value that it cannot have.",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+from collections.abc import Iterator
 
 import click
 
@@ -19,13 +20,18 @@ from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 
 SUFFIX = ".toml"
+CLUSTER = "dask"
+EXECUTORS = ("local", CLUSTER)
 
 
-def _publish(line: CommandLine, /, catalogue: str, into: str, jobs: str, why: bool, messages: str) -> int:
+def _publish(
+    line: CommandLine, /, catalogue: str, into: str, jobs: str, executor: str, scheduler: str, why: bool, messages: str
+) -> int:
     """Make a catalogue: every garment that it names, in every language, paper, units and theme, and beside them a manifest and a
     page to leaf through. Only what has changed since the last time is made."""
     most = options.jobs(line, jobs)
-    faults = [*options.unfit_form(line, messages), *([most] if isinstance(most, Diagnostic) else [])]
+    faults = [*options.unfit_form(line, messages), *_unfit_executor(line, executor, scheduler)]
+    faults += [most] if isinstance(most, Diagnostic) else []
     if not catalogue.endswith(SUFFIX):
         file, suffix = named(catalogue), SUFFIX
         faults.append(line.fault("option-value/catalogue-file", "name-a-catalogue", at=(catalogue,), file=file, suffix=suffix))
@@ -49,7 +55,15 @@ def _publish(line: CommandLine, /, catalogue: str, into: str, jobs: str, why: bo
         return 2
     from walewright.cli.publishing.publisher import PublishRun, publish
 
-    return publish(PublishRun(line, found, text, into, most, why))
+    return publish(PublishRun(line, found, text, into, most, why, scheduler))
+
+
+def _unfit_executor(line: CommandLine, executor: str, scheduler: str) -> Iterator[Diagnostic]:
+    """Whether it is said who works, and where."""
+    if executor not in EXECUTORS:
+        yield options.not_one_of(line, "--executor", executor, EXECUTORS)
+    elif (executor == CLUSTER) != bool(scheduler):
+        yield line.fault("option-value/scheduler", "both-or-none", at=("--scheduler", "--executor"))
 
 
 def known(folder: str) -> Nameable:
@@ -85,6 +99,10 @@ COMMAND = command(
     click.option(
         "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
     ),
+    click.option(
+        "--executor", default="local", show_default=True, metavar="NAME", help="Who works: local, or dask for a cluster that runs."
+    ),
+    click.option("--scheduler", default="", metavar="ADDRESS", help="The cluster's scheduler, as tcp://10.0.0.7:8786."),
     MESSAGES,
     HELP,
 )

@@ -39,8 +39,6 @@ class Job:
     themes: Mapping[str, Theme]
     date: str
     catalogue: tuple[str, str]
-    program: str
-    """The fingerprint of the compiler that is to work it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from walewright import world
 from walewright.catalogue.model import HOUSE, Catalogue, NamedTheme
 from walewright.cli import sources
 from walewright.cli.command_line import CommandLine
-from walewright.cli.publishing.inputs import FOLDERS, PROGRAM, Inputs
+from walewright.cli.publishing.inputs import FOLDERS, Inputs
 from walewright.cli.publishing.making import Job
 from walewright.cli.publishing.stale import Stale
 from walewright.report.model import has_errors
@@ -111,7 +111,6 @@ class Preparing:
             own,
             self.catalogue.date.isoformat(),
             (self.catalogue.file, self.text),
-            self.inputs.now(PROGRAM),
         )
         return job, (*names, *pictured)
 

@@ -32,7 +32,8 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class PublishRun:
-    """A run as it was asked for. `text`: of the catalogue; `why`: whether reasons are told."""
+    """A run as it was asked for. `text`: of the catalogue; `why`: whether reasons are told; `scheduler`: the address of the cluster
+    that works, empty where this computer does."""
 
     line: CommandLine
     catalogue: Catalogue
@@ -40,6 +41,7 @@ class PublishRun:
     into: str
     jobs: int
     why: bool
+    scheduler: str = ""
 
 
 @dataclass(slots=True)
@@ -51,6 +53,8 @@ class _Done:
     made: int = 0
     failed: set[str] = field(default_factory=set)
     unwritable: bool = False
+    unusable: bool = False
+    """Whether the cluster that was to work cannot be used."""
 
 
 def publish(run: PublishRun) -> int:
@@ -72,8 +76,8 @@ def publish(run: PublishRun) -> int:
     done = _Done(dict(there))
     if wanted:
         _make(run, wanted, inputs, done)
-    if done.unwritable:
-        return 1
+    if done.unwritable or done.unusable:
+        return 2 if done.unusable else 1
     gone = _withdraw(run, done, there, files)
     fault = tell_of_all(run.catalogue, into, [done.records[m.name] for m in makings if m.name in done.records], inputs, done.failed)
     if fault is not None:
@@ -106,7 +110,7 @@ def _make(run: PublishRun, wanted: Sequence[Stale], inputs: Inputs, done: _Done)
             continue
         jobs.append((one, job))
         beside[one.making.name] = used
-    with console.progress(len(jobs)) as bar, closing(_worked(run, jobs)) as working:
+    with console.progress(len(jobs)) as bar, closing(_worked(run, jobs, inputs, done)) as working:
         for one, made in working:
             bar.step(lambda of=one: phrased(said("built", name=of.making.name), run.line.words))  # type: ignore[misc]
             done.code = max(done.code, made.code)
@@ -122,10 +126,15 @@ def _without_unsound(wanted: Sequence[Stale], themes: ReadThemes) -> tuple[list[
     return sound, [one for one in wanted if one not in sound]
 
 
-def _worked(run: PublishRun, jobs: Sequence[tuple[Stale, Job]]) -> Generator[tuple[Stale, MadeGarment]]:
+def _worked(
+    run: PublishRun, jobs: Sequence[tuple[Stale, Job]], inputs: Inputs, done: _Done
+) -> Generator[tuple[Stale, MadeGarment]]:
     """Every job worked, in order; what was said on the way is said."""
     from walewright.cli.publishing.making import MadeGarment, make
 
+    if run.scheduler:
+        yield from _on_cluster(run, jobs, inputs, done)
+        return
     if run.jobs == 1 or len(jobs) < 2:
         yield from ((one, make(job)) for one, job in jobs)
         return
@@ -134,6 +143,28 @@ def _worked(run: PublishRun, jobs: Sequence[tuple[Stale, Job]]) -> Generator[tup
     stales = {job.making.name: one for one, job in jobs}
     with closing(in_processes([ProcessTask(job.making.name, partial(make, job)) for _, job in jobs], run.jobs)) as answers:
         for task, answer in answers:
+            made = say_it(run.line, task.name, answer)
+            yield stales[task.name], made if isinstance(made, MadeGarment) else MadeGarment(1 if made is None else made)
+
+
+def _on_cluster(
+    run: PublishRun, jobs: Sequence[tuple[Stale, Job]], inputs: Inputs, done: _Done
+) -> Generator[tuple[Stale, MadeGarment]]:
+    from walewright.cli.publishing.cluster import on_cluster
+    from walewright.cli.publishing.making import MadeGarment
+    from walewright.cli.workers import say_it
+
+    stales = {job.making.name: one for one, job in jobs}
+    answers = on_cluster(run.line, [job for _, job in jobs], run.scheduler, inputs, console.on_terminal())
+    with closing(answers):
+        while True:
+            try:
+                task, answer = next(answers)
+            except StopIteration as end:
+                if end.value is not None:
+                    run.line.report((end.value,))
+                    done.unusable = True
+                return
             made = say_it(run.line, task.name, answer)
             yield stales[task.name], made if isinstance(made, MadeGarment) else MadeGarment(1 if made is None else made)
 

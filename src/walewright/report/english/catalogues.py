@@ -94,6 +94,18 @@ WORDINGS: dict[str, Wording] = {
         "{source} would be made into {product}, which is written beside the products",
         helps={"other-name": "give its products another name"},
     ),
+    "executor-unusable/not-installed": Wording(
+        "the packages that a cluster is asked with are not installed",
+        helps={"install-it": 'install them, as pip install "walewright[cluster]", or leave --executor out'},
+    ),
+    "executor-unusable/unreachable": Wording(
+        "no scheduler of a cluster answers at {address}",
+        helps={"start-it": "start one there, or write the address that it says; without --executor this computer works"},
+    ),
+    "executor-unusable/differs": Wording(
+        "a worker of the cluster has not the same {differ:names}",
+        helps={"install-the-same": "install the same versions everywhere; others could make other files"},
+    ),
     "catalogue-folder/other": Wording(
         "the folder {folder} has the products of another catalogue: {other}, and not {own}", helps=_OTHER_FOLDER
     ),

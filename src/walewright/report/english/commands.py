@@ -26,6 +26,11 @@ _RUN_AGAIN = {"run-again": "run the command again when nothing writes to it any 
 _SAVE_PLAIN = {"save-plain": "save the source as a plain file and name that"}
 
 WORDINGS: dict[str, Wording] = {
+    "argument-missing/catalogue": Wording(
+        "no catalogue is named",
+        labels={"wanted-here": "one is wanted here"},
+        helps={"name-catalogue": "name a file that ends in .toml, as publish catalogue.toml"},
+    ),
     "argument-missing/file": Wording(
         "no source file is named",
         labels={"wanted-here": "one is wanted here"},
@@ -120,6 +125,10 @@ WORDINGS: dict[str, Wording] = {
     ),
     "option-value/one-size": Wording(
         "a bench copy is of one size, and there are {sizes_there:and}", helps={"name-yours": "name yours, as --size {example}"}
+    ),
+    "option-value/scheduler": Wording(
+        "--scheduler and --executor dask go together",
+        helps={"both-or-none": "write both, as --executor dask --scheduler tcp://10.0.0.7:8786, or leave both out"},
     ),
     "option-value/source-folder": Wording(
         "--out cannot be {out}: a name that ends in {suffix} is a source's", helps={"name-a-folder": "name a folder, as --out out"}
