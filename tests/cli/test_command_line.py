@@ -136,7 +136,7 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
         there
         >= {
             "": {"--version", "--help", "check", "build", "publish", "choices", "show", "format"},
-            "publish": {"CATALOGUE", "--into", "--why", "--jobs", "--messages", "--help"},
+            "publish": {"CATALOGUE", "--into", "--watch", "--why", "--jobs", "--executor", "--scheduler", "--messages", "--help"},
             "check": {
                 "FILE...",
                 "--size",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Iterator
+from functools import partial
 
 import click
 
@@ -25,7 +26,7 @@ EXECUTORS = ("local", CLUSTER)
 
 
 def _publish(
-    line: CommandLine, /, catalogue: str, into: str, jobs: str, executor: str, scheduler: str, why: bool, messages: str
+    line: CommandLine, /, catalogue: str, into: str, jobs: str, executor: str, scheduler: str, why: bool, watch: bool, messages: str
 ) -> int:
     """Make a catalogue: every garment that it names, in every language, paper, units and theme, and beside them a manifest and a
     page to leaf through. Only what has changed since the last time is made."""
@@ -38,6 +39,17 @@ def _publish(
     if faults or isinstance(most, Diagnostic):
         line.report(faults)
         return 2
+    into = into or os.curdir
+    run = partial(_run, line, catalogue, into, most, why, scheduler)
+    if not watch:
+        return run()
+    from walewright.cli.publishing import watching
+
+    return watching.watch(line, os.path.dirname(catalogue), into, run)
+
+
+def _run(line: CommandLine, catalogue: str, into: str, jobs: int, why: bool, scheduler: str) -> int:
+    """One run, with the catalogue as it is now."""
     text, fault = world.read_source(catalogue)
     if text is None:
         line.report((fault,) if fault is not None else ())
@@ -48,14 +60,13 @@ def _publish(
     line.report(wrong, {catalogue: text})
     if found is None:
         return 1
-    into = into or os.curdir
     taken = _taken(line, found, into)
     if taken is not None:
         line.report((taken,))
         return 2
     from walewright.cli.publishing.publisher import PublishRun, publish
 
-    return publish(PublishRun(line, found, text, into, most, why, scheduler))
+    return publish(PublishRun(line, found, text, into, jobs, why, scheduler))
 
 
 def _unfit_executor(line: CommandLine, executor: str, scheduler: str) -> Iterator[Diagnostic]:
@@ -95,6 +106,7 @@ COMMAND = command(
     _publish,
     click.argument("catalogue", metavar="CATALOGUE", help="A catalogue, ending in .toml, in the folder of its sources."),
     click.option("--into", default="out", show_default=True, metavar="DIR", help="Folder for all that is made; made if missing."),
+    click.option("--watch", is_flag=True, help="Go on, and make what a saved file changes, until stopped."),
     click.option("--why", is_flag=True, help="Say of each file that is made why it is."),
     click.option(
         "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."

@@ -42,7 +42,8 @@ def on_cluster(
     try:
         import distributed
     except ImportError:
-        return line.fault("executor-unusable/not-installed", "install-it", at=("dask", "--executor"))
+        option = "--executor"
+        return line.fault("option-value/not-installed", "install-extra", at=("dask", option), option=option, extra="cluster")
     logging.getLogger("distributed").setLevel(logging.CRITICAL)
     try:
         library: Any = distributed

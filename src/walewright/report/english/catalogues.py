@@ -94,10 +94,6 @@ WORDINGS: dict[str, Wording] = {
         "{source} would be made into {product}, which is written beside the products",
         helps={"other-name": "give its products another name"},
     ),
-    "executor-unusable/not-installed": Wording(
-        "the packages that a cluster is asked with are not installed",
-        helps={"install-it": 'install them, as pip install "walewright[cluster]", or leave --executor out'},
-    ),
     "executor-unusable/unreachable": Wording(
         "no scheduler of a cluster answers at {address}",
         helps={"start-it": "start one there, or write the address that it says; without --executor this computer works"},
@@ -115,6 +111,7 @@ WORDINGS: dict[str, Wording] = {
 PHRASES: dict[str, str] = {
     "published": "made {made:file|files}; {kept} as before{withdrawn:?; {withdrawn} withdrawn}"
     "{failed:?; not made: {failed:garment|garments}}",
+    "watching": "watching {folder}",
     "withdrew": "withdrew {file}",
     "why-product": "{product}: {reasons:/; }",
     "why-new": "new",

@@ -115,6 +115,10 @@ WORDINGS: dict[str, Wording] = {
         "--jobs: {text} is not a number of processes", helps={"count-of-jobs": "write a whole number from 1 to {most}"}
     ),
     "option-value/given-twice": Wording("{option}: {name} is given twice", helps={"leave-one-out": "leave one of them out"}),
+    "option-value/not-installed": Wording(
+        "{option} needs packages that are not installed",
+        helps={"install-extra": 'install them, as pip install "walewright[{extra}]", or leave {option} out'},
+    ),
     "option-value/no-pair": Wording(
         "{option}: a name, an equals sign and a value are wanted", helps={"as-in": 'write {option} "{example}"'}
     ),
