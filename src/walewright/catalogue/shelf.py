@@ -76,6 +76,7 @@ def _class_order(pair: tuple[str, str]) -> int:
 
 def _garment(guide: Guide, one: JsonObject) -> JsonObject:
     products = [p for p in one["products"] if p["format"] != "cover"]
+    themed = len({p["theme"] for p in products if "theme" in p}) > 1
     cover = next((p["file"] for p in one["products"] if p["format"] == "cover"), "")
     return {
         "language": one["language"],
@@ -94,14 +95,15 @@ def _garment(guide: Guide, one: JsonObject) -> JsonObject:
             {"label": sentence(guide.say("shelf/fits", measure=fit["measure"])), "cells": [_cm(fit["cm"][s]) for s in one["sizes"]]}
             for fit in one["fits"]
         ],
-        "products": [{"file": p["file"], "text": ", ".join(_form(guide, p))} for p in products],
+        "products": [{"file": p["file"], "text": ", ".join(_form(guide, p, themed))} for p in products],
     }
 
 
 def _facts(guide: Guide, one: JsonObject) -> Iterator[str]:
     if one["designer"]:
         yield guide.say("shelf/designer", designer=one["designer"])
-    yield guide.say("shelf/sizes", sizes=tuple(one["sizes"]))
+    if len(one["sizes"]) > 1 and not one["fits"]:
+        yield guide.say("shelf/sizes", sizes=tuple(one["sizes"]))
     if one["for_children"]:
         yield guide.say("shelf/for-children")
     bed = one["bed"]
@@ -113,13 +115,13 @@ def _facts(guide: Guide, one: JsonObject) -> Iterator[str]:
     yield guide.say("shelf/proven", sizes=len(one["proof"]), loops=sum(size["loops"] for size in one["proof"]))
 
 
-def _form(guide: Guide, product: JsonObject) -> Iterator[str]:
-    """What a product is, and in which form."""
+def _form(guide: Guide, product: JsonObject, themed: bool) -> Iterator[str]:
+    """What a product is, and in which form; `themed`: of several themes."""
     yield guide.say(f"shelf/format/{product['format']}")
     for name in ("paper", "units"):
         if name in product:
             yield guide.say(f"shelf/form/{product[name]}")
-    if "theme" in product:
+    if themed and "theme" in product:
         yield product["theme"]
     if product.get("print") == "large":
         yield guide.say("shelf/form/large")
