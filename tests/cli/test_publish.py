@@ -229,6 +229,22 @@ def test_what_is_no_longer_in_the_catalogue_is_taken_away(made: Publisher, capsy
     assert len(made.records()) == 1
 
 
+def test_a_form_that_is_no_longer_wanted_is_taken_away(made: Publisher, capsys: Said) -> None:
+    made.says(CATALOGUE.replace('["html", "text"]', '["html"]'))
+    assert made.run() == 0
+    assert capsys.readouterr().out.endswith("made 0 files; 4 as before; 2 withdrawn\n")
+    agrees(made)
+    assert made.run() == 0
+    assert capsys.readouterr().out == "made 0 files; 4 as before\n"
+
+
+def test_a_source_that_only_defines_now_has_no_products(made: Publisher, capsys: Said) -> None:
+    made.source("lagoon").write_text('yarn wool "chunky wool", 100 g = 120 m\n', encoding="utf-8")
+    assert made.run() == 0
+    assert capsys.readouterr().out.endswith("made 0 files; 3 as before; 3 withdrawn\n")
+    agrees(made)
+
+
 def test_one_that_fails_keeps_its_products_and_holds_up_nobody(made: Publisher, capsys: Said) -> None:
     before = made.files()
     made.source("lagoon").write_text("nonsense\n", encoding="utf-8")

@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 from collections.abc import Generator, Sequence
 from contextlib import closing
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -83,9 +83,13 @@ def publish(run: PublishRun) -> int:
     if fault is not None:
         line.report((fault,))
         return 1
-    as_before = sum(len(m.products) for m in makings) - sum(len(one.products) for one in wanted)
+    as_before = sum(len(one.making.products) - len(one.products) for one in found if _makes(there.get(one.making.name)))
     line.say(said("published", made=done.made, kept=as_before, withdrawn=gone, failed=len(done.failed)), done=True)
     return done.code
+
+
+def _makes(record: Record | None) -> bool:
+    return record is not None and record.garment is not None
 
 
 def _damaged(making: str, there: dict[str, Record], files: frozenset[str]) -> bool:
@@ -213,17 +217,21 @@ def _put(run: PublishRun, one: Stale, made: MadeGarment, depends: _Depends, done
 
 def _withdraw(run: PublishRun, done: _Done, there: dict[str, Record], files: frozenset[str]) -> int:
     """Take away what is no longer in the catalogue, as far as it still is as it was made; returns how many files."""
-    wanted = {product.file for making in run.catalogue.makings for product in making.products}
-    makings = {making.name for making in run.catalogue.makings}
-    left = []
-    for name, record in there.items():
-        now = {one.file for one in done.records[name].products} if name in makings else set()
-        left += [one for one in record.products if one.file not in now and one.file not in wanted]
-        if name not in makings:
-            done.records.pop(name)
+    makings = {making.name: making for making in run.catalogue.makings}
+    made = [making for name, making in makings.items() if name not in done.records or done.records[name].garment is not None]
+    wanted = {product.file for making in made for product in making.products}
+    left = [one for record in there.values() for one in record.products if one.file not in wanted]
     unchanged = [one.file for one in left if world.file_fingerprint(os.path.join(run.into, one.file)) == one.sha256]
     gone = world.forget(run.into, unchanged)
     for file in gone:
         run.line.say(said("withdrew", file=named(os.path.join(run.into, file))), done=True)
+    for name, record in tuple(done.records.items()):
+        if name not in makings:
+            del done.records[name]
+        elif any(one.file not in wanted for one in record.products):
+            pruned = replace(record, products=tuple(one for one in record.products if one.file in wanted))
+            done.records[name] = pruned
+            # Where that cannot be written, the next run prunes it again.
+            world.write_set(folder_of(run.into), {record_name(name): record_bytes(pruned)})
     world.forget(folder_of(run.into), files - {record_name(name) for name in makings} - {KEPT})
     return len(gone)
