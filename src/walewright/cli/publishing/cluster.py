@@ -26,7 +26,7 @@ PATIENCE_S = 5
 LOST = -9
 """The exit code of a process that was ended, as the system counts: whichever worker took a job was lost, again and again."""
 
-Answer = tuple[ProcessTask[MadeGarment], Worked[MadeGarment] | int]
+ClusterAnswer = tuple[ProcessTask[MadeGarment], Worked[MadeGarment] | int]
 
 
 def made_with() -> tuple[str, ...]:
@@ -37,7 +37,7 @@ def made_with() -> tuple[str, ...]:
 
 def on_cluster(
     line: CommandLine, jobs: Sequence[Job], address: str, inputs: Inputs, terminal: bool
-) -> Generator[Answer, None, Diagnostic | None]:
+) -> Generator[ClusterAnswer, None, Diagnostic | None]:
     """Every job worked by a cluster, in the order of the jobs. Returns why it cannot be."""
     try:
         import distributed
