@@ -180,8 +180,9 @@ class SheetPart:
     @property
     def boxes(self) -> int:
         """Tick boxes abreast: one a copy, of many copies four."""
-        every = (one.boxes for stage in self.stages for one in (*stage.lines, *stage.rows))
-        return min(max(every, default=1), MOST_ABREAST)
+        most = max((line.boxes for stage in self.stages for line in stage.lines), default=1)
+        of_rows = max((row.boxes for stage in self.stages for row in stage.rows), default=0)
+        return min(max(most, of_rows), MOST_ABREAST)
 
 
 # ----------------------------------------------------------------- charts
