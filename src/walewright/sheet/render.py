@@ -129,7 +129,13 @@ class OnPaper:
     warnings: tuple[str, ...] = ()
 
 
-def pdf(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
+def pdf(page: str, sheet: Sheet | BenchDocument) -> tuple[bytes, tuple[str, ...]]:
+    """The PDF of `on_paper`, and the renderer's warnings."""
+    laid = on_paper(page, sheet)
+    return laid.data, laid.warnings
+
+
+def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
     """`page`, the HTML of `sheet`, as a tagged PDF (PDF/UA-1).
 
     Raises ModuleNotFoundError when the font packages are not installed."""
