@@ -179,6 +179,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "elsewhere": "choose another folder with --out, or free its permissions",
             "free-its-folder": "free the permissions of its folder, or make room on its disk",
+            "still-there": "check that the file is still there",
             "wait-for-it": "wait for the other build, or choose another folder with --out",
         },
     ),

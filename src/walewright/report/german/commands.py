@@ -194,6 +194,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "elsewhere": "mit --out einen anderen Ordner wählen, oder ihre Zugriffsrechte ändern",
             "free-its-folder": "die Zugriffsrechte ihres Ordners ändern, oder auf dem Datenträger Platz schaffen",
+            "still-there": "nachsehen, ob die Datei noch da ist",
             "wait-for-it": "den anderen Bau abwarten, oder mit --out einen anderen Ordner wählen",
         },
     ),
