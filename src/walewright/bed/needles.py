@@ -127,8 +127,10 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
 
 def _not_so_begun(m: Machine, op: CastOn) -> Refusal | None:
     """Whether the bed has what the way takes, and the yarn in use is one that it is meant for."""
-    if op.way in ("comb", "hem") and op.way != m.bed.start:
-        return m.refuse(f"no-such-start/{op.way}")
+    if op.way == "comb" != m.bed.start:
+        return m.refuse("no-such-start/comb")
+    if op.way == "hem" != m.bed.start:
+        return m.refuse("no-such-start/hem")
     if op.way == "comb" and m.helper() is None:
         return m.refuse("comb-in-garment-yarn", yarn=m.yarn or "")
     if op.way == "hem" and m.yarn != "ravel":

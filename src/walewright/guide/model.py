@@ -19,7 +19,7 @@ from walewright.trade.edge_names import OWN_EDGES, part_of_edge
 PLATE = "/plate"
 """Ends the key of what is said in place of another text where the tension is set by plates."""
 
-Told = TypeVar("Told")
+KeyedText = TypeVar("KeyedText")
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +92,7 @@ class Guide:
         return self.say("measured/times", what=one, times=key.times) if key.times else self.say("measured/together", what=one)
 
 
-def _for_plates(told: Mapping[str, Told]) -> dict[str, Told]:
+def _for_plates(told: Mapping[str, KeyedText]) -> dict[str, KeyedText]:
     return {**told, **{key.removesuffix(PLATE): text for key, text in told.items() if key.endswith(PLATE)}}
 
 

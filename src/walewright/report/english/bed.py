@@ -50,19 +50,12 @@ REFUSALS: dict[str, str] = {
     "bed/cord-under-yarn": (
         "the {yarn} hangs from needle {needle}: break it off, or knit to the other side, before that needle waits on cord"
     ),
-    "bed/crosses/hold": "crosses without knitting past needles that are all right out",
-    "bed/crosses/lift": "has a carriage that is lifted off and put on at the other side",
-    "bed/crosses/none": "cannot cross without knitting",
-    "bed/crosses/slip": "has a carriage that is set to slip",
     "bed/crossing-drops": (
         "the carriage is taken to the {to:term} past loops in work, and how it passes them is not said: without yarn it drops "
         "them; "
         "this bed {bed}"
     ),
     "bed/crossing-not-there": "the carriage is to cross {way}; this bed {bed}",
-    "bed/crossing/hold": "past needles that are right out",
-    "bed/crossing/lift": "lifted off",
-    "bed/crossing/slip": "set to slip",
     "bed/cross-empty": "needle {needle} carries no loop to cross",
     "bed/cross-of-one-group": "{first} to {last} are crossed, but not as two groups",
     "bed/cross-without-slack": (
@@ -278,6 +271,13 @@ REFUSALS: dict[str, str] = {
 }
 
 PARTS: dict[str, str] = {
+    "bed/crosses/hold": "crosses without knitting past needles that are all right out",
+    "bed/crosses/lift": "has a carriage that is lifted off and put on at the other side",
+    "bed/crosses/none": "cannot cross without knitting",
+    "bed/crosses/slip": "has a carriage that is set to slip",
+    "bed/crossing/hold": "past needles that are right out",
+    "bed/crossing/lift": "lifted off",
+    "bed/crossing/slip": "set to slip",
     "bed/differs/no-side": "side: {stated:term} stated, nowhere yet found",
     "bed/differs/row": "row: {stated} stated, {found} found",
     "bed/differs/side": "side: {stated:term} stated, {found:term} found",

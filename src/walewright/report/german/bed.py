@@ -197,18 +197,11 @@ REFUSALS: dict[str, str] = {
     "bed/loops-left": "am Ende des Abschnitts liegen noch Maschen auf {loaded} Nadeln, von {first} bis {last}",
     "bed/moved-nowhere": "die Masche von Nadel {needle} kommt auf keine Nadel",
     "bed/needle-held": "Nadel {needle} ist in Haltestellung; sie zuerst wieder in Arbeitsstellung bringen",
-    "bed/crosses/hold": "kommt leer an Nadeln vorbei, die alle ganz herausgezogen sind",
-    "bed/crosses/lift": "hat einen Schlitten, der abgehoben und drüben aufgesetzt wird",
-    "bed/crosses/none": "kommt nicht leer hinüber",
-    "bed/crosses/slip": "hat einen Schlitten, der auf Leerlauf gestellt wird",
     "bed/crossing-drops": (
         "der Schlitten soll an Maschen in Arbeit vorbei {to:term}, und wie, ist nicht gesagt: ohne Garn wirft er sie ab; dieses "
         "Nadelbett {bed}"
     ),
     "bed/crossing-not-there": "der Schlitten soll {way} hinüber; dieses Nadelbett {bed}",
-    "bed/crossing/hold": "an herausgezogenen Nadeln vorbei",
-    "bed/crossing/lift": "abgehoben",
-    "bed/crossing/slip": "auf Leerlauf gestellt",
     "bed/hem-knitted-on": "ein angehängter Anschlaglappen würde mit `{yarn}` am Teil festgestrickt: eine Reihe Trennfaden "
     "dazwischen",
     "bed/needle-missing": "Nadel {needle} fehlt im Nadelbett",
@@ -338,6 +331,13 @@ REFUSALS: dict[str, str] = {
 }
 
 PARTS: dict[str, str] = {
+    "bed/crosses/hold": "kommt leer an Nadeln vorbei, die alle ganz herausgezogen sind",
+    "bed/crosses/lift": "hat einen Schlitten, der abgehoben und drüben aufgesetzt wird",
+    "bed/crosses/none": "kommt nicht leer hinüber",
+    "bed/crosses/slip": "hat einen Schlitten, der auf Leerlauf gestellt wird",
+    "bed/crossing/hold": "an herausgezogenen Nadeln vorbei",
+    "bed/crossing/lift": "abgehoben",
+    "bed/crossing/slip": "auf Leerlauf gestellt",
     "bed/differs/no-side": "Seite: angegeben {stated:term}s, noch keine bekannt",
     "bed/differs/row": "Reihe: angegeben {stated}, gefunden {found}",
     "bed/differs/side": "Seite: angegeben {stated:term}s, gefunden {found:term}s",
