@@ -27,6 +27,8 @@ class Looser:
     than: str
     label: str = ""
     by: tuple[int, ...] = ()
+    loosest: bool = False
+    """Whether `than` is the loosest plate, which is taken as it is."""
 
     @property
     def setting(self) -> str:
@@ -38,7 +40,8 @@ def looser(than: str, by: tuple[int, int], plates: tuple[str, ...] = ()) -> Loos
     """The setting `by` (least, most) numbers looser than `than`. Of `plates`, the tightest first, the next one: they lie further
     apart than the numbers of a dial (common practice). The loosest has none behind it, and is taken as it is."""
     if plates:
-        return Looser(than, plates[min(plates.index(than) + 1, len(plates) - 1)])
+        at = plates.index(than)
+        return Looser(than, plates[min(at + 1, len(plates) - 1)], loosest=at == len(plates) - 1)
     found = _NUMBER.fullmatch(than)
     if found is None or int(found[1]) == LOOSEST:
         return Looser(than)

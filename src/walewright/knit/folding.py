@@ -170,14 +170,14 @@ def _after_fold(edging: Edging, first: int, last: int) -> int:
 def _joining(fabric: Fabric, plates: tuple[str, ...], in_use: str, origin: str) -> tuple[Step, ...]:
     """The tension of the row that knits the fold together; nothing where the loosest plate is in already."""
     row = looser(fabric.tension, HEM, plates)
-    if row.label == row.than == in_use and not fabric.stripes:
+    if row.loosest and in_use == fabric.tension and not fabric.stripes:
         return ()
     return (use_looser(_first_yarn(fabric), row, origin),)
 
 
 def use_looser(yarn: str, row: Looser, origin: str) -> Step:
     """The yarn for a row that knits two layers together; at the loosest plate it is no looser."""
-    if row.label == row.than:
+    if row.loosest:
         return st.UseYarnStep(yarn, row.label, origin=origin)
     return st.UseLooser(yarn, row.label, row.than, row.by, origin=origin)
 
