@@ -2,20 +2,59 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping
 
 from walewright.design.findings import Findings
-from walewright.design.model import EdgeName
+from walewright.design.model import EdgeName, Edging
 from walewright.design.pieces.slots import upper
 from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
+from walewright.trade.edge_names import BAND_ENDS, OWN_EDGES, StripAt, strip_name
+from walewright.trade.edgings import EDGINGS
+from walewright.trade.sides import SIDES
 
 EdgesOfPieces = Mapping[str, Mapping[str, str] | None]
 """By piece: an edge's name in the source to its name in the design. None where a lost line may have named more."""
 
 
-def edge_names(nodes: Iterable[syntax.PieceBlock]) -> EdgesOfPieces:
+def with_bands(
+    known: EdgesOfPieces, bands: Iterable[syntax.BandLine], edgings: Mapping[str, Edging | None]
+) -> Mapping[str, Mapping[str, str] | None]:
+    """The same with the two ends of each band. One that is turned in whole has none that show."""
+    ends = {end.replace(" ", "_"): end for end in BAND_ENDS}
+    made = {band.name: edgings.get(band.edging) for band in bands}
+    return {**{name: {} if own is not None and _turned_in(own) else ends for name, own in made.items()}, **known}
+
+
+def _turned_in(edging: Edging) -> bool:
+    return EDGINGS[edging.kind].turned_in
+
+
+def known_edges(nodes: Iterable[syntax.PieceBlock], edgings: Mapping[str, Edging | None]) -> tuple[EdgesOfPieces, EdgesOfPieces]:
+    """By piece, the edges that can be spoken of, and those that something can be hung on: the ends of edgings too."""
+    nodes = tuple(nodes)
+    known = _edge_names(nodes)
+    return known, _with_strips(known, nodes, edgings)
+
+
+def _with_strips(known: EdgesOfPieces, nodes: Iterable[syntax.PieceBlock], edgings: Mapping[str, Edging | None]) -> EdgesOfPieces:
+    """The same with the ends of the edgings along each piece, `welt_left` and `welt_right`, which something can be hung on."""
+    first = _first(nodes)
+    return {name: _ended(own, _model(first[name], first), edgings) for name, own in known.items()}
+
+
+def _ended(
+    own: Mapping[str, str] | None, node: syntax.PieceBlock | None, edgings: Mapping[str, Edging | None]
+) -> Mapping[str, str] | None:
+    if own is None or node is None:
+        return own
+    given = {*OWN_EDGES, *(name for name, _ in _given(node.body))}
+    strips = [name for strip in _strips(node.body, given, edgings) for name in (strip, *(f"{strip} {side}" for side in SIDES))]
+    return {**{name.replace(" ", "_"): name for name in strips}, **own}
+
+
+def _edge_names(nodes: Iterable[syntax.PieceBlock]) -> EdgesOfPieces:
     """By piece, the edges that can be joined or picked up along.
 
     Read off the statements, so that edges are checked even of a piece that is not understood. A piece that is parted to its
@@ -23,10 +62,16 @@ def edge_names(nodes: Iterable[syntax.PieceBlock]) -> EdgesOfPieces:
     again. An edge that runs up both sides has parts, `side_left` and `side_right`, and a gap `neck_centre` as well. A mirror
     image has the edges of its model.
     """
+    first = _first(nodes)
+    return {name: _names(_model(node, first)) for name, node in first.items()}
+
+
+def _first(nodes: Iterable[syntax.PieceBlock]) -> dict[str, syntax.PieceBlock]:
+    """By name, of two of one name the first."""
     first: dict[str, syntax.PieceBlock] = {}
     for node in nodes:
         first.setdefault(node.name, node)
-    return {name: _names(_model(node, first)) for name, node in first.items()}
+    return first
 
 
 def _model(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock]) -> syntax.PieceBlock | None:
@@ -67,6 +112,17 @@ def _names(node: syntax.PieceBlock | None) -> dict[str, str] | None:
         for part in ("left", "centre", "right"):
             found.setdefault(f"{gap}_{part}", f"{gap} {part}")
     return found
+
+
+def _strips(body: tuple[syntax.Statement, ...], own: Container[str], edgings: Mapping[str, Edging | None]) -> Iterator[str]:
+    """What the ends of a piece's edgings are called. One that is turned in whole ends behind the piece."""
+    begun = next((s.edging for s in body if isinstance(s, syntax.Start) and s.edging), "")
+    ended = next((s.edging for s in body if isinstance(s, syntax.End) and s.edging), "")
+    both: tuple[tuple[str, StripAt, str], ...] = ((begun, "start", ended), (ended, "end", begun))
+    for edging, at, other in both:
+        made = edgings.get(edging)
+        if made is not None and not _turned_in(made):
+            yield strip_name(edging, own, at, other)
 
 
 def _two_sided(body: tuple[syntax.Statement, ...], parted: bool) -> Iterator[str]:

@@ -110,6 +110,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"in": "in `{fabric}`", "chart": "chart `{chart}`"},
         helps={"plain": "knit the edging in a plain fabric, a latched rib or stripes"},
     ),
+    "along-later-piece/band": Wording(
+        "band `{band}` lies along an end of `{model}`, which is not knitted before it",
+        labels={"along": "along `{model} {edge}`", "band": "band `{model}`"},
+        helps={"write-before": "write band `{model}` before band `{band}`"},
+    ),
     "buttonholes-off-band": Wording(
         "buttonholes of band `{band}` lie along edges that it {twice:?has more than once|does not lie along so}",
         labels={"along": "along these"},

@@ -127,6 +127,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"in": "in `{fabric}`", "chart": "Strickschrift `{chart}`"},
         helps={"plain": "den Randabschluss in einem schlichten Gestrick, hochgehäkelten Rippen oder Streifen stricken"},
     ),
+    "along-later-piece/band": Wording(
+        "Blende `{band}` liegt an einem Ende von `{model}`, das nicht davor gestrickt wird",
+        labels={"along": "entlang `{model} {edge}`", "band": "Blende `{model}`"},
+        helps={"write-before": "Blende `{model}` vor Blende `{band}` schreiben"},
+    ),
     "buttonholes-off-band": Wording(
         "die Knopflöcher von Blende `{band}` liegen an Kanten, {twice:?die sie mehr als einmal hat|an denen sie so nicht liegt}",
         labels={"along": "entlang dieser"},
