@@ -21,14 +21,21 @@ EdgesOfPieces = Mapping[str, Mapping[str, str] | None]
 def with_bands(
     known: EdgesOfPieces, bands: Iterable[syntax.BandLine], edgings: Mapping[str, Edging | None]
 ) -> Mapping[str, Mapping[str, str] | None]:
-    """The same with the two ends of each band. One that is turned in whole has none that show."""
-    ends = {end.replace(" ", "_"): end for end in BAND_ENDS}
+    """The same with the two ends of each band."""
     made = {band.name: edgings.get(band.edging) for band in bands}
-    return {**{name: {} if own is not None and _turned_in(own) else ends for name, own in made.items()}, **known}
+    return {**{name: {_written(end): _shown(end, own) for end in BAND_ENDS} for name, own in made.items()}, **known}
 
 
-def _turned_in(edging: Edging) -> bool:
-    return EDGINGS[edging.kind].turned_in
+HIDDEN = ""
+"""In place of an end of what is turned in as a whole: it lies behind the piece."""
+
+
+def _shown(end: str, edging: Edging | None) -> str:
+    return HIDDEN if edging is not None and EDGINGS[edging.kind].turned_in else end
+
+
+def _written(edge: str) -> str:
+    return edge.replace(" ", "_")
 
 
 def known_edges(nodes: Iterable[syntax.PieceBlock], edgings: Mapping[str, Edging | None]) -> tuple[EdgesOfPieces, EdgesOfPieces]:
@@ -50,8 +57,8 @@ def _ended(
     if own is None or node is None:
         return own
     given = {*OWN_EDGES, *(name for name, _ in _given(node.body))}
-    strips = [name for strip in _strips(node.body, given, edgings) for name in (strip, *(f"{strip} {side}" for side in SIDES))]
-    return {**{name.replace(" ", "_"): name for name in strips}, **own}
+    strips = ((name, of) for strip, of in _strips(node.body, given, edgings) for name in (strip, *(f"{strip} {s}" for s in SIDES)))
+    return {**{_written(name): _shown(name, of) for name, of in strips}, **own}
 
 
 def _edge_names(nodes: Iterable[syntax.PieceBlock]) -> EdgesOfPieces:
@@ -114,15 +121,17 @@ def _names(node: syntax.PieceBlock | None) -> dict[str, str] | None:
     return found
 
 
-def _strips(body: tuple[syntax.Statement, ...], own: Container[str], edgings: Mapping[str, Edging | None]) -> Iterator[str]:
-    """What the ends of a piece's edgings are called. One that is turned in whole ends behind the piece."""
+def _strips(
+    body: tuple[syntax.Statement, ...], own: Container[str], edgings: Mapping[str, Edging | None]
+) -> Iterator[tuple[str, Edging]]:
+    """What the ends of a piece's edgings are called."""
     begun = next((s.edging for s in body if isinstance(s, syntax.Start) and s.edging), "")
     ended = next((s.edging for s in body if isinstance(s, syntax.End) and s.edging), "")
     both: tuple[tuple[str, StripAt, str], ...] = ((begun, "start", ended), (ended, "end", begun))
     for edging, at, other in both:
         made = edgings.get(edging)
-        if made is not None and not _turned_in(made):
-            yield strip_name(edging, own, at, other)
+        if made is not None:
+            yield strip_name(edging, own, at, other), made
 
 
 def _two_sided(body: tuple[syntax.Statement, ...], parted: bool) -> Iterator[str]:
@@ -170,8 +179,11 @@ def edges(refs: tuple[syntax.EdgeRef, ...], known: EdgesOfPieces, findings: Find
         names = findings.look_up("piece", ref.piece, ref.span, known)
         if names is None:
             continue
-        if ref.edge in names:
+        if names.get(ref.edge) == HIDDEN:
+            findings.report("no-such-edge/turned-in", (ref.span, "here"), helps=("other-edging",), piece=ref.piece, edge=ref.edge)
+        elif ref.edge in names:
             found.append(EdgeName(ref.piece, names[ref.edge]))
         else:
-            findings.unknown(said("edge-of-piece", piece=ref.piece), ref.edge, ref.span, names, code="no-such-edge")
+            shown = tuple(name for name, edge in names.items() if edge != HIDDEN)
+            findings.unknown(said("edge-of-piece", piece=ref.piece), ref.edge, ref.span, shown, code="no-such-edge")
     return tuple(found) if len(found) == len(refs) else None

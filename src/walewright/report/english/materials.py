@@ -280,6 +280,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"edge": "which edge?"},
         helps={"name-an-edge": "write one of its edges behind it, as in `{measured} start`"},
     ),
+    "no-such-edge/turned-in": Wording(
+        "`{piece} {edge}` lies behind the work: a facing is turned in as a whole",
+        labels={"here": "picked up along here"},
+        helps={"other-edging": "leave it out, or give it an edging that is not turned in"},
+    ),
     "no-such-tool": Wording(
         "shaping {inset} in needs a transfer tool of {inset} prongs",
         labels={"fashioned": "fashioned {inset} in", "bed": "this bed"},

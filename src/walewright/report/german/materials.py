@@ -309,6 +309,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"edge": "welche Kante?"},
         helps={"name-an-edge": "eine seiner Kanten dahinter schreiben, wie in `{measured} start`"},
     ),
+    "no-such-edge/turned-in": Wording(
+        "`{piece} {edge}` liegt hinter der Arbeit: ein Beleg wird als Ganzes nach innen gelegt",
+        labels={"here": "hier entlang aufgefasst"},
+        helps={"other-edging": "es weglassen, oder einen Randabschluss nehmen, der nicht nach innen gelegt wird"},
+    ),
     "no-such-tool": Wording(
         "zum Formen {inset} Maschen vom Rand braucht es einen Decker mit {inset} Zinken",
         labels={"fashioned": "`fashioned {inset} in`", "bed": "dieses Nadelbett"},
