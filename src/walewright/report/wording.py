@@ -55,7 +55,7 @@ class Language:
     terms: Mapping[str, tuple[str, str]]
     clauses: Mapping[str, tuple[str, str]] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)
-    """What is counted, where a number stands with its unit: "rows"."""
+    """What is counted, where a number stands with its unit: "rows"; or "row|rows" of one and of others."""
     words: tuple[str, ...] = ()
     """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
@@ -180,7 +180,7 @@ class _Filling(Formatter):
             case "term" | "terms" if isinstance(fact, Said):
                 return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
         if isinstance(fact, Amount):
-            return f"{self.format_field(fact.value, format_spec)} {self.unit(fact.unit)}".strip()
+            return self.counted(self.format_field(fact.value, format_spec), fact.unit)
         signs = {ord("."): self.language.point, ord(","): self.language.thousands}
         return format(value, format_spec).translate(signs)
 
@@ -205,11 +205,12 @@ class _Filling(Formatter):
         return str(fact)
 
     def amount(self, value: float, unit: str) -> str:
-        return f"{self.language.number(value)} {self.unit(unit)}".strip()
+        return self.counted(self.language.number(value), unit)
 
-    def unit(self, unit: str) -> str:
-        """A unit as the language has it; signs of measures, such as cm, are the same in all."""
-        return self.language.units.get(unit, unit)
+    def counted(self, number: str, unit: str) -> str:
+        """With the unit as the language has it; signs of measures, such as cm, are the same in all."""
+        one, _, many = self.language.units.get(unit, unit).partition("|")
+        return f"{number} {one if number == '1' or not many else many}".strip()
 
     def named(self, fact: Fact, quoted: bool) -> str:
         return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)
