@@ -162,6 +162,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "elsewhere": "choose another folder with --out, or free its permissions",
             "free-its-folder": "free the permissions of its folder, or make room on its disk",
+            "still-there": "check that the file is still there",
             "wait-for-it": "wait for the other build, or choose another folder with --out",
         },
     ),
@@ -221,6 +222,8 @@ SHOWN: dict[str, str] = {
     "shown/sizes": "{count:=in size|in sizes}",
     "counted/errors": "{count:error|errors}",
     "counted/warnings": "{count:warning|warnings}",
+    "shown/command-line": "command line",
+    "shown/printed-words": "printed words",
     "shown/in": "in {file}",
     "shown/at": "in {file}, line {line}, column {column}",
     "shown/to-line": "(to line {line})",

@@ -175,6 +175,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "elsewhere": "mit --out einen anderen Ordner wählen, oder ihre Zugriffsrechte ändern",
             "free-its-folder": "die Zugriffsrechte ihres Ordners ändern, oder auf dem Datenträger Platz schaffen",
+            "still-there": "nachsehen, ob die Datei noch da ist",
             "wait-for-it": "den anderen Bau abwarten, oder mit --out einen anderen Ordner wählen",
         },
     ),
@@ -238,6 +239,8 @@ SHOWN: dict[str, str] = {
     "shown/sizes": "{count:=in Größe|in den Größen}",
     "counted/errors": "{count} Fehler",
     "counted/warnings": "{count:Warnung|Warnungen}",
+    "shown/command-line": "Befehlszeile",
+    "shown/printed-words": "gedruckten Worten",
     "shown/in": "in {file}",
     "shown/at": "in {file}, Zeile {line}, Spalte {column}",
     "shown/to-line": "(bis Zeile {line})",
