@@ -37,11 +37,9 @@ NO_WORDS_FOR_PEOPLE = {
     "knit.edging_steps": {"looser than "},
     "plan.measured": {"width at ", ", all together"},
     "readback.edgings": {"looser than "},
-    "readback.reading": {"printed words"},
-    "cli.command_line": {"command line"},
 }
-"""What is compared, a key or a format: a dial's setting, measures in the plan, keys of marks, names of what is read in place of a
-file, and what a value of an option looks like."""
+"""What is compared, a key or a format: a dial's setting, measures in the plan, keys of marks, and what a value of an option looks
+like."""
 
 
 def silent(module: ast.Module) -> Iterator[int]:

@@ -12,14 +12,14 @@ import click
 from walewright import languages
 from walewright.cli import console
 from walewright.cli.console import MessageForm
-from walewright.report.model import Diagnostic, Label, Span, diagnosed
+from walewright.report.model import COMMAND_LINE, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
 
 if TYPE_CHECKING:
     from walewright.report.as_json import Edits
 
-FILE = "command line"
+FILE = COMMAND_LINE
 MESSAGES = "--messages"
 LANGUAGE = "--language"
 

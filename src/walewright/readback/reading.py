@@ -28,10 +28,10 @@ from walewright.readback.phrases import (
 )
 from walewright.readback.sentences import Unreadable, said
 from walewright.readback.working import SectionAtWork
-from walewright.report.model import Diagnostic, Span, diagnosed
+from walewright.report.model import PRINTED_WORDS, Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
 
-PRINTED = "printed words"
+PRINTED = PRINTED_WORDS
 """Name of the text in the spans of diagnostics."""
 
 

@@ -221,6 +221,8 @@ SHOWN: dict[str, str] = {
     "shown/sizes": "{count:=in size|in sizes}",
     "counted/errors": "{count:error|errors}",
     "counted/warnings": "{count:warning|warnings}",
+    "shown/command-line": "command line",
+    "shown/printed-words": "printed words",
     "shown/in": "in {file}",
     "shown/at": "in {file}, line {line}, column {column}",
     "shown/to-line": "(to line {line})",

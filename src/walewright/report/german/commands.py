@@ -238,6 +238,8 @@ SHOWN: dict[str, str] = {
     "shown/sizes": "{count:=in Größe|in den Größen}",
     "counted/errors": "{count} Fehler",
     "counted/warnings": "{count:Warnung|Warnungen}",
+    "shown/command-line": "Befehlszeile",
+    "shown/printed-words": "gedruckten Worten",
     "shown/in": "in {file}",
     "shown/at": "in {file}, Zeile {line}, Spalte {column}",
     "shown/to-line": "(bis Zeile {line})",
