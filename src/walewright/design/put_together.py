@@ -43,7 +43,7 @@ NodeKind = TypeVar("NodeKind", bound=syntax.Node)
 
 @dataclass(frozen=True, slots=True)
 class Workroom:
-    """What pieces are made of and in; `edges` are the edges that can be spoken of. `first_rows`: where the cells of the charts'
+    """What pieces are made of and in; `edges` are those that something can be hung on. `first_rows`: where the cells of the charts'
     first rows stand. `told` are faults of a fabric or a chart that one piece in it has shown: the others would show them again."""
 
     scope: Scope
@@ -154,7 +154,7 @@ def _along(
     for ref in begin.along:
         if ref.piece in nodes and ref.piece not in before:
             room.findings.report(
-                "along-later-piece",
+                "along-later-piece/piece",
                 (ref.span, "along"),
                 (nodes[ref.piece].span, "piece"),
                 helps=("write-before",) if ref.piece != node.name else (),
