@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from walewright.report.english.bed import PHRASES as BED
+from walewright.report.english.beds import WORDINGS as BEDS
 from walewright.report.english.catalogues import PHRASES as PUBLISHED
 from walewright.report.english.catalogues import WORDINGS as CATALOGUES
 from walewright.report.english.charts import WORDINGS as CHARTS
@@ -33,8 +34,8 @@ ENGLISH = Language(
         **LINES,
         **VALUES,
         **CHOICES,
-        **CHOICES,
         **MATERIALS,
+        **BEDS,
         **SHAPES,
         **OPENINGS,
         **CHARTS,

@@ -110,6 +110,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"in": "in `{fabric}`", "chart": "chart `{chart}`"},
         helps={"plain": "knit the edging in a plain fabric, a latched rib or stripes"},
     ),
+    "along-later-piece/band": Wording(
+        "band `{band}` lies along an end of `{model}`, which is not knitted before it",
+        labels={"along": "along `{model} {edge}`", "band": "band `{model}`"},
+        helps={"write-before": "write band `{model}` before band `{band}`"},
+    ),
     "buttonholes-off-band": Wording(
         "buttonholes of band `{band}` lie along edges that it {twice:?has more than once|does not lie along so}",
         labels={"along": "along these"},
@@ -275,64 +280,16 @@ WORDINGS: dict[str, Wording] = {
         labels={"edge": "which edge?"},
         helps={"name-an-edge": "write one of its edges behind it, as in `{measured} start`"},
     ),
-    "no-empty-crossing": Wording(
-        "{what} needs the carriage to cross without knitting, and that of the bed cannot",
-        labels={"rejoins": "the parts come together again at `{level}`", "bed": "this bed"},
-        helps={
-            "to-the-top": "lead it to the top of the piece, or knit two pieces and join them; or write how the carriage crosses "
-            "(`crosses lifted off`), if it does"
-        },
-    ),
-    "no-such-plate": Wording(
-        "there is no plate {tension} to knit `{fabric}` with",
-        labels={"at": "tension {tension}", "bed": "this bed"},
-        notes={"plates": "the bed has the plates {plates:and}"},
-        helps={"one-of-these": "write one of these"},
-    ),
-    "no-such-plate/edging": Wording(
-        "there is no plate {tension} to knit `{edging}` with",
-        labels={"at": "tension {tension}", "bed": "this bed"},
-        notes={"plates": "the bed has the plates {plates:and}"},
-        helps={"one-of-these": "write one of these"},
-    ),
-    "no-such-plate/given": Wording(
-        "there is no plate {tension} to knit `{fabric}` with",
-        notes={"plates": "the bed has the plates {plates:and}"},
-        helps={"one-of-these": "give one of these"},
-    ),
-    "no-such-plate/other-bed": Wording(
-        "the bed has plates, and the source knits {fabrics:and} by the numbers of a dial",
-        notes={"plates": "the bed has the plates {plates:and}"},
-        helps={"give-plate": 'give the plate that your swatch was knitted with, as in `--dial "{first}={plate}"`'},
-    ),
-    "no-such-plate/dial": Wording(
-        "the bed has a dial, and the source knits {fabrics:and} with plates",
-        helps={"give-number": 'give the number that your swatch was knitted at, as in `--dial "{first}=6"`'},
+    "no-such-edge/turned-in": Wording(
+        "`{piece} {edge}` lies behind the work: a facing is turned in as a whole",
+        labels={"here": "picked up along here"},
+        helps={"other-edging": "leave it out, or give it an edging that is not turned in"},
     ),
     "no-such-tool": Wording(
         "shaping {inset} in needs a transfer tool of {inset} prongs",
         labels={"fashioned": "fashioned {inset} in", "bed": "this bed"},
         notes={"at-hand": "the tools at hand have {prongs} prongs"},
         helps={"other-tool": "shape fewer stitches in, or write the tool into the bed if you have it"},
-    ),
-    "no-such-tool/edge-weights": Wording(
-        "the {piece} has edges that are drawn down by weights of their own, and none are at hand",
-        labels={"here": "as here", "bed": "this bed"},
-        helps={"pull": "pull the work down by hand at that edge while the rows beside it are knitted"},
-    ),
-    "no-such-tool/latch-tool": Wording(
-        "this needs a latch tool, and none is at hand",
-        labels={"here": "loops are drawn through each other", "bed": "this bed"},
-        helps={
-            "e-wrap": "begin `with e-wrap`",
-            "end-sewn": "write `end cast off sewn`: by back-stitch, with a blunt needle",
-            "have-it": "leave `without latch tool` out of the bed if you have one",
-            "in-steps": "lead the edge there without casting off, by a slope",
-            "mock": "a mock rib (`mock rib 1 by 1`, of an edging) needs none",
-            "seam": "sew the join (leave `linked` out)",
-            "sewn": "write `cast off sewn`: by back-stitch, with a blunt needle",
-            "waste": "leave the stitches `on waste yarn`",
-        },
     ),
     "not-positive/edge-stitches": _EDGE_STITCHES,
     "not-positive/stripe-rows": _STRIPE_ROWS,
