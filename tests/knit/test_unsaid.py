@@ -24,6 +24,10 @@ APART = {
     ("JoinEdges", "ratio_stitches"): "likewise",
     ("PickUpAlong", "low"): "the ends of a stretch, which is said with both",
     ("PickUpAlong", "high"): "likewise",
+    ("HoldPart", "nth"): "which part of many, which is said with its side",
+    ("PartOnCord", "nth"): "likewise",
+    ("DrawPartsCord", "nth"): "likewise",
+    ("ReturnPart", "nth"): "likewise",
     ("Say", "manner"): "the words are the author's, in whatever manner",
 }
 """Options that cannot be left unsaid by themselves, and why."""
