@@ -20,6 +20,7 @@ APART = {
     ("SpreadEvenly", "first_runs"): "counts that come to all the stitches, so that none can be left out by itself",
     ("JoinEdges", "one_mm"): "two lengths that are said together",
     ("JoinEdges", "other_mm"): "likewise",
+    ("JoinEdges", "strip_rows"): "said with the strips that they are of",
     ("JoinEdges", "ratio_rows"): "two counts that are said together",
     ("JoinEdges", "ratio_stitches"): "likewise",
     ("PickUpAlong", "low"): "the ends of a stretch, which is said with both",
