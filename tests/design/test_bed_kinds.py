@@ -95,7 +95,7 @@ def test_what_is_given_takes_the_place_of_what_the_source_says_of_it() -> None:
 
 def test_a_tension_is_one_of_the_plates() -> None:
     assert told(meant(STRAIGHT, "plates 2, 4")) == []
-    assert told(meant(STRAIGHT, "plates 1, 2")) == ["no-such-plate"]
+    assert told(meant(STRAIGHT, "plates 1, 2")) == ["no-such-plate/fabric"]
 
 
 HEMMED = HEAD + "edging hem in plain, 3 cm deep, folded, fold row at tension 6, inside at tension 3, knitted first\n"

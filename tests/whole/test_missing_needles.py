@@ -100,7 +100,7 @@ def test_the_bed_refuses_a_missing_needle() -> None:
 @pytest.mark.parametrize(
     ("missing", "fabric", "hem", "case"),
     [
-        ("missing=L30 L10 R10 R30", "plain", ", with hem", ""),
+        ("missing=L30 L10 R10 R30", "plain", ", with hem", "no-row"),
         ("missing=L2", "rib", "", "from-centre"),
     ],
 )

@@ -95,7 +95,7 @@ def needing_missing(
     row of more than `room`, or it is counted `from_centre`, so that it cannot lie elsewhere."""
     bed = design.machine
     return diagnosed(
-        "needle-missing/from-centre" if from_centre else "needle-missing",
+        "needle-missing/from-centre" if from_centre else "needle-missing/no-row",
         *_place(design, of),
         (bed.origin.span, said("this-bed")),
         helps=("replace-needles",) if from_centre else ("replace-needles", "narrower"),

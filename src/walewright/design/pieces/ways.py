@@ -23,7 +23,7 @@ def shaping_way(
     depth = inset if inset is not None else 0
     if machine is not None and depth not in machine.prongs:
         findings.report(
-            "no-such-tool",
+            "no-such-tool/prongs",
             (span, "fashioned"),
             (machine.origin.span, "bed"),
             notes=("at-hand",),

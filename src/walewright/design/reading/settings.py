@@ -53,7 +53,7 @@ def set_on(
             told.add(fabric.tension)
         elif lacks and fabric.name in used:
             findings.report(
-                "no-such-plate",
+                "no-such-plate/fabric",
                 (lines[fabric.name], "at"),
                 (bed.origin.span, "bed"),
                 notes=("plates",),

@@ -13,7 +13,7 @@ WORDINGS: dict[str, Wording] = {
             "(`crosses lifted off`), if it does"
         },
     ),
-    "no-such-plate": Wording(
+    "no-such-plate/fabric": Wording(
         "there is no plate {tension} to knit `{fabric}` with",
         labels={"at": "tension {tension}", "bed": "this bed"},
         notes={"plates": "the bed has the plates {plates:and}"},

@@ -285,7 +285,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"here": "picked up along here"},
         helps={"other-edging": "leave it out, or give it an edging that is not turned in"},
     ),
-    "no-such-tool": Wording(
+    "no-such-tool/prongs": Wording(
         "shaping {inset} in needs a transfer tool of {inset} prongs",
         labels={"fashioned": "fashioned {inset} in", "bed": "this bed"},
         notes={"at-hand": "the tools at hand have {prongs} prongs"},

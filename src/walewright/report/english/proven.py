@@ -27,7 +27,7 @@ WORDINGS: dict[str, Wording] = {
     "lace-unpaired/hole": Wording(
         "the {piece} has a hole at needle {needle} in row {row} and no stitch drawn through two loops to it", helps=_PLAN
     ),
-    "needle-missing": Wording(
+    "needle-missing/no-row": Wording(
         "the {block} takes {needed} needles side by side, and with {missing:and} missing the bed has no more than {room}",
         labels={"this-bed": "this bed"},
         helps={

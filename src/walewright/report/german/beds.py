@@ -13,7 +13,7 @@ WORDINGS: dict[str, Wording] = {
             "hinüberkommt (`crosses lifted off`), wenn er es kann"
         },
     ),
-    "no-such-plate": Wording(
+    "no-such-plate/fabric": Wording(
         "es gibt keine Platte {tension}, mit der `{fabric}` zu stricken wäre",
         labels={"at": "`tension {tension}`", "bed": "dieses Nadelbett"},
         notes={"plates": "das Nadelbett hat die Platten {plates:and}"},

@@ -314,7 +314,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"here": "hier entlang aufgefasst"},
         helps={"other-edging": "es weglassen, oder einen Randabschluss nehmen, der nicht nach innen gelegt wird"},
     ),
-    "no-such-tool": Wording(
+    "no-such-tool/prongs": Wording(
         "zum Formen {inset} Maschen vom Rand braucht es einen Decker mit {inset} Zinken",
         labels={"fashioned": "`fashioned {inset} in`", "bed": "dieses Nadelbett"},
         notes={"at-hand": "die vorhandenen Decker haben {prongs} Zinken"},

@@ -13,7 +13,7 @@ WORDINGS: dict[str, Wording] = {
         notes={"stopped": "das Nadelbett hält bei Handgriff {move} von {block} an ({fault})"},
         helps=_PLAN,
     ),
-    "needle-missing": Wording(
+    "needle-missing/no-row": Wording(
         "`{block}` braucht {needed} Nadeln nebeneinander, und ohne {missing:and} hat das Nadelbett höchstens {room}",
         labels={"this-bed": "dieses Nadelbett"},
         helps={
