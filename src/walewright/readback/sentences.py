@@ -130,7 +130,7 @@ class _Phrases(Transformer[Token, Any]):
         apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
         arguments = tuple(argument for told in apart for argument in told)
         order = self._language.order.get(str(data))
-        return ReadPhrase(str(data), tuple(arguments[at] for at in order) if order else arguments)
+        return ReadPhrase(str(data), tuple(arguments[at] for at in order if at < len(arguments)) if order else arguments)
 
     def start(self, children: list[Any]) -> tuple[ReadSaid, ...]:
         return tuple(children)
@@ -331,6 +331,9 @@ class _Phrases(Transformer[Token, Any]):
         (found,) = self._numbers.findall(token)
         return self._graded(found, int)
 
+    def _tenths(self, words: str) -> int:
+        return tenths(words.replace(self._language.point, "."))
+
     def NUMBER(self, token: Token) -> ReadGraded:
         return self._graded(token, int)
 
@@ -338,10 +341,10 @@ class _Phrases(Transformer[Token, Any]):
         return self._within(token)
 
     def ONE_CM(self, token: Token) -> ReadGraded:
-        return self._graded(token.removeprefix(",").strip(), tenths)
+        return self._graded(token.removeprefix(",").strip(), self._tenths)
 
     def LENGTH(self, token: Token) -> ReadGraded:
-        return self._graded(token, tenths)
+        return self._graded(token, self._tenths)
 
     def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
@@ -379,7 +382,8 @@ class _Phrases(Transformer[Token, Any]):
         return as_name(token[1:-1])
 
     def SAID_FOR(self, token: Token) -> Several:
-        return Several((as_name(token.split("“")[1].partition("”")[0]),))
+        before, behind = self._language.quotes
+        return Several((as_name(token.split(before)[1].partition(behind)[0]),))
 
     def COUNT(self, token: Token) -> int:
         return int(token)
