@@ -17,8 +17,8 @@ from walewright.write.model import Abbreviation
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """How the numbers of several sizes stand together: `78 (84: 90: 96)`, and the dash of a size that skips what is counted. `quotes`
-    stand before and behind what an author wrote, `instead` for the second of them within it; `point` is before decimals."""
+    """How the numbers of several sizes stand together: `78 (84: 90: 96)`, and the dash of a size that skips what is counted.
+    `quotes` stand before and behind what an author wrote, `instead` for the second of them within; `point` is before decimals."""
 
     dash: str = "–"
     opening: str = " ("

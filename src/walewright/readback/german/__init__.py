@@ -47,9 +47,9 @@ LANGUAGE = ReadLanguage(
     carriage=("SL", "SR"),
     edges=EDGES,
     order={
-        **{kind: (1, 0, 2) for kind in ("decrease", "increase_fashioned")},
-        **{kind: (1, 0, 2, 3) for kind in ("decrease_outer", "increase_outer")},
-        **{kind: (1, 0, 2, 3, 4) for kind in ("decrease_on", "increase_beside")},
+        **dict.fromkeys(("decrease", "increase_fashioned"), (1, 0, 2)),
+        **dict.fromkeys(("decrease_outer", "increase_outer"), (1, 0, 2, 3)),
+        **dict.fromkeys(("decrease_on", "increase_beside"), (1, 0, 2, 3, 4)),
     },
     quotes=("„", "“"),
     point=",",

@@ -21,7 +21,8 @@ BENCH = {
     "hold_needles": "in Haltestellung bringen: {@listed}",
     "return_needles": "wieder in Arbeitsstellung bringen: {@listed}",
     "float_past": "den Faden abheben und wieder in Arbeitsstellung bringen: {@listed}",
-    "draw_long_on": "den Faden von Hand auf die doppelte Länge einer {ST} durchziehen und wieder in Arbeitsstellung bringen: {@listed}",
+    "draw_long_on": "den Faden von Hand auf die doppelte Länge einer {ST} durchziehen und wieder in Arbeitsstellung bringen:"
+    " {@listed}",
     "knit_needles": "den Faden von {@listed} abheben; diese von Hand mit {yarn} stricken und wieder in Arbeitsstellung bringen",
     "lay_colours": "einlegen: {@laid}{main} in alle anderen Haken; benachbarte Fäden verkreuzen, wo sie sich treffen, und den"
     " Schlitten ohne Garn hinüberführen",

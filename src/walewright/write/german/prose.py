@@ -64,10 +64,10 @@ HEADS = {
 NOTES = {
     "at-once/note": "Hinweis: gleichzeitig {what:and}. Bei jedem RZ tun, was dort steht; danach werden die M gezählt.",
     "part-of-band": "Stück {number} von {parts} von {whole}: von {first} bis {last}.",
-    "edge-guides": "Hier ändert sich die Breite. Jedes Mal die Randführungen zu den Nadeln schieben, die dann die äußersten in Arbeit"
-    " sind.",
-    "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an, wo er"
-    " begann.",
+    "edge-guides": "Hier ändert sich die Breite. Jedes Mal die Randführungen zu den Nadeln schieben, die dann die äußersten in"
+    " Arbeit sind.",
+    "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"
+    " wo er begann.",
     "oversew-buttonholes": "Die zwei Lagen jedes Knopflochs zusammen umstechen.",
     "joined-already": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }.",
     "still-open": "Noch offen, bis dies gestrickt ist: {still:/; }.",
@@ -80,12 +80,13 @@ NOTES = {
 CORNERS = {
     "inner-corner": "An der Innenecke von {where} ist die letzte Reihe um {stitches} M länger als die Linie, auf der sie zu liegen"
     " kommt.",
-    "inner-corners": "An jeder der {corners} Innenecken von {where} ist die letzte Reihe um {stitches} M länger als die Linie, auf der"
-    " sie zu liegen kommt.",
-    "corner-too-long": "{begun} Das ist mehr, als eingehalten werden kann: die beiden Seiten der Blende dort übereinander legen oder"
-    " sie als zwei Blenden stricken.",
+    "inner-corners": "An jeder der {corners} Innenecken von {where} ist die letzte Reihe um {stitches} M länger als die Linie,"
+    " auf der sie zu liegen kommt.",
+    "corner-too-long": "{begun} Das ist mehr, als eingehalten werden kann: die beiden Seiten der Blende dort übereinander legen"
+    " oder sie als zwei Blenden stricken.",
     "corner-even": "{begun} Dies beim Abketten einhalten: neben der Ecke 2 M zusammen, {before}-mal auf jeder Seite davon.",
-    "corner-uneven": "{begun} Dies beim Abketten einhalten: neben der Ecke 2 M zusammen, {before}-mal davor und {after}-mal danach.",
+    "corner-uneven": "{begun} Dies beim Abketten einhalten: neben der Ecke 2 M zusammen, {before}-mal davor und {after}-mal"
+    " danach.",
 }
 
 ANNOUNCED = {

@@ -32,8 +32,8 @@ KNITTING = {
     "increase_fashioned": "{ends} {1} {1|st} zunehmen{@inset}",
     "needle_out": "die {ST} von {at:needle} auf die Nadel rechts daneben umhängen und {at:needle} außer Arbeit schieben:"
     " {stitches} {stitches|st}",
-    "needles_out_every": "von jeder {every:ordinal} Nadel von {first:needle} bis {last:needle} die {ST} auf die Nadel rechts daneben"
-    " umhängen und die Nadel außer Arbeit schieben: {stitches} {stitches|st}",
+    "needles_out_every": "von jeder {every:ordinal} Nadel von {first:needle} bis {last:needle} die {ST} auf die Nadel rechts"
+    " daneben umhängen und die Nadel außer Arbeit schieben: {stitches} {stitches|st}",
     "leave_out": "die Nadel {at:needle} wieder außer Arbeit schieben: {stitches} {stitches|st}",
     "leave_out_every": "jede {every:ordinal} Nadel von {first:needle} bis {last:needle} wieder außer Arbeit schieben:"
     " {stitches} {stitches|st}",
@@ -100,8 +100,8 @@ PARTING = {
     "gap/between": "die {stitches} {stitches|st} zwischen den Teilen, {@needles}",
     "cast_on_between": "zwischen den Teilen {stitches} {stitches|st} mit Wickelanschlag auf {@needles} anschlagen{@length}",
     "hold_part": "den {side} Teil, {@needles}, in Haltestellung bringen, bis er an der Reihe ist",
-    "part_on_cord": "von Hand Trennfaden in die Haken des {side} Teils, {@needles}, legen und jede Nadel darauf ganz zurückschieben;"
-    " er wartet {rows} {rows|row} lang, zu lange, um ganz vorn zu warten",
+    "part_on_cord": "von Hand Trennfaden in die Haken des {side} Teils, {@needles}, legen und jede Nadel darauf ganz"
+    " zurückschieben; er wartet {rows} {rows|row} lang, zu lange, um ganz vorn zu warten",
     "draw_parts_cord": "die Nadeln des {side} Teils, {@needles}, ganz nach vorn schieben und den Trennfaden herausziehen",
     "return_part": "den wartenden {side} Teil, {@needles}, wieder in Arbeitsstellung bringen",
     "off_on_waste": "über die {STS} in Arbeit {rows} {rows|row} Hilfsgarn stricken und sie vom Nadelbett nehmen ({edge})",
@@ -146,10 +146,11 @@ EDGINGS = {
     "of_copy": " ({copy})",
     "latch_rib": "ab {left:needle} und {begin:needle} nach außen jede {every:ordinal} {ST} {rows} {rows|row} tief fallen lassen und"
     " auf der anderen Seite hochhäkeln; die Randmaschen bleiben, wie sie sind",
-    "latch_panel": "bei {@wales} die {STS} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die Randmaschen"
-    " bleiben, wie sie sind",
-    "latch_panel/every": "von jeder {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, die auf den Nadeln"
-    " {@span} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die Randmaschen bleiben, wie sie sind",
+    "latch_panel": "bei {@wales} die {STS} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die"
+    " Randmaschen bleiben, wie sie sind",
+    "latch_panel/every": "von jeder {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, die auf den"
+    " Nadeln {@span} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die Randmaschen bleiben,"
+    " wie sie sind",
     "latch_in_stages": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, auf der"
     " anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
     "latch_panel_in_stages": "von hier an bei {@wales} auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie"
@@ -162,8 +163,8 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, auf den Nadeln {@span}"
-    "{@area}{@plain_ends}, {@first_column} auf Nadel {start:needle}",
+    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, auf den Nadeln"
+    " {@span}{@area}{@plain_ends}, {@first_column} auf Nadel {start:needle}",
     "fabric_by": "„{fabric}“ ",
     "area/whole": " und den {STS}, die daneben in Arbeit kommen",
     "area/panel": " allein",
