@@ -126,9 +126,8 @@ def stitch_words(guide: Guide, fabric: Fabric) -> str:
     """The stitch with its "every 3rd needle"."""
     if fabric.chart:
         return guide.say("stitch/chart", chart=name_of(fabric.chart))
-    if fabric.rib_every:
-        return guide.say("stitch/every", stitch=fabric.stitch, nth=guide.ordinal(fabric.rib_every))
-    return fabric.stitch
+    stitch = guide.say(f"stitch/{fabric.stitch}")
+    return guide.say("stitch/every", stitch=stitch, nth=guide.ordinal(fabric.rib_every)) if fabric.rib_every else stitch
 
 
 def basis_words(guide: Guide, fabric: Fabric, regraded_copy: bool) -> str:

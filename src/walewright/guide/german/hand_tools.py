@@ -24,6 +24,9 @@ TOOLS = {
     "needed/length": "{what}: {length}",
     # Fabrics.
     "stitch/chart": "Strickschrift {chart}",
+    "stitch/stocking stitch": "glatt rechts",
+    "stitch/latched rib": "hochgehäkelte Rippen",
+    "stitch/stripes": "Streifen",
     "stitch/every": "{stitch}, jede {nth} Nadel",
     "basis/given": "Wie Sie gemessen haben{weighed:?|; das Gewicht ist aus dem der Maschenprobe der Quelle gerechnet}.",
     "basis/reckoned": "Aus Ihrer Maschenprobe von {fabric} gerechnet: auch davon eine stricken.",

@@ -15,6 +15,8 @@ PAGE = {
     "page/notes": "Hinweise",
     "page/abbreviations": "Abkürzungen und Wörter",
     "page/key": "Zeichenerklärung",
+    # Over the letters of a drawing's dimensions, in a narrow column.
+    "page/letter": "Bst.",
     "page/symbol": "Zeichen",
     "page/in-text": "Im Text",
     "page/what-it-is": "Was es ist",

@@ -142,7 +142,7 @@ TABLES = {
     " sie zu tun heißen, ist das, was gestrickt wurde, Bewegung für Bewegung, oder es wurde seinerseits gestrickt und ergab"
     " dasselbe Gestrick.",
     "checked/unread": "Die gedruckten Wörter wurden nicht zurückgelesen für: {sizes}.",
-    "checked/figures": "Maschen und Reihen sind ganze Zahlen, daher stimmt ein Maß auf die nächste genau; was gewünscht war und was"
+    "checked/figures": "Maschen und Reihen sind ganze Zahlen, daher trifft ein Maß die jeweils nächste; was gewünscht war und was"
     " gestrickt wurde, steht nebeneinander im Plandokument der Anleitung.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Umgerechnet",

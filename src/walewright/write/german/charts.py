@@ -53,8 +53,8 @@ NOTES = {
     " hochhäkeln.",
     "chart/tight": "Eine Verkreuzung 3 über 3 oder breiter ohne ein solches Maschenstäbchen daneben glatt stricken.",
     "chart/columns": "Linke Zeichen: jedes Maschenstäbchen nach dem letzten davon hochhäkeln, und früher, wo die Strickschrift"
-    " endet oder wo seine Nadel abgenommen, abgekettet, gehalten, vom Bett genommen oder mit einer weiteren M behängt werden"
-    " soll. In einem Teil, der wartet, warten auch die Maschenstäbchen.",
+    " endet oder wo an seiner Nadel abgenommen, abgekettet, gehalten, vom Nadelbett genommen oder eine weitere M dazugehängt"
+    " werden soll. In einem Teil, der wartet, warten auch die Maschenstäbchen.",
     "chart/in-stages": "Tiefe Maschenstäbchen in Abschnitten hochhäkeln: sobald es {rows} Reihen sind, der erste Abschnitt vom Fuß"
     " des Maschenstäbchens an.",
     "chart/returned": "Wo die Strickschrift endet oder ein Rand des Gestricks nahe kommt, kommen Nadeln mit Fangmaschen wieder in"

@@ -158,8 +158,8 @@ EDGINGS = {
     "latch_panel_in_stages/every": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt,"
     " doch nur die auf den Nadeln {@span}, auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
     "at_rows": ", bei {RC} {@rows_listed}, jedes Mal hinab bis dorthin, wo zuletzt hochgehäkelt wurde{@sooner}",
-    "sooner": ", und nie tiefer als bis zum {RC} davor, früher, wo die {ST} umgehängt, abgekettet, gehalten, abgenommen oder mit"
-    " einer weiteren behängt werden soll",
+    "sooner": ", und nie tiefer als bis zum {RC} davor, früher, wo die {ST} umgehängt, abgekettet, gehalten, vom Nadelbett"
+    " genommen oder mit einer weiteren behängt werden soll",
 }
 
 PATTERNS = {
