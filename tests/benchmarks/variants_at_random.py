@@ -28,6 +28,8 @@ EXCHANGED = (
     ("on waste yarn by hand", "on waste yarn", "with e-wrap", "with chain"),
     ("end on waste yarn", "end cast off sewn", "end cast off", "end gathered"),
     ("fashioned 2 in, two at once", "fashioned 3 in", "fashioned 2 in", "simple"),
+    (", beginning with a move", ", ending with a move", ""),
+    (", larger steps first", ", larger steps last", ""),
     ("held in and let out", "held in", "let out"),
     ("left edge", "right edge", "edges"),
     ("at the left edge", "at the right edge", "at both edges"),

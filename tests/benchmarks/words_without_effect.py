@@ -36,6 +36,16 @@ from walewright.world import shipped_names, shipped_text
 
 NUMBER = re.compile(r"(?<![\w./-])(?P<value>\d+(?:\.\d+)?)(?P<gap>\s*)(?P<unit>[a-z%]+\b)?")
 TEXT = re.compile(r'"(?:\\.|[^"\\])*"')
+EDGE_OPTIONS = (
+    ", called surplus",
+    ", simple",
+    ", fashioned 2 in",
+    ", two at once",
+    ", beginning with a move",
+    ", ending with a move",
+    ", larger steps first",
+    ", larger steps last",
+)
 OPTIONS: dict[str, tuple[str, ...]] = {
     "yarn": (', shown "#336699"',),
     "edging": (
@@ -84,12 +94,12 @@ OPTIONS: dict[str, tuple[str, ...]] = {
         ", wrong side facing",
         ", with {edging}",
     ),
-    "edges": (", called surplus", ", simple", ", fashioned 2 in", ", two at once"),
-    "left": (", called surplus", ", simple", ", fashioned 2 in", ", two at once"),
-    "right": (", called surplus", ", simple", ", fashioned 2 in", ", two at once"),
+    "edges": EDGE_OPTIONS,
+    "left": EDGE_OPTIONS,
+    "right": EDGE_OPTIONS,
     "opening": (", on waste yarn", ", cast off", ", 1 cm left of centre"),
     "slot": (", on waste yarn", ", cast off", ", 1 cm left of centre"),
-    "neck": (", on waste yarn", ", cast off", ", simple", ", fashioned 2 in", ", 3 cm flat"),
+    "neck": (", on waste yarn", ", cast off", ", simple", ", fashioned 2 in", ", 3 cm flat", ", ending with a move"),
     "wedge": (", resting 3 cm",),
     "fabric": (", 6 cm wide", ", 1 repeats wide", ", 3 cm left of centre"),
     "motif": (", 3 cm left of centre",),
@@ -157,6 +167,8 @@ EXPLAINED: tuple[tuple[str, str, str], ...] = (
         r"added `, (two at once|fashioned 2 in)`.*\n.*\bsteps -?\(",
         "how many stitches such a step has depends on the tension",
     ),
+    ("option", r"added `, larger steps (first|last)`", "steps that come out equal at this tension"),
+    ("option", r"added `, (beginning|ending) with a move`", "where so many moves leave no other row"),
 )
 """(kind of change, what `what was done, newline, the line` has in it, why nothing shows)."""
 

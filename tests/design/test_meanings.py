@@ -80,6 +80,42 @@ def marked(text: str) -> list[str]:
             "edges steps -1 stitch 2 times to top, fashioned 2 in",
             "fashioned 2 in",
         ),
+        (
+            "edges straight to low, ending with a move",
+            "edges slope to 36 cm wide at low, ending with a move",
+            "ending with a move",
+        ),
+        (
+            "edges curve to 36 cm wide at low, beginning with a move",
+            "edges steps -1 cm 2 times to low, beginning with a move",
+            "beginning with a move",
+        ),
+        (
+            "edges in 1 stitch every 9 rows to low, beginning with a move, ending with a move",
+            "edges in 1 stitch every 9 rows to low, ending with a move",
+            "ending with a move",
+        ),
+        (
+            "edges slope to 36 cm wide at low, larger steps first",
+            "edges steps -1 cm 2 times to low, larger steps first",
+            "larger steps first",
+        ),
+        (
+            "edges steps -1 cm then -2 cm to low, larger steps last",
+            "edges steps -1 cm 3 times to low, larger steps last",
+            "larger steps last",
+        ),
+        ("edges steps -1 cm 1 times to low, larger steps last", "edges steps -1 cm 1 times to low", "larger steps last"),
+        (
+            "neck 18 cm wide, 8 cm deep, round, ending with a move",
+            "neck 18 cm wide, 8 cm deep, v, ending with a move",
+            "ending with a move",
+        ),
+        (
+            "neck 18 cm wide, 8 cm deep, v, 18 cm flat, beginning with a move",
+            "neck 18 cm wide, 8 cm deep, v, 2 cm flat, beginning with a move",
+            "beginning with a move",
+        ),
         ("opening slit 0 cm wide from low to high, cast off", "opening slit 2 cm wide from low to high, cast off", "cast off"),
         ("neck 18 cm wide, 8 cm deep, v, cast off", "neck 18 cm wide, 8 cm deep, v, 2 cm flat, cast off", "cast off"),
         (

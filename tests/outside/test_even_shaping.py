@@ -73,6 +73,36 @@ def test_the_gaps_of_a_published_spread(moves: int, rows: int, published: dict[i
     assert Counter(b - a for a, b in pairwise([0, *used])) == published
 
 
+@pytest.mark.parametrize(("times", "rows", "published"), [*SPREADS, (36, 140, {3: 4, 4: 32})])
+def test_a_source_that_ends_with_a_move_has_the_gaps_of_a_published_spread(
+    times: int, rows: int, published: dict[int, int]
+) -> None:
+    """From the source to the bed: the last move lies in the last published row, and no more than a whole gap before the first. The
+    last spread: textile teaching blog, shaping, 2013,
+    https://apparel-analysis.blogspot.com/2013/06/needle-increasing-or-decreasing-for.html. Levels lie on even rows, so where the
+    published rows are even too there is one more here, before the first move."""
+    sleeve = garment(
+        f"""
+piece sleeve in plain
+    levels cuff 0 cm, wide {rows + 2 - rows % 2} rows, top {rows + 22} rows
+    start 40 stitches wide with e-wrap
+    edges slope by {times} stitches at wide, fashioned 2 in, ending with a move
+    end cast off
+""",
+        bed="standard",
+    ).piece("sleeve")
+    (grow, *_) = sleeve.left
+    at = [row for row, _ in moves(grow)]
+    assert at[-1] == sleeve.row("wide") - 1
+    gaps = Counter(b - a for a, b in pairwise([0, *at]))
+    if rows % 2:
+        assert gaps == published
+    else:
+        # A row more than published goes to the gaps.
+        assert at[-1] == rows + 1
+        assert set(gaps) <= {*published, *(gap + 1 for gap in published)}
+
+
 @pytest.mark.parametrize(("moves", "rows", "published"), SPREADS)
 def test_an_ordinary_slope_follows_the_line_better_or_is_plainer_than_published(
     moves: int, rows: int, published: dict[int, int]

@@ -56,6 +56,39 @@ def test_a_shallow_back_neck() -> None:
     assert neck("round", 32, 20, 6) == [(1, 4), (3, 2)]
 
 
+@pytest.mark.parametrize(
+    ("width", "flat", "steps", "published"),
+    [
+        # Knitting course book, stored as a scan, https://zanotowane.pl/713/7786: 32 stitches wide, 12 in the middle, then on each
+        # side every 2nd row 3, 2, 2, 1, 1, 1; and its back, 20 in the middle, then 4 once and 2 once.
+        (32, 12, "3 stitches then 2 stitches 2 times then 1 stitch 3 times", [3, 2, 2, 1, 1, 1]),
+        (32, 20, "4 stitches then 2 stitches", [4, 2]),
+        # Craft book excerpt, shaping the shoulders, https://www.knittingmagic.biz/guide-4/shaping-the-shoulders.html: 15 in the
+        # middle, at each neck edge 3 once, 2 twice, then a stitch every other row twice. 16 here, of an even number.
+        (34, 16, "3 stitches then 2 stitches 2 times then 1 stitch 2 times", [3, 2, 2, 1, 1]),
+    ],
+)
+def test_a_neck_step_by_step_as_published(width: int, flat: int, steps: str, published: list[int]) -> None:
+    """Each step as written, every 2nd row, where there are so many rows."""
+    rows = 2 * len(published)
+    front = garment(
+        f"""
+piece front in plain
+    levels hem 0 cm, low {120 - rows} rows, top 120 rows
+    start 100 stitches wide with e-wrap
+    opening round_neck {flat} stitches wide from low to top, cast off
+        edges steps {steps} to top
+    end cast off
+"""
+    ).piece("front")
+    (opening,) = front.openings
+    assert (opening.flat, opening.width) == (flat, width)
+    for runs in (opening.left, opening.right):
+        assert [(row - opening.row, -by) for run in runs for row, by in run.changes()] == [
+            (1 + 2 * i, by) for i, by in enumerate(published)
+        ]
+
+
 @pytest.mark.parametrize("rows", [16, 30, 61 - 1])
 def test_a_v_neck(rows: int) -> None:
     """Source: knitting article collection, 2015,

@@ -86,6 +86,27 @@ def test_a_third_of_the_rows_may_be_shoulder() -> None:
     assert fabric.rows_in_wale(16) - fabric.rows_in_wale(51) == 28
 
 
+@pytest.mark.parametrize(("stitches", "times", "published"), [(16, 3, [5, 5, 6]), (43, 2, [21, 22]), (49, 2, [24, 25])])
+def test_a_shoulder_cast_off_in_stairs(stitches: int, times: int, published: list[int]) -> None:
+    """Sources: technical knitting blog, shoulders in stairs, 2012,
+    http://techknitting.blogspot.ca/2012/01/sweater-shoulders-transform-stair-steps.html: of 16 stitches 5, 5 and the last 6; craft
+    book excerpt, https://www.knittingmagic.biz/simply-3/shape-back-neck-and-shoulders.html: of 43 (49) 21 (24) and the
+    rest. What is left is the last step there; here the edge is led to the neck in steps."""
+    for order in ("first", "last"):
+        back = garment(
+            f"""
+piece back in plain
+    levels hem 0 cm, tip 60 rows, top {60 + 2 * times + 2} rows
+    start {2 * stitches + 40} stitches wide with e-wrap
+    edges straight to tip
+    edges steps {-stitches / times:.6f} stitches {times} times to top, larger steps {order}
+    end cast off
+"""
+        ).piece("back")
+        made = [-by for run in back.left for _, by in run.changes()]
+        assert made == (published if order == "last" else published[::-1])
+
+
 @pytest.mark.parametrize(
     ("back", "centre", "side", "first", "last"),
     [(137, 39, 49, 21, 22), (149, 39, 55, 24, 25), (161, 41, 60, 27, 27), (175, 41, 67, 30, 31), (189, 43, 73, 33, 34)],

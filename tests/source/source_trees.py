@@ -21,7 +21,9 @@ edging_names = names.filter(lambda n: n not in EDGING_NAMES_TAKEN)
 edge_names = names.filter(lambda n: n not in EDGE_NAMES_TAKEN)
 size_names = st.from_regex(r"[0-9A-Za-z]{1,4}([-/.][0-9]{1,2})?", fullmatch=True)
 # Everything a text may hold: quotes, backslashes, hashes, new lines, wide letters; no control characters.
-texts = st.text(st.one_of(st.sampled_from('"\\#\n ,()'), st.characters(exclude_categories=("C", "Zl", "Zp"))), max_size=30)
+texts = st.text(st.one_of(st.sampled_from('"\\#\n ,()'), st.characters(exclude_categories=("C", "Zl", "Zp"))), max_size=30).filter(
+    str.strip
+)
 values = st.one_of(
     st.integers(0, 999_999_999).map(float),
     st.decimals(0, 9999, places=4, allow_nan=False, allow_infinity=False).map(float),
@@ -154,12 +156,17 @@ starts = st.one_of(
 stitch_counts = st.builds(s.Number, counts.map(float), st.sampled_from(STITCH_UNITS))
 
 
+moving = st.fixed_dictionaries({"begins_moving": st.booleans(), "ends_moving": st.booleans()})
+
+
 @st.composite
 def edges(draw: st.DrawFn) -> s.EdgeLine:
     """One run of an edge, with every path and way."""
     fields: dict[str, object] = dict(draw(st.one_of(ways, inside)))
     path = draw(st.sampled_from(("straight", "slope", "curve", "arch", "steps", "rate")))
-    if path == "steps":
+    if path == "steps" and draw(st.booleans()):
+        fields["in_turn"] = tuple(draw(st.lists(st.builds(s.EqualSteps, expressions, counted), min_size=2, max_size=4)))
+    elif path == "steps":
         fields |= {"by": draw(expressions), "times": draw(counted)}
     elif path == "rate":
         fields |= {"by": draw(st.one_of(stitch_counts, stitch_counts.map(s.Negative))), "every": draw(counted)}
@@ -170,6 +177,8 @@ def edges(draw: st.DrawFn) -> s.EdgeLine:
         fields["beside"] = draw(st.sampled_from(("", "own", "left", "right")))
     which = draw(st.sampled_from(("both", "left", "right")))
     fields["at_once"] = draw(st.sampled_from((1, 2)))
+    fields["larger"] = draw(st.sampled_from(("", "first", "last")))
+    fields |= draw(moving)
     return s.EdgeLine(which, path, draw(names), cast_off=draw(_maybe(expressions)), called=draw(_maybe(edge_names)), **fields)
 
 
@@ -181,7 +190,8 @@ offsets = _maybe(expressions)
 def necks(draw: st.DrawFn) -> s.Neck:
     """A neck of every shape."""
     shape = draw(st.sampled_from(("round", "v", "square")))
-    return s.Neck(draw(expressions), draw(expressions), shape, draw(_maybe(expressions)), taken=draw(taken), **draw(ways))
+    fields = draw(ways) | draw(moving)
+    return s.Neck(draw(expressions), draw(expressions), shape, draw(_maybe(expressions)), taken=draw(taken), **fields)
 
 
 @st.composite

@@ -251,6 +251,32 @@ def statement(kind: str, line: str) -> s.Statement:
         ),
         (
             "piece a in b",
+            "edges slope to 3 cm wide at top, beginning with a move, ending with a move",
+            s.EdgeLine("both", "slope", "top", CM3, begins_moving=True, ends_moving=True),
+        ),
+        (
+            "piece a in b",
+            "neck 3 cm wide, 3 cm deep, v, ending with a move",
+            s.Neck(CM3, CM3, "v", ends_moving=True),
+        ),
+        (
+            "piece a in b",
+            "edges steps 3 cm 4 times to top, larger steps first",
+            s.EdgeLine("both", "steps", "top", by=CM3, times=4, larger="first"),
+        ),
+        (
+            "piece a in b",
+            "left edge steps -3 cm then a, n times then 3 cm 2 times to top called e",
+            s.EdgeLine(
+                "left",
+                "steps",
+                "top",
+                called="e",
+                in_turn=(s.EqualSteps(s.Negative(CM3)), s.EqualSteps(s.Name("a"), s.Name("n")), s.EqualSteps(CM3, 2)),
+            ),
+        ),
+        (
+            "piece a in b",
             "edges in 1 stitch every 2 rows to tip",
             s.EdgeLine("both", "rate", "tip", by=s.Negative(s.Number(1, "stitch")), every=2),
         ),

@@ -49,10 +49,15 @@ def node(kind: str, line: str) -> tuple[Node, str]:
         (
             "piece a in b",
             "edges straight to top",
-            dict.fromkeys(("width", "by", "cast_off", "times", "called", "way", "inset", "width_most", "every")) | {"at_once": 1},
+            dict.fromkeys(("width", "by", "cast_off", "times", "called", "way", "inset", "width_most", "every"))
+            | {"at_once": 1, "in_turn": (), "larger": "", "begins_moving": False, "ends_moving": False},
         ),
         ("piece a in b", "slot s 3 cm wide at palm", {"offset": None, "taken": "waste"}),
-        ("piece a in b", "neck 3 cm wide, 3 cm deep, round", {"flat": None, "way": None, "inset": None, "taken": "waste"}),
+        (
+            "piece a in b",
+            "neck 3 cm wide, 3 cm deep, round",
+            {"flat": None, "way": None, "inset": None, "taken": "waste", "ends_moving": False},
+        ),
         ("piece a in b", "shoulders held from tip", {"edge": "both"}),
         ("piece a in b", "fabric rib from hem to hip", {"width": None, "offset": None, "repeats": None}),
         ("piece a in b", "motif anchor at yoke", {"offset": None}),

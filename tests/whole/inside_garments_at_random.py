@@ -1,10 +1,11 @@
-"""Garments shaped inside their pieces, drawn at random: darts, a gusset in the palm, openings that close again."""
+"""Garments shaped inside their pieces, drawn at random: darts, a gusset in the palm, openings that close again; and such whose
+authors say which moves and steps come first and last."""
 
 from __future__ import annotations
 
 from random import Random
 
-from tests.whole.garments_at_random import Drawn, _head, _start
+from tests.whole.garments_at_random import Drawn, _head, _lines, _start, _without
 
 
 def _darts(kind: str, dice: Random) -> Drawn:
@@ -121,5 +122,51 @@ join panel side to panel side, each to the next all round
         "side by side": text.replace(which, "every 1st"),
         "taken in below the band": text.replace("edges straight to band called", "edges slope by -2 cm at band called"),
         "a slot among them": text.replace(out, out + "    slot pocket 3 cm wide at band, cast off\n"),
+    }
+    return Drawn(kind, text, damages)
+
+
+def _exact(kind: str, dice: Random) -> Drawn:
+    """A sleeveless top whose armholes begin or end with a move, with a boat neck between shoulders in steps that differ."""
+    moves = dice.choice(("", ", beginning with a move", ", ending with a move", ", beginning with a move, ending with a move"))
+    armhole = dice.choice(("slope to across wide at tip", "slope to across wide at tip, fashioned 2 in"))
+    steps = dice.choice(
+        (
+            "-step then -0.9 * step then -0.8 * step",
+            "-1.1 * step 2 times then -0.5 * step",
+            "-0.9 * step 3 times",
+            "-0.6 * step, stairs times",
+        )
+    )
+    larger = f", larger steps {dice.choice(('first', 'last'))}" if " then " not in steps else ""
+    joins = dice.sample(
+        [
+            "join back side to front side",
+            "join back stairs_left to front stairs_right",
+            "join back stairs_right to front stairs_left",
+        ],
+        3,
+    )
+    band = "band top_band with collar along back end + front end"
+    text = (
+        _head(kind, dice).replace("sizes S L\n", "sizes S L\n    stairs 3 4\n" if "stairs" in steps else "sizes S L\n")
+        + "let across = half - 4 cm\nlet step = (across - neck) / 6\n"
+        + f"""piece back in plain
+    levels hem 0 cm, underarm body, tip body + depth, top body + depth + 5 cm
+    start half wide {_start(dice)}
+    edges straight to underarm called side
+    edges {armhole}{moves}
+    edges steps {steps} to top{larger} called stairs
+    end on waste yarn
+piece front like back
+{band}
+{_lines(joins)}"""
+    )
+    damages = {
+        "steps that turn back": text.replace(f"steps {steps}", "steps -step then step"),
+        "ends in a curve": text.replace(f"{armhole}{moves}", "curve to across wide at tip, ending with a move"),
+        "larger steps of a slope": text.replace(f"steps {steps} to top{larger}", "slope by -2 * step at top, larger steps last"),
+        "neckband forgotten": _without(text, band),
+        "more steps than stitches": text.replace(f"steps {steps}", "steps -0.1 cm 40 times"),
     }
     return Drawn(kind, text, damages)

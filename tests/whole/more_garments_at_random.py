@@ -30,6 +30,7 @@ KINDS = {
     "palm": inside._palm,
     "closing": inside._closing,
     "pleats": inside._pleats,
+    "exact": inside._exact,
     "yoke": others._yoke,
     "gusset": others._gusset,
     "dolman": others._dolman,

@@ -12,13 +12,13 @@ from walewright.knit.order import Group, Move, Rank, alone
 
 
 def spread_groups(sized: SizedPiece) -> Iterator[Group]:
-    """Each change across the whole width, at its row."""
-    for number, run in enumerate(sized.left):
-        if not run.across:
-            continue
-        first = -sized.start_left - moved(sized.left[:number])
-        last = sized.start - sized.start_left - 1 + moved(sized.right[:number])
-        outwards = sum(by for _, by in run.changes()), sum(by for _, by in sized.right[number].changes())
+    """Each change across the whole width, at its row. The edges may have unlike numbers of runs below it."""
+    changes = ([n for n, run in enumerate(runs) if run.across] for runs in (sized.left, sized.right))
+    for number, (left, right) in enumerate(zip(*changes, strict=True)):
+        run = sized.left[left]
+        first = -sized.start_left - moved(sized.left[:left])
+        last = sized.start - sized.start_left - 1 + moved(sized.right[:right])
+        outwards = sum(by for _, by in run.changes()), sum(by for _, by in sized.right[right].changes())
         how = with_half_gaps if run.half_gaps else spread_evenly
         step = how(last - first + 1, first - outwards[0], last + outwards[1], run.origin.path)
         if step is not None:

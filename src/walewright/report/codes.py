@@ -186,6 +186,7 @@ DESIGN = _errors(
     shared_file_unusable="A file that the source uses cannot be used.",
     shoulders_at_top="Shoulders are held from the top of the piece.",
     slot_at_edge="A slot or a buttonhole is at the start or the top of its piece.",
+    steps_turn_back="The steps of an edge do not all go one way.",
     stitches_up="Stitches are counted up the work.",
     stretch_falls="A stretch of rows ends at a level that is not above its beginning.",
     stretches_overlap="Two things that cannot go on at the same time share rows.",

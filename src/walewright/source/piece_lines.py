@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Literal
 from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
-from walewright.trade.shaping import EdgePath, NeckShape, WayKind, WedgeKind
+from walewright.trade.shaping import EdgePath, LargerSteps, NeckShape, WayKind, WedgeKind
 from walewright.trade.sides import CentreSide, EdgeSide, PlaceOf, WhichEdges
 
 if TYPE_CHECKING:
@@ -68,16 +68,24 @@ class InsidePlace(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class EqualSteps(Node):
+    """`3 stitches 2 times`: some of the steps that follow one another, outwards positive."""
+
+    by: Expr
+    times: int | Name = 1
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeLine(Node):
     """One run of an edge, from where the last run ended up to a level.
 
     `edges straight to underarm called side`
     `edges slope to 44 cm wide at underarm, fashioned 2 in`
     `edges curve to 36 cm wide at chest` / `edges cast off 3 cm then curve to 36 cm wide at chest`
-    `edges steps 2 cm 3 times to tip`
+    `edges steps 2 cm 3 times to tip`, `edges steps -4 stitches then -3 stitches 2 times to tip`, `…, larger steps first`
     `edges arch to 10 cm wide at top`, `edges slope to between 8 cm and 12 cm wide at top`
     `edges in 1 stitch every 2 rows to tip`, `left edge out 1 stitch every 4 rows to top`
-    `left edge slope by 3 cm at tip`, `edges slope …, fashioned 3 in, two at once`
+    `left edge slope by 3 cm at tip`, `edges slope …, fashioned 3 in, two at once`, `…, ending with a move`
     `left edge slope to 9 cm from centre at tip`, `right edge curve to 9 cm left of centre at tip`
     `which` both|left|right; `path` straight|slope|curve|arch|steps|rate; `width` whole width ("to W wide", a range with
     `width_most`), with `beside` the place of an edge, so far from the centre line ("own", "left", "right" of it), or `by` one
@@ -100,6 +108,14 @@ class EdgeLine(Node):
     at_once: int = 1
     beside: CentreSide = ""
     places: tuple[InsidePlace, ...] = ()
+    in_turn: tuple[EqualSteps, ...] = ()
+    """Steps of several sizes, in place of `by` and `times`."""
+    larger: LargerSteps = ""
+    """Of `times` steps that are equal but for a stitch, which come first."""
+    begins_moving: bool = False
+    """Its first move is made in the first row where it can be."""
+    ends_moving: bool = False
+    """Its last move is made in the last row where it can be."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,8 +255,8 @@ class Without(Node):
 
 @dataclass(frozen=True, slots=True)
 class Neck(Node):
-    """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat`, `, cast off` and
-    `, fashioned 2 in`.
+    """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat`, `, cast off`,
+    `, fashioned 2 in` and `, ending with a move`.
 
     Depth is measured down from the top level of the piece."""
 
@@ -251,6 +267,8 @@ class Neck(Node):
     way: WayKind | None = None
     inset: int | None = None
     taken: Taken = "waste"
+    begins_moving: bool = False
+    ends_moving: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -249,9 +249,8 @@ def _edge(edge: syntax.EdgeLine) -> str:
     first = f"cast off {expression(edge.cast_off)} then" if edge.cast_off is not None else ""
     if edge.path == "straight":
         path = f"straight to {edge.to_level}"
-    elif edge.path == "steps" and edge.by is not None:
-        times = f", {edge.times.name}" if isinstance(edge.times, syntax.Name) else f" {edge.times}"
-        path = f"steps {expression(edge.by)}{times} times to {edge.to_level}"
+    elif edge.path == "steps":
+        path = f"steps {_steps(edge)} to {edge.to_level}"
     elif edge.path == "rate":
         path = _rate(edge)
     elif edge.width is not None:
@@ -261,7 +260,25 @@ def _edge(edge: syntax.EdgeLine) -> str:
         path = f"{edge.path} by {expression(edge.by)} at {edge.to_level}"
     called = f"called {edge.called}" if edge.called is not None else ""
     at_once = "two at once" if edge.at_once == 2 else ""
-    return with_options(joined(WHICH[edge.which], first, path, called), [_way(edge.way, edge.inset, edge.places), at_once])
+    larger = f"larger steps {edge.larger}" if edge.larger else ""
+    options = [_way(edge.way, edge.inset, edge.places), at_once, larger, *_moving(edge)]
+    return with_options(joined(WHICH[edge.which], first, path, called), options)
+
+
+def _moving(edge: syntax.EdgeLine | syntax.Neck) -> tuple[str, str]:
+    return "beginning with a move" if edge.begins_moving else "", "ending with a move" if edge.ends_moving else ""
+
+
+def _steps(edge: syntax.EdgeLine) -> str:
+    if edge.in_turn:
+        return " then ".join(_equal_steps(s.by, s.times) if s.times != 1 else expression(s.by) for s in edge.in_turn)
+    assert edge.by is not None
+    assert edge.times is not None
+    return _equal_steps(edge.by, edge.times)
+
+
+def _equal_steps(by: syntax.Expr, times: int | syntax.Name) -> str:
+    return f"{expression(by)}{f', {times.name}' if isinstance(times, syntax.Name) else f' {times}'} times"
 
 
 def _rate(edge: syntax.EdgeLine) -> str:
@@ -276,7 +293,7 @@ def _rate(edge: syntax.EdgeLine) -> str:
 def _neck(neck: syntax.Neck) -> str:
     flat = f"{expression(neck.flat)} flat" if neck.flat is not None else ""
     said = f"neck {expression(neck.width)} wide, {expression(neck.depth)} deep, {neck.shape}"
-    return with_options(said, [flat, _way(neck.way, neck.inset), _closed(neck.taken)])
+    return with_options(said, [flat, _way(neck.way, neck.inset), _closed(neck.taken), *_moving(neck)])
 
 
 def _refs(refs: Iterable[syntax.EdgeRef]) -> str:

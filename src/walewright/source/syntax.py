@@ -18,6 +18,7 @@ from walewright.source.piece_lines import (
     EdgeLine,
     EdgeRef,
     End,
+    EqualSteps,
     InsidePlace,
     LevelDef,
     Levels,
@@ -45,7 +46,7 @@ from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
-    "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "Expr",
+    "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "EqualSteps", "Expr",
     "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
     "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
     "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
@@ -57,8 +58,7 @@ __all__ = [
 
 @dataclass(frozen=True, slots=True)
 class Comment:
-    """A `#` comment kept for the formatter: `own_line` comments stand before statement number `before`
-    (ordinal over all statements of the file, in order); others at the end of that statement's line."""
+    """A `#` comment: on its `own_line` before statement number `before` of all in the file, or at the end of that one's line."""
 
     text: str
     before: int

@@ -16,6 +16,8 @@ OPTIONS: Mapping[str, str] = {
     "mock": r"\s+rib\b",
     "fold": r"\s+row\b",
     "inside": r"\s+at\b",
+    "beginning": r"\s+with\s+a\s+move\b",
+    "ending": r"\s+with\s+a\s+move\b",
 }
 """Words that stand where an amount can stand, and what follows them: before anything else they are names of measurements."""
 

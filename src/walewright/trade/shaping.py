@@ -17,6 +17,9 @@ WayKind = Literal["simple", "fashioned", "inside"]
 """simple: at the last stitch | fashioned: so many stitches in | inside: along lines within the piece, all that lies outside them
 moved with it."""
 
+LargerSteps = Literal["", "first", "last"]
+"""Where steps differ by a stitch, which come first: the larger ones, or the others; "" where they do not differ."""
+
 WedgeKind = Literal["in", "out", "both"]
 """in: held step by step from the edge inwards, then all returned | out: held at once, returned step by step outwards | both."""
 

@@ -21,7 +21,7 @@ from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
 from walewright.design.model.regrading import Choice, Edition, Given
-from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay
+from walewright.design.model.runs import EdgeRun, InsideLine, ShapingWay, StepsAlike
 from walewright.design.model.wearing import Finished, Lap, Measured, Passage, Requirement
 from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
 
@@ -65,6 +65,7 @@ __all__ = [
     "Requirement",
     "ShapingWay",
     "Slot",
+    "StepsAlike",
     "Wedge",
     "Yarn",
     "Zone",

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
-from walewright.trade.shaping import RunPath, WayKind
+from walewright.trade.shaping import LargerSteps, RunPath, WayKind
 from walewright.trade.sides import EdgeSide
 
 
@@ -52,6 +52,18 @@ class InsideLine:
 
 
 @dataclass(frozen=True, slots=True)
+class StepsAlike:
+    """Steps of an edge that follow one another: by size, what each moves in cm, outwards positive, and how many there are."""
+
+    cm: PerSize
+    times: CountPerSize
+
+    def of_size(self, size: int) -> StepsAlike:
+        """The same, of one size alone."""
+        return StepsAlike(self.cm[size : size + 1], self.times[size : size + 1])
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeRun:
     """One edge of a piece from the previous run's level up to `to_level`.
 
@@ -59,7 +71,7 @@ class EdgeRun:
     move is cast off at once at the bottom of the run. `path`: straight | slope | curve (level at first, upright in the end) |
     arch (upright at first, level in the end) | steps | rate | across (no rows: at `to_level`, which the run before has come to,
     the loops are hung back evenly on more or fewer needles; both edges have it, with equal changes).
-    `steps`: number of equal steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
+    `steps`: number of steps by size for path "steps", else empty; `rates` those of path "rate", one a size, whose move
     follows from its rows, else empty. With `most` the change is free: from `change`, where the run begins as far out as it may,
     to `most`, where it begins as far in as it may."""
 
@@ -75,5 +87,27 @@ class EdgeRun:
     rates: tuple[Rate, ...] = ()
     lines: tuple[InsideLine, ...] = ()
     """Of the way "inside", from the centre outwards."""
+    in_turn: tuple[StepsAlike, ...] = ()
+    """Of path "steps": those of several sizes, one after the other; empty where all are equal."""
+    larger: LargerSteps = ""
+    """Of path "steps": they are equal but for a stitch, and these come first or last."""
+    begins_moving: bool = False
+    """Its first move is made in the first row where it can be."""
+    ends_moving: bool = False
+    """Its last move is made in the last row where it can be."""
     half_gaps: bool = False
     """Of path "across": the first and the last changed needle are half as far from the ends as from each other."""
+
+    @property
+    def equal_steps(self) -> bool:
+        """Whether it moves in steps that are all equal."""
+        return self.path == "steps" and not self.in_turn and not self.larger
+
+    def of_size(self, size: int) -> EdgeRun:
+        """The run with the steps and the rate of one size alone."""
+        return replace(
+            self,
+            steps=self.steps[size : size + 1],
+            rates=self.rates[size : size + 1],
+            in_turn=tuple(alike.of_size(size) for alike in self.in_turn),
+        )

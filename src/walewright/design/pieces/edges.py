@@ -7,9 +7,10 @@ from collections.abc import Iterable
 from walewright.design.findings import within
 from walewright.design.model import EdgeRun, Origin, PerSize, ShapingWay
 from walewright.design.pieces.inside_lines import inside_lines
-from walewright.design.pieces.moves import EdgeMove, move, rated, steps_of, tell_wrong_way
+from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
 from walewright.design.pieces.outline import OutlineSide, level_index
 from walewright.design.pieces.rates import rates_of, rows_enough
+from walewright.design.pieces.steps import steps_of
 from walewright.design.pieces.tracing import TracedSides, Tracing
 from walewright.design.pieces.ways import shaping_way
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, concerned
@@ -67,7 +68,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     way = shaping_way(node.way, node.inset, node.span, on.machine, findings, node.at_once)
     if node.path == "rate":
         return _at_rate(node, (come, to), way, now, on) if way is not None else None
-    steps = steps_of(node, on.cloth.place)
+    steps = steps_of(node, on.cloth.at(to), on.what)
     if steps is None:
         return None
     moved = move(node, steps, to, now, on.centre, on.cloth, on.what, on.gap)
@@ -87,11 +88,15 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
         node.path,
         moved.change,
         cast_off,
-        steps,
+        steps.count,
         way,
         _origin(node, on),
         moved.most,
         lines=lines,
+        in_turn=steps.in_turn,
+        larger=node.larger,
+        begins_moving=node.begins_moving,
+        ends_moving=node.ends_moving,
     )
     return _moved(node, to, run, moved, now)
 
@@ -118,7 +123,20 @@ def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: ShapingWay, n
     moved = rated(node, rates, cast_off, between, now, on.cloth)
     if moved is None or not _at_once_is_inwards(node, moved, on) or (any(cast_off) and not _cast_off_inwards(node, on)):
         return None
-    run = EdgeRun(node.called or "", node.to_level, "rate", moved.change, cast_off, (), way, _origin(node, on), moved.most, rates)
+    run = EdgeRun(
+        node.called or "",
+        node.to_level,
+        "rate",
+        moved.change,
+        cast_off,
+        (),
+        way,
+        _origin(node, on),
+        moved.most,
+        rates,
+        begins_moving=node.begins_moving,
+        ends_moving=node.ends_moving,
+    )
     return _moved(node, between[1], run, moved, now)
 
 

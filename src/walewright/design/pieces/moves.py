@@ -5,19 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from walewright.design.findings import within
-from walewright.design.model import CountPerSize, PerSize, Rate
+from walewright.design.model import PerSize, Rate
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, OutlineSide
 from walewright.design.pieces.rates import far
-from walewright.design.reading.numbered import numbered
+from walewright.design.pieces.steps import StepsFound
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES, CentreSide, EdgeSide, PlaceOf
-
-MOST_STEPS = 200
-"""More steps than that are a slope."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +37,7 @@ class EdgeMove:
 
 def move(
     node: syntax.EdgeLine,
-    steps: CountPerSize,
+    steps: StepsFound,
     to: int,
     now: Mapping[EdgeSide, OutlineSide],
     centre: PerSize,
@@ -57,9 +53,11 @@ def move(
     if node.path == "straight":
         still = tuple(0.0 for _ in place.scope.sizes)
         return _moved(here, still, None)
+    if steps.in_turn:
+        return _moved(here, steps.far, None)
     if node.by is not None:
         by = place.across(node.by, said("edge-of", of=what))
-        times = steps or (1,) * len(place.scope.sizes)
+        times = steps.count or (1,) * len(place.scope.sizes)
         return _moved(here, tuple(b * n for b, n in zip(by, times, strict=True)), None) if by is not None else None
     if node.width is None:
         place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
@@ -70,24 +68,6 @@ def move(
         place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
     return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if gap else POSITIVE)
-
-
-def steps_of(node: syntax.EdgeLine, place: AmountPlace) -> CountPerSize | None:
-    """In how many equal steps an edge goes; none where it goes otherwise. None when told why they cannot be."""
-    if node.path != "steps" or node.times is None:
-        return ()
-    times = numbered(node.times, place.scope, said("steps-to", level=node.to_level), place.findings)
-    if times is None:
-        return None
-    wrong = tuple(s for s, n in zip(place.scope.sizes, times, strict=True) if not 1 <= n <= MOST_STEPS)
-    if wrong:
-        first = times[place.scope.sizes.index(wrong[0])]
-        kind = "not-positive/edge-steps" if first < 1 else "absurd-count/edge-steps"
-        only = place.scope.only(wrong)
-        helps = within(first, 1, MOST_STEPS)
-        place.findings.report(kind, (node.span, "steps"), helps=helps, sizes=only, most=MOST_STEPS, times=first)
-        return None
-    return times
 
 
 def _to_place(

@@ -60,12 +60,11 @@ def neck(
         return None
     half = tuple((w - f) / 2 for w, f in zip(width, flat, strict=True))
     if not any(half):
-        findings.idle(node, "way", said("edges-straight-up", what=what), LEAVE_OUT)
+        for name in ("way", "begins_moving", "ends_moving"):
+            findings.idle(node, name, said("edges-straight-up", what=what), LEAVE_OUT)
     if not any(flat):
         findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
-    path = NECKS[node.shape].path if any(half) else "straight"
-    still = tuple(0.0 for _ in width)
-    runs = (EdgeRun("", top.name, path, half, still, (), way, origin),)
+    runs = (_neck_edge(node, half, top.name, way, origin),)
     made = Opening(
         "neck",
         width,
@@ -84,6 +83,11 @@ def neck(
     reach = tuple((at, tuple(w / 2 for w in wide)) for at, wide in ((parting, flat), (top.height, width)))
     gap = OpeningGap(made, parting, top.height, reach, reach)
     return gap if fits(gap, what, outline, place) else None
+
+
+def _neck_edge(node: syntax.Neck, far: PerSize, to_level: str, way: ShapingWay, origin: Origin) -> EdgeRun:
+    path, still = NECKS[node.shape].path if any(far) else "straight", tuple(0.0 for _ in far)
+    return EdgeRun("", to_level, path, far, still, (), way, origin, begins_moving=node.begins_moving, ends_moving=node.ends_moving)
 
 
 def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: AmountPlace, odd: bool) -> PerSize | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import ceil, floor
 
 from walewright.design.findings import within
@@ -55,7 +56,8 @@ def rates_of(
     if not single and odd:
         _tell_odd(node, stitches, rows[sizes.index(odd[0])], odd, cloth, machine)
         return None
-    return tuple(_rate(stitches, n, not single, gap, node.cast_off is not None, at_start and not inwards) for n in rows)
+    made = (_rate(stitches, n, not single, gap, node.cast_off is not None, at_start and not inwards) for n in rows)
+    return tuple(replace(rate, pinned=node.begins_moving or node.ends_moving) for rate in made)
 
 
 def _rate(stitches: int, every: int, at_carriage: bool, gap: bool, cast_off: bool, from_nothing: bool) -> Rate:

@@ -93,6 +93,36 @@ def _shaping(node: syntax.EdgeLine, _: Around) -> Idle | None:
     )
 
 
+def _larger(node: syntax.EdgeLine, _: Around) -> Idle | None:
+    """Which steps are the larger ones, where steps are equal but for a stitch."""
+    if node.path != "steps":
+        return Idle(said("goes-in-no-steps", level=node.to_level), said("leave-out-or-steps"))
+    if node.in_turn:
+        return Idle(said("steps-in-turn", level=node.to_level), said("leave-out"))
+    return Idle(said("goes-in-one-step", level=node.to_level), said("leave-out")) if node.times == 1 else None
+
+
+def _moves_first(node: syntax.EdgeLine, _: Around) -> Idle | None:
+    """With a move in its first row, or its last one."""
+    if node.path == "straight":
+        return _shaping(node, _)
+    if node.path in ("curve", "arch"):
+        return Idle(said("follows-its-curve", level=node.to_level), said("leave-out-or-straight-slope"))
+    return None
+
+
+def _moves_last(node: syntax.EdgeLine, around: Around) -> Idle | None:
+    if node.path == "rate" and node.begins_moving:
+        return Idle(said("all-gaps-alike", level=node.to_level), said("leave-one-move-out"))
+    return _moves_first(node, around)
+
+
+def _neck_moves(node: syntax.Neck, _: Around) -> Idle | None:
+    if node.shape == "v":
+        return None
+    return Idle(said("no-slope-beside-neck"), said("leave-out"))
+
+
 def _stitches(by: syntax.Expr | None) -> int:
     """How many stitches an edge moves by, where that is written in stitches; else 0."""
     number = by.value if isinstance(by, syntax.Negative) else by
@@ -183,7 +213,8 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.EdgeLine: {
         "cast_off": EVERYWHERE, "path": EVERYWHERE, "to_level": EVERYWHERE, "width": EVERYWHERE, "width_most": EVERYWHERE,
         "by": EVERYWHERE, "times": EVERYWHERE, "every": EVERYWHERE, "called": EVERYWHERE, "way": _shaping, "inset": _shaping,
-        "at_once": _shaping, "beside": EVERYWHERE, "places": _shaping,
+        "at_once": _shaping, "beside": EVERYWHERE, "places": _shaping, "in_turn": EVERYWHERE, "larger": _larger,
+        "begins_moving": _moves_first, "ends_moving": _moves_last,
     },
     syntax.AcrossLine: {"half_gaps": EVERYWHERE},
     syntax.OpeningLine: {"offset": EVERYWHERE, "taken": BY_VALUE},
@@ -195,7 +226,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
     syntax.NeedlesLine: {"every": EVERYWHERE, "places": EVERYWHERE, "worn": EVERYWHERE},
     syntax.Neck: {
         "width": EVERYWHERE, "depth": EVERYWHERE, "shape": EVERYWHERE, "flat": EVERYWHERE, "way": BY_VALUE, "inset": BY_VALUE,
-        "taken": BY_VALUE,
+        "taken": BY_VALUE, "begins_moving": _neck_moves, "ends_moving": _neck_moves,
     },
     syntax.BandLine: {
         "holes": EVERYWHERE, "hole_stitches": EVERYWHERE, "first": EVERYWHERE, "last": EVERYWHERE, "facing": EVERYWHERE,

@@ -55,6 +55,11 @@ WORDINGS: dict[str, Wording] = {
         labels=_JOINED,
         helps={"mend": "give both pieces the same levels where the fabrics and the edges begin"},
     ),
+    "steps-turn-back": Wording(
+        "the steps to `{to_level}` do not all go one way",
+        labels={"other-way": "goes another way, or nowhere", "first": "the first goes this way"},
+        helps={"one-way": "let every step move the edge the same way, or lead it to a level of its own where it turns"},
+    ),
     "rate-not-kept/where-it-parts": Wording(
         (
             "the edge of the {piece} to `{level}` cannot move every {rows} rows: one of its moves comes in the row where the "

@@ -54,6 +54,16 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the {side:term} edge of the {part} of the {piece} cannot move by {cm} to `{level}`",
     ),
     "rests": ("the {wedge} of the {piece} rests {cm}", "the {wedge} of the {piece} cannot be held so: it rests {cm}"),
+    "step-moves": (
+        (
+            "the edge of the {opening:?{opening} of the }{piece} moves by {cm} in its step {number} to "
+            "`{level}`{side:? on the {side:term}}"
+        ),
+        (
+            "the edge of the {opening:?{opening} of the }{piece} cannot move by {cm} in its step {number} to "
+            "`{level}`{side:? on the {side:term}}"
+        ),
+    ),
     "starts-wide": ("the {piece} starts {cm} wide", "the {piece} cannot start {cm} wide"),
     # ------------------------------------------------------------- what joins ask for
     "joined-eased": (
@@ -145,6 +155,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "shaping {inset} in takes {stitches} stitches on each side",
         "the {piece} cannot be shaped {inset} in",
     ),
+    "steps-have-stitches": (
+        "{edge} moves by a stitch at least in each step",
+        "{edge} has not a stitch for each step",
+    ),
     "stays-in-work": (
         "some stitches stay in work beside {wedges:and} of the {piece}",
         "no stitches can stay in work beside {wedges:and} of the {piece}",
@@ -192,6 +206,7 @@ FIGURES: dict[str, str] = {
     "rows-between": "the rows from `{low}` to `{high}` of the {piece}",
     "rows-held": "the rows of the {wedge} of the {piece}",
     "start": "the start of the {piece}",
+    "step-move": ("step {number} of the edge of the {opening:?{opening} of the }{piece} to `{level}`{side:? on the {side:term}}"),
     "width-of-the": "the width of the {part} of the {piece}",
     "width-wanted": "the width of the {piece} at `{level}`",
 }

@@ -17,7 +17,8 @@ from walewright.trade.sides import OTHER_SIDE, EdgeSide
 class EdgeTerms:
     """One edge in one size: stitches from the centre at the start and after each run; what each run casts off at once and by how
     much each of its steps goes, or how often it moves at its rate (no terms where it does not); pairs of rows to where each run
-    begins and ends; and which ways each run may go: 1 away from the centre, -1 towards it."""
+    begins and ends; which ways each run may go: 1 away from the centre, -1 towards it; and, of steps of several sizes, how much
+    each goes (none where all are equal)."""
 
     start: Terms
     after: tuple[Terms, ...]
@@ -26,10 +27,12 @@ class EdgeTerms:
     from_rows: tuple[Terms, ...] = ()
     to_rows: tuple[Terms, ...] = ()
     ways: tuple[tuple[int, ...], ...] = ()
+    in_turn: tuple[tuple[Terms, ...], ...] = ()
 
     def all(self) -> Iterator[Terms]:
         """All its terms."""
         yield from (self.start, *self.after, *self.cast_off, *self.step, *self.from_rows, *self.to_rows)
+        yield from (terms for of_run in self.in_turn for terms in of_run)
 
     def before(self, run: int) -> Terms:
         """Stitches from the centre at the beginning of run number `run`."""

@@ -19,6 +19,20 @@ def straight(stitches: int, rows: int) -> Curve:
     return lambda height: stitches * height / rows
 
 
+def pinned(stitches: int, between: tuple[int, int], begins: bool, ends: bool) -> Curve:
+    """The straight line of moves that begin in a row, end in a row, or both. A move lies half of it above the line and half below,
+    so where it begins or ends with one the line is half a stitch off; at its other end is a whole gap (published examples of even
+    shaping have the last move in the last row, and a whole gap before the first)."""
+    low, high = between
+    first, last = (0.5, stitches - 0.5) if begins and ends else (0.5, stitches + 0.5) if begins else (-0.5, stitches - 0.5)
+
+    def at(height: float) -> float:
+        far = first + (last - first) * (height - low) / max(high - low, 1)
+        return min(max(far, 0.0), float(stitches))
+
+    return at
+
+
 def quarter_ellipse(stitches: int, rows: int) -> Curve:
     """Level at first, upright in the end: the lower part of an armhole, the side of a round neck (common practice)."""
 

@@ -16,6 +16,7 @@ from walewright.solve.algebra.terms import EdgeTerms, ways
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import leeway, slack
+from walewright.solve.edges.stepping import StepsInTurn, steps_in_turn, steps_off
 from walewright.solve.edges.widths import BOTH, WidthAcross, across
 from walewright.trade.sides import EdgeSide, WhichEdges
 
@@ -207,6 +208,7 @@ def _edge(
     casts: list[PerSizeTerms] = []
     steps: list[PerSizeTerms] = []
     directions: list[tuple[tuple[int, ...], ...]] = []
+    in_turn: list[StepsInTurn] = []
     if side == BOTH:
         walk.by = _halved(walk.by)
     levels = [piece.levels[0].name]
@@ -217,8 +219,9 @@ def _edge(
         after.append(walk.now)
         cast: EdgeClause = {"piece": piece.name, "opening": "", "level": run.to_level}
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
-        counted = moving and (run.path == "steps" or bool(run.rates))
+        counted = moving and (run.equal_steps or bool(run.rates))
         steps.append(new(draft, design, piece, f"{run.path} to {run.to_level}") if counted else nothing)
+        in_turn.append(steps_in_turn(draft, design, piece, run, side, _at(piece, side, run)))
         levels.append(run.to_level)
     return tuple(
         EdgeTerms(
@@ -229,6 +232,7 @@ def _edge(
             from_rows=tuple(rows[i][level] for level in levels[:-1]),
             to_rows=tuple(rows[i][level] for level in levels[1:]),
             ways=tuple(d[i] for d in directions),
+            in_turn=tuple(t[i] for t in in_turn),
         )
         for i in range(count)
     )
@@ -301,7 +305,7 @@ def _placed(
     alike = side == BOTH
     # Steps are equal, so each of them may be off by half a stitch.
     sides = 2 if alike else 1
-    off = tuple(float(max(sides + sides * n / 2, loose)) for n in run.steps or (0,) * len(cm))
+    off = tuple(float(max(sides + sides * n / 2, loose)) for n in steps_off(run, len(cm)))
     return Quantity(
         name=said("width-wanted" if alike else "edge-at", **_at(piece, side, run)),
         pieces=(piece.name,),
@@ -334,7 +338,7 @@ def _by_so_far(
         wanted=tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
         cm=wide,
         unit="st",
-        tolerance=tuple(max(1 + n / 2, loose) for n in run.steps or (0,) * len(wide)),
+        tolerance=tuple(max(1 + n / 2, loose) for n in steps_off(run, len(wide))),
         clause=said("edge-moves", **_at(piece, side, run)),
     )
 

@@ -15,7 +15,8 @@ from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, ways
 from walewright.solve.edges.edges import EdgeClause, PerSizeTerms, cast_off, doubled, new
 from walewright.solve.edges.gauge import fabric_at, fabric_below, level_number, rows_down
-from walewright.trade.sides import SIDES, EdgeSide
+from walewright.solve.edges.stepping import StepsInTurn, steps_in_turn, steps_off
+from walewright.trade.sides import SIDES, EdgeSide, WhichEdges
 
 SHUT_CM = 1e-6
 """Width of a gap that has narrowed to nothing."""
@@ -132,7 +133,7 @@ def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: S
     nothing: PerSizeTerms = (NOTHING,) * len(design.sizes)
     return [
         new(draft, design, piece, f"{opening.name} {r.path} to {r.to_level}")
-        if bool(r.rates) or (r.path == "steps" and any(r.change))
+        if bool(r.rates) or (r.equal_steps and any(r.change))
         else nothing
         for r in runs
     ]
@@ -142,6 +143,17 @@ def _casts(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: S
     nothing: PerSizeTerms = (NOTHING,) * len(design.sizes)
     edge: EdgeClause = {"piece": piece.name, "opening": opening.name}
     return [cast_off(draft, design, piece, r, {**edge, "level": r.to_level}) if any(r.cast_off) else nothing for r in runs]
+
+
+def _in_turn(
+    draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun], side: WhichEdges | Literal[""]
+) -> list[StepsInTurn]:
+    """By size, the steps of each run that are of several sizes."""
+    edge: EdgeClause = {"piece": piece.name, "opening": opening.name, "side": side}
+    of_runs = [
+        steps_in_turn(draft, design, piece, r, f"{opening.name} {side}".rstrip(), {**edge, "level": r.to_level}) for r in runs
+    ]
+    return [tuple(of_run[i] for of_run in of_runs) for i in range(len(design.sizes))]
 
 
 # ----------------------------------------------------------------- a gap in the middle
@@ -186,8 +198,9 @@ def _alike(
         else:
             after.append(now)
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
+    in_turn = _in_turn(draft, design, piece, opening, runs, "")
     left = tuple(
-        EdgeTerms(half[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps))
+        EdgeTerms(half[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps), in_turn=in_turn[i])
         for i in range(len(design.sizes))
     )
     right = tuple(
@@ -268,14 +281,15 @@ def _moving(
                 wanted=tuple(c * per_cm for c in least),
                 cm=least,
                 unit="st",
-                tolerance=tuple(1 + n / 2 for n in run.steps or (0,) * len(design.sizes)),
+                tolerance=tuple(1 + n / 2 for n in steps_off(run, len(design.sizes))),
                 clause=said("part-moves", **edge),
             )
             want_range(draft, quantity, tuple(c * per_cm for c in most), most)
         else:
             after.append(now)
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
+    in_turn = _in_turn(draft, design, piece, opening, runs, side)
     return tuple(
-        EdgeTerms(start[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps))
+        EdgeTerms(start[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps), in_turn=in_turn[i])
         for i in range(len(design.sizes))
     )

@@ -154,12 +154,13 @@ def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequen
 
 
 def _slots(draft: Draft, design: Design, piece: Piece, terms: Sequence[PieceTerms]) -> None:
-    """A slot lies inside the piece, with a stitch beside it."""
+    """A slot has a stitch at least, and lies inside the piece with a stitch beside it."""
     for number, slot in enumerate(piece.slots):
         per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
         lines: Lines = []
         for i, t in enumerate(terms):
             centre = slot.centre[i] * per_cm if slot.centre else 0.0
+            lines.append((i, t.slots[number] >= 1))
             for side, towards in zip(SIDES, (-centre, centre), strict=True):
                 for reach in edge_at(piece, side, slot.level, t.edge(side)):
                     # Its middle may be half a stitch from where it is wanted.

@@ -193,7 +193,7 @@ def _sideways(
         moved -= cast
     wide = abs(run.change[size]) - run.cast_off[size]
     if run.path == "steps":
-        return found + _bent(edge.step[number], wide * fabric.stitches_per_cm / run.steps[size], run.steps[size], fabric)
+        return found + _stepped(run, edge, number, wide * fabric.stitches_per_cm, moved, size, fabric)
     if run.rates:
         return found + _paced(run, run.rates[size], edge.step[number], edge.pairs(number), fabric)
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
@@ -201,6 +201,22 @@ def _sideways(
         by_twos = run.way.at_once > 1
         return found + LengthTerms(length=NOTHING + round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True)
     return found + _slant(moved, 2 * edge.pairs(number), wide, height, fabric)
+
+
+def _stepped(run: EdgeRun, edge: EdgeTerms, number: int, stitches: float, moved: Terms, size: int, fabric: Fabric) -> LengthTerms:
+    """What a run's steps add, of so many wanted stitches in all."""
+    if run.in_turn:
+        found = LengthTerms()
+        for alike, terms in zip(run.in_turn, edge.in_turn[number], strict=True):
+            found += _bent(terms, abs(alike.cm[size]) * fabric.stitches_per_cm, alike.times[size], fabric)
+        return found
+    times = run.steps[size]
+    # Of steps that are equal but for a stitch, what a stitch adds is the same in each.
+    return (
+        _bent(moved, stitches / times, times, fabric, whole=True)
+        if run.larger
+        else _bent(edge.step[number], stitches / times, times, fabric)
+    )
 
 
 def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> LengthTerms:
@@ -230,12 +246,13 @@ def _step(stitches: float, fabric: Fabric) -> float:
     return hypot(stitches / fabric.stitches_per_cm, up) - up
 
 
-def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric) -> LengthTerms:
-    """`times` moves of as many stitches as the terms come to, near what is wanted; the line from there on is straight enough."""
-    near = max(1, round(wanted))
+def _bent(terms: Terms, wanted: float, times: int, fabric: Fabric, whole: bool = False) -> LengthTerms:
+    """`times` moves of as many stitches as the terms come to, or come to in all (`whole`), each near what is wanted; the line from
+    there on is straight enough."""
+    near = max(1, int(wanted) if whole else round(wanted))
     slope = _step(near + 1, fabric) - _step(near, fabric)
     level = _step(near, fabric) - slope * near
-    return LengthTerms(length=round(FINE * times * slope) * terms + round(FINE * times * level))
+    return LengthTerms(length=round(FINE * (1 if whole else times) * slope) * terms + round(FINE * times * level))
 
 
 def _curve_more(wide: float, height: float, fabric: Fabric, by_twos: bool) -> float:

@@ -17,6 +17,7 @@ from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.inside import inside_rules
 from walewright.solve.edges.lean import may_lean
 from walewright.solve.edges.multiples import multiple_rules
+from walewright.solve.edges.stepping import step_rules
 from walewright.trade.shaping import rows_inside
 from walewright.trade.sides import SIDES, EdgeSide
 
@@ -123,7 +124,9 @@ def _one_way(draft: Draft, edge: _Edge, run: EdgeRun, number: int) -> None:
             steps = times * terms.step[number] + terms.cast_off[number]
             lines.append((i, away.equals(sign * steps)))
     count = len(edge.terms)
-    asks(draft, said("moves-one-way", edge=which, steps=max(run.steps, default=0), run=number), (run.origin,), lines, count)
+    equal = max(run.steps, default=0) if run.equal_steps else 0
+    asks(draft, said("moves-one-way", edge=which, steps=equal, run=number), (run.origin,), lines, count)
+    step_rules(draft, run, edge.terms, number, which)
     if run.way.kind == "fashioned" and edge.outwards > 0 and not may_lean(edge.piece):
         need = run.way.inset + 1
         lines = [(i, place >= need) for i, e in enumerate(edge.terms) for place in (e.before(number), e.after[number])]

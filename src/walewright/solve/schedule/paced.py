@@ -21,19 +21,22 @@ EVEN = 2
 
 
 def paced(
-    rates: Sequence[Rate], whose: str, spans: Sequence[ShapingSpan], begin: Sequence[int]
+    rates: Sequence[Rate], whose: str, spans: Sequence[ShapingSpan], begin: Sequence[int], ends: bool = False
 ) -> tuple[tuple[ShapingPhrase, ...], ...]:
     """The phrases of every size at its rate. `begin` is where the first gap is counted from. All sizes begin alike if they can:
     after a whole gap, so that it is read as all others are, or else after half of one, where the line of that rate has come to
-    half a move."""
-    firsts = [_firsts(rate, whose, span) for rate, span in zip(rates, spans, strict=True)]
+    half a move. Pinned rates begin in the first row they can, or, where one `ends` with a move, in the last."""
+    firsts = [_firsts(rate, whose, span, ends) for rate, span in zip(rates, spans, strict=True)]
     begins = _begins(rates, firsts)
     made: list[list[ShapingPhrase]] = []
     for rate, span, first, start in zip(rates, spans, begins, begin, strict=True):
-        rows = [_made_at(rate, whose, span, first + n * rate.rows) for n in range(_moves(rate, span))]
+        rows = [_made_at(rate, whose, span, first + n * rate.rows, ends) for n in range(_moves(rate, span))]
         gaps = [after - before for before, after in pairwise([start if span.cast_off else 0, *rows])]
         by = span.sign * rate.stitches
-        made.append([ShapingPhrase((gap,), (by,), len(list(same))) for gap, same in groupby(gaps)])
+        # The first gap of a pinned rate is like no other: in every size it stands alone.
+        alone, alike = (gaps[:1], gaps[1:]) if rate.pinned else ([], gaps)
+        made.append([ShapingPhrase((gap,), (by,), 1) for gap in alone])
+        made[-1] += [ShapingPhrase((gap,), (by,), len(list(same))) for gap, same in groupby(alike)]
     longest = max(len(phrases) for phrases in made)
     for rate, span, phrases in zip(rates, spans, made, strict=True):
         phrases += [ShapingPhrase((rate.rows,), (span.sign * rate.stitches,), 0)] * (longest - len(phrases))
@@ -43,6 +46,8 @@ def paced(
 def _begins(rates: Sequence[Rate], firsts: Sequence[Sequence[int]]) -> list[int]:
     """After which row each size begins: all after the same one; or, of rates that differ, all after a whole gap, or else none, so
     that one text can have them."""
+    if any(rate.pinned for rate in rates):
+        return [own[0] for own in firsts]
     if len(set(rates)) == 1:
         common = next((at for at in firsts[0] if all(at in of_size for of_size in firsts)), None)
         return [own[0] if common is None else common for own in firsts]
@@ -55,11 +60,13 @@ def _moves(rate: Rate, span: ShapingSpan) -> int:
     return span.rest // rate.stitches
 
 
-def _firsts(rate: Rate, whose: str, span: ShapingSpan) -> list[int]:
+def _firsts(rate: Rate, whose: str, span: ShapingSpan, ends: bool) -> list[int]:
     """Rows after which the first move can be made, the best first."""
     step, moves = EVEN if rate.at_carriage else 1, _moves(rate, span)
     half = max(rate.first, rate.rows // 2 // step * step)
     able = sorted(_able(rate, span.rows, moves), key=lambda at: (at != rate.rows, abs(at - half), at))
+    if rate.pinned:
+        able = sorted(able, reverse=ends)
     spoilt = _ends(whose, span.parted)
     return [at for at in able if not _spoilt(rate, span.from_row + at, moves, spoilt)] or able
 
@@ -81,9 +88,12 @@ def _spoilt(rate: Rate, first: int, moves: int, ends: Collection[int]) -> list[i
     return [row for row in range(first, first + moves * rate.rows, rate.rows) if rate.at_carriage and row in ends]
 
 
-def _made_at(rate: Rate, whose: str, span: ShapingSpan, at: int) -> int:
+def _made_at(rate: Rate, whose: str, span: ShapingSpan, at: int, ends: bool) -> int:
     if not rate.at_carriage:
         return at
+    if ends and whose == LEFT and not span.in_parts(at):
+        # The row after the last one of a pair: the carriage is at the left there.
+        return at + 1
     return at - 1 if whose == GAP or (whose == LEFT and not span.in_parts(at)) else at
 
 

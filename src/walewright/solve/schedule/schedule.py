@@ -24,7 +24,8 @@ class Taper:
 
     `slots` are the counter values at which a move can be made, rising; moves are `least_gap` rows apart at least. The first gap
     is counted from `begin`: 0, or the row of a cast-off that goes before. A move is of `size` stitches; the last one is of what
-    is left of `stitches` in all (0: as many as the others)."""
+    is left of `stitches` in all (0: as many as the others). `first`, `last`: the first move is made in
+    the first slot, the last one in the last slot, whatever that deviates."""
 
     moves: int
     rows: int
@@ -34,6 +35,8 @@ class Taper:
     begin: int = 0
     size: int = 1
     stitches: int = 0
+    first: bool = False
+    last: bool = False
 
     @property
     def allowed_beyond(self) -> float:
@@ -119,6 +122,10 @@ def _fits(taper: Taper, bound: float) -> bool:
 
 def _window(taper: Taper, move: int, bound: float) -> tuple[int, int]:
     """The slots, by number from the first to before the last, where a move deviates at most so much: the line never falls."""
+    if taper.last and move == taper.moves:
+        return len(taper.slots) - 1, len(taper.slots)
+    if taper.first and move == 1:
+        return 0, 1
     before = float(move - 1)
     low = bisect_left(taper.line, taper.done(move) - bound - CLOSE)
     high = bisect_right(taper.line, before + bound + CLOSE) + 1

@@ -7,11 +7,12 @@ from dataclasses import replace
 
 from walewright.counted.model import ShapingPhrase, SizedRun
 from walewright.design.model import EdgeRun
-from walewright.solve.edges.curves import line_of, straight, targets
+from walewright.solve.edges.curves import Curve, line_of, pinned, straight, targets
 from walewright.solve.schedule.paced import paced
 from walewright.solve.schedule.schedule import Taper
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.stairs import Flight, flight_schedules
+from walewright.solve.schedule.stepped import in_their_steps
 from walewright.solve.schedule.structure import phrase_schedules
 from walewright.trade.shaping import rows_inside
 
@@ -26,7 +27,7 @@ def edge_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple[S
     begin = [_cast_off_gap(whose, span) for span in spans]
     by_twos = run.way.at_once > 1 and run.path != "steps"
     if run.rates:
-        rest: tuple[tuple[ShapingPhrase, ...], ...] | None = paced(run.rates, whose, spans, begin)
+        rest: tuple[tuple[ShapingPhrase, ...], ...] | None = paced(run.rates, whose, spans, begin, run.ends_moving)
     else:
         rest = (_curved if line_of(run.path) is not straight and not by_twos else _even)(run, spans, begin, whose)
     if rest is None:
@@ -116,11 +117,14 @@ def _even(
     for span, gap in zip(spans, begin, strict=True):
         size, moves = _size(run, span)
         by_twos = size > 1 and not span.steps
-        needs_carriage = not run.way.inside and ((size > 1 and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned"))
+        several = max((n for n, _ in span.in_turn), default=size) > 1
+        needs_carriage = not run.way.inside and ((several and not by_twos) or (span.sign > 0 and run.way.kind != "fashioned"))
         first = max(_after(span, gap, whose), FILLED_FROM if span.sign > 0 and span.from_row == 0 else 1)
         slots = _at_carriage(whose, span, first) if needs_carriage else _any_slots(span, first)
-        line = targets(line_of(run.path)(span.rest, span.rows), span.rows)
-        in_moves = tuple(stitches / size for stitches in line)
+        # Steps of several sizes are made in even rows: the line is one of moves.
+        stitches = moves if span.in_turn else span.rest
+        line = targets(_line(run, stitches, span.rows, slots), span.rows)
+        in_moves = tuple(far / size for far in line)
         tapers.append(
             Taper(
                 moves=moves,
@@ -130,16 +134,31 @@ def _even(
                 least_gap=2 if needs_carriage else rows_inside(span.sign < 0) if run.way.inside else 1,
                 begin=gap if span.cast_off else 0,
                 size=size,
-                stitches=span.rest,
+                stitches=stitches,
+                first=run.begins_moving,
+                last=run.ends_moving,
             )
         )
         by.append(span.sign * size)
     phrases = phrase_schedules(tapers, by)
+    if phrases and any(span.in_turn for span in spans):
+        return in_their_steps(phrases, spans)
     return phrases and _less_last(phrases, [t.moves * t.size - t.stitches for t in tapers])
+
+
+def _line(run: EdgeRun, stitches: int, rows: int, slots: Sequence[int]) -> Curve:
+    """The line that moves are made along. One that begins or ends with a move has a whole gap at its other end."""
+    if not slots or not (run.begins_moving or run.ends_moving):
+        return line_of(run.path)(stitches, rows)
+    return pinned(
+        stitches, (slots[0] if run.begins_moving else 0, slots[-1] if run.ends_moving else rows), run.begins_moving, run.ends_moving
+    )
 
 
 def _size(run: EdgeRun, span: ShapingSpan) -> tuple[int, int]:
     """(stitches a move, moves)."""
+    if span.in_turn:
+        return 1, sum(times for _, times in span.in_turn)
     if span.steps:
         moves = min(span.steps, span.rest)
         return (span.rest // moves if moves else 1), moves

@@ -11,7 +11,8 @@ PAIR, LEFT, RIGHT, GAP = "pair", "left", "right", "gap"
 @dataclass(frozen=True, slots=True)
 class ShapingSpan:
     """One run of an edge in one size, counted: rows `from_row`..`to_row`, `change` stitches outwards as the part sees it, the
-    first `cast_off` of an inward change at once; `steps` are that many moves alike (0: moves as the path has them).
+    first `cast_off` of an inward change at once; `steps` are that many moves alike (0: moves as the path has them),
+    or, `in_turn`, of so many stitches so often, one after the other.
     `parted`: the rows where the piece parts and where its parts end or rejoin, of each opening."""
 
     from_row: int
@@ -20,6 +21,7 @@ class ShapingSpan:
     cast_off: int
     steps: int
     parted: tuple[tuple[int, int], ...] = ()
+    in_turn: tuple[tuple[int, int], ...] = ()
 
     @property
     def rows(self) -> int:

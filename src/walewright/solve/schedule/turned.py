@@ -19,8 +19,8 @@ def turned_runs(run: EdgeRun, whose: str, spans: Sequence[ShapingSpan]) -> tuple
     """A run of an edge of a mirror image, in every size: as its model's edge has it at the other side. Where no shift by a row
     leaves hands the room they need, it is scheduled for itself."""
     model = edge_runs(run, LEFT if whose == RIGHT else RIGHT, spans)
-    if model is None or run.path == "across" or run.rates:
-        # Moves at a rate are made on the same rows, or where the carriage is by then.
+    if model is None or run.path == "across" or run.rates or run.begins_moving:
+        # Moves at a rate, and from the first row on, are made on the same rows, or where the carriage is by then.
         return edge_runs(run, whose, spans)
     for by in (-1, 1) if whose == RIGHT else (1, -1):
         gaps = [_gaps(sized, span, by, whose) for sized, span in zip(model, spans, strict=True)]

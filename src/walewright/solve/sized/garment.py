@@ -16,6 +16,7 @@ from walewright.solve.edges.holes import settled
 from walewright.solve.edges.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones
 from walewright.solve.edges.lean import lean, may_lean
 from walewright.solve.edges.pieces import SIDES, EdgeTerms, OpeningTerms, PieceTerms
+from walewright.solve.edges.stepping import steps_made
 from walewright.solve.edges.wedges import sized_wedges
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
@@ -43,7 +44,7 @@ def _in_size(piece: Piece, size: int) -> Piece:
     """The piece with the steps and rates of one size on its edges, as it is scheduled by itself."""
 
     def alone(runs: tuple[EdgeRun, ...]) -> tuple[EdgeRun, ...]:
-        return tuple(replace(run, steps=run.steps[size : size + 1], rates=run.rates[size : size + 1]) for run in runs)
+        return tuple(run.of_size(size) for run in runs)
 
     openings = tuple(replace(opening, left=alone(opening.left), right=alone(opening.right)) for opening in piece.openings)
     return replace(piece, left=alone(piece.left), right=alone(piece.right), openings=openings)
@@ -100,6 +101,7 @@ def _edge(
                 cast_off=edge.cast_off[number].at(values),
                 steps=run.steps[size] if run.steps else 0,
                 parted=between,
+                in_turn=steps_made(run, edge, number, size, values),
             )
             for size, (edge, between) in enumerate(zip(edges, parted, strict=True))
         ]

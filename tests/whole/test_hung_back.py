@@ -1,4 +1,5 @@
-"""What comes to nothing in some size: loops hung back on as many needles, an opening that parts without a stitch between."""
+"""Loops hung back on other needles, also where that comes to nothing in some size; an opening that parts without a stitch
+between."""
 
 from __future__ import annotations
 
@@ -7,7 +8,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 
 FRAME = """\
-pattern "Nothing to hang"
+pattern "Hung back"
 sizes S M
     wide 20 24 cm
 machine standard
@@ -39,7 +40,7 @@ free front neck
 
 def proven(text: str) -> list[str]:
     """What is reported of a source, all of whose sizes are knitted and read back."""
-    made = pipeline.compile(FRAME + text, "nothing.wale", shipped(), Changes())
+    made = pipeline.compile(FRAME + text, "hung.wale", shipped(), Changes())
     assert made.proven, [(d.code, d.facts) for d in made.diagnostics]
     return [d.code for d in made.diagnostics]
 
@@ -47,6 +48,19 @@ def proven(text: str) -> list[str]:
 def test_loops_that_have_as_many_needles_already_stay_there() -> None:
     """In size S the piece is as wide as before; in size M it gets 8 stitches more."""
     assert proven(ACROSS) == []
+
+
+def test_the_edges_below_may_be_led_in_unlike_numbers_of_parts() -> None:
+    parts = """    edges straight to yoke
+"""
+    assert parts in ACROSS
+    for first, other in (("left", "right"), ("right", "left")):
+        unlike = f"""    {first} edge straight to low
+    {first} edge slope by 2 cm at yoke
+    {other} edge slope by 1 cm at yoke
+"""
+        levels = ACROSS.replace("yoke 20 cm", "low 10 cm, yoke 20 cm").replace(parts, unlike)
+        assert proven(levels.replace("across to wide", "across to wide + 10 cm")) == []
 
 
 def test_an_opening_of_one_stitch_in_an_even_number_begins_as_a_point() -> None:
