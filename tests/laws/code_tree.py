@@ -7,8 +7,14 @@ from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
 
+from walewright.languages import STAGES
+
 ROOT = Path(__file__).resolve().parents[2]
 PACKAGE = ROOT / "src" / "walewright"
+LANGUAGES = frozenset(
+    folder.name for stage in STAGES for folder in (PACKAGE / stage).iterdir() if folder.joinpath("__init__.py").is_file()
+)
+"""Folders of the words of a language, whether or not it has all that a printed one needs."""
 
 
 def modules() -> tuple[Path, ...]:
@@ -31,6 +37,11 @@ def stage(path: Path) -> str:
     """The package or top module a file belongs to, such as "design" or "world"; "" for the package's own `__init__`."""
     parts = dotted(path).split(".")
     return parts[1] if len(parts) > 1 else ""
+
+
+def in_a_language(path: Path) -> bool:
+    """Whether it holds words, and no more."""
+    return not LANGUAGES.isdisjoint(path.relative_to(PACKAGE).parts)
 
 
 def imports(module: ast.Module, within: str) -> Iterator[tuple[str, int]]:

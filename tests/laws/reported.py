@@ -11,7 +11,7 @@ from functools import cache
 from pathlib import Path
 from string import Formatter
 
-from tests.laws.code_tree import modules, stage, tree
+from tests.laws.code_tree import in_a_language, modules, stage, tree
 from walewright.report.english import ENGLISH
 
 NOTHING: frozenset[str] = frozenset()
@@ -68,7 +68,7 @@ def fields_of(template: str) -> frozenset[str]:
 @cache
 def sources() -> tuple[Path, ...]:
     """The modules that may report: all but the words themselves."""
-    return tuple(p for p in modules() if "english" not in p.parts)
+    return tuple(p for p in modules() if not in_a_language(p))
 
 
 @cache

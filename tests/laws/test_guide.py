@@ -12,7 +12,7 @@ from string import Formatter
 
 import pytest
 
-from tests.laws.code_tree import PACKAGE, dotted, modules, stage, tree
+from tests.laws.code_tree import PACKAGE, dotted, in_a_language, modules, stage, tree
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.composing import PAGE_WORDS
 from walewright.trade.cells import CELLS
@@ -156,8 +156,8 @@ def test_every_sentence_that_is_asked_for_is_there_and_gets_its_facts(at: int) -
 
 @cache
 def words_of_the_code() -> frozenset[str]:
-    """Every string in the code but the English."""
-    nodes = (n for p in modules() if "english" not in dotted(p) for n in ast.walk(tree(p)))
+    """Every string in the code but the words of languages."""
+    nodes = (n for p in modules() if not in_a_language(p) for n in ast.walk(tree(p)))
     return frozenset(n.value for n in nodes if isinstance(n, ast.Constant) and isinstance(n.value, str))
 
 

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.laws.code_tree import dotted, modules, stage, tree
+from tests.laws.code_tree import dotted, in_a_language, modules, stage, tree
 from walewright.report.english import ENGLISH
 
 WORDLESS = frozenset({"bed", "counted", "cli", "fit", "glue", "knit", "plan", "proof", "readback", "write", "regrade"})
@@ -83,7 +83,7 @@ def english(module: ast.Module) -> list[tuple[int, str]]:
     ]
 
 
-HELD = [p for p in modules() if stage(p) in WORDLESS and "english" not in p.parts]
+HELD = [p for p in modules() if stage(p) in WORDLESS and not in_a_language(p)]
 
 
 @pytest.mark.parametrize("path", HELD, ids=dotted)

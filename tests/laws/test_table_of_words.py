@@ -18,7 +18,7 @@ from string import Formatter
 
 import pytest
 
-from tests.laws.code_tree import tree
+from tests.laws.code_tree import in_a_language, tree
 from tests.laws.reported import called
 from walewright.report.codes import CODES
 from walewright.report.english import ENGLISH
@@ -119,7 +119,7 @@ def every_string() -> list[str]:
     found: set[str] = set()
     for stage in (*STAGES, "report"):
         for path, module in trees(stage):
-            if path.parent.name != "english":
+            if not in_a_language(path):
                 found |= {text for node in ast.walk(module) for text in strings(node)}
     found |= {text for node in ast.walk(ast.parse((PACKAGE / "pipeline.py").read_text())) for text in strings(node)}
     return sorted(found)

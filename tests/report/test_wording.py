@@ -23,7 +23,7 @@ def filled(template: str, **facts: Fact) -> str:
     return words(Wording(template), diagnosed("it", **facts)).message
 
 
-def words(wording: Wording, diagnostic: Diagnostic, **how: str) -> Worded:
+def words(wording: Wording, diagnostic: Diagnostic, **how: object) -> Worded:
     return worded(diagnostic, Language({"it": wording}, PHRASES, TERMS, **how))  # type: ignore[arg-type]
 
 
@@ -76,6 +76,19 @@ def test_labels_notes_and_helps_have_the_facts_of_the_report_and_their_own() -> 
 def test_what_an_option_brought_in_is_reported_with_it() -> None:
     assert words(Wording("no bed"), diagnosed("it", given=("bed", ""))).message == "no bed (--bed)"
     assert words(Wording("no yarn"), diagnosed("it", given=("yarn", "wool"))).message == "no yarn (--yarn wool)"
+
+
+def test_a_word_has_the_gender_of_its_language() -> None:
+    genders = {"left": "m", "level": "f", "value": "n"}
+    wording = Wording("{a:@kein|keine|kein neutrales} {a:term}")
+    assert words(wording, diagnosed("it", a="left"), genders=genders).message == "kein links"
+    assert words(wording, diagnosed("it", a="level"), genders=genders).message == "keine level"
+    assert words(wording, diagnosed("it", a=said("value", shape="x")), genders=genders).message == "kein neutrales value of `x`"
+
+
+def test_another_language_has_its_own_thousands() -> None:
+    found = words(Wording("{a:,} {b:,} {c:,.1f}"), diagnosed("it", a=5000, b=12, c=1234.5), point=",", thousands=".")
+    assert found.message == "5.000 12 1.234,5"
 
 
 def test_another_language_has_its_own_point() -> None:

@@ -14,6 +14,8 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {n:word}            a small number as a word
     {kind:term}         a word of a closed kind, from the language's table of terms; `terms` for its plural. In place of the word
                         there can be a phrase, whose plural is the phrase of its key with `/many` behind it
+    {kind:@der|die|das} one of three texts, by the gender of the word of a closed kind or of the phrase in its place: masculine,
+                        feminine, neuter
     {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no. Both may have places
     {x:.1f}             a number written so, with its unit if it is a length
 """
@@ -58,6 +60,10 @@ class Language:
     joined: tuple[str, str] = (" and ", " or ")
     more: str = "and {count} more"
     point: str = "."
+    thousands: str = ","
+    """Between the thousands of a number where a sentence asks for it."""
+    genders: Mapping[str, str] = field(default_factory=dict)
+    """"m", "f" or "n" of each term, and of each phrase that can stand in place of one, by its key; empty where words have none."""
 
     def number(self, value: float) -> str:
         """At most two decimals, no trailing noughts."""
@@ -144,6 +150,8 @@ class _Filling(Formatter):
         if format_spec.startswith("="):
             one, _, many = format_spec[1:].partition("|")
             return one if fact == 1 else many
+        if format_spec.startswith("@"):
+            return format_spec[1:].split("|")["mfn".index(self.gender(fact))]
         if "/" in format_spec and isinstance(fact, tuple):
             way, _, between = format_spec.partition("/")
             return between.join(self.format_field(f, way) if way == "term" else self.named(f, way == "`") for f in fact)
@@ -166,7 +174,12 @@ class _Filling(Formatter):
                 return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
         if isinstance(fact, Amount):
             return f"{self.format_field(fact.value, format_spec)} {self.unit(fact.unit)}".strip()
-        return format(value, format_spec).replace(".", self.language.point)
+        signs = {ord("."): self.language.point, ord(","): self.language.thousands}
+        return format(value, format_spec).translate(signs)
+
+    def gender(self, fact: Fact) -> str:
+        """That of the word which a fact is told by."""
+        return self.language.genders[fact.key if isinstance(fact, Said) else str(fact)]
 
     def plain(self, fact: Fact) -> str:
         """A fact where the sentence says nothing of how it is written."""

@@ -54,7 +54,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"here": "here"},
         notes={"needs": "a hole needs a stitch on each side that is not moved in the rows about it"},
         helps={
-            "move-them": "put them {cm} {inwards:?further from|nearer to} the {edge} edge",
+            "move-them": "put them {cm} {inwards:?further from|nearer to} the {edge:term} edge",
             "room": "make the piece wider there, or the buttonholes over fewer stitches",
         },
     ),
@@ -159,9 +159,9 @@ WORDINGS: dict[str, Wording] = {
     ),
     "wider-than-bed/piece": Wording(
         "the {piece} takes up to {takes} needles, and the bed has {needles}",
-        labels={"widest": "widest {where}{by_side:?, reckoned by its {by_side} side}"},
+        labels={"widest": "widest {where}{by_side:?, reckoned by its {by_side:term} side}"},
         notes={
-            "takes": "{size}: {cm} {where}{by_side:?, reckoned by its {by_side} side,} take {takes} needles",
+            "takes": "{size}: {cm} {where}{by_side:?, reckoned by its {by_side:term} side,} take {takes} needles",
             "needles-make": "at {tension:.1f} stitches to 10 cm, {needles} needles make {room}",
         },
         helps={
