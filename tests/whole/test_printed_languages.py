@@ -1,5 +1,5 @@
-"""Every language that is shipped beside English: what is written in it is read back in it, and knits the same; and on a page no word
-stands but its own, its author's, and what is typed."""
+"""Every language that is shipped beside English: what is written in it is read back in it, and knits the same; and on a page no
+word stands but its own, its author's, and what is typed."""
 
 from __future__ import annotations
 
@@ -125,16 +125,16 @@ def words_of(text: str) -> set[str]:
     return {word.lower() for word in re.findall(r"[^\W\d_]{2,}", text)}
 
 
-def _texts(value: Any) -> Iterator[str]:
+def texts_of(value: Any) -> Iterator[str]:
     """Every text of a language, wherever it stands in its tables."""
     if isinstance(value, str):
         yield value
     elif isinstance(value, dict):
-        yield from (text for one in value.values() for text in _texts(one))
+        yield from (text for one in value.values() for text in texts_of(one))
     elif isinstance(value, tuple):
-        yield from (text for one in value for text in _texts(one))
+        yield from (text for one in value for text in texts_of(one))
     elif is_dataclass(value) and not isinstance(value, type):
-        yield from (text for f in fields(value) for text in _texts(getattr(value, f.name)))
+        yield from (text for f in fields(value) for text in texts_of(getattr(value, f.name)))
 
 
 def _bare(texts: Iterable[str]) -> set[str]:
@@ -146,7 +146,7 @@ def _bare(texts: Iterable[str]) -> set[str]:
 def own(language: str) -> frozenset[str]:
     """Every word of a language's tables for pages."""
     tongue = printed(language)
-    return frozenset(_bare((*_texts(tongue.writing), *_texts(tongue.guide))))
+    return frozenset(_bare((*texts_of(tongue.writing), *texts_of(tongue.guide))))
 
 
 NAMED = {"name", "label", "about", "published", "own", "title", "sizes", "piece", "edge", "unit", "alternative"}
