@@ -20,6 +20,7 @@ from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
+from walewright.report.said import Said, said
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
@@ -190,6 +191,15 @@ class Wedge:
     rest: PerSize | None = None
     larger_last: bool = False
     """Of steps that differ by a stitch the larger ones are the inner ones, not the outer ones."""
+
+    @property
+    def called(self) -> Said:
+        """What it is called in a message."""
+        if self.width is None:
+            return said("the-shoulders")
+        if self.edge == "both":
+            return said("the-wedge", level=self.from_level)
+        return said("the-side-wedge", side=self.edge, level=self.from_level)
 
 
 @dataclass(frozen=True, slots=True)

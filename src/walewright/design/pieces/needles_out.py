@@ -14,7 +14,6 @@ from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.moves import position
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
 from walewright.design.pieces.rows_shared import RowsTaken
-from walewright.design.pieces.wedges import wedge_words
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import said
 from walewright.source import syntax
@@ -157,7 +156,7 @@ def _others(piece: Piece, outline: PieceOutline, numbers: dict[str, int]) -> Ite
     """What may not even begin or end in a row where needles are taken out or come back."""
     top = piece.levels[-1].name
     for wedge in piece.wedges:
-        yield RowsTaken(wedge_words(wedge), numbers[wedge.from_level], numbers[wedge.to_level or top], wedge.origin.span)
+        yield RowsTaken(wedge.called, numbers[wedge.from_level], numbers[wedge.to_level or top], wedge.origin.span)
     for zone in piece.zones:
         yield RowsTaken(said("fabric", fabric=zone.fabric), numbers[zone.from_level], numbers[zone.to_level], zone.origin.span)
     for repeat in piece.repeats:

@@ -9,7 +9,6 @@ from itertools import combinations
 from walewright.design.findings import Findings
 from walewright.design.model import Piece
 from walewright.design.pieces.outline import NOTHING, PieceOutline
-from walewright.design.pieces.wedges import wedge_words
 from walewright.design.reading.places import AmountPlace
 from walewright.report.model import Span
 from walewright.report.said import Said, said
@@ -36,7 +35,7 @@ def one_thing_at_a_time(piece: Piece, outline: PieceOutline, place: AmountPlace)
         return RowsTaken(what, numbers[low], numbers[high], span, over_all)
 
     top = piece.levels[-1].name
-    wedges = [rows(wedge_words(w), w.from_level, w.to_level or top, w.origin.span) for w in piece.wedges]
+    wedges = [rows(w.called, w.from_level, w.to_level or top, w.origin.span) for w in piece.wedges]
     whole = [
         rows(said("fabric", fabric=z.fabric), z.from_level, z.to_level, z.origin.span, True) for z in piece.zones if z.width is None
     ]

@@ -11,7 +11,7 @@ from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.places import POSITIVE, AmountPlace, concerned
-from walewright.report.said import Said, said
+from walewright.report.said import said
 from walewright.source import syntax
 from walewright.trade.shaping import WEDGES
 from walewright.trade.sides import SIDES, WHICH_EDGES, EdgeSide
@@ -91,15 +91,6 @@ def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> W
     return made if sound else None
 
 
-def wedge_words(made: Wedge) -> Said:
-    """What a wedge is called in a message."""
-    if made.width is None:
-        return said("the-shoulders")
-    if made.edge == "both":
-        return said("the-wedge", level=made.from_level)
-    return said("the-side-wedge", side=made.edge, level=made.from_level)
-
-
 def sides_of(made: Wedge) -> tuple[EdgeSide, ...]:
     """The edges a wedge is held at."""
     return SIDES if made.edge == "both" else (made.edge,)
@@ -157,7 +148,7 @@ def _has_width(made: Wedge, outline: PieceOutline, place: AmountPlace) -> bool:
             notes=("room",),
             helps=("narrower",),
             sizes=place.scope.only(wide),
-            wedge=wedge_words(made),
+            wedge=made.called,
             piece=outline.piece,
             each=share == 2,
             held=place.per_size(held),

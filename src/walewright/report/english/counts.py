@@ -145,7 +145,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "wedge-too-steep": Wording(
-        "the {wedge} has fewer stitches than steps: a step takes {rows_a_step} rows and a stitch at least",
+        "{wedge} has fewer stitches than steps: a step takes {rows_a_step} rows and a stitch at least",
         labels={"in": "{stitches} in {rows}"},
         helps={"wider-or-lower": "make the wedge wider, or end it lower"},
     ),

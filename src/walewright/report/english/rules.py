@@ -35,10 +35,10 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the {piece} cannot be {cm} from the centre at `{level}` on the {side:term}",
     ),
     "is-held-wide": (
-        "the {wedge} of the {piece} is {cm} wide",
-        "the {wedge} of the {piece} cannot be held so: it is {cm} wide",
+        "{wedge} of the {piece} is {cm} wide",
+        "{wedge} of the {piece} cannot be held so: it is {cm} wide",
     ),
-    "is-high": ("the {part} of the {piece} is {cm} high", "the {part} of the {piece} cannot be {cm} high"),
+    "is-high": ("{part} of the {piece} is {cm} high", "{part} of the {piece} cannot be {cm} high"),
     "is-off-centre": (
         "the {part} of the {piece} is {cm} {side:term} of the centre",
         "the {part} of the {piece} cannot be {cm} {side:term} of the centre",
@@ -53,7 +53,7 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the {side:term} edge of the {part} of the {piece} moves by {cm} to `{level}`",
         "the {side:term} edge of the {part} of the {piece} cannot move by {cm} to `{level}`",
     ),
-    "rests": ("the {wedge} of the {piece} rests {cm}", "the {wedge} of the {piece} cannot be held so: it rests {cm}"),
+    "rests": ("{wedge} of the {piece} rests {cm}", "{wedge} of the {piece} cannot be held so: it rests {cm}"),
     "step-moves": (
         (
             "the edge of the {opening:?{opening} of the }{piece} moves by {cm} in its step {number} to "
@@ -102,12 +102,12 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "the edges of the {piece} cannot be counted from the middle of its start",
     ),
     "groups-held": (
-        "each {rows:word} rows of the {wedge} of the {piece} hold {stitches:a stitch|# stitches} at least",
-        "there cannot be {stitches:a stitch|# stitches} for each {rows:word} rows of the {wedge} of the {piece}",
+        "each {rows:word} rows of {wedge} of the {piece} hold {stitches:a stitch|# stitches} at least",
+        "there cannot be {stitches:a stitch|# stitches} for each {rows:word} rows of {wedge} of the {piece}",
     ),
     "held-in-and-out": (
-        "the {wedge} of the {piece} is held in and let out in as many rows",
-        "the {wedge} of the {piece} cannot be held in and let out in as many rows",
+        "{wedge} of the {piece} is held in and let out in as many rows",
+        "{wedge} of the {piece} cannot be held in and let out in as many rows",
     ),
     "hung-across": (
         "the loops of the {piece} at `{level}` are hung two on a needle, or every second needle is left empty, at most",
@@ -197,17 +197,17 @@ FIGURES: dict[str, str] = {
     "edge-move": "the move of the edge of the {piece} to `{level}`{side:? on the {side:term}}",
     "flat-part": "the flat part of the {part} of the {piece}{place:? at `{place}`}",
     "height": "the height of `{level}` of the {piece}",
-    "held-rest": "the rest of the {wedge} of the {piece} at {both:?both edges|the {edge} edge} from `{level}`",
-    "held-width": "the width of the {wedge} of the {piece} at {both:?both edges|the {edge} edge} from `{level}`",
+    "held-rest": "the rest of {wedge} of the {piece} at {both:?both edges|the {edge} edge} from `{level}`",
+    "held-width": "the width of {wedge} of the {piece} at {both:?both edges|the {edge} edge} from `{level}`",
     "part-depth": "the depth of the {part} of the {piece}",
     "part-move": "the move of the {side:term} edge of the {part} of the {piece} to `{level}`",
     "part-place": "the place of the {part} of the {piece}",
     "part-width": "the width of the {part} of the {piece}{place:? at `{place}`}",
     "rows-between": "the rows from `{low}` to `{high}` of the {piece}",
-    "rows-held": "the rows of the {wedge} of the {piece}",
+    "rows-held": "the rows of {wedge} of the {piece}",
     "start": "the start of the {piece}",
     "step-move": ("step {number} of the edge of the {opening:?{opening} of the }{piece} to `{level}`{side:? on the {side:term}}"),
-    "width-of-the": "the width of the {part} of the {piece}",
+    "width-of-the": "the width of {part} of the {piece}",
     "width-wanted": "the width of the {piece} at `{level}`",
 }
 """What a message calls a wanted number."""

@@ -15,12 +15,11 @@ REFUSALS: dict[str, str] = {
     "bed/carriage-already-there": ("der Schlitten steht schon {to:term}s, also kann er keine Reihe nach {to:term}s stricken"),
     "bed/cast-off-away-from-carriage/not-placed": (
         "die Maschen {first} bis {last} lassen sich nicht von {start:term}s her abketten: wo der Schlitten steht, ist nicht "
-        "bekannt, "
-        "und abgekettet wird von der äußersten Masche auf der Schlittenseite an, denn dort ist das Garn"
+        "bekannt, und abgekettet wird von der äußersten Masche auf der Schlittenseite an, denn dort ist das Garn"
     ),
     "bed/cast-off-away-from-carriage/placed": (
-        "die Maschen {first} bis {last} lassen sich nicht von {start:term}s her abketten: der Schlitten steht {side:term}s, "
-        "und abgekettet wird von der äußersten Masche auf der Schlittenseite an, denn dort ist das Garn"
+        "die Maschen {first} bis {last} lassen sich nicht von {start:term}s her abketten: der Schlitten steht {side:term}s, und "
+        "abgekettet wird von der äußersten Masche auf der Schlittenseite an, denn dort ist das Garn"
     ),
     "bed/cast-off-empty": "Nadel {needle} trägt keine Masche {purpose}",
     "bed/cast-on-away-from-carriage/side-known": (
@@ -28,8 +27,8 @@ REFUSALS: dict[str, str] = {
         "{last}"
     ),
     "bed/cast-on-away-from-carriage/side-unknown": (
-        "neben offenen Maschen wird nach der letzten auf der Schlittenseite (nicht bekannt) angeschlagen, "
-        "nicht auf {first} bis {last}"
+        "neben offenen Maschen wird nach der letzten auf der Schlittenseite (nicht bekannt) angeschlagen, nicht auf {first} bis "
+        "{last}"
     ),
     "bed/cast-on-over-loops": "Nadel {needle} trägt schon eine Masche; {purpose} muss sie leer sein",
     "bed/cast-on-way": "einen Anschlag `{way}` gibt es nicht; es gibt {ways:and}",
@@ -66,8 +65,7 @@ REFUSALS: dict[str, str] = {
     ),
     "bed/drop-through-join": (
         "das Maschenstäbchen von Nadel {needle} geht {found} Reihen tiefer mit einem anderen zusammen oder von ihm ab; es kann "
-        "nicht "
-        "{rows} Reihen hinunterlaufen"
+        "nicht {rows} Reihen hinunterlaufen"
     ),
     "bed/drop-too-deep": (
         "das Maschenstäbchen von Nadel {needle} ist {found} Reihen hoch; es kann nicht {rows} Reihen hinunterlaufen"
@@ -108,8 +106,8 @@ REFUSALS: dict[str, str] = {
     "bed/follows-from-earlier": "Teil `{piece}` hat schon einen Fehler",
     "bed/gather-empty": "Nadel {needle} trägt keine Masche {purpose}",
     "bed/gather-not-all": (
-        "{first} bis {last} werden zusammengezogen, aber auf dem Nadelbett {held:?sind noch {stitches} Maschen in Haltestellung|"
-        "liegen noch {stitches} Maschen}, von {one} bis {other}"
+        "{first} bis {last} werden zusammengezogen, aber auf dem Nadelbett {held:?sind noch {stitches} Maschen in "
+        "Haltestellung|liegen noch {stitches} Maschen}, von {one} bis {other}"
     ),
     "bed/gather-yarn-unbroken": "Garn `{yarn}` ist nicht abgeschnitten, also ist kein Fadenende da, das durch die Maschen gezogen "
     "wird",
@@ -169,8 +167,7 @@ REFUSALS: dict[str, str] = {
     ),
     "bed/latched-above-gap": (
         "das Maschenstäbchen von Nadel {needle} fällt {rows} Reihen, und die Masche darunter ist zuvor nicht hochgehäkelt worden: "
-        "ein "
-        "Stück davon bliebe, wie es gestrickt ist"
+        "ein Stück davon bliebe, wie es gestrickt ist"
     ),
     "bed/latched-already": (
         "das Maschenstäbchen von Nadel {needle} ist bis {found} Reihen tiefer hochgehäkelt; {rows} Reihen fallen gelassen verliert "
@@ -239,8 +236,7 @@ REFUSALS: dict[str, str] = {
     "bed/pick-up-over-loops": "Nadel {needle} trägt schon eine Masche; {purpose} muss sie leer sein",
     "bed/pick-up-too-many": (
         "{stitches} Maschen lassen sich aus {edge} von Teil `{piece}` nicht auffassen: es gibt {places} Stellen, und keine gibt "
-        "mehr "
-        "als eine her"
+        "mehr als eine her"
     ),
     "bed/picture-gap/block": (
         "das Feld in Garn `{yarn}` reicht von {first} bis {last}, müsste aber bei {wanted} beginnen, neben dem vorigen"
@@ -253,8 +249,7 @@ REFUSALS: dict[str, str] = {
     "bed/piece-unknown/to-join": "ein Teil `{piece}` zum Verbinden gibt es nicht",
     "bed/rehang-count": (
         "die erste Reihe von Teil `{piece}` hat {feet} Maschenfüße, aber es sind {needles} Nadeln, {first} bis {last}, die je "
-        "einen "
-        "aufnehmen"
+        "einen aufnehmen"
     ),
     "bed/rehang-over-loops": "Nadel {needle} trägt schon eine Masche; {purpose} muss sie leer sein",
     "bed/returned-under-yarn": (
@@ -262,16 +257,14 @@ REFUSALS: dict[str, str] = {
     ),
     "bed/rows-ambiguous": (
         "der Reihenzähler ist über denselben Nadeln zurückgestellt worden, also sagt RZ {after} bis {to} von `{edge}` nicht, "
-        "welche "
-        "Reihen gemeint sind"
+        "welche Reihen gemeint sind"
     ),
     "bed/rows-not-knitted": (
         "die Kante `{edge}` geht von RZ {after} bis RZ {to}, aber Reihe {row} ist {side:term}s nicht gestrickt worden"
     ),
     "bed/sew-off-away-from-tail/elsewhere": (
         "{first} bis {last} lassen sich nicht von {start:term}s her abnähen: das Fadenende von Garn `{yarn}` hängt {side:term}s, "
-        "an "
-        "Nadel {needle}"
+        "an Nadel {needle}"
     ),
     "bed/sew-off-away-from-tail/loose": (
         "{first} bis {last} lassen sich nicht von {start:term}s her abnähen: das Fadenende von Garn `{yarn}` hängt an keiner Masche"

@@ -76,7 +76,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"draw-alike": "jede Reihe mit gleich vielen Zeichen zeichnen"},
     ),
     "chart-repeat-too-wide/after": Wording(
-        "der Rapport von Strickschrift `{chart}` ist {stitches} Maschen breit, links davor stehen {after}, und ihre Reihen haben "
+        "der Rapport von Strickschrift `{chart}` ist {stitches} Maschen breit, mit {after} links davor, und ihre Reihen haben "
         "{cells} Kästchen",
         labels={"columns": "{columns} Spalten", "cells": "{cells} Kästchen"},
         helps={"fewer": "höchstens {most} Maschen schreiben oder die Reihen breiter zeichnen"},
@@ -191,8 +191,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"never": "fällt nie"},
         helps={
             "drop": "über so vielen Reihen, wie die Leiter hoch sein soll ({least} oder mehr), eine Reihe zeichnen, die hier "
-            "strickt: "
-            "sie lässt sie fallen"
+            "strickt: sie lässt sie fallen"
         },
     ),
     "ladder-too-short": Wording(
@@ -273,8 +272,7 @@ WORDINGS: dict[str, Wording] = {
     ),
     "repeat-parity": Wording(
         "Teil `{piece}` hat eine {odd:?ungerade|gerade} Zahl von Maschen, und ganze Rapporte von Strickschrift `{chart}` ergeben "
-        "nie "
-        "eine solche",
+        "nie eine solche",
         labels={
             "number": "eine {odd:?ungerade|gerade} Zahl von Maschen",
             "repeat": "Rapport von {repeat} Maschen, {beside} daneben",
@@ -286,7 +284,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "repeat-wider-than-piece": Wording(
-        "ein Rapport von Strickschrift `{chart}` nimmt {needed} Maschen, und so viele sind bei {what} von Teil `{piece}` nicht da",
+        "ein Rapport von Strickschrift `{chart}` nimmt {needed} Maschen, und {what} von Teil `{piece}` ist schmaler",
         labels={"wide": "{stitches} breit", "takes": "{takes}"},
         helps={"widen": "mindestens {width} breit machen"},
     ),

@@ -74,8 +74,7 @@ WORDINGS: dict[str, Wording] = {
         "beim {doing} lässt sich ein Teil des Programms nicht laden: {reason}",
         helps={
             "install-again": "es neu installieren, mit den Paketen, die im README stehen; oder, wenn der Speicher knapp ist, "
-            "welchen "
-            "frei machen",
+            "welchen frei machen",
         },
     ),
     "memory-exhausted/memory": Wording(
@@ -146,8 +145,7 @@ WORDINGS: dict[str, Wording] = {
         "{one} und {other} würden nach {product} und {other_product} geschrieben",
         notes={
             "one-name": "auf vielen Systemen ist das ein Name: Großbuchstaben gelten dort als kleine, getrennt geschriebene "
-            "Akzente "
-            "als zusammengesetzte",
+            "Akzente als zusammengesetzte",
         },
         helps=_OTHER_FOLDERS,
     ),
@@ -250,12 +248,9 @@ SHOWN: dict[str, str] = {
 PHRASES: dict[str, str] = {
     **SHOWN,
     "another-build": "ein anderer Bau schreibt in diesen Ordner",
-    "bug": "Programmfehler[compiler-fault]: walewright {version} ist beim {doing} gescheitert\n"
-    "  {fault}\n"
-    "  in {file}, Zeile {line}, in {function}\n"
-    "  Python {python} auf {platform}\n"
-    "  Hinweis: der Fehler liegt im Übersetzer, nicht in der Anleitung; dafür ist nichts geschrieben\n"
-    "  Abhilfe: ihn mit diesen Zeilen und dem Quelltext denen melden, die diese Fassung pflegen",
+    "bug": "Programmfehler[compiler-fault]: walewright {version} ist beim {doing} gescheitert\n  {fault}\n  in {file}, Zeile "
+    "{line}, in {function}\n  Python {python} auf {platform}\n  Hinweis: der Fehler liegt im Übersetzer, nicht in der Anleitung; "
+    "dafür ist nichts geschrieben\n  Abhilfe: ihn mit diesen Zeilen und dem Quelltext denen melden, die diese Fassung pflegen",
     "building": "Bauen von {file}",
     "printing": "Drucken von {name} als {form}",
     "built": "{name} ist fertig",

@@ -40,7 +40,8 @@ PHRASES: dict[str, str] = {
     "rows": "{rows:Reihe|Reihen}",
     "rows-and-stitches": "{rows:Reihe|Reihen} und {stitches:Masche|Maschen}",
     "sides": (
-        "{one} {one_count}, {one_cm:.1f}; {other} {other_count}, {other_cm:.1f}: {difference}{longer:?, verlangt sind {longer} cm}"
+        "`{one}` {one_count}, {one_cm:.1f}; `{other}` {other_count}, {other_cm:.1f}: {difference}{longer:?, verlangt sind {longer} "
+        "cm}"
     ),
     "stitches": "{stitches:Masche|Maschen}",
     # ------------------------------------------------------------- patterns
@@ -56,11 +57,13 @@ PHRASES: dict[str, str] = {
     "stitches-added": "{stitches:Masche kommt|Maschen kommen} dazu",
     "stitches-held": "{stitches:Masche ist|Maschen sind} in Haltestellung",
     "stitches-taken-off": "{stitches:Masche wird|Maschen werden} vom Nadelbett genommen",
-    "too-few-there": "dort {widths:and}, auf der Seite fehlen {lacks}",
+    "too-few-there": "dort {widths:and}, {lacks} zu wenig auf der Seite",
     # ------------------------------------------------------------- what lies in a piece
     "edge-at-row": "{side:term}e Kante von Teil `{piece}` in Reihe {row}",
     "edging-of": "`{edging}` von Teil `{piece}`",
-    "hole-wide": ("{hole}, {stitches:Masche|Maschen} breit, {parts:?wo das Teil sich teilt, in Reihe|in Reihe} {row}; {works:/; }"),
+    "hole-wide": (
+        "`{hole}`, {stitches:Masche|Maschen} breit, {parts:?wo das Teil sich teilt, in Reihe|in Reihe} {row}; {works:/; }"
+    ),
     "in-work-there": "{stitches:Masche ist|Maschen sind} dort in Arbeit",
     "on-an-end-needle": "es liegt auf einer Endnadel",
     "panel-of": "Bahn aus `{fabric}` in Teil `{piece}`",
@@ -68,7 +71,7 @@ PHRASES: dict[str, str] = {
     "weight-of": "von `{kind}` {weight}",
     "zone-of": "`{fabric}` in Teil `{piece}`",
     # ------------------------------------------------------------- places on the bed
-    "along": "entlang {along}",
+    "along": "entlang `{along}`",
     "at-start": "am Anfang",
     "bed": "{needles} Nadeln",
 }

@@ -9,7 +9,7 @@ WORDINGS: dict[str, Wording] = {
         "Blende `{band}` nimmt bis zu {stitches} Nadeln, und das Nadelbett hat {needles}: sie wird in {parts} Teilen gestrickt",
         labels={"picked-up-here": "hier aufgefasst"},
         notes={
-            "part": "`{part}`: entlang {along}",
+            "part": "`{part}`: entlang `{along}`",
             "cut-rows": "in `{edge}` wird sie {far} über dem unteren Ende geteilt",
             "cut-stitches": "in `{edge}` wird sie {far} vom linken Ende geteilt",
             "ends-sewn": "wo die Enden zusammentreffen, werden sie zusammengenäht, von jedem eine Masche",
@@ -25,8 +25,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "deeper": (
                 "{chained:?der Blende einen Randabschluss geben, der eine Tiefe hat|die Blende tiefer machen}: ein Knopfloch "
-                "braucht "
-                "zwei Reihen unter sich und zwei über sich"
+                "braucht zwei Reihen unter sich und zwei über sich"
             ),
             "fewer": "höchstens {room:Knopfloch|Knopflöcher} arbeiten",
             "nearer-ends": "das erste und das letzte näher an die Enden legen",
@@ -39,7 +38,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"call-each": "jeder Kante einen eigenen Namen geben (`left edge ... called`, `right edge ... called`)"},
     ),
     "cap-cannot-meet": Wording(
-        "wie hoch die freien Höhen von Teil `{piece}` auch liegen, {one} und {other} treffen nicht aufeinander",
+        "wie hoch die freien Höhen von Teil `{piece}` auch liegen, `{one}` und `{other}` treffen nicht aufeinander",
         labels={"joined-here": "hier verbunden", "free": "`{level}` ist frei", "piece": "Teil `{piece}`"},
         helps={"change-widths": "die Breiten ändern, aus denen diese Kanten entstehen, oder mehr Einhalten erlauben"},
     ),
@@ -50,8 +49,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"free": "`{level}` ist frei"},
         helps={
             "go-farther": "`{level}` von Teil `{piece}` weiter reichen lassen, oder die Kanten zwischen diesen Höhen weniger nach "
-            "innen "
-            "führen",
+            "innen führen",
         },
     ),
     "hole-at-edge/buttonhole": Wording(
@@ -70,19 +68,17 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "further": "ihn auf dem Nadelbett {cm} weiter nach {side:term}s legen",
             "narrower": "ihn schmaler machen, oder `{level}` dorthin legen, wo die Kanten gerade verlaufen und das Teil nicht "
-            "geteilt "
-            "ist",
+            "geteilt ist",
         },
     ),
     "join-does-not-meet": Wording(
-        "{one} und {other} treffen nicht aufeinander",
+        "`{one}` und `{other}` treffen nicht aufeinander",
         labels={"joined-here": "hier verbunden"},
-        notes={"runs-along": "{one} läuft entlang {one_kinds:and}, {other} entlang {other_kinds:and}"},
+        notes={"runs-along": "`{one}` läuft entlang {one_kinds:and}, `{other}` entlang {other_kinds:and}"},
         helps={
             "change-levels": "die Höhen oder Breiten ändern, aus denen diese Kanten entstehen, oder mehr Einhalten erlauben",
             "rows-to-stitches": "eine Seite entlang Reihen und die andere entlang Maschen laufen lassen, oder sie mit `easing` "
-            "nach "
-            "Länge nähen",
+            "nach Länge nähen",
             "sew-it": "sie zusammennähen: nur Maschen und Maschen lassen sich so verbinden, dass sie {way:term} werden",
             "some-easing": "etwas Einhalten erlauben: dann werden ihre Längen verglichen",
         },
@@ -137,8 +133,7 @@ WORDINGS: dict[str, Wording] = {
         },
         helps={
             "differ-more": "Maße angeben, die sich von Größe zu Größe mehr unterscheiden, oder die Größen nach getrennten "
-            "Anleitungen "
-            "stricken",
+            "Anleitungen stricken",
         },
     ),
     "slope-too-flat": Wording(
@@ -150,7 +145,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "start-longer-than-edges": Wording(
-        "Teil `{piece}` beginnt mit mehr Maschen, als sich entlang {along} auffassen lassen",
+        "Teil `{piece}` beginnt mit mehr Maschen, als sich entlang `{along}` auffassen lassen",
         labels={"begun-here": "hier begonnen"},
         notes={"places": "{size}: {stitches:Masche|Maschen} und {places:Stelle|Stellen}"},
         helps={
@@ -159,7 +154,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "wedge-too-steep": Wording(
-        "`{wedge}` hat weniger Maschen als Stufen: eine Stufe nimmt {rows_a_step} Reihen und mindestens eine Masche",
+        "{wedge} hat weniger Maschen als Stufen: eine Stufe nimmt {rows_a_step} Reihen und mindestens eine Masche",
         labels={"in": "{stitches} in {rows}"},
         helps={"wider-or-lower": "den Keil breiter machen, oder tiefer enden lassen"},
     ),

@@ -17,8 +17,7 @@ _TOO_TIGHT_HELPS = {
 
 CAUTIONS: dict[str, str] = {
     "caution/us-hood": "Vereinigte Staaten: keinerlei Kordel in Kapuze oder Halsausschnitt von Oberbekleidung für Kinder, Größen "
-    "2T "
-    "bis 12 (US CPSC, Drawstrings in Children's Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
+    "2T bis 12 (US CPSC, Drawstrings in Children's Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
     "caution/us-waist": "Vereinigte Staaten: an Taille oder Unterkante, Größen 2T bis 16, höchstens 7,6 cm (3 in) Kordel außerhalb "
     "ihres Tunnels, keine Knebel oder Knoten an den freien Enden, und die Kordel festgenäht, wenn sie aus einem Stück ist "
     "(dieselbe Quelle)",
@@ -36,7 +35,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"a-band-for-each": "eine davon nennen, und für jede andere eine eigene Blende schreiben"},
     ),
     "copies-left-over": Wording(
-        "Teil `{piece}` wird {copies}-mal gestrickt, und {idle} davon haben nichts, womit sie zu verbinden wären",
+        "Teil `{piece}` wird {copies}-mal gestrickt, und für {idle} davon ist nichts zum Verbinden da",
         labels={"piece": "Teil `{piece}`", "joined-here": "hier verbunden"},
         helps={"knit-fewer": "`knit {joined}` schreiben, oder nennen, womit die anderen verbunden werden"},
     ),
@@ -70,16 +69,16 @@ WORDINGS: dict[str, Wording] = {
         helps={"measure-it": "`finished {measurement} round {piece} {at}, fits {fits}` schreiben, dann wird es gemessen"},
     ),
     "join-not-in-line/no-one-line": Wording(
-        "{one} lässt sich nicht an {other} legen: die Kanten einer Seite ergeben nicht eine Linie",
+        "`{one}` lässt sich nicht an `{other}` legen: die Kanten einer Seite ergeben nicht eine Linie",
         labels={"joined-here": "hier verbunden"},
-        notes={"gap": "{side}: nichts verbindet das Ende von `{edge}` mit `{next}`"},
+        notes={"gap": "`{side}`: nichts verbindet das Ende von `{edge}` mit `{next}`"},
         helps={
             "join-between": "zuerst verbinden, was zwischen den Kanten liegt, etwa eine Schulter zwischen zwei Hälften eines "
             "Armausschnitts",
         },
     ),
     "lap-apart": Wording(
-        "{over} lässt sich nicht über {under} legen: sie liegen nicht an den beiden Kanten einer Öffnung",
+        "`{over}` lässt sich nicht über `{under}` legen: sie liegen nicht an den beiden Kanten einer Öffnung",
         labels={"lapped-here": "hier übereinandergelegt"},
         helps={"name-two": "die beiden Blenden oder die beiden Kanten nennen, die vorn frei bleiben"},
     ),
@@ -90,21 +89,19 @@ WORDINGS: dict[str, Wording] = {
         helps={"smaller": "die Öffnung kleiner machen, oder den Übertritt breiter"},
     ),
     "line-closed": Wording(
-        "wenn {along} eingehängt werden kann, sind die beiden Enden der Linie schon verbunden: ein Ring liegt nicht auf einem "
-        "geraden "
-        "Nadelbett",
+        "wenn `{along}` eingehängt werden kann, sind die beiden Enden der Linie schon verbunden: ein Ring liegt nicht auf einem "
+        "geraden Nadelbett",
         labels={"hung-here": "hier eingehängt", "joined-before": "davor verbunden"},
         helps={"join-later": "eine dieser Verbindungen später machen, oder die Linie dort beginnen, wo die Kanten offen bleiben"},
     ),
     "line-not-in-order": Wording(
-        "{along} lassen sich in dieser Folge nicht nebeneinander einhängen",
+        "`{along}`: das lässt sich in dieser Folge nicht nebeneinander einhängen",
         labels={"hung-here": "hier eingehängt"},
         notes={
             "apart": "`{edge}` endet nicht dort, wo `{next}` beginnt",
             "nameless": (
                 "dazwischen hat Teil `{piece}` eine Kante ohne Namen{high:?, von `{low}` bis `{high}`}: ihr den Namen derer geben, "
-                "die "
-                "sie fortsetzt, oder einen eigenen"
+                "die sie fortsetzt, oder einen eigenen"
             ),
             "clockwise": (
                 "von der linken Nadel zur rechten, wenn die {side:term}e Maschenseite zu sehen ist, werden Kanten im Uhrzeigersinn "
@@ -123,9 +120,8 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "line-not-mirrored": Wording(
-        "{hung} ist auf Teil `{piece}` so begonnen wie {model_hung} auf Teil `{model}`, dessen Spiegelbild es ist: ihre Nähte "
-        "liegen "
-        "auf entgegengesetzten Seiten",
+        "`{hung}` ist auf Teil `{piece}` so begonnen wie `{model_hung}` auf Teil `{model}`, dessen Spiegelbild es ist: ihre Nähte "
+        "liegen auf entgegengesetzten Seiten",
         labels={"hung-here": "hier eingehängt", "and-here": "und hier"},
         helps={"mirrored-corner": "an der gespiegelten Ecke beginnen"},
     ),
@@ -141,11 +137,10 @@ WORDINGS: dict[str, Wording] = {
     ),
     "named-for-other-side": Wording(
         "`{piece}` öffnet sich dort, wo das {worn:term}e Vorderteil es tut, getragen gesehen",
-        labels={"called": "heißt {called}"},
+        labels={"called": "heißt `{called}`"},
         notes={
             "left-opens-right": "ein linkes Vorderteil öffnet sich an seiner rechten Kante, so wie es mit der linken Maschenseite "
-            "vorn "
-            "auf dem Nadelbett hängt",
+            "vorn auf dem Nadelbett hängt",
         },
         helps={"other-side": "es nach der anderen Seite benennen, oder seine andere Kante formen"},
     ),
@@ -185,13 +180,12 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "longer": (
                 "den Ärmel länger machen: von der hinteren Mitte am Hals bis zum Handgelenk, weniger das, was die Teile des "
-                "Rumpfes "
-                "davon einnehmen"
+                "Rumpfes davon einnehmen"
             ),
         },
     ),
     "require-fails/on-the-garment": Wording(
-        "verlangt ist {required}, und so ist es nicht{because:?: {because}}",
+        "verlangt ist `{required}`, und so ist es nicht{because:?: {because}}",
         labels={"fails": "nicht erfüllt in {sizes}"},
         notes={"against": "{size}: {found:.1f} gegen {wanted:.1f}"},
         helps={
@@ -201,8 +195,7 @@ WORDINGS: dict[str, Wording] = {
     ),
     "seam-twisted": Wording(
         "`{piece} {edge}` und `{other_piece} {other_edge}` sind beides {side:term}e Kanten: Fuß an Fuß verbunden läge eines der "
-        "Teile "
-        "mit der Innenseite nach außen",
+        "Teile mit der Innenseite nach außen",
         labels={"joined-here": "hier verbunden"},
         helps={
             "left-to-right": "eine linke Kante mit einer rechten verbinden, so wie die Teile auf dem Nadelbett hingen; bei einem "
@@ -220,7 +213,7 @@ WORDINGS: dict[str, Wording] = {
         },
     ),
     "smaller-than-body": Wording(
-        "das Kleidungsstück ist kleiner als der Körper, dem es passen soll: {fits}",
+        "das Kleidungsstück ist kleiner als der Körper, dem es passen soll: `{fits}`",
         labels={"to-fit": "soll passen"},
         notes={"beside-body": "{size}: fertig {finished:.1f}, Körper {body:.1f}"},
         helps={

@@ -14,8 +14,8 @@ WORDINGS: dict[str, Wording] = {
         "{what} lässt sich in den Reihen von `{around}` nicht als Bahn stricken",
         labels={
             "part": "über einen Teil der Breite",
-            "fabric": "{stitch:term} in {yarn}, Maschenweite {tension}",
-            "around": "{around_stitch:term} in {around_yarn}, Maschenweite {around_tension}",
+            "fabric": "{stitch:term} in `{yarn}`, Maschenweite {tension}",
+            "around": "{around_stitch:term} in `{around_yarn}`, Maschenweite {around_tension}",
         },
         helps={
             "same-yarn": "eine Bahn ist aus hochgehäkelten Rippen oder einem Gestrick mit Strickschrift, im selben Garn und mit "
@@ -95,8 +95,7 @@ WORDINGS: dict[str, Wording] = {
     ),
     "line-inside/fabric": Wording(
         "{fabric:?Gestrick `{fabric}`|ein Motiv} wird nach Nadeln gearbeitet, und wo ein Teil innen geformt wird, kommen Maschen "
-        "auf "
-        "andere Nadeln",
+        "auf andere Nadeln",
         labels={"shaped": "bis `{to_level}`"},
         helps={"fabric": "in glatt Gestricktem formen, darunter oder darüber, oder am Rand"},
     ),
@@ -122,8 +121,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "seam": "das Teil in Bahnen stricken, sodass eine Naht der Abnäher ist, oder am Rand formen",
             "nearer": "oder die Linie näher an die Kante legen: mit einem Decker mit {prongs:einer Zinke|# Zinken} lassen sich "
-            "{most} "
-            "Maschen umhängen",
+            "{most} Maschen umhängen",
         },
     ),
 }

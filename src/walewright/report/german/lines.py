@@ -80,7 +80,7 @@ WORDINGS: dict[str, Wording] = {
         helps={"as-dial": "sie so schreiben, wie sie auf der Maschine steht: aus Ziffern, Buchstaben und Punkten"},
     ),
     "not-whole-number": Wording(
-        "hier gehört eine ganze Zahl hin, und {number} ist keine",
+        "hier gehört eine ganze Zahl hin, und `{number}` ist keine",
         labels={"count": "eine Anzahl"},
         helps={"whole": "eine Zahl ohne Nachkommastellen schreiben"},
     ),
@@ -97,7 +97,7 @@ WORDINGS: dict[str, Wording] = {
     "reserved-word": Wording(
         "`{name}` hat dort, wo dieser Name stehen würde, eine eigene Bedeutung",
         labels={"named": "heißt `{name}`"},
-        notes={"taken": "Wörter, die hier keine Namen sein können: {taken}"},
+        notes={"taken": "Wörter, die hier keine Namen sein können: {taken:`/, }"},
         helps={"longer": "es `own_{name}` nennen, oder sonst etwas Längeres"},
     ),
     "source-too-long/characters": Wording(
@@ -114,7 +114,7 @@ WORDINGS: dict[str, Wording] = {
         "diese Zeile ist mit einem Tabulator eingerückt; Blöcke werden mit Leerzeichen eingerückt",
         labels={"tab": "ein Tabulator"},
         notes={"further": "ebenso {further:1 weitere Zeile|# weitere Zeilen}"},
-        helps={"spaces": "statt dessen {columns} Leerzeichen schreiben"},
+        helps={"spaces": "stattdessen {columns} Leerzeichen schreiben"},
     ),
     "too-deep": Wording(
         "Klammern und Rechenzeichen stehen mehr als {most} Stufen tief ineinander",

@@ -15,7 +15,7 @@ _STRIPE_ROWS = Wording(
 _WHICH_NUMBER = "auf die Einheit achten, und darauf, welche Zahl welche ist"
 _ONE_STITCH = "auf die Einheit achten: es ist die Länge einer Masche, nicht einer Reihe"
 _LEAVE_OR_KIND = {"leave-out": "das weglassen, oder dem Randabschluss eine dieser Arten geben"}
-_FOLD_KINDS = {"kinds": "Randabschlüsse mit einer Bruchreihe: {kinds}"}
+_FOLD_KINDS = {"kinds": "Randabschlüsse mit einer Bruchreihe: {kinds:`/, }"}
 _IN_FULL = {"in-full": "eines dieser Teile ganz beschreiben"}
 _SEVERAL = {"leave-out-or-several": "das weglassen, oder das Teil mehrmals stricken (`, knit 4`)"}
 
@@ -85,8 +85,7 @@ WORDINGS: dict[str, Wording] = {
     ),
     "border-needs-whole": Wording(
         "Strickschrift `{chart}` hat {borders:Spalte|Spalten} neben ihrem Rapport, und `{fit}` gesetzte Rapporte haben kein Ende, "
-        "an "
-        "das sie kämen",
+        "an das sie kämen",
         labels={"fit": "`{fit}`", "columns": "{before:Spalte|Spalten} vor dem Rapport, {after} dahinter"},
         helps={"whole": "`whole repeats` schreiben, oder den Rapport über die ganze Strickschrift gehen lassen"},
     ),
@@ -120,8 +119,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"cord": "eine Kordel", "folded-edging-hole": "kein umgeschlagener Randabschluss, kein Loch, kein Schlitz"},
         helps={
             "give-piece-folded": "dem Teil einen umgeschlagenen Randabschluss, Knopflöcher oder eine Lochreihe geben, oder die "
-            "Kordel "
-            "weglassen",
+            "Kordel weglassen",
         },
     ),
     "edging-charted": Wording(
@@ -132,7 +130,7 @@ WORDINGS: dict[str, Wording] = {
     "buttonholes-off-band": Wording(
         "die Knopflöcher von Blende `{band}` liegen an Kanten, {twice:?die sie mehr als einmal hat|an denen sie so nicht liegt}",
         labels={"along": "entlang dieser"},
-        notes={"band-along": "von ihrem linken zum rechten Ende liegt sie entlang {along}"},
+        notes={"band-along": "von ihrem linken zum rechten Ende liegt sie entlang `{along}`"},
         helps={
             "stretch": "eine dieser Kanten nennen, oder einige aufeinanderfolgende, in derselben Folge",
             "twice": "mehr ihrer Kanten nennen, sodass es eine einzige solche Stelle gibt",
@@ -140,12 +138,12 @@ WORDINGS: dict[str, Wording] = {
     ),
     "edging-first-in-band": Wording(
         "{band} wird auf vorhandene Kanten gehängt, und Randabschluss `{edging}` wird zuerst gestrickt",
-        labels={"with": "mit {edging}", "knitted-first": "zuerst gestrickt"},
+        labels={"with": "mit `{edging}`", "knitted-first": "zuerst gestrickt"},
         helps={"after": "der Blende einen Randabschluss geben, der danach angesetzt wird"},
     ),
     "edging-first-at-end": Wording(
         "Teil `{piece}` endet mit Randabschluss `{edging}`, der zuerst gestrickt wird",
-        labels={"with": "mit {edging}", "knitted-first": "zuerst gestrickt"},
+        labels={"with": "mit `{edging}`", "knitted-first": "zuerst gestrickt"},
         helps={
             "after": "es mit einem Randabschluss beenden, der danach angesetzt wird: er wird auf den Maschen der letzten Reihe "
             "gestrickt"
@@ -154,7 +152,7 @@ WORDINGS: dict[str, Wording] = {
     "edging-in-parts": Wording(
         "Teil `{piece}` soll mit Randabschluss `{edging}` enden, und `{opening}` teilt es bis oben, also hat es nicht eine letzte "
         "Reihe",
-        labels={"with": "mit {edging}", "open": "offen bis `{top}`"},
+        labels={"with": "mit `{edging}`", "open": "offen bis `{top}`"},
         helps={
             "bands": "es auf Hilfsgarn enden lassen oder abketten, und entlang `shoulder_left` und `shoulder_right` je eine Blende "
             "stricken",
@@ -194,7 +192,7 @@ WORDINGS: dict[str, Wording] = {
     "edging-without-fold/inside": Wording(
         "Randabschluss `{edging}` hat eine Maschenweite für innen und hat kein Innen",
         labels={"here": "eine Maschenweite für innen"},
-        notes={"kinds": "Randabschlüsse mit einer Maschenweite für innen: {kinds}"},
+        notes={"kinds": "Randabschlüsse mit einer Maschenweite für innen: {kinds:`/, }"},
         helps=_LEAVE_OR_KIND,
     ),
     "edging-without-fold/picot": Wording(
@@ -236,8 +234,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"twice": "eine Kante, zweimal genannt"},
         helps={
             "another": "auf einer Seite der Verbindung eine andere Kante nennen, oder die Kante nähen: sie wird dann auf die "
-            "Hälfte "
-            "gefaltet",
+            "Hälfte gefaltet",
         },
     ),
     "loops-do-not-ease": Wording(
@@ -324,8 +321,8 @@ WORDINGS: dict[str, Wording] = {
         "{band} lässt sich nicht mit {stitches} Maschen auf {rows} Reihen auffassen",
         labels={"ratio": "aus jeder Reihe höchstens eine Masche"},
         helps={
-            "fewer": "eine Masche oder mehr auf ebenso viele Reihen oder mehr schreiben, höchstens {most}, etwa "
-            "`3 stitches to 4 rows`"
+            "fewer": "eine Masche oder mehr auf ebenso viele Reihen oder mehr schreiben, höchstens {most}, etwa `3 stitches to 4 "
+            "rows`"
         },
     ),
     "reserved-name/yarn": Wording(

@@ -18,7 +18,7 @@ _ROOM = Wording(
     },
 )
 _OWN_NAME = {"rename": "anders nennen"}
-_KEPT = {"kept": "vorbehaltene Namen: {kept}"}
+_KEPT = {"kept": "vorbehaltene Namen: {kept:`/, }"}
 
 WORDINGS: dict[str, Wording] = {
     "beyond-the-edge/buttonholes": Wording(
@@ -49,8 +49,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"flat": "flach {flat}", "neck": "Halsausschnitt {width}"},
         helps={
             "narrower": "{wider:?das flache Stück schmaler machen, oder den Halsausschnitt breiter|es weglassen: ein eckiger "
-            "Ausschnitt "
-            "ist ganz flach}",
+            "Ausschnitt ist ganz flach}",
         },
     ),
     "neck-too-deep": Wording(
@@ -74,7 +73,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"parts": "nimmt beim Teilen keine Masche", "either": "`odd or even`"},
         helps={
             "leave-out": "`odd or even` beim Teil weglassen",
-            "stitch-at-point": "oder statt dessen `centre stitch` schreiben: dann hat der Halsausschnitt an seiner Spitze eine "
+            "stitch-at-point": "oder stattdessen `centre stitch` schreiben: dann hat der Halsausschnitt an seiner Spitze eine "
             "Masche",
         },
     ),
@@ -101,13 +100,11 @@ WORDINGS: dict[str, Wording] = {
     ),
     "needles-out/start": Wording(
         "Teil `{piece}` beginnt {along:?entlang von Kanten|mit einem Randabschluss}, und das braucht auf jeder Nadel des Anfangs "
-        "eine "
-        "Masche",
+        "eine Masche",
         labels={"rows": "vom Anfang an außer Arbeit", "start": "{along:?auf Kanten gehängt|hier ein Randabschluss}"},
         helps={
             "start": "sie an einer Höhe über dem Anfang außer Arbeit bringen, oder das Teil {along:?für sich|ohne den "
-            "Randabschluss} "
-            "beginnen",
+            "Randabschluss} beginnen",
         },
     ),
     "needles-out/every": Wording(

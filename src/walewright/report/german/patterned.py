@@ -14,59 +14,58 @@ _OF_THEM = {"of-them": "davon {of_piece:,}"}
 
 WORDINGS: dict[str, Wording] = {
     "cannot-match/begins-elsewhere": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: `{fabric}` beginnt bei `{here}` von Teil `{piece}` und bei "
-        "`{there}` "
-        "von Teil `{other_piece}`, und die liegen verschieden weit von den Anfängen dieser Kanten",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: `{fabric}` beginnt bei `{here}` von Teil `{piece}` und bei "
+        "`{there}` von Teil `{other_piece}`, und die liegen verschieden weit von den Anfängen dieser Kanten",
         labels=_JOINED,
         helps={"mend": "es in beiden Teilen in gleicher Höhe beginnen lassen"},
     ),
     "cannot-match/borders": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: die Strickschrift von `{fabric}` hat Ränder, die nebeneinander "
-        "lägen",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: die Strickschrift von `{fabric}` hat Ränder, die "
+        "nebeneinander lägen",
         labels=_JOINED,
         helps={"mend": "die Ränder aus der Strickschrift weglassen"},
     ),
     "cannot-match/eased": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: was eingehalten wird, verschiebt die Reihen gegeneinander",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: was eingehalten wird, verschiebt die Reihen gegeneinander",
         labels=_JOINED,
         helps={"mend": "das Einhalten weglassen: dann bekommen beide Kanten gleich viele Reihen"},
     ),
     "cannot-match/no-pattern": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: keine der Kanten ist in einem Gestrick mit Strickschrift oder in "
-        "Streifen",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: keine der Kanten ist in einem Gestrick mit Strickschrift "
+        "oder in Streifen",
         labels=_JOINED,
         helps=_NO_MATCHING,
     ),
     "cannot-match/no-repeat": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: die Strickschrift von `{fabric}` hat keinen Rapport",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: die Strickschrift von `{fabric}` hat keinen Rapport",
         labels=_JOINED,
         helps={"mend": "der Strickschrift einen Rapport geben"},
     ),
     "cannot-match/not-along-rows": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: Reihe für Reihe geht das nur bei Kanten entlang Reihen",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: Reihe für Reihe geht das nur bei Kanten entlang Reihen",
         labels=_JOINED,
         helps=_NO_MATCHING,
     ),
     "cannot-match/other-fabrics": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: entlang {one} liegt {here:and}, entlang {other} {there:and}",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: entlang `{one}` liegt {here:and}, entlang `{other}` "
+        "{there:and}",
         labels=_JOINED,
         helps={"mend": "beide in denselben Gestricken in derselben Folge stricken"},
     ),
     "cannot-match/repeat-cut": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: `{fabric}` ist `{fit}`: an jeder Kante ist ein Rapport "
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: `{fabric}` ist `{fit}`: an jeder Kante ist ein Rapport "
         "angeschnitten",
         labels=_JOINED,
         helps={"mend": "`{fabric}` in ganzen Rapporten stricken"},
     ),
     "cannot-match/rows-apart": Wording(
-        "{one} und {other} lassen sich im Muster nicht abstimmen: ihre Reihen treffen nicht aufeinander",
+        "`{one}` und `{other}` lassen sich im Muster nicht abstimmen: ihre Reihen treffen nicht aufeinander",
         labels=_JOINED,
         helps={"mend": "beiden Teilen dieselben Höhen geben, wo Gestricke und Kanten beginnen"},
     ),
     "rate-not-kept/where-it-parts": Wording(
         "die Kante von Teil `{piece}` bis `{level}` kann sich nicht alle {rows} Reihen verschieben: einmal fiele das in die Reihe, "
-        "in "
-        "der das Teil sich teilt oder wieder zusammengeht, und dort lassen sich nicht beide Ränder verschieben",
+        "in der das Teil sich teilt oder wieder zusammengeht, und dort lassen sich nicht beide Ränder verschieben",
         labels={"rate": "alle {rows} Reihen"},
         notes={"counter": "{size}: RZ {row}"},
         helps={
@@ -89,6 +88,14 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "another-level": "`{fabric}` an einer Höhe darüber oder darunter beginnen lassen",
             "or-centred": "oder `{fabric}` mit `centred` in die Mitte setzen",
+        },
+    ),
+    "steps-turn-back": Wording(
+        "die Stufen bis `{to_level}` gehen nicht alle in eine Richtung",
+        labels={"other-way": "geht in eine andere Richtung, oder nirgendwohin", "first": "die erste geht so"},
+        helps={
+            "one-way": "jede Stufe in dieselbe Richtung gehen lassen, oder die Kante dort, wo sie umkehrt, zu einer eigenen "
+            "Höhe führen"
         },
     ),
     "too-much-knitting/heights-in-all": Wording(
@@ -115,8 +122,7 @@ WORDINGS: dict[str, Wording] = {
         labels=_OF_THEM,
         notes={
             "stitches-count": "eine schlichte Masche zählt einfach, eine {weights}, eine aus einer Strickschrift mit eigenen "
-            "Garnen "
-            "{in_colours}",
+            "Garnen {in_colours}",
         },
         helps=_AT_A_TIME,
     ),

@@ -31,7 +31,7 @@ WORDINGS: dict[str, Wording] = {
         helps=_PLAN,
     ),
     "long-float": Wording(
-        "`{yarn}` läuft als Spannfaden über {needles} Nadeln ({length:.1f}), in {within}",
+        "`{yarn}` läuft als Spannfaden über {needles} Nadeln ({length:.1f}), in `{within}`",
         labels={"knitted-here": "hier gestrickt"},
         notes={
             "catches": "an mehr als {most_stitches} Maschen oder {most} losem Garn bleiben Finger und Knöpfe hängen",
@@ -40,10 +40,8 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "lift-it": (
                 "ihn einfangen: wenn eine solche Reihe gestrickt ist, den Spannfaden von `{yarn}` mit einem Decker auf die Nadel "
-                "in "
-                "seiner Mitte heben, über deren Masche: die nächste Reihe strickt beide zusammen; oder dazwischen eine Masche in "
-                "diesem "
-                "Garn zeichnen"
+                "in seiner Mitte heben, über deren Masche: die nächste Reihe strickt beide zusammen; oder dazwischen eine Masche "
+                "in diesem Garn zeichnen"
             ),
         },
     ),
@@ -127,8 +125,8 @@ PHRASES: dict[str, str] = {
     ),
     "falls-apart": "auf dem Nadelbett zerfällt das Kleidungsstück in {parts:Stück|Stücke}, zusammengesetzt in {glued}",
     "float-at": "bei RZ {counter}, vor Reihe {row}, über die Nadeln {needles}{more:? und {more} weitere}",
-    "float-of": "{piece}, {at}",
-    "floats-of": "{piece}, {floats} Spannfäden: der erste {at}; der letzte bei RZ {last}",
+    "float-of": "`{piece}`, {at}",
+    "floats-of": "`{piece}`, {floats} Spannfäden: der erste {at}; der letzte bei RZ {last}",
     "folded": "{fabric} ist nach {front:?vorn|hinten} umgeschlagen, und dort wäre die Innenseite zu sehen",
     "hangs-elsewhere": "{hung} hängt nicht an dem, womit es zusammengesetzt ist",
     "hangs-on-nothing-glued": "{hung} hängt an etwas, womit nichts zusammengesetzt ist",

@@ -28,7 +28,7 @@ _TIMES = Wording(
     notes={"possible": "2 bis {most} sind möglich"},
 )
 _LEVELS = {"levels": "Höhen von Teil `{piece}` vom Anfang aufwärts: {levels}"}
-_STARTS = {"along": "entlang anderer Teile begonnen", "with": "mit {way} begonnen"}
+_STARTS = {"along": "entlang anderer Teile begonnen", "with": "mit `{way}` begonnen"}
 _ON_WASTE = {"on-waste": "auf Hilfsgarn beginnen"}
 _RATE_HELPS = {"even": "`every {even} rows` schreiben", "fashioned": "oder `fashioned {prongs} in` dahinter schreiben"}
 
@@ -225,8 +225,7 @@ WORDINGS: dict[str, Wording] = {
     ),
     "rate-not-kept/increase-at-carriage": Wording(
         "die Kante bis `{to_level}` kann sich nicht {rows:in jeder Reihe|alle # Reihen} verschieben: eine einfache Zunahme wird "
-        "dort "
-        "gearbeitet, wo der Schlitten steht, und der kommt jede zweite Reihe zurück",
+        "dort gearbeitet, wo der Schlitten steht, und der kommt jede zweite Reihe zurück",
         labels={"every": "{rows:in jeder Reihe|alle # Reihen}"},
         helps=_RATE_HELPS,
     ),
@@ -255,7 +254,7 @@ WORDINGS: dict[str, Wording] = {
     "reserved-name/called-edge": Wording(
         "jedes Teil hat schon eine Kante `{name}`",
         labels={"here": "heißt hier so"},
-        notes={"kept": "vorbehaltene Namen: {kept}"},
+        notes={"kept": "vorbehaltene Namen: {kept:`/, }"},
         helps={"rename": "sie anders nennen"},
     ),
     "rows-across": Wording(

@@ -95,8 +95,7 @@ WORDINGS: dict[str, Wording] = {
         "die Stärke einer Schrift ist eine ganze Zahl von 1 bis {most}",
         helps={
             "write-weight": "sie ohne Anführungszeichen schreiben, etwa weight = 400 für eine normale oder weight = 700 für eine "
-            "fette "
-            "Schrift",
+            "fette Schrift",
         },
     ),
     "theme-line/style": Wording(

@@ -7,7 +7,7 @@ from walewright.report.wording import Wording
 _NO_SUCH_EDGE = Wording(
     "{what:@kein|keine|kein} {what:term} heißt `{name}`",
     labels={"here": "nicht bekannt"},
-    notes={"known": "hier bekannt: {known:names}", "nothing": "hier gibt es {what:@keinen|keine|kein} {what:term}"},
+    notes={"known": "hier bekannt: {known:names`}", "nothing": "hier gibt es {what:@keinen|keine|kein} {what:term}"},
 )
 _LOOK_AT_UNIT = {"look": "auf die Einheit achten"}
 _LEAVE_ONE = "eines davon weglassen"
@@ -171,15 +171,15 @@ WORDINGS: dict[str, Wording] = {
         helps={"leave-one-out": "eine von beiden weglassen"},
     ),
     "language-twice": Wording(
-        "der Text ist in {language} zweimal da",
+        "der Text ist in `{language}` zweimal da",
         labels=_FIRST_AND_AGAIN,
         helps={"leave-one-out": "einen davon weglassen"},
     ),
     "require-fails/bare": Wording(
-        "verlangt ist {requirement}, und so ist es nicht", labels=_FAILS, notes=_AGAINST, helps=_LARGER_SMALLER
+        "verlangt ist `{requirement}`, und so ist es nicht", labels=_FAILS, notes=_AGAINST, helps=_LARGER_SMALLER
     ),
     "require-fails/because": Wording(
-        "verlangt ist {requirement}, und so ist es nicht: {because}", labels=_FAILS, notes=_AGAINST, helps=_LARGER_SMALLER
+        "verlangt ist `{requirement}`, und so ist es nicht: {because}", labels=_FAILS, notes=_AGAINST, helps=_LARGER_SMALLER
     ),
     "row-falls": Wording(
         "`{row}` wird von {one} zu {next} kleiner",
@@ -233,7 +233,7 @@ WORDINGS: dict[str, Wording] = {
     "unknown-name/given": Wording(
         "{what:@kein|keine|kein} {what:term} heißt `{name}`",
         notes={
-            "here": "{what:terms} hier: {known:names}",
+            "here": "{what:terms} hier: {known:names`}",
             "none-here": "hier gibt es {what:@keinen|keine|kein} {what:term}",
         },
         helps={
@@ -250,7 +250,7 @@ WORDINGS: dict[str, Wording] = {
     "unknown-table-row": Wording(
         "die Tabelle `{table}` hat kein Maß `{measurement}`",
         labels={"table": "nicht in der Tabelle"},
-        notes={"it-has": "sie hat {measurements}"},
+        notes={"it-has": "sie hat {measurements:names`}"},
     ),
     "unknown-table-size": Wording(
         "die Tabelle `{table}` hat `{measurement}` nicht für {absent}",
@@ -265,8 +265,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "delete-or-use": "es löschen, oder es verwenden",
             "or-to-fit": "es löschen, es verwenden, oder es mit `to fit` enden lassen, wenn es ein Körpermaß ist, nach dem sich "
-            "die "
-            "Größe wählen lässt",
+            "die Größe wählen lässt",
         },
     ),
     "unused-name/edge": Wording(
@@ -306,6 +305,9 @@ WORDINGS: dict[str, Wording] = {
             "leave-out-or-of-model": "das weglassen, oder es bei `{model}` sagen",
             "leave-out-or-along": "das weglassen, oder das Teil mit `along` an einer Kante beginnen",
             "leave-out-or-slope": "das weglassen, oder die Kante schräg oder gebogen führen",
+            "leave-out-or-steps": "das weglassen, oder die Kante in Stufen gehen lassen",
+            "leave-out-or-straight-slope": "das weglassen, oder die Kante schräg gehen lassen",
+            "leave-one-move-out": "eines von beiden weglassen",
             "leave-out-or-one-at-a-time": "das weglassen, oder jeweils eine Masche umhängen, oder mit `two at once` zwei abnehmen",
             "leave-out-or-width": "das weglassen, oder sagen, wie breit die Bahn ist, etwa `8 cm wide`",
             "leave-one-width-out": "eine der beiden Breiten weglassen",

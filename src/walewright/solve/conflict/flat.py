@@ -139,14 +139,14 @@ def _steep(design: Design, piece: Piece, wedge: Wedge) -> Diagnostic | None:
     if not lacking:
         return None
     wider = tuple((design.sizes[i], wedge.width[i] + n / fabric.stitches_per_cm) for i, n in lacking.items())
-    wide = Change("wedge", piece.name, wedge.name, wider, said("width-of-the", part=wedge.name, piece=piece.name))
+    wide = Change("wedge", piece.name, wedge.name, wider, said("width-of-the", part=wedge.called, piece=piece.name))
     return diagnosed(
         "wedge-too-steep",
         (wedge.origin.span, "in"),
         helps=("wider-or-lower",),
         sizes=only(design.sizes, list(lacking)),
         changes=((wide,), _higher(design, piece, end, {i: -n * each / fabric.rows_per_cm for i, n in lacking.items()})[-1:]),
-        wedge=wedge.name,
+        wedge=wedge.called,
         rows_a_step=each,
         stitches=_each(design, stitches, "stitches"),
         rows=_each(design, rows, "rows"),

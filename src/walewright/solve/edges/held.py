@@ -106,7 +106,7 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
     want(
         draft,
         Quantity(
-            name=said("rows-held", wedge=wedge.name, piece=piece.name),
+            name=said("rows-held", wedge=wedge.called, piece=piece.name),
             pieces=(piece.name,),
             origin=wedge.origin,
             terms=pairs,
@@ -115,7 +115,7 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
             cm=cm,
             unit="rows",
             tolerance=(4.0,) * len(cm),
-            clause=said("is-high", part=wedge.name, piece=piece.name),
+            clause=said("is-high", part=wedge.called, piece=piece.name),
             share=STEADY,
             kind=RuleKind.BETWEEN,
         ),
@@ -126,7 +126,7 @@ def _width(draft: Draft, design: Design, piece: Piece, wedge: Wedge, name: str, 
     per_cm = fabric_above(design, piece, wedge.from_level).stitches_per_cm
     terms = new(draft, design, piece, f"{wedge.name} {name} at {wedge.from_level} {wedge.edge}")
     # A wedge at both edges has one number for the two.
-    figure: dict[str, Fact] = {"wedge": wedge.name, "piece": piece.name, "edge": wedge.edge, "level": wedge.from_level}
+    figure: dict[str, Fact] = {"wedge": wedge.called, "piece": piece.name, "edge": wedge.edge, "level": wedge.from_level}
     figure["both"] = wedge.edge == "both"
     want(
         draft,
@@ -140,7 +140,7 @@ def _width(draft: Draft, design: Design, piece: Piece, wedge: Wedge, name: str, 
             cm=cm,
             unit="st",
             tolerance=(1.0,) * len(design.sizes),
-            clause=said("is-held-wide" if name == "width" else "rests", wedge=wedge.name, piece=piece.name),
+            clause=said("is-held-wide" if name == "width" else "rests", wedge=wedge.called, piece=piece.name),
         ),
     )
     return terms

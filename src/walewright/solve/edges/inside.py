@@ -111,9 +111,9 @@ def _wedge(draft: Draft, piece: Piece, wedge: Wedge, number: int, terms: Sequenc
         if both:
             half = 2 * draft.variable(f"{piece.name}: groups of {wedge.name} {number}", piece.name, i)
             even.append((i, own.pairs.equals(half)))
-    groups = said("groups-held", wedge=wedge.name, piece=piece.name, stitches=least, rows=4 if both else 2, number=number)
+    groups = said("groups-held", wedge=wedge.called, piece=piece.name, stitches=least, rows=4 if both else 2, number=number)
     asks(draft, groups, (wedge.origin,), lines, len(terms))
-    alike = said("held-in-and-out", wedge=wedge.name, piece=piece.name, number=number)
+    alike = said("held-in-and-out", wedge=wedge.called, piece=piece.name, number=number)
     asks(draft, alike, (wedge.origin,), even, len(terms))
 
 
@@ -145,7 +145,7 @@ def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequen
             for side, h in held.items():
                 inner = t.openings[gap].edge(side).after[-1]
                 lines.append((i, reach[side] - inner - h >= stays))
-    names = tuple(dict.fromkeys(said("the", name=w.name) for w in wedges))
+    names = tuple(dict.fromkeys(w.called for w in wedges))
     clause = said("stays-in-work", wedges=names, piece=piece.name, numbers=numbers)
     asks(draft, clause, tuple(w.origin for w in wedges), lines, len(terms))
 
