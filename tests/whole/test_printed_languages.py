@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import html as entities
 import re
+import tomllib
 from collections.abc import Iterable, Iterator
 from dataclasses import fields, is_dataclass, replace
 from functools import cache
@@ -14,7 +15,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from tests.draws import draws
-from tests.whole.shipped_once import GARMENTS, SHIPPED, compiled
+from tests.whole.shipped_once import GARMENTS, SHIPPED, compiled, source
 from tests.whole.test_another_language import PROGRAM
 from tests.whole.test_bench import copy_of, middle
 from tests.whole.test_turned import UNSHIPPED
@@ -27,7 +28,7 @@ from walewright.knit import expand
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan
 from walewright.languages import ENGLISH, PrintedIn, known, printed
-from walewright.pipeline import Outcome, compile
+from walewright.pipeline import Outcome, compile, understood
 from walewright.readback import read_back_all
 from walewright.readback.sentences import Unreadable, said
 from walewright.sheet import PageOptions, compose, html
@@ -116,6 +117,19 @@ def test_a_reader_of_one_language_reads_no_other(language: str) -> None:
     outcome = compiled(GARMENTS[0])
     assert read_back_all(outcome.plain_text, printed(language).reading)[0] is None
     assert read_back_all(in_language(outcome, printed(language)), printed().reading)[0] is None
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_measures_of_the_shipped_tables_are_described(language: str) -> None:
+    told = replace(SHIPPED, language=language)
+    for name in tomllib.loads(SHIPPED.measures):
+        own, english = told.described(name), SHIPPED.described(name)
+        assert own.name != english.name
+        assert own.about not in ("", english.about)
+    outcome = understood(source("tidewrack"), "tidewrack.wale", SHIPPED, Changes(), printed(language))
+    assert outcome.design is not None
+    (bust,) = (m for m in outcome.design.measurements if m.name == "bust")
+    assert bust.about == told.described("bust").about
 
 
 # ----------------------------------------------------------------- words

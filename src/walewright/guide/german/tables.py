@@ -169,7 +169,7 @@ TABLES = {
     "regrade/count": "{values}{about:?, {about}}",
     "regrade/size": "Größe",
     "regrade/tension-or-swatch": "--tension oder --swatch",
-    "regrade/to-10-cm": "{tension} auf 10 cm, in {fabric}",
+    "regrade/to-10-cm": "{tension} auf 10 cm, {fabric}",
     "regrade/dial": "{fabric}: Maschenweite",
     "regrade/bed": "{bed}: {needles} Nadeln, Teilung {pitch} mm",
     "regrade/fabric": "{stitch} in {yarn}",

@@ -59,7 +59,7 @@ TERMS = {
         "top": "von oben nach unten",
     },
     "copy": {"each": "jedes Teil", "next": "nächstes Teil"},
-    "waste_start.way": {"comb": "mit dem Anschlagkamm", "by hand": "mit Wickelanschlag"},
+    "waste_start.way": {"comb": "über den Anschlagkamm", "by hand": "im Wickelanschlag"},
     "closed_start.way": {"e-wrap": "mit Wickelanschlag", "chain": "mit gehäkeltem Anschlag"},
     "fold_up.way": {
         "in front": "nach vorn, zu Ihnen hin, linke Maschenseiten aufeinander,",
