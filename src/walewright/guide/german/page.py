@@ -22,7 +22,7 @@ PAGE = {
     "page/what-it-is": "Was es ist",
     "page/what-is-done": "Was getan wird",
     "page/measure": "Maß",
-    "page/mine": "Meine: ______ Maschen, ______ Reihen, Maschenweite ______",
+    "page/mine": "Meine: _____ M, _____ Reihen, Maschenweite _____",
     "page/done": "Fertig",
     "page/number": "Nr.",
     "page/step": "Schritt",
