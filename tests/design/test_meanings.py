@@ -142,6 +142,7 @@ def test_an_idle_option_of_a_piece_is_an_error_at_its_word(idle: str, meant: str
             "cast off sewn",
         ),
         (piece() + SPARE.format(", 14 mm to a stitch"), piece() + SPARE.format(""), "14 mm to a stitch"),
+        (piece() + "finished x 80 cm, wanted 81 cm\n", piece() + "finished x across front top, wanted 81 cm\n", "wanted 81 cm"),
         (piece() + "finished x 80 cm, stretches\n", piece() + "finished x 80 cm, fits 90 cm, stretches\n", "stretches"),
         (
             piece() + "chart c\n    key . knit\n    | . . |\n    colours with floats\n",

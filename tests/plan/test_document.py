@@ -35,6 +35,17 @@ def test_it_is_of_its_schema(outcome: Outcome) -> None:
     assert list(Draft202012Validator(shape).iter_errors(json.loads(plan_bytes(outcome)))) == []
 
 
+def test_what_is_wanted_of_the_whole_is_there_with_what_is_knitted() -> None:
+    text = (ROOT / "patterns" / "tidewrack.wale").read_text(encoding="utf-8")
+    text += "\nfinished below round back hem, wanted 100 cm\n"
+    made = pipeline.compile(text, "tidewrack.wale", shipped(), Changes(sizes=("M", "2X")))
+    document = json.loads(plan_bytes(made))
+    assert list(Draft202012Validator(schema()).iter_errors(document)) == []
+    (below,) = document["worn"]["wanted"]
+    assert (below["name"], below["wanted_cm"]) == ("below", {"M": 100.0, "2X": 100.0})
+    assert below["off_cm"] == {size: pytest.approx(below["cm"][size] - 100, abs=0.011) for size in ("M", "2X")}
+
+
 def test_the_schema_is_closed(outcome: Outcome) -> None:
     document = plan_json(outcome)
     document["sizes"][0]["pieces"][0]["colour"] = "grey"

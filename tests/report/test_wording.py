@@ -91,6 +91,24 @@ def test_another_language_has_its_own_thousands() -> None:
     assert found.message == "5.000 12 1.234,5"
 
 
+def test_what_an_author_writes_is_the_same_in_all_languages() -> None:
+    facts: dict[str, Fact] = {"a": Amount(2.5, "rows"), "b": BySize(("S", "M"), (1.5, 2.0))}
+    found = words(Wording("{a}: `{a:source}`, {b}: `{b:source}`"), diagnosed("it", **facts), point=",", units={"rows": "Reihen"})
+    assert found.message == "2,5 Reihen: `2.5 rows`, S 1,5 cm, M 2 cm: `S 1.5 cm, M 2 cm`"
+
+
+def test_a_unit_can_be_another_word_of_one() -> None:
+    wording = Wording("{a}, {b:.1f}, {c}, {d}")
+    facts: dict[str, Fact] = {
+        "a": Amount(1, "rows"),
+        "b": Amount(1, "rows"),
+        "c": BySize(("S", "M"), (1.0, 2.5), "rows"),
+        "d": Amount(1),
+    }
+    found = words(wording, diagnosed("it", **facts), units={"rows": "Reihe|Reihen"})
+    assert found.message == "1 Reihe, 1.0 Reihen, S 1 Reihe, M 2.5 Reihen, 1 cm"
+
+
 def test_another_language_has_its_own_point() -> None:
     assert words(Wording("{a} {b:.1f}"), diagnosed("it", a=Amount(2.5), b=1.25), point=",").message == "2,5 cm 1,2"
 

@@ -44,6 +44,18 @@ def test_ease_is_finished_less_body(pattern: Make) -> None:
     }
 
 
+def test_two_alike_are_one_row_and_one_note(pattern: Make) -> None:
+    other = replace(SLEEVE, piece="other", over=("other",))
+    unlike = replace(SLEEVE, piece="third", over=("third",), values=(21.0, 23.0))
+    cuffs = tuple(replace(NECK, name=f"cuff_{side}", relaxed=(20.0, 22.0)) for side in ("left", "right"))
+    worn = replace(WORN, girths=(BODY, SLEEVE, other, unlike), passings=(NECK, NECK, *cuffs))
+    told = rows(pattern(2), worn)["Finished"]
+    assert told["Sleeve and other, each: all round, at cuff"] == ["20", "22"]
+    assert told["Third: all round, at cuff"] == ["21", "23"]
+    notes = [note for note in size_notes(LANGUAGE, pattern(2).design, worn, "cm") if "goes through" in note]
+    assert [note.split(":")[0] for note in notes] == ["Neck", "Cuff left", "Cuff right"]
+
+
 def test_finished_is_what_goes_round_and_reaches(pattern: Make) -> None:
     told = rows(pattern(2), WORN)["Finished"]
     assert told["All round, below the armholes"] == ["89.5", "98.5"]

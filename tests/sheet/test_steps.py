@@ -81,7 +81,7 @@ def test_a_table_of_rows(pattern: Make) -> None:
     first, second = made.sheet().parts[0].stages
     assert [len(first.lines), len(first.rows), len(second.lines), len(second.rows)] == [1, 2, 1, 0]
     page = html(made.sheet())
-    (rows,) = re.findall(r'<table class="steps rows">.*?</table>', page, flags=re.S)
+    (rows,) = re.findall(r'<table class="steps rows boxes-\d">.*?</table>', page, flags=re.S)
     cells = [re.sub(r"<[^>]+>", "", c).strip() for c in re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", rows, flags=re.S)]
     assert cells == [
         "No.",

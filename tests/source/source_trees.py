@@ -306,10 +306,12 @@ machines = st.builds(s.MachineBlock, names, _body(machine_facts))
 
 
 places = st.builds(s.PlaceRef, names, _maybe(edge_names))
-measured = st.one_of(st.builds(s.Round, names, names), st.builds(s.Along, places))
+measured = st.one_of(st.builds(s.Round, names, names, st.booleans()), st.builds(s.Along, places))
 for_holes = st.builds(s.ForEachButtonhole, st.lists(names, min_size=1, max_size=3).map(tuple))
 needed_amounts = _maybe(st.one_of(expressions, measured, for_holes))
-finished_measures = st.builds(s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans())
+finished_measures = st.builds(
+    s.FinishedLine, amount_names, st.one_of(expressions, measured), _maybe(expressions), st.booleans(), _maybe(expressions)
+)
 
 _pattern_texts = (_text("summary", "difficulty", "story", *FRONT), notes, photographs)
 plain_statements = st.one_of(

@@ -387,15 +387,20 @@ def _panels(kind: str, dice: Random) -> Drawn:
     seam = f"join panel one to panel other, {way}"
     end = dice.choice(("cast off", "on waste yarn"))
     band = "band edge with collar along panel end\n" if end != "cast off" else ""
+    around, wide = ("round", "across") if "round" in way else ("across", "round")
+    start = dice.choice(("20 cm wide", "between 18 cm and 22 cm wide"))
+    whole = f"finished whole {around} panel top, wanted {number} * 19.5 cm"
     text = f"""{_head(kind, dice)}piece panel in plain, knit {number}
     levels hem 0 cm, top body
-    start 20 cm wide {_start(dice)}
+    start {start} {_start(dice)}
     left edge straight to top called one
     right edge straight to top called other
     end {end}
 {band}{seam}
+{whole}
 """
     damages = {"seams twice": _twice(text, seam), "of one": text.replace(f"knit {number}", "knit 1")}
+    damages["measured the other way"] = text.replace(f"whole {around}", f"whole {wide}")
     if band:
         damages["bands forgotten"] = _without(text, band.strip())
     return Drawn(kind, text, damages)

@@ -227,3 +227,35 @@ def test_lines_keep_their_needles_but_for_the_outermost(odd: str, by: str, start
         if front.start % 2 == 0:
             turned = {(m.side, -1 - m.slot) for m in inside.moves(front)}
             assert turned == {("right" if m.side == "left" else "left", m.slot) for m in inside.moves(back)}
+
+
+@pytest.mark.parametrize("odd", ["", ", centre stitch"])
+@pytest.mark.parametrize("at", [0.0, 0.2, 0.4, 1.0])
+@pytest.mark.parametrize("by", ["-", ""])
+def test_lines_at_the_centre_each_have_their_own_needle(at: float, odd: str, by: str) -> None:
+    head = HEAD.format(prongs=10, width=20.0, height=15.0)
+    body = [f"piece front in plain{odd}", "levels hem 0 cm, low 5 cm, high 25 cm, top 30 cm", "start half / 2 wide with e-wrap"]
+    body += ["edges straight to low", f"edges slope by {by}3 cm at high, shaped {at} cm from centre", "edges straight to top"]
+    made = proven(head + "\n    ".join([*body, "end cast off"]))
+    assert made.counts is not None
+    for garment in made.counts.sizes:
+        sized = garment.pieces[0]
+        left, right = sized.left[1].lines[0].at, sized.right[1].lines[0].at
+        assert left + right >= 2
+        assert min(left, right) == max(1, round(2 * at)) or odd or abs(2 * at % 1 - 0.5) < 0.1
+
+
+def test_lines_that_meet_away_from_the_centre_are_put_apart() -> None:
+    head = HEAD.format(prongs=10, width=20.0, height=15.0)
+    body = ["piece front in plain", "levels hem 0 cm, low 5 cm, high 25 cm, top 30 cm", "start half / 2 wide with e-wrap"]
+    body += [
+        "left edge straight to low",
+        "left edge slope by 2 cm at high, shaped 3 cm right of centre",
+        "left edge straight to top",
+    ]
+    body += ["right edge slope by -2 cm at high, shaped 3.1 cm right of centre", "right edge straight to top"]
+    made = proven(head + "\n    ".join([*body, "end cast off"]))
+    assert made.counts is not None
+    for garment in made.counts.sizes:
+        sized = garment.pieces[0]
+        assert sized.left[1].lines[0].at + sized.right[0].lines[0].at == 2

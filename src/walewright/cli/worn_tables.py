@@ -27,6 +27,9 @@ def as_worn(guide: Guide, fit: Fit, sizes: Sequence[str]) -> Table:
     from walewright.sheet import fitting
 
     rows: list[tuple[str, str, Figures]] = [(label, "check/cm", values) for label, values in fitting.finished(guide, fit)]
+    for beside in fit.beside:
+        pairs = tuple(zip(beside.wanted, beside.knitted, strict=True))
+        rows.append((guide.say("fit/whole", name=fitting.whole_label(beside)), "check/wanted-and-knitted", pairs))
     for label, values in fitting.eases(guide, fit):
         rows.append((guide.say("check/ease", label=guide.within(label)), "check/cm", values))
     return _table(guide, "check/as-worn", sizes, rows)

@@ -236,3 +236,9 @@ def _at(walker: Walker, what: Measured) -> WornLoop | None:
         return walker.across(what.owner, 1, max(cloth.sized(what.owner).row(what.at), 1))
     edge = cloth.named(what.owner, what.at)
     return walker.along(what.owner, 1, edge) if edge is not None else None
+
+
+def from_edge_to_edge(walker: Walker, what: Measured) -> float | None:
+    """All across at the level that the author names, from one free edge to the other; None where it goes round or is not known."""
+    loop = _at(walker, what)
+    return loop.cm if loop is not None and loop.ends is not None else None

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from walewright.design.model import Design, Measured, PerSize
 from walewright.fit.cloth import Cloth
-from walewright.fit.girths import measured
+from walewright.fit.girths import from_edge_to_edge, measured
 from walewright.fit.loops import Walker
 from walewright.fit.model import Girth
 from walewright.glue.model import Place
@@ -15,6 +15,8 @@ from walewright.report.model import Diagnostic, Span, diagnosed
 
 def lengths_of(design: Design, walkers: Sequence[Walker], what: Measured | None) -> tuple[Girth | None, PerSize]:
     """What goes round, where that is asked for, and the length in each size; empty where it cannot be told, or nothing is asked."""
+    if what is not None and what.kind == "across level":
+        return None, _known([from_edge_to_edge(walker, what) for walker in walkers])
     if what is not None and what.kind != "along":
         girth = measured(design, walkers, what)
         return girth, girth.values if girth is not None else ()
@@ -25,7 +27,11 @@ def _along(walkers: Sequence[Walker], what: Measured | None) -> PerSize:
     """The length of a band's last edge or of an edge of a piece: of both sides of a piece that has it on both, once."""
     if what is None:
         return ()
-    lengths = [_length(w.cloth, what) for w in walkers]
+    return _known([_length(w.cloth, what) for w in walkers])
+
+
+def _known(lengths: Sequence[float | None]) -> PerSize:
+    """All of them, or none."""
     known = tuple(length for length in lengths if length is not None)
     return known if len(known) == len(lengths) else ()
 
@@ -42,6 +48,8 @@ def _length(cloth: Cloth, what: Measured) -> float | None:
 
 def nothing(what: Measured | None, span: Span) -> Diagnostic:
     """That it cannot be told."""
+    if what is not None and what.kind == "across level":
+        return diagnosed("nothing-to-measure/goes-round", (span, "measured-here"), helps=("measure-round",))
     if what is not None and what.kind != "along":
         return diagnosed("nothing-to-measure/no-ring", (span, "measured-here"), helps=("join-the-pieces",))
     return diagnosed("nothing-to-measure/no-length", (span, "measured-here"))

@@ -58,6 +58,20 @@ class Ease:
 
 
 @dataclass(frozen=True, slots=True)
+class Beside:
+    """A finished measurement, as its author wants it and as it is knitted."""
+
+    name: str
+    wanted: PerSize
+    knitted: PerSize
+
+    @property
+    def off(self) -> PerSize:
+        """By how much it is too large, or too small."""
+        return tuple(b - a for a, b in zip(self.wanted, self.knitted, strict=True))
+
+
+@dataclass(frozen=True, slots=True)
 class Ring:
     """An opening of the garment, with its length at rest and stretched (empty where it cannot be told). `copies`: how many there
     are of it, alike. `opens`: it opens along a lap or goes round more than one edge of the body, and does not stretch to pass."""
@@ -131,3 +145,5 @@ class Fit:
     """Row edges (piece, edge) that nothing joins and the source does not call free."""
     needed: tuple[PerSize, ...] = ()
     """How much of each thing that the design says is needed, counted or in cm; empty where nothing is said."""
+    beside: tuple[Beside, ...] = ()
+    """Finished measurements that are wanted so large."""

@@ -18,6 +18,7 @@ from walewright.fit.passing import passings
 from walewright.fit.reach import reaches
 from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
+from walewright.fit.wholes import wholes, wholes_off
 from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, only, said
@@ -53,9 +54,10 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
         buttons(design, glued, [w.cloth for w in walkers]),
         free_row_edges(design, walkers[0]),
         needs,
+        tuple(wholes(design, walkers)),
     )
     findings = [*told, *unstated, *unmeasured, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
-    findings += [*_required(design, walkers), *_laps(design, walkers[0])]
+    findings += [*_required(design, walkers), *_laps(design, walkers[0]), *wholes_off(design, walkers[0], whole.beside)]
     findings += drawn_in(design, glued, [w.cloth for w in walkers])
     return whole, tuple(findings)
 

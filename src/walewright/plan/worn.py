@@ -2,12 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from walewright.plan.shapes import Json, cm
 
 if TYPE_CHECKING:
+    from walewright.design.model import PerSize
     from walewright.fit.model import Fit
+
+
+def _beside(fit: Fit, per_size: Callable[[PerSize], Json]) -> Json:
+    """What is wanted of finished measurements, where something is."""
+    found = [
+        {"name": b.name, "wanted_cm": per_size(b.wanted), "cm": per_size(b.knitted), "off_cm": per_size(b.off)} for b in fit.beside
+    ]
+    return {"wanted": found} if found else {}
 
 
 def worn(fit: Fit | None, sizes: tuple[str, ...]) -> Json:
@@ -24,6 +34,7 @@ def worn(fit: Fit | None, sizes: tuple[str, ...]) -> Json:
             for g in fit.girths
         ],
         "finished": [{"name": name, "cm": per_size(values)} for name, values in fit.stated],
+        **_beside(fit, per_size),
         "ease": [
             {
                 "name": e.name,

@@ -335,6 +335,7 @@ FIT = _errors(
     opening_too_tight="A part of the body hardly passes through an opening.",
     reach_too_short="A sleeve ends too far from the wrist.",
     smaller_than_body="A garment is smaller than the body it is to fit.",
+    whole_off="A finished measurement is further from what is wanted than a single width may be.",
     start_too_full="A piece is begun along edges that are much shorter than it is wide.",
     start_draws_in="A piece is begun along edges that are much longer than it is wide.",
 )

@@ -17,6 +17,7 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
     {kind:@der|die|das} one of three texts, by the gender of the word of a closed kind or of the phrase in its place: masculine,
                         feminine, neuter
     {flag:?yes|no}      one of two texts, by whether the fact holds; `{flag:?yes}` has nothing for no. Both may have places
+    {x:source}          a number or an amount as an author writes it in a source, whatever the language
     {x:.1f}             a number written so, with its unit if it is a length
 """
 
@@ -54,7 +55,7 @@ class Language:
     terms: Mapping[str, tuple[str, str]]
     clauses: Mapping[str, tuple[str, str]] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)
-    """What is counted, where a number stands with its unit: "rows"."""
+    """What is counted, where a number stands with its unit: "rows"; or "row|rows" of one and of others."""
     words: tuple[str, ...] = ()
     """Of the numbers from nought."""
     joined: tuple[str, str] = (" and ", " or ")
@@ -69,6 +70,10 @@ class Language:
         """At most two decimals, no trailing noughts."""
         text = f"{value:.2f}".rstrip("0").rstrip(".")
         return ("0" if text == "-0" else text).replace(".", self.point)
+
+
+_OF_SOURCES = Language({}, {}, {})
+"""What numbers and units are written in within a source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,6 +171,8 @@ class _Filling(Formatter):
                 return self.plain(fact)
             case "cannot" if isinstance(fact, Said):
                 return _filled(self.language.clauses[fact.key][1], dict(fact.facts), self.language)
+            case "source":
+                return _Filling(_OF_SOURCES).plain(fact)
             case "word" if isinstance(fact, int):
                 return self.language.words[fact] if fact < len(self.language.words) else str(fact)
             case "term" | "terms" if isinstance(fact, str):
@@ -173,7 +180,7 @@ class _Filling(Formatter):
             case "term" | "terms" if isinstance(fact, Said):
                 return self.plain(fact if format_spec == "term" else Said(f"{fact.key}/many", fact.facts))
         if isinstance(fact, Amount):
-            return f"{self.format_field(fact.value, format_spec)} {self.unit(fact.unit)}".strip()
+            return self.counted(self.format_field(fact.value, format_spec), fact.unit)
         signs = {ord("."): self.language.point, ord(","): self.language.thousands}
         return format(value, format_spec).translate(signs)
 
@@ -198,11 +205,12 @@ class _Filling(Formatter):
         return str(fact)
 
     def amount(self, value: float, unit: str) -> str:
-        return f"{self.language.number(value)} {self.unit(unit)}".strip()
+        return self.counted(self.language.number(value), unit)
 
-    def unit(self, unit: str) -> str:
-        """A unit as the language has it; signs of measures, such as cm, are the same in all."""
-        return self.language.units.get(unit, unit)
+    def counted(self, number: str, unit: str) -> str:
+        """With the unit as the language has it; signs of measures, such as cm, are the same in all."""
+        one, _, many = self.language.units.get(unit, unit).partition("|")
+        return f"{number} {one if number == '1' or not many else many}".strip()
 
     def named(self, fact: Fact, quoted: bool) -> str:
         return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)

@@ -43,7 +43,8 @@ def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tup
     return (
         _to_choose(guide, design, fit, units),
         seam_note(guide, design, units),
-        *(fitting.notes(guide, fit, units) if fit is not None else ()),
+        # Two openings of a pair say the same.
+        *dict.fromkeys(fitting.notes(guide, fit, units) if fit is not None else ()),
         *credits,
     )
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from typing import get_args
 
 from walewright.design.model import PerSize
 from walewright.figures.measures import name_of
-from walewright.fit.model import Buttons, Ease, Fit, Girth, Passing, Reach, Role
+from walewright.fit.model import Beside, Buttons, Ease, Fit, Girth, Passing, Reach, Role
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 
@@ -17,8 +17,19 @@ EaseRow = tuple[str, PerSize]
 def finished(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
     """Girths, reach and what the author states, in the order of the table."""
     own = next((g.over for g in fit.girths if g.body), ())
-    for girth in fit.girths:
-        yield girth_label(guide, girth, set(girth.over) == set(own)), girth.values
+    alike: dict[Hashable, list[Girth]] = {}
+    for number, girth in enumerate(fit.girths):
+        # Two of a pair are one row; what lies over several pieces has its own.
+        by_itself = girth.body or len(set(girth.over)) > 1
+        key = number if by_itself else (girth.at, girth.closing, tuple(round(v, 3) for v in girth.values))
+        alike.setdefault(key, []).append(girth)
+    for some in alike.values():
+        if len(some) == 1:
+            yield girth_label(guide, some[0], set(some[0].over) == set(own)), some[0].values
+        else:
+            over = sentence(guide.listed([name_of(g.over[0]) for g in some]))
+            what = guide.say("fit/girth-of-each", over=over, where=_where(guide, some[0]))
+            yield guide.say(f"fit/{some[0].closing}", what=what), some[0].values
     for reach in fit.reaches:
         yield reach_label(guide, reach, len(fit.reaches) > 1), reach.values
     for ease in fit.eases:
@@ -71,8 +82,22 @@ def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
     for passing in fit.passings:
         if not passing.never and all(passing.good):
             yield passing_note(guide, passing, units)
+    for beside in fit.beside:
+        yield beside_note(guide, beside, units)
     for buttons in fit.buttons:
         yield buttons_note(guide, buttons, units)
+
+
+def whole_label(beside: Beside) -> str:
+    """What is measured."""
+    return sentence(name_of(beside.name))
+
+
+def beside_note(guide: Guide, beside: Beside, units: str) -> str:
+    """What is wanted and what is knitted."""
+    return guide.say(
+        "fit/beside", name=whole_label(beside), wanted=told(guide, beside.wanted, units), knitted=told(guide, beside.knitted, units)
+    )
 
 
 def passing_note(guide: Guide, passing: Passing, units: str) -> str:

@@ -150,6 +150,10 @@ class JoinsPicture:
     numbers: tuple[tuple[str, str], ...]
 
 
+MOST_ABREAST = 4
+"""Tick boxes before one line."""
+
+
 @dataclass(frozen=True, slots=True)
 class SheetPart:
     """A piece, edging or band: one section of the pages. `short`: it is kept on one page;
@@ -172,6 +176,13 @@ class SheetPart:
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: JoinsPicture | None = None
     """In the last section of making up."""
+
+    @property
+    def boxes(self) -> int:
+        """Tick boxes abreast: one a copy, of many copies four."""
+        most = max((line.boxes for stage in self.stages for line in stage.lines), default=1)
+        of_rows = max((row.boxes for stage in self.stages for row in stage.rows), default=0)
+        return min(max(most, of_rows), MOST_ABREAST)
 
 
 # ----------------------------------------------------------------- charts

@@ -39,6 +39,7 @@ from walewright.solve.joins.matched import cannot_match, matching_rules, unmatch
 from walewright.solve.joins.matching import movers, pinned
 from walewright.solve.joins.ratios import with_ratios
 from walewright.solve.joins.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
+from walewright.solve.joins.wholes import whole_wishes
 from walewright.solve.model import Component, Counts
 from walewright.solve.schedule.paced import rates_not_kept
 from walewright.solve.sized.deviations import deviations
@@ -102,14 +103,14 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> 
     """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
-    graded, terms = programme_of(design, matched)
+    graded, terms = programme_of(design, matched, glued)
     programme = coupled(graded, coupling)
     answers, told, final = _answered(design, programme, terms, [])
     if told:
         return None, told, final
     if any(piece.parity == "either" for piece in design.pieces):
         design = with_settled_numbers(design, terms, _values(answers))
-        graded, terms = programme_of(design, matched)
+        graded, terms = programme_of(design, matched, glued)
         programme = coupled(graded, coupling)
         answers, told, final = _answered(design, programme, terms, [])
         if told:
@@ -121,7 +122,7 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> 
         if faults:
             return None, faults, False
         design = chosen
-        graded, terms = programme_of(design, matched)
+        graded, terms = programme_of(design, matched, glued)
         programme = coupled(graded, coupling)
         answers, told, _ = _answered(design, programme, terms, answers)
         if told:
@@ -132,9 +133,11 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> 
     return counts, (*told, *let_go(design, graded, _values(answers), coupling)), True
 
 
-def programme_of(design: Design, matched: Sequence[EdgeJoin] = ()) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
+def programme_of(
+    design: Design, matched: Sequence[EdgeJoin] = (), glued: Glued | None = None
+) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
     """The integer programme of a design, and each piece's numbers in it, per size; without the joins that are `matched` by
-    free levels."""
+    free levels. What is wanted of several pieces together is wished for where it is known how they are `glued`."""
     draft = Draft()
     heights: Heights = {}
     terms: dict[str, tuple[PieceTerms, ...]] = {}
@@ -147,6 +150,8 @@ def programme_of(design: Design, matched: Sequence[EdgeJoin] = ()) -> tuple[Prog
     join_rules(draft, design, terms, matched)
     matching_rules(draft, design, terms)
     begun_rules(draft, design, terms)
+    if glued is not None:
+        whole_wishes(draft, design, terms, glued)
     return draft.programme(), terms
 
 

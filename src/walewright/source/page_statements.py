@@ -39,7 +39,7 @@ def in_languages(others: Iterable[syntax.InLanguage]) -> list[str]:
 def amount_of(value: syntax.Expr | syntax.ToMeasure) -> str:
     """An expression, or what is measured on the garment."""
     if isinstance(value, syntax.Round):
-        return f"round {value.piece} {value.level}"
+        return f"{'across' if value.across else 'round'} {value.piece} {value.level}"
     return f"along {place(value.place)}" if isinstance(value, syntax.Along) else expression(value)
 
 

@@ -320,7 +320,7 @@ def _join(join: syntax.JoinLine) -> str:
 
 
 def _finished(finished: syntax.FinishedLine) -> str:
-    options = [maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
+    options = [maybe("wanted", finished.wanted), maybe("fits", finished.fits), "stretches" if finished.stretches else ""]
     return with_options(f"finished {finished.name} {amount_of(finished.amount)}", options)
 
 

@@ -16,6 +16,7 @@ OPTIONS: Mapping[str, str] = {
     "mock": r"\s+rib\b",
     "fold": r"\s+row\b",
     "inside": r"\s+at\b",
+    "across": r"\s+(?:to\b|\w+\s+[^\W\d])",
     "beginning": r"\s+with\s+a\s+move\b",
     "ending": r"\s+with\s+a\s+move\b",
 }

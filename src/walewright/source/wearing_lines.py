@@ -19,10 +19,11 @@ class PlaceRef(Node):
 @dataclass(frozen=True, slots=True)
 class Round(Node):
     """`round back underarm`: all round the garment where that piece comes to that level; or, of a piece knitted sideways, along
-    that row edge of it."""
+    that row edge of it. `across strip top`: from one free edge to the other over all that is joined side by side."""
 
     piece: str
     level: str
+    across: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +39,14 @@ ToMeasure = Round | Along
 
 @dataclass(frozen=True, slots=True)
 class FinishedLine(Node):
-    """`finished chest 2 * half, fits bust`, `finished waist round back waist, fits waist, stretches`."""
+    """`finished chest 2 * half, fits bust`, `finished waist round back waist, wanted 72 cm, fits waist, stretches`."""
 
     name: str
     amount: Expr | ToMeasure
     fits: Expr | None = None
     stretches: bool = False
+    wanted: Expr | None = None
+    """How large what is measured shall be."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -52,11 +52,6 @@ class EdgingFacts:
         """Whether a cord can be drawn through between its two layers."""
         return self.folded or self.turned_in
 
-    @property
-    def rows_before(self) -> int:
-        """Rows that are knitted before those that are seen, of one hung on to finished loops."""
-        return 1 if self.turned_in else 0
-
 
 EDGINGS: Mapping[EdgingKind, EdgingFacts] = {
     "plain": EdgingFacts(latched=True),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 
 from walewright.design.model import Chart
 from walewright.knit import bench_steps as bs
@@ -13,6 +14,8 @@ from walewright.write.charts import worked_charts
 from walewright.write.filling import Part, Parts, filled
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.grading import Graded
+from walewright.write.in_mind import PLAIN as IN_MIND
+from walewright.write.in_mind import yarn_in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, sentence
 from walewright.write.model import Abbreviation, BenchCells, Instructions, Paragraph, Run, Section, Sentence
@@ -38,8 +41,13 @@ _IN_COLUMNS = frozenset({Abbreviation.COL, Abbreviation.COR})
 
 def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) -> Section:
     paragraphs: list[Paragraph] = []
+    yarn = ""
     for title, parts in unrolled.paragraphs:
-        told = tuple(_sentence(part, language) for part in parts)
+        said: list[BenchPart] = []
+        for part in parts:
+            one, yarn = _with_yarn(part, yarn)
+            said.append(one)
+        told = tuple(_sentence(part, language) for part in said)
         if not told:
             continue
         if paragraphs and not title:
@@ -48,6 +56,15 @@ def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) 
             paragraphs.append(Paragraph(spelt(prose(title, language, SPACE)), "", told))
     copies = 1 if block.joining else block.copies
     return Section(block.name, section_heading(block, language), copies, tuple(paragraphs), block.joining)
+
+
+def _with_yarn(part: BenchPart, yarn: str) -> tuple[BenchPart, str]:
+    """The line as it is said where `yarn` is threaded, and the yarn that is threaded after it."""
+    if isinstance(part, BenchLine):
+        body, yarn = yarn_in_mind(part.body, yarn)
+        return replace(part, body=body), yarn
+    (step,), yarn = yarn_in_mind((part,), yarn)
+    return step, yarn
 
 
 def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:
@@ -74,7 +91,7 @@ def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:
         part.side or "",
         next((step.origin for step in part.body if step.origin), ""),
         False,
-        tuple(type(step).__name__ for step in part.body),
+        tuple(IN_MIND.get(type(step), type(step)).__name__ for step in part.body),
         bench=cells,
     )
 

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, fields, replace
 from typing import Any, TypeVar
 
+from walewright.knit import bench_steps as bs
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.write.tally import RowTally, counted, held_at
@@ -77,6 +78,15 @@ def in_mind(steps: Iterable[Step], mind: InMind) -> tuple[tuple[Step, ...], InMi
     return tuple(made), mind
 
 
+def yarn_in_mind(steps: Iterable[Step], yarn: str) -> tuple[tuple[Step, ...], str]:
+    """The same of nothing but the yarn that is threaded, of steps in which all else is written out."""
+    made: list[Step] = []
+    for step in steps:
+        made.append(_said(step, InMind(yarn=yarn)) if isinstance(step, st.UseYarnStep | st.UseLooser) else step)
+        yarn = _threaded(step, yarn)
+    return tuple(made), yarn
+
+
 def _said(step: Step, mind: InMind) -> Step:
     held = sum(mind.tally.held)
     match step:
@@ -123,6 +133,8 @@ def _threaded(step: Step, yarn: str) -> str:
             told = {_threaded(st.Repeat(t.steps, 1), yarn) for t in tracks}
             return yarn if told == {yarn} else ""
         case st.BreakOff() | st.WasteStart() | st.OffOnWaste() | st.StartStripes() | st.StopStripes() | st.StartChart():
+            return ""
+        case bs.TakeUp() | bs.LayColours() | bs.StripesBegin() | bs.StripesEnd() | bs.FabricBegins() | bs.MotifBegins():
             return ""
     return yarn
 

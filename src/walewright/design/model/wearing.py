@@ -13,10 +13,10 @@ from walewright.trade.worn import BodyPart
 @dataclass(frozen=True, slots=True)
 class Measured:
     """What is measured on the garment when it is knitted: `kind` "round level" or "round edge" (all round at the level or
-    the row edge `at` of piece `owner`) or "along" (an edge `at` of the piece, or, where that is empty, the last edge of the band
-    `owner`)."""
+    the row edge `at` of piece `owner`), "across level" (from free edge to free edge at that level) or "along" (an edge `at` of the
+    piece, or, where that is empty, the last edge of the band `owner`)."""
 
-    kind: Literal["round level", "round edge", "along"]
+    kind: Literal["round level", "round edge", "across level", "along"]
     owner: str
     at: str
 
@@ -33,6 +33,8 @@ class Finished:
     body: PerSize
     stretches: bool
     origin: Origin
+    wanted: PerSize = ()
+    """How large the author wants what is `measured`; empty: nothing is said."""
 
 
 @dataclass(frozen=True, slots=True)

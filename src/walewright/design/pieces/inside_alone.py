@@ -15,8 +15,9 @@ from walewright.report.said import said
 from walewright.trade.sides import EdgeSide
 
 LEAST_APART = 2.0
-"""Stitches in the design from the innermost line of one edge to that of the other. Each falls on the nearest needle, so that two
-are left, and each line has its own."""
+"""Stitches in the design from the innermost line of one edge to that of the other where one is led by its edge: each falls on the
+nearest needle, so that two are left, and each line has its own. Lines that keep their needles are put that far apart where they
+are counted; they need only not cross."""
 
 
 def inside_alone(
@@ -63,13 +64,18 @@ class _LinedRun:
     low: PerSize
     high: PerSize
 
+    @property
+    def led(self) -> bool:
+        """Whether its innermost line goes with the edge: of several that one keeps its needle."""
+        return len(self.run.lines) == 1 and self.run.lines[0].of == "edge"
+
     def innermost(self, size: int, heights: tuple[float, float], outline: PieceOutline) -> float:
         """Where the innermost line is nearest to the other edge between two heights: its distance from the middle of the start.
         A line alone that is led by the edge goes with it."""
         line = self.run.lines[0]
         if line.of == "centre":
             return line.at(self.side)[size]
-        follows = heights if len(self.run.lines) == 1 else (self.low[size],)
+        follows = heights if self.led else (self.low[size],)
         every = range(len(self.low))
         edges = [outline.position(self.side, tuple(h for _ in every), above=h < self.high[size])[size] for h in follows]
         return min(edges) - line.at(self.side)[size]
@@ -79,10 +85,11 @@ def _apart(piece: Piece, outline: PieceOutline, place: AmountPlace) -> bool:
     """Whether the lines of one edge keep clear of those that the other is shaped along in the same rows; told at the later one."""
     if place.fabric is None:
         return True
-    least = LEAST_APART / place.fabric.stitches_per_cm
+    two = LEAST_APART / place.fabric.stitches_per_cm
     for left in _lined_runs(piece, "left"):
         for right in _lined_runs(piece, "right"):
             short: list[str] = []
+            least = two if left.led or right.led else 0.0
             for i, size in enumerate(place.scope.sizes):
                 between = (max(left.low[i], right.low[i]), min(left.high[i], right.high[i]))
                 if between[1] - between[0] < NOTHING:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from walewright.design.findings import Findings
 from walewright.design.model import Finished, Lap, Measured, Origin, Passage, PerSize, Piece
@@ -43,10 +44,11 @@ class Worn:
         elif measured is None:
             return None
         body = self._length(node.fits, said("what-it-fits", name=node.name)) if node.fits is not None else ()
-        if values is None or body is None:
+        wanted = self._length(node.wanted, said("quoted", name=node.name)) if node.wanted is not None else ()
+        if values is None or body is None or wanted is None:
             return None
         fits = words(node.fits) if node.fits is not None else ""
-        return Finished(node.name, values, measured, fits, body, node.stretches, Origin(f"finished {node.name}", node.span))
+        return Finished(node.name, values, measured, fits, body, node.stretches, Origin(f"finished {node.name}", node.span), wanted)
 
     def measured(self, amount: syntax.Expr | syntax.ToMeasure) -> Measured | None:
         """What is to be measured on the garment; None for an expression, and for what is not there (told)."""
@@ -66,8 +68,9 @@ class Worn:
         edges = self.known.get(amount.piece) or {}
         levels = [level.name for level in piece.levels]
         if amount.level in levels:
-            return Measured("round level", amount.piece, amount.level)
-        if amount.level in edges:
+            kind: Literal["round level", "across level"] = "across level" if amount.across else "round level"
+            return Measured(kind, amount.piece, amount.level)
+        if amount.level in edges and not amount.across:
             return Measured("round edge", amount.piece, edges[amount.level])
         self.findings.unknown(said("level-of", piece=amount.piece), amount.level, amount.span, levels)
         return None

@@ -165,6 +165,12 @@ def _stretches(node: syntax.FinishedLine, _: Around) -> Idle | None:
     )
 
 
+def _wanted(node: syntax.FinishedLine, _: Around) -> Idle | None:
+    if isinstance(node.amount, syntax.Round | syntax.Along):
+        return None
+    return Idle(said("not-measured", name=node.name), said("leave-out-or-measure"))
+
+
 def _across(node: syntax.Stitch, around: Around) -> Idle | None:
     """How a chart lies across a whole width."""
     fabric = around.owner
@@ -238,7 +244,7 @@ MEANINGS: Mapping[type[syntax.Node], Mapping[str, Meaning]] = {
         "of_rows": EVERYWHERE, "to_stitches": EVERYWHERE,
     },
     syntax.NeededLine: {"amount": EVERYWHERE},
-    syntax.FinishedLine: {"fits": EVERYWHERE, "stretches": _stretches},
+    syntax.FinishedLine: {"fits": EVERYWHERE, "stretches": _stretches, "wanted": _wanted},
     syntax.Through: {"never": EVERYWHERE, "part": EVERYWHERE, "figure": EVERYWHERE, "share": EVERYWHERE},
     syntax.LapLine: {"width": EVERYWHERE},
     syntax.Require: {"because": EVERYWHERE},

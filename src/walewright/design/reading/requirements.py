@@ -59,7 +59,7 @@ def _mend(left: str, lacking: float, unit: str) -> Said:
 def spoken(measured: syntax.ToMeasure) -> str:
     """What is measured, as the author writes it."""
     if isinstance(measured, syntax.Round):
-        return f"round {measured.piece} {measured.level}"
+        return f"{'across' if measured.across else 'round'} {measured.piece} {measured.level}"
     return f"along {measured.place.owner} {measured.place.edge or ''}".rstrip()
 
 

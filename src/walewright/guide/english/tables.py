@@ -32,8 +32,11 @@ TABLES = {
     "{loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, finished",
+    "fit/whole": "{name}, in all",
+    "fit/beside": "{name}: {wanted} wanted in all, {knitted} knitted.",
     "fit/girth": "All round, {where}",
     "fit/girth-of": "{over}: all round, {where}",
+    "fit/girth-of-each": "{over}, each: all round, {where}",
     "fit/closed": "{what}",
     "fit/lapped": "{what}, buttoned",
     "fit/edge to edge": "{what}, edges meeting",

@@ -32,8 +32,11 @@ TABLES = {
     " Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, fertig",
+    "fit/whole": "{name}, insgesamt",
+    "fit/beside": "{name}: {wanted} insgesamt gewünscht, {knitted} gestrickt.",
     "fit/girth": "Ringsum, {where}",
     "fit/girth-of": "{over}: ringsum, {where}",
+    "fit/girth-of-each": "{over}, jedes: ringsum, {where}",
     "fit/closed": "{what}",
     "fit/lapped": "{what}, zugeknöpft",
     "fit/edge to edge": "{what}, Kante an Kante",

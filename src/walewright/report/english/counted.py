@@ -18,7 +18,7 @@ PHRASES: dict[str, str] = {
     "range": "{least} to {most}",
     "wider-bed": "knit it on a bed of {needles} needles or more",
     "of-sizes": "{amount} ({sizes})",
-    "several-at-a-time": "move several stitches at a time: `steps {cm} {times} times to {level}`",
+    "several-at-a-time": "move several stitches at a time: `steps {cm:source} {times} times to {level}`",
     "would-do": "{figures:and} would work",
     # ------------------------------------------------------------- sizes and their figures
     "figures": "{sizes}: {figures:/; }",

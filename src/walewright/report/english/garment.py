@@ -64,6 +64,16 @@ WORDINGS: dict[str, Wording] = {
         notes={"knitted": "{size}: stated {stated:.1f}, knitted {knitted:.1f}"},
         helps={"measure-it": "write `finished {measurement} round {piece} {at}, fits {fits}`, and it is measured"},
     ),
+    "whole-off": Wording(
+        "`{measurement}` is knitted more than two stitches off what is wanted",
+        labels={"wanted": "so large it is wanted"},
+        notes={"beside": "{size}: wanted {wanted:.1f}, knitted {knitted:.1f}: {off:.1f} {more:?too much|too little}"},
+        helps={
+            "for-seams": "count a stitch for each side of a sewn seam in the widths of the pieces",
+            "leave-free": "or let the width of a piece be free, `between` two widths: then the whole decides",
+            "odd-or-even": "or let pieces be `odd or even`, so that their widths come in single stitches",
+        },
+    ),
     "join-not-in-line/no-one-line": Wording(
         "{one} cannot be put to {other}: the edges of a side do not make one line",
         labels={"joined-here": "joined here"},
@@ -134,6 +144,11 @@ WORDINGS: dict[str, Wording] = {
             "left-opens-right": "a left front opens at its right edge, as it hangs on the bed with its purl side in front",
         },
         helps={"other-side": "call it by its other side, or shape its other edge"},
+    ),
+    "nothing-to-measure/goes-round": Wording(
+        "nothing goes from a free edge to another there: it goes round, or is not joined at that level",
+        labels={"measured-here": "measured here"},
+        helps={"measure-round": "measure `round` the piece in place of `across` it, or join the pieces side by side"},
     ),
     "nothing-to-measure/no-length": Wording(
         "there is no such length",

@@ -333,7 +333,7 @@ WORDINGS: dict[str, Wording] = {
             "tightness": ("its tightness factor would be {cover:.2g}; {usual_least} to {usual_most} is usual in plain knitting"),
         },
         helps={
-            "metres": "write `{length}`, if the ball has metres where `{unit}` is written",
+            "metres": "write `{length:source}`, if the ball has metres where `{unit}` is written",
             "look": "look at what a ball weighs, at its length and unit, and at the swatch's stitches, rows and size",
         },
     ),

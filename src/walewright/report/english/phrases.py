@@ -198,6 +198,7 @@ PHRASES: dict[str, str] = {
     "repeats-wide": "the panel of `{fabric}` is {repeats} repeats wide, and its width follows from that",
     "nothing-of-both-edges": "shape `{shape}` says nothing of both edges",
     "weighed": "this swatch was weighed, so the yarn is reckoned from its weight and not from what was unravelled",
+    "not-measured": "`{name}` is what the author says, and is not measured on the garment",
     "compared-with-none": "`{name}` is compared with no measure of the body, so it cannot be smaller than one",
     "written-anew": "this piece has `{what}` of its own, which takes that one's place",
     "panels-only": "fabric `{fabric}` is used for panels only, and a panel is whole repeats without edge stitches",

@@ -373,7 +373,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"shaped": "no room"},
         notes={
             "between-outermost": "what all its lines take is taken from between the two outermost",
-            "other-edge": "the line of the other edge in the same rows is less than 2 stitches from it",
+            "other-edge": "the line of the other edge in the same rows crosses it, or is led less than 2 stitches from it",
         },
         helps={
             "no-room": "a few stitches have to lie between the line and the edge, and between it and the next: place it elsewhere"

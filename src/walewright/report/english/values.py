@@ -285,6 +285,7 @@ WORDINGS: dict[str, Wording] = {
             "leave-weight-or-loop-out": (
                 "leave one of the two out: the weight, if the yarn to a stitch was measured with more care"
             ),
+            "leave-out-or-measure": "leave that out, or let it be measured, `round` or `across` a piece at a level",
             "leave-out-or-fits": "leave that out, or say which it fits, such as `, fits bust`",
             "leave-out-or-use-whole-width": "leave that out, or use the fabric over a whole width too",
             "leave-out-or-knit-in": "leave that out, or let a symbol be `knit in` another yarn",

@@ -11,7 +11,8 @@ REFUSALS: dict[str, str] = {
     "bed/bars-side-by-side": "die Nadeln {needle} und {other} sind beide leer und in Arbeit: dort bildet das Garn keine Maschen",
     "bed/beyond-bed": "Nadel {needle} liegt außerhalb des Nadelbetts, das von {first} bis {last} reicht",
     "bed/block-named-twice": "zwei Teile heißen `{piece}`",
-    "bed/block-uncrossed": "{one} und {other} sind zwischen den Nadeln {last} und {first} nicht verkreuzt: dort bleibt ein Loch",
+    "bed/block-uncrossed": "`{one}` und `{other}` sind zwischen den Nadeln {last} und {first} nicht verkreuzt: dort bleibt ein "
+    "Loch",
     "bed/carriage-already-there": ("der Schlitten steht schon {to:term}s, also kann er keine Reihe nach {to:term}s stricken"),
     "bed/cast-off-away-from-carriage/not-placed": (
         "die Maschen {first} bis {last} lassen sich nicht von {start:term}s her abketten: wo der Schlitten steht, ist nicht "
@@ -31,7 +32,7 @@ REFUSALS: dict[str, str] = {
         "{last}"
     ),
     "bed/cast-on-over-loops": "Nadel {needle} trägt schon eine Masche; {purpose} muss sie leer sein",
-    "bed/cast-on-way": "einen Anschlag `{way}` gibt es nicht; es gibt {ways:and}",
+    "bed/cast-on-way": "einen Anschlag `{way}` gibt es nicht; es gibt {ways:and`}",
     "bed/check-differs": "was der Schritt angibt, stimmt nicht: {differing:/; }",
     "bed/close-empty": "Nadel {needle} trägt keine Masche {purpose}",
     "bed/close-without-neighbour/end-of-bed": (
@@ -42,12 +43,12 @@ REFUSALS: dict[str, str] = {
         "{first} bis {last} werden nach {towards:term}s abgekettet, aber {needle} hat keine Masche, auf die sich die letzte hängen "
         "lässt"
     ),
-    "bed/comb-in-garment-yarn": ("der Anschlagkamm ergibt eine offene Kante, die in {yarn} auflaufen würde: Hilfsgarn verwenden"),
+    "bed/comb-in-garment-yarn": ("der Anschlagkamm ergibt eine offene Kante, die in `{yarn}` auflaufen würde: Hilfsgarn verwenden"),
     "bed/copies-differ/hung": (
         "Teil `{piece}` wird {copies}-mal gestrickt und dieses {own}-mal: jedes Exemplar des einen wird auf eines des anderen "
         "gehängt"
     ),
-    "bed/copies-differ/joined": "das eine wird {fewest}-mal gestrickt, ein anderes {most}-mal",
+    "bed/copies-differ/joined": "das eine wird {fewest:=einmal|{fewest}-mal} gestrickt, ein anderes {most}-mal",
     "bed/cord-drawn-in-part": (
         "der Trennfaden wird aus den Nadeln {first} bis {last} gezogen, und Nadel {needle} ist noch hinten an ihm: ihre Masche "
         "fällt"
@@ -149,7 +150,7 @@ REFUSALS: dict[str, str] = {
     ),
     "bed/join-unequal/stitches": "{one} gegen {other} Maschen",
     "bed/join-way/closing": "eine Kante allein wird zusammengenäht oder zusammengezogen, nicht {way:term}",
-    "bed/join-way/joining": "eine Verbindung `{way}` gibt es nicht; es gibt {ways:and}",
+    "bed/join-way/joining": "eine Verbindung `{way}` gibt es nicht; es gibt {ways:and`}",
     "bed/ladder-runs-on": (
         "das Maschenstäbchen von Nadel {needle} ist {rows} Reihen bis zu einer Masche hinuntergelaufen und nicht hochgehäkelt: von "
         "dort läuft es weiter"
@@ -185,12 +186,12 @@ REFUSALS: dict[str, str] = {
         "die beiden Enden dessen, was eingehängt wird, {one} und {other}, sind schon verbunden: es liegt nicht gerade"
     ),
     "bed/link-over-loops": "Nadel {needle} trägt eine andere Masche als die eines Teils, das eben dort eingehängt ist",
-    "bed/link-over-nothing": "Nadel {needle} trägt keine Masche eines anderen Teils zum Zusammenketten",
+    "bed/link-over-nothing": "Nadel {needle} trägt keine Masche eines anderen Teils zum Verbinden",
     "bed/link-unequal": (
-        "{stitches} Maschen von {edge} von Teil `{piece}` würden über {needles} andere gehängt; gekettet wird Masche auf Masche"
+        "{stitches} Maschen von {edge} von Teil `{piece}` würden über {needles} andere gehängt; verbunden wird Masche auf Masche"
     ),
     "bed/linked-face-to-back": (
-        "bei `{beneath}` und `{over}` ist die {facing:term}e Maschenseite zu sehen: so zusammengekettet liegt eines verkehrt herum"
+        "bei `{beneath}` und `{over}` ist die {facing:term}e Maschenseite zu sehen: so verbunden liegt eines verkehrt herum"
     ),
     "bed/loop-dropped": "nichts hält die Masche, die auf Nadel {needle} bei RZ {row} gebildet ist",
     "bed/loops-left": "am Ende des Abschnitts liegen noch Maschen auf {loaded} Nadeln, von {first} bis {last}",
@@ -221,7 +222,7 @@ REFUSALS: dict[str, str] = {
     ),
     "bed/nothing-below": "unter der Masche von Nadel {needle} ist keine Masche, aus der sich die leere Nadel füllen lässt",
     "bed/nothing-laid/to-work": (
-        "die letzte Reihe hat kein Garn über Nadel {needle} gelegt {purpose}, oder es ist nicht mehr dort"
+        "die letzte Reihe hat {purpose} kein Garn über Nadel {needle} gelegt, oder es ist nicht mehr dort"
     ),
     "bed/nothing-laid/worked": (
         "Nadel {needle} ist seit der letzten Reihe von Hand gearbeitet oder erst nach ihr in Haltestellung gebracht worden"
@@ -355,7 +356,7 @@ PARTS: dict[str, str] = {
     "bed/to/pick-up": "zum Auffassen einer Masche",
     "bed/to/run-down": "zum Hinunterlaufen ihres Maschenstäbchens",
     "bed/to/take-a-foot": "zum Einhängen eines Maschenfußes",
-    "bed/to/take-a-linked-stitch": "zum Einhängen einer Masche, die angekettet wird",
+    "bed/to/take-a-linked-stitch": "zum Einhängen einer Masche, die verbunden wird",
     "bed/to/take-a-loop": "zum Einhängen einer Masche der ersten Reihe",
     "bed/to/wait-on-cord": "zum Warten am Trennfaden",
 }

@@ -18,7 +18,7 @@ PHRASES: dict[str, str] = {
     "range": "{least} bis {most}",
     "wider-bed": "es auf einem Nadelbett mit {needles} oder mehr Nadeln stricken",
     "of-sizes": "{amount} ({sizes})",
-    "several-at-a-time": "jeweils mehrere Maschen auf einmal: `steps {cm} {times} times to {level}`",
+    "several-at-a-time": "jeweils mehrere Maschen auf einmal: `steps {cm:source} {times} times to {level}`",
     "would-do": "so ginge es: {figures:and}",
     # ------------------------------------------------------------- sizes and their figures
     "figures": "{sizes}: {figures:/; }",

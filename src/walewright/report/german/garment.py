@@ -144,6 +144,21 @@ WORDINGS: dict[str, Wording] = {
         },
         helps={"other-side": "es nach der anderen Seite benennen, oder seine andere Kante formen"},
     ),
+    "whole-off": Wording(
+        "`{measurement}` ist um mehr als zwei Maschen anders gestrickt als verlangt",
+        labels={"wanted": "so groß verlangt"},
+        notes={"beside": "{size}: verlangt {wanted:.1f}, gestrickt {knitted:.1f}: {off:.1f} {more:?zu viel|zu wenig}"},
+        helps={
+            "for-seams": "in den Breiten der Teile für jede Seite einer genähten Naht eine Masche mitzählen",
+            "leave-free": "oder die Breite eines Teils mit `between` zwischen zwei Breiten frei lassen: dann entscheidet das Ganze",
+            "odd-or-even": "oder Teilen `odd or even` geben, sodass ihre Breiten auf einzelne Maschen genau sind",
+        },
+    ),
+    "nothing-to-measure/goes-round": Wording(
+        "dort geht nichts von einer freien Kante zur anderen: es geht herum, oder ist an dieser Höhe nicht verbunden",
+        labels={"measured-here": "hier gemessen"},
+        helps={"measure-round": "mit `round` um das Teil messen statt mit `across` quer, oder die Teile nebeneinander verbinden"},
+    ),
     "nothing-to-measure/no-length": Wording(
         "eine solche Länge gibt es nicht",
         labels={"measured-here": "hier gemessen"},

@@ -369,7 +369,7 @@ WORDINGS: dict[str, Wording] = {
             "tightness": ("der Dichtefaktor wäre {cover:.2g}; {usual_least} bis {usual_most} ist bei glatt rechts üblich"),
         },
         helps={
-            "metres": "`{length}` schreiben, wenn das Knäuel Meter hat, wo `{unit}` steht",
+            "metres": "`{length:source}` schreiben, wenn das Knäuel Meter hat, wo `{unit}` steht",
             "look": "auf Gewicht, Länge und Einheit des Knäuels achten, und auf Maschen, Reihen und Größe der Maschenprobe",
         },
     ),

@@ -94,8 +94,8 @@ WORDINGS: dict[str, Wording] = {
         "die Stufen bis `{to_level}` gehen nicht alle in eine Richtung",
         labels={"other-way": "geht in eine andere Richtung, oder nirgendwohin", "first": "die erste geht so"},
         helps={
-            "one-way": "jede Stufe in dieselbe Richtung gehen lassen, oder die Kante dort, wo sie umkehrt, zu einer eigenen "
-            "Höhe führen"
+            "one-way": "jede Stufe in dieselbe Richtung gehen lassen, oder die Kante dort, wo sie umkehrt, zu einer eigenen Höhe "
+            "führen"
         },
     ),
     "too-much-knitting/heights-in-all": Wording(

@@ -132,7 +132,7 @@ PHRASES: dict[str, str] = {
     "hangs-on-nothing-glued": "{hung} hängt an etwas, womit nichts zusammengesetzt ist",
     "join-done": "`{way}` {one:/, dann } ab `{one_end}` mit {other:/, dann } ab `{other_end}`",
     "joined-otherwise": "{one} ist anders {other:?mit {other}|in sich} verbunden, als es zusammengesetzt ist",
-    "linked-wrong-sides": "`{piece}` und `{other_piece}` sind mit den Innenseiten aneinander zusammengekettet",
+    "linked-wrong-sides": "`{piece}` und `{other_piece}` sind mit den Innenseiten aneinander auf dem Nadelbett verbunden",
     "loops-open": "die offenen Maschen von `{edge}` von Teil `{piece}` fasst nichts auf",
     "not-joined": "{one} ist nicht so {other:?mit {other}|in sich} verbunden, wie es zusammengesetzt ist",
     "nothing-more": "nichts mehr",

@@ -313,6 +313,7 @@ WORDINGS: dict[str, Wording] = {
             "leave-one-width-out": "eine der beiden Breiten weglassen",
             "leave-weight-or-loop-out": "eines von beiden weglassen: das Gewicht, wenn das Garn je Masche sorgfältiger gemessen "
             "ist",
+            "leave-out-or-measure": "das weglassen, oder es an einer Höhe mit `round` oder `across` an einem Teil messen lassen",
             "leave-out-or-fits": "das weglassen, oder sagen, wozu es passt, etwa `, fits bust`",
             "leave-out-or-use-whole-width": "das weglassen, oder das Gestrick auch über eine ganze Breite verwenden",
             "leave-out-or-knit-in": "das weglassen, oder ein Zeichen mit `knit in` in einem anderen Garn stricken",

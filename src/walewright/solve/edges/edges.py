@@ -65,7 +65,7 @@ def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[Ed
     if piece.start_most is not None or any(run.most is not None for run in (*piece.left, *piece.right)):
         return
     for name in [level.name for level in piece.levels[1:]]:
-        come = [_come_to(piece, side, name) for side in ("left", "right")]
+        come = [come_to(piece, side, name) for side in ("left", "right")]
         ending = [run for run in (*piece.left, *piece.right) if run.to_level == name]
         if None in come or not any(any(run.change) for run in ending) or any(run.path == ACROSS_RUN for run in ending):
             continue
@@ -78,7 +78,7 @@ def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[Ed
         equal_sizes(draft, terms, wanted)
 
 
-def _come_to(piece: Piece, side: EdgeSide, name: str) -> int | None:
+def come_to(piece: Piece, side: EdgeSide, name: str) -> int | None:
     """Number of the run that ends at a level, or leads straight on past it; None where the edge is on its way there."""
     to = level_number(piece, name)
     for number, run in enumerate(runs_of(piece, side)):

@@ -21,7 +21,7 @@ from walewright.solve.edges.wedges import sized_wedges
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan
 from walewright.solve.schedule.turned import turned_runs
-from walewright.solve.sized.inside import lined
+from walewright.solve.sized.inside import apart, lined
 from walewright.solve.sized.out import sized_out
 
 Runs = tuple[SizedRun, ...]
@@ -170,6 +170,7 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
     left_of = start // 2 + (lean(design.machine.needles, start, outline.left, outline.right) if may_lean(piece) else 0)
     left = lined(design, piece, "left", outline.left, left_of, start / 2 - left_of, size)
     right = lined(design, piece, "right", outline.right, start - left_of, start / 2 - left_of, size)
+    left, right = apart(left, right)
     edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
     ended = 0 if piece.end_edging is None else edging_rows(design, design.edging(piece.end_edging), size)
     stitches = {slot.name: t.at(values) for slot, t in zip(piece.slots, terms.slots, strict=True)}

@@ -11,6 +11,9 @@ from walewright.solve.edges.edges import runs_of
 from walewright.solve.edges.gauge import fabric_below
 from walewright.trade.sides import EdgeSide
 
+APART = 2
+"""Stitches from the innermost line of one edge to that of the other in the same rows: with fewer both would take one stitch."""
+
 
 def lined(
     design: Design, piece: Piece, side: EdgeSide, runs: tuple[SizedRun, ...], begin: int, middle: float, size: int
@@ -34,3 +37,28 @@ def lined(
         made.append(replace(run, lines=tuple(lines)) if lines else run)
         at += sum(by for _, by in run.changes())
     return tuple(made)
+
+
+def apart(left: tuple[SizedRun, ...], right: tuple[SizedRun, ...]) -> tuple[tuple[SizedRun, ...], tuple[SizedRun, ...]]:
+    """The runs of both edges, the innermost lines of those that go on in the same rows so far apart that each has its own needle.
+    Of two that are too near the one that lies less far out is moved outwards first."""
+    edges = [list(left), list(right)]
+    for one in range(len(left)):
+        for other in range(len(right)):
+            a, b = edges[0][one], edges[1][other]
+            if not (a.lines and b.lines) or a.lines[0].of == "count" or b.lines[0].of == "count":
+                continue
+            if max(a.from_row, b.from_row) >= min(a.to_row, b.to_row):
+                continue
+            for _ in range(APART - a.lines[0].at - b.lines[0].at):
+                if a.lines[0].at < b.lines[0].at:
+                    a = _outwards(a)
+                else:
+                    b = _outwards(b)
+            edges[0][one], edges[1][other] = a, b
+    return tuple(edges[0]), tuple(edges[1])
+
+
+def _outwards(run: SizedRun) -> SizedRun:
+    """Its innermost line a needle farther from the centre."""
+    return replace(run, lines=(replace(run.lines[0], at=run.lines[0].at + 1), *run.lines[1:]))
