@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-Known = Literal["common practice", "from memory"]
+WordFrom = Literal["common practice", "from memory"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,7 +18,7 @@ class TradeWord:
 
     english: str
     german: str
-    known: Known = "common practice"
+    known: WordFrom = "common practice"
     note: str = ""
 
 
