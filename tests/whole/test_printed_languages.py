@@ -163,7 +163,7 @@ def own(language: str) -> frozenset[str]:
     return frozenset(_bare((*texts_of(tongue.writing), *texts_of(tongue.guide))))
 
 
-NAMED = {"name", "label", "about", "published", "own", "title", "sizes", "piece", "edge", "unit", "alternative"}
+NAMED = {"name", "label", "about", "published", "own", "title", "sizes", "piece", "edge", "unit", "alternative", "alternatives"}
 """Fields of a design that hold what its author, or a shipped table or bed, has named."""
 
 
