@@ -10,8 +10,10 @@ import pytest
 from syrupy.assertion import SnapshotAssertion
 
 from tests.report.bare import bare, bare_label, terminal
-from walewright.report.model import NOWHERE, Diagnostic, Severity, Span
+from walewright.report.german import GERMAN
+from walewright.report.model import COMMAND_LINE, NOWHERE, Diagnostic, Severity, Span, diagnosed
 from walewright.report.render import MOST_PER_FILE
+from walewright.report.render import terminal as rendered
 
 Make = Callable[..., Diagnostic]
 FILE = "shawl.wale"
@@ -138,3 +140,9 @@ def test_markup_says_the_same_and_nothing_of_the_source_is_a_tag(told: Make) -> 
     with console.capture() as printed:
         console.print(terminal([found], {FILE: text}, markup=True), soft_wrap=True)
     assert printed.get().rstrip("\n") == terminal([found], {FILE: text})
+
+
+def test_what_is_typed_is_called_in_the_language() -> None:
+    found = diagnosed("unknown-size/several", (Span(COMMAND_LINE, 0, 4), ""), notes=("it-has",), size="x", names=("a", "b"))
+    assert "in command line, line 1" in rendered([found], {COMMAND_LINE: "wale"})
+    assert "in Befehlszeile, Zeile 1" in rendered([found], {COMMAND_LINE: "wale"}, language=GERMAN)

@@ -367,6 +367,8 @@ def statement(kind: str, line: str) -> s.Statement:
         ),
         ("", "join a start to a end, grafted", s.JoinLine((s.EdgeRef("a", "start"),), (s.EdgeRef("a", "end"),), way="grafted")),
         ("", "join a end to b end, linked", s.JoinLine((s.EdgeRef("a", "end"),), (s.EdgeRef("b", "end"),), way="linked")),
+        ("", "piece a in b, knit gores", s.PieceBlock("a", "b", s.Name("gores"))),
+        ("", "piece a like b, knit gores, centre stitch", s.PieceBlock("a", copies=s.Name("gores"), parity="odd", like="b")),
         ("", "cord hood 3 cm long", s.CordLine("hood", CM3)),
         ("", "finished chest a, fits b", s.FinishedLine("chest", s.Name("a"), s.Name("b"))),
         ("", "finished waist round back waist, stretches", s.FinishedLine("waist", s.Round("back", "waist"), stretches=True)),

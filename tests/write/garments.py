@@ -17,7 +17,11 @@ ENDS = ("both ends", "left end", "right end")
 
 
 def joined(
-    one: str, other: str, *numbers: int | str, ends: str = "bottom bottom", **more: int | str | tuple[st.Strip, ...]
+    one: str,
+    other: str,
+    *numbers: int | str,
+    ends: str = "bottom bottom",
+    **more: int | str | tuple[st.Strip, ...] | tuple[int, ...],
 ) -> st.JoinEdges:
     """One seam: sides as "back armhole + front armhole left", a piece knitted several times as "sleeve.2 end". `ends`: where the
     sides begin."""
@@ -227,7 +231,8 @@ SAMPLES: tuple[Step, ...] = (
         joined("back side right", "front side left", 0, rows=84),
         seams=(*joined("back side right", "front side left", 0).seams, *joined("back side left", "front side right", 0).seams),
     ),
-    joined("back side right", "front side left", 0, rows=84, strips=(("back", "welt"), ("front", "welt"))),
+    joined("back side right", "front side left", 0, rows=84, strips=(("back", "welt"), ("front", "welt")), strip_rows=(18, 18)),
+    joined("back side right", "front side left", 0, rows=84, strips=(("back", "hem upper"), ("collar", "")), strip_rows=(1, 12)),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""

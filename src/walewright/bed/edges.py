@@ -12,6 +12,7 @@ from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge, BedPart, Course
 from walewright.bed.outline import Between, OutlineStretch, Shape, missing_row, reaches, row_edge
 from walewright.bed.refusals import Refusal
+from walewright.bed.strips import as_it_hangs, through_both
 from walewright.knit.operations import NameEdge, Side, other
 
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -132,7 +133,8 @@ def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...])
     if not rows:
         return BedEdge(op.edge, side, "rows", 0, None, (), each=each, at=side)
     below = next((c for c in reversed(chain) if c.counter <= op.from_row and reaches(c, side)), None)
-    return replace(row_edge(op.edge, side, rows, below, _between(m), _density(m), each), part=side)
+    found = row_edge(op.edge, side, rows, below, _between(m), _density(m), each)
+    return as_it_hangs(m, through_both(m, replace(found, part=side), rows, chain))
 
 
 def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[BedEdge] | Refusal:

@@ -97,6 +97,12 @@ class KnitFabric:
     """Edges of other pieces that it was begun on, from left to right."""
     hung_over: tuple[HungEdge, ...] = field(default=(), repr=False)
     """Edges that were hung over these, to be linked with them."""
+    below: str = ""
+    """The piece whose first row it was knitted on."""
+    end_rows: int = 0
+    """Rows at each of its two ends, two that were folded upon each other as one."""
+    rows_before: int = 0
+    """The same of an edging that was knitted before the piece."""
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, KnitFabric) and same(self, other)

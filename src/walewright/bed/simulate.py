@@ -52,7 +52,7 @@ class BedResult:
 
 def _name_edge(m: Machine, op: ops.NameEdge) -> Refusal | None:
     """Looked at when the block is done, for rows still to be knitted may be named."""
-    m.named.append((m.index, op))
+    m.named.append((m.index, op, m.section))
     return None
 
 

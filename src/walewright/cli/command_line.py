@@ -12,14 +12,14 @@ import click
 from walewright import languages
 from walewright.cli import console
 from walewright.cli.console import MessageForm
-from walewright.report.model import Diagnostic, Label, Span, diagnosed
+from walewright.report.model import COMMAND_LINE, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
 
 if TYPE_CHECKING:
     from walewright.report.as_json import Edits
 
-FILE = "command line"
+FILE = COMMAND_LINE
 MESSAGES = "--messages"
 LANGUAGE = "--language"
 
@@ -174,5 +174,7 @@ class CommandLine:
     def _missing(self, missing: click.Parameter) -> Diagnostic:
         if missing.name == "stage":
             return self.fault("argument-missing/stage", "name-stage", at=(), label="wanted-here")
+        if missing.name == "catalogue":
+            return self.fault("argument-missing/catalogue", "name-catalogue", at=(), label="wanted-here")
         help_ = "name-a-file" if missing.nargs == 1 else "name-files"
         return self.fault("argument-missing/file", help_, at=(), label="wanted-here")

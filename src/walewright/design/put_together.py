@@ -12,6 +12,7 @@ from walewright.design.charts.motifs import motif
 from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
+from walewright.design.pieces.copies import number_of, with_copies
 from walewright.design.pieces.edges import traced
 from walewright.design.pieces.endings import Ending, ending, in_one
 from walewright.design.pieces.inside_alone import inside_alone
@@ -41,7 +42,7 @@ NodeKind = TypeVar("NodeKind", bound=syntax.Node)
 
 @dataclass(frozen=True, slots=True)
 class Workroom:
-    """What pieces are made of and in; `edges` are the edges that can be spoken of. `first_rows`: where the cells of the charts'
+    """What pieces are made of and in; `edges` are those that something can be hung on. `first_rows`: where the cells of the charts'
     first rows stand. `told` are faults of a fabric or a chart that one piece in it has shown: the others would show them again."""
 
     scope: Scope
@@ -59,7 +60,7 @@ def pieces(nodes: tuple[syntax.PieceBlock, ...], room: Workroom) -> dict[str, Pi
     """Every piece by name, in the order of the source; None for those that could not be understood."""
     first: dict[str, syntax.PieceBlock] = {}
     for node in nodes:
-        first.setdefault(node.name, node)
+        first.setdefault(node.name, with_copies(node, room.scope, room.findings))
     made: dict[str, Piece | None] = {n: _piece(p, first, room) for n, p in first.items() if p.mirror_of is None}
     for node in first.values():
         if node.mirror_of is not None and node.name not in made:
@@ -125,14 +126,15 @@ def _header(node: syntax.PieceBlock, findings: Findings) -> None:
     """Tells what is wrong with a piece's first line."""
     if node.purpose not in PURPOSES_KNOWN:
         findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
-    if not 1 <= node.copies <= MOST_COPIES:
+    copies = number_of(node)
+    if not 1 <= copies <= MOST_COPIES:
         findings.report(
-            "not-positive/copies" if node.copies < 1 else "absurd-count/copies",
+            "not-positive/copies" if copies < 1 else "absurd-count/copies",
             (node.span, "knit"),
             notes=("possible",),
-            helps=within(node.copies, 1, MOST_COPIES),
+            helps=within(copies, 1, MOST_COPIES),
             piece=node.name,
-            copies=node.copies,
+            copies=copies,
             most=MOST_COPIES,
         )
 
@@ -151,7 +153,7 @@ def _along(
     for ref in begin.along:
         if ref.piece in nodes and ref.piece not in before:
             room.findings.report(
-                "along-later-piece",
+                "along-later-piece/piece",
                 (ref.span, "along"),
                 (nodes[ref.piece].span, "piece"),
                 helps=("write-before",) if ref.piece != node.name else (),
@@ -233,7 +235,7 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     made = Piece(
         name=node.name,
         fabric=node.fabric,
-        copies=node.copies,
+        copies=number_of(node),
         mirror_of=None,
         levels=outline.levels,
         start_width=(),

@@ -59,5 +59,7 @@ class JoinEdges(Step):
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
     "beyond": what one side is longer lies along the strips."""
     strips: tuple[Strip, ...] = ()
+    strip_rows: tuple[int, ...] = ()
+    """The rows at the end of each of them."""
     ratio_rows: int = 0
     ratio_stitches: int = 0

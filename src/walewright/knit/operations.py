@@ -100,10 +100,9 @@ class OutOfWork:
 
 @dataclass(frozen=True, slots=True)
 class CastOn:
-    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
-    "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side; with
-    `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as long as it
-    takes)."""
+    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn), "e-wrap" or "chain"
+    (closed edges). Casting on beside live stitches happens at the carriage side; with `own_length`, a separate piece of the yarn in
+    use, anywhere between or beside them: `length_cm` of it (0: as long as it takes)."""
 
     way: CastOnWay
     first: int
@@ -303,13 +302,13 @@ class NameEdge:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from the
-    same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does. `copy`
-    0: of a piece knitted once, or the seam is made at each copy. Without `other` the edge `one` is closed upon itself, folded in
-    half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open loops).
-
-    Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of the
-    other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`."""
+    """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from
+    the same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does.
+    `copy` 0: of a piece knitted once, or the seam is made at each copy. Without `other` the edge `one` is closed upon itself,
+    folded in half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open
+    loops). Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of
+    the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`.
+    `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band the edging is empty."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
@@ -321,6 +320,7 @@ class Join:
     one_mm: int = 0
     other_mm: int = 0
     ratio: tuple[int, int] = (0, 0)
+    over: tuple[tuple[str, str, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

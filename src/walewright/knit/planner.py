@@ -28,6 +28,7 @@ from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
 from walewright.knit.seaming import joins, links, made_on_the_bed, sewn_ends
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.knit.strips import Named, end_note, named_strips
 from walewright.knit.tails import Tails, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.zones import Fabrics
@@ -121,8 +122,8 @@ def _knitted(
         return band_block(design, glued, garment, band, next(b for b in garment.bands if b.name == band.name))
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
-        return edging_block(design, piece, sized, start_facing(design, piece.name), needed)
-    return _piece_block(drafts[task.name], sized, needed)
+        return edging_block(design, glued, piece, sized, start_facing(design, piece.name), needed)
+    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece))
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -156,7 +157,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset()) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
     state = State(piece.name, by_needle=False)
@@ -185,7 +186,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     def off(edge: str) -> tuple[Step, ...]:
         return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
 
-    add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
+    add(said("cast-on"), start(design, piece, sized, fabrics.use(0), named))
     last = "end"
     for number, part in enumerate(parts(draft.pattern, sized)):
         opening = part.opening
@@ -214,7 +215,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     if last:
         add(said("knit-on"), knitted_on(design, piece, sized, state))
         add(said("finish"), off(last))
-    add(said("edges"), tuple(edge_notes(piece, sized)))
+    add(said("edges"), (*edge_notes(piece, sized), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from walewright.report.columns import WIDEST, harmless, named, shown, width
-from walewright.report.model import Diagnostic, Label, Severity
+from walewright.report.model import COMMAND_LINE, PRINTED_WORDS, Diagnostic, Label, Severity
 from walewright.report.paint import Paint
 from walewright.report.places import Source, TextPlace
 from walewright.report.said import Said, said
@@ -47,6 +47,13 @@ class View:
         return f"{CUT if self.first else ''}{inside}{CUT if self.last < len(self.text) else ''}"
 
 
+def called(file: str, language: Language) -> str:
+    """A file by its name; what is read in place of one by the language's word for it."""
+    if file == COMMAND_LINE:
+        return phrased(said("shown/command-line"), language)
+    return phrased(said("shown/printed-words"), language) if file == PRINTED_WORDS else named(file)
+
+
 def excerpt(
     diagnostic: Diagnostic, words: Sequence[str], known: Mapping[str, Source], paint: Paint, language: Language
 ) -> list[str]:
@@ -58,7 +65,7 @@ def excerpt(
         if label.span.file:
             by_file.setdefault(label.span.file, []).append((label, text_of))
     for file, labels in by_file.items():
-        name = named(file)
+        name = called(file, language)
         if file not in known:
             lines.append(_place(said("shown/in", file=_NAME), name, language, paint))
             lines += [f"  {paint.plain(harmless(words))}" for _, words in labels if words]

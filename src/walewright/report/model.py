@@ -30,6 +30,8 @@ class Span:
 
 NOWHERE = Span("", 0, 0)
 """For values that no source text stands behind (command-line options, defaults)."""
+COMMAND_LINE, PRINTED_WORDS = "command line", "printed words"
+"""What is typed, and what is printed, as the file of a span."""
 
 
 class Severity(Enum):

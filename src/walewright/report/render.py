@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from walewright.report.columns import harmless, named
+from walewright.report.columns import harmless
 from walewright.report.english import ENGLISH
-from walewright.report.excerpt import excerpt
+from walewright.report.excerpt import called, excerpt
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.report.paint import Paint
 from walewright.report.places import Source, source
@@ -35,7 +35,7 @@ def terminal(
         blocks += [_block(d, language, known, paint) for d in shown]
         if len(group) > len(shown):
             more = said("shown/more", told=_counted([d for d in group if d not in shown]))
-            blocks.append(paint.faint(f"{named(file) + ': ' if file else ''}{phrased(more, language)}"))
+            blocks.append(paint.faint(f"{called(file, language) + ': ' if file else ''}{phrased(more, language)}"))
     if told:
         blocks.append(paint.strong(", ".join(phrased(one, language) for one in _counted(told))))
     return "\n\n".join(blocks)

@@ -151,7 +151,7 @@ def _edging(edging: syntax.EdgingLine) -> str:
 
 
 def _piece(piece: syntax.PieceBlock) -> str:
-    copies = f"knit {piece.copies}" if piece.copies != 1 else ""
+    copies = f"knit {number_or_name(piece.copies)}" if piece.copies != 1 else ""
     mirror = f"mirror of {piece.mirror_of}" if piece.mirror_of is not None else ""
     centre = PARITIES[piece.parity]
     purpose = f"as {piece.purpose}" if piece.purpose else ""

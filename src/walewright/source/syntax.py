@@ -290,7 +290,7 @@ class PieceBlock(Node):
 
     name: str
     fabric: str = ""
-    copies: int = 1
+    copies: int | Name = 1
     mirror_of: str | None = None
     body: tuple[Statement, ...] = ()
     parity: Parity = "even"

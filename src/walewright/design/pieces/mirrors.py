@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
+from walewright.design.pieces.copies import number_of
 from walewright.source import syntax
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
@@ -68,7 +69,7 @@ def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.Pi
     return replace(
         model,
         name=node.name,
-        copies=node.copies,
+        copies=number_of(node),
         mirror_of=model.name,
         start_origin=None,
         levels=tuple(replace(level, origin=own(level.origin)) for level in model.levels),

@@ -91,6 +91,8 @@ PHRASES: dict[str, str] = {
     "end-of-piece": "the end of piece `{piece}`",
     "rows-of-rate": "the rows of the rate to `{level}`",
     "steps-to": "the steps to `{level}`",
+    "copies-of": "how often `{piece}` is knitted",
+    "size-options": "`--size {sizes:/ --size }`",
     "swatch-of": "the swatch of {of}",
     "what-it-fits": "what `{name}` fits",
     "width-across": "the width of piece `{piece}` across at `{level}`",

@@ -94,6 +94,8 @@ PHRASES: dict[str, str] = {
     "end-of-piece": "Ende von Teil `{piece}`",
     "rows-of-rate": "Reihen des Takts bis `{level}`",
     "steps-to": "Stufen bis `{level}`",
+    "copies-of": "wie oft `{piece}` gestrickt wird",
+    "size-options": "`--size {sizes:/ --size }`",
     "swatch-of": "Maschenprobe von {of}",
     "what-it-fits": "wozu `{name}` passt",
     "width-across": "Breite von Teil `{piece}` quer bei `{level}`",

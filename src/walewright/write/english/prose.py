@@ -67,6 +67,7 @@ NOTES = {
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
     "oversew-buttonholes": "Oversew the two layers of each buttonhole together.",
+    "through-both": "What is folded is picked up through both layers, row upon row: {edges:and}.",
     "joined-already": "These are joined already, so that the edges make one line: {joined:/; }.",
     "still-open": "Still open until this is knitted: {still:/; }.",
     "joined-and-open": "These are joined already, so that the edges make one line: {joined:/; }. Still open until this is knitted:"

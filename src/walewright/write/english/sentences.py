@@ -201,6 +201,7 @@ JOINS = {
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "how/grafted": ", loop for loop with the long tail",
     "strips": ", and on along the ends of {strips}",
+    "strip": "{rows} {rows|row} of {name}",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}
