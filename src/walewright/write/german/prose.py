@@ -69,6 +69,7 @@ NOTES = {
     "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"
     " wo er begann.",
     "oversew-buttonholes": "Die zwei Lagen jedes Knopflochs zusammen umstechen.",
+    "through-both": "Was gefaltet ist, wird durch beide Lagen aufgefasst, Reihe auf Reihe: {edges:and}.",
     "joined-already": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }.",
     "still-open": "Noch offen, bis dies gestrickt ist: {still:/; }.",
     "joined-and-open": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }. Noch offen, bis dies gestrickt ist:"

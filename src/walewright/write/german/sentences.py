@@ -204,6 +204,7 @@ JOINS = {
     "how/no_tail": ", Masche auf Masche mit einem neuen Faden, viermal so lang wie die Reihe",
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",
     "strips": ", und weiter an den Enden von {strips}",
+    "strip": "{rows} {rows|row} von {name}",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}
