@@ -337,9 +337,6 @@ class _Phrases(Transformer[Token, Any]):
         (found,) = self._numbers.findall(token)
         return self._graded(found, int)
 
-    def _tenths(self, words: str) -> int:
-        return tenths(words.replace(self._language.point, "."))
-
     def NUMBER(self, token: Token) -> ReadGraded:
         return self._graded(token, int)
 
@@ -347,10 +344,9 @@ class _Phrases(Transformer[Token, Any]):
         return self._within(token)
 
     def ONE_CM(self, token: Token) -> ReadGraded:
-        return self._graded(token.removeprefix(",").strip(), self._tenths)
+        return self._graded(token.removeprefix(",").strip(), lambda cm: tenths(cm, self._language.point))
 
-    def LENGTH(self, token: Token) -> ReadGraded:
-        return self._graded(token, self._tenths)
+    LENGTH = ONE_CM
 
     def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
@@ -388,8 +384,7 @@ class _Phrases(Transformer[Token, Any]):
         return as_name(token[1:-1])
 
     def SAID_FOR(self, token: Token) -> Several:
-        before, behind = self._language.quotes
-        return Several((as_name(token.split(before)[1].partition(behind)[0]),))
+        return Several((as_name(token[token.index(self._language.quotes[0]) + 1 : -1]),))
 
     def COUNT(self, token: Token) -> int:
         return int(token)
