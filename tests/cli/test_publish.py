@@ -14,7 +14,11 @@ import pytest
 
 from tests.cli.publishing import CATALOGUE, SCARF, Publisher, agrees, in_process, publisher
 from walewright.catalogue import schema
+from walewright.cli import main
+from walewright.cli.formats import NAMES
+from walewright.cli.options import PAPERS, UNITS
 from walewright.cli.publishing.records import FOLDER
+from walewright.guide.english import LANGUAGE
 
 Said = pytest.CaptureFixture[str]
 
@@ -50,6 +54,17 @@ def test_all_is_made_and_told_of(scarves: Publisher, capsys: Said) -> None:
     agrees(scarves)
     jsonschema.Draft202012Validator.check_schema(schema())
     jsonschema.Draft202012Validator(schema()).validate(scarves.manifest())
+
+
+def test_the_schema_has_all_forms_that_there_are() -> None:
+    product = schema()["$defs"]["product"]["properties"]
+    assert set(product["format"]["enum"]) == set(NAMES)
+    assert (tuple(product["paper"]["enum"]), tuple(product["units"]["enum"])) == (PAPERS, UNITS)
+    words = LANGUAGE.words.phrases
+    assert {f"shelf/format/{name}" for name in NAMES if name != "cover"} == {
+        key for key in words if key.startswith("shelf/format/")
+    }
+    assert {f"shelf/form/{name}" for name in (*PAPERS, *UNITS)} < set(words)
 
 
 def test_a_manifest_that_lies_is_refused_by_its_schema(made: Publisher) -> None:
@@ -103,6 +118,17 @@ def test_a_run_with_nothing_to_do_opens_nothing(made: Publisher) -> None:
     assert {p: p.stat().st_mtime_ns for p in made.into.rglob("*")} == before
 
 
+@pytest.mark.campaign
+def test_the_shipped_catalogue_is_made_whole(tmp_path: Path, capsys: Said) -> None:
+    shipped = Path(__file__).resolve().parents[2] / "patterns"
+    whole = Publisher(shipped, tmp_path / "shelf")
+    arguments = [str(shipped / "catalogue.toml") if a.endswith("scarves.toml") else a for a in whole.arguments("--jobs", "2")]
+    assert main(arguments) == 0
+    agrees(whole)
+    assert len(whole.manifest()["garments"]) == len(list(shipped.glob("*.wale")))
+    jsonschema.Draft202012Validator(schema()).validate(whole.manifest())
+
+
 def test_a_source_that_changed(made: Publisher, capsys: Said) -> None:
     made.source("skerry").write_text(SCARF.format(name="Skerry", length=44), encoding="utf-8")
     assert made.why(capsys) == dict.fromkeys(of("skerry"), "skerry.wale changed")
@@ -142,6 +168,33 @@ def test_a_photograph(scarves: Publisher, capsys: Said) -> None:
     assert scarves.why(capsys) == {}
     Image.new("RGB", (600, 600), "teal").save(picture)
     assert scarves.why(capsys) == dict.fromkeys(of("skerry"), "scarf.jpg changed")
+
+
+GRADED = SCARF.replace("    length {length} 60 cm", "    bust from women bust, to fit\n    length {length} 60 cm")
+
+
+def test_a_size_table(tmp_path: Path) -> None:
+    """In an installation of its own, for the tables are shipped."""
+    root, own = Path(__file__).resolve().parents[2], tmp_path / "own"
+    for name in ("src", "grammar", "patterns"):
+        shutil.copytree(root / name, own / name, ignore=shutil.ignore_patterns("__pycache__"))
+    made = publisher(tmp_path / "scarves")
+    made.source("skerry").write_text(GRADED.format(name="Skerry", length=44), encoding="utf-8")
+    more = {"PYTHONPATH": str(own / "src")}
+    assert in_process(made.arguments(), tmp_path, more).returncode == 0
+    before = made.files()
+    table = own / "patterns" / "tables" / "women.csv"
+    text = table.read_text(encoding="utf-8")
+    assert text.count("M,bust,91.5,96.5,") == 1
+    table.write_text(text.replace("M,bust,91.5,96.5,", "M,bust,91.5,97.5,"), encoding="utf-8")
+    done = in_process(made.arguments("--why"), tmp_path, more)
+    told = [line for line in done.stdout.splitlines() if ": " in line]
+    assert sorted(told) == sorted(f"{product}: tables/women.csv changed" for product in of("skerry"))
+    assert made.files()["skerry.html"] != before["skerry.html"]
+    # Another compiler makes all of it anew.
+    (own / "src" / "walewright" / "sheet" / "themes" / "booklet.css").open("a", encoding="utf-8").write("\n")
+    done = in_process(made.arguments("--why"), tmp_path, more)
+    assert done.stdout.count(": another compiler") == 6
 
 
 def test_a_theme_changes_what_is_printed_with_it(scarves: Publisher, capsys: Said) -> None:

@@ -7,7 +7,7 @@ from typing import get_args
 import pytest
 
 from tests.trade.pages import says
-from walewright.trade.edge_names import END_STRIPS, OWN_EDGES, START_STRIPS, STRIPS, UPPER, OwnEdge, PartOfEdge, part_of_edge
+from walewright.trade.edge_names import BAND_ENDS, OWN_EDGES, UPPER, OwnEdge, PartOfEdge, part_of_edge, strip_name
 from walewright.trade.sides import GAP_PARTS, OTHER_END, OTHER_SIDE, SIDES, WHICH_EDGES, EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 
@@ -36,10 +36,19 @@ def test_the_trades_own_names_are_those_that_no_author_can_give() -> None:
     assert set(OWN_EDGES) == {"start", "end", "neck", "shoulder"}
 
 
-def test_strips_are_at_both_sides_of_both_ends() -> None:
-    assert STRIPS == START_STRIPS + END_STRIPS
-    assert tuple(f"{side} strip" for side in SIDES) == START_STRIPS
-    assert tuple(f"{side}{UPPER} strip" for side in SIDES) == END_STRIPS
+def test_the_ends_of_an_edging_are_called_as_it_is() -> None:
+    """With more behind its name where an edge of the piece has that, and as the upper one where both ends have the same edging."""
+    assert strip_name("welt", ("side", "neck"), "start", "") == "welt"
+    assert strip_name("welt", ("side", "welt"), "start", "") == "welt_edging"
+    assert strip_name("welt", ("welt", "welt_edging"), "start", "") == "welt_edging_edging"
+    assert strip_name("welt", (), "start", "welt") == "welt"
+    assert strip_name("welt", (), "end", "welt") == "welt upper"
+    assert strip_name("welt", (), "end", "hem") == "welt"
+    assert strip_name("welt", ("welt",), "end", "welt") == "welt_edging upper"
+
+
+def test_the_ends_of_a_band() -> None:
+    assert BAND_ENDS == ("first end", "last end")
 
 
 NAMES = (*OWN_EDGES, "thumb", "armhole_left", "left", "upper", "centre")

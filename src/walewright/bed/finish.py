@@ -12,7 +12,7 @@ from walewright.bed.fabric import KnitFabric
 from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import CORDED, HELD, Machine
 from walewright.bed.model import BedEdge, Course, Float
-from walewright.bed.outline import Shape, shape, whole_rows
+from walewright.bed.outline import Shape, beside_gaps, shape, whole_rows
 from walewright.bed.refusals import Refusal, refused, slot_of
 from walewright.bed.strips import corners_of_strips, rows_at_ends
 from walewright.knit.operations import Block
@@ -64,7 +64,7 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
         _rows=rows,
         _by_row=_by_row(rows),
         _outer={side: {c.counter: c for c in outline.outer(side)} if outline else {} for side in SIDES},
-        _inner={side: {c.counter: c for c in outline.inner(side)} if outline else {} for side in SIDES},
+        _gaps=beside_gaps(outline) if outline else {},
         _held=_held_in_rows(m, rows),
         folded=m.folded,
         folded_above=m.folded_above,

@@ -59,7 +59,7 @@ class Machine:
     """Section with which the piece's main part began: what was knitted before is an edging knitted first."""
     stretch: int = 0
     parting: int | None = None
-    """What the counter was last set back to, as long as parts of the piece are worked apart."""
+    """What the counter was last set back to, as long as parts of the piece are worked apart, or where parts came together since."""
     yarn: str | None = None
     tension: str = ""
     run: int = 0

@@ -84,7 +84,7 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
     if refusal is not None:
         return refusal
     if not op.other:
-        return _over(op, pieces) or _closed(op, pieces, fabrics, meetings)
+        return _closed(op, pieces, fabrics, meetings) or _over(op, pieces)
     refusal = _way(op, pieces, fabrics) or _taken(op, pieces, fabrics)
     if refusal is not None:
         return refusal
@@ -96,7 +96,7 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
         refusal = _equal(one, other)
     elif refusal is None:
         refusal = _eased(op, one, other)
-    return refusal or _over(op, pieces) or _brought_together(op, fabrics, meetings)
+    return refusal or _brought_together(op, fabrics, meetings) or _over(op, pieces)
 
 
 def _over(op: Join, pieces: Mapping[str, KnitPiece]) -> Refusal | None:

@@ -95,6 +95,7 @@ RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
     ops.Rehang: taking.rehang,
     ops.PickUpEdge: taking.pick_up_edge,
     ops.NameEdge: _name_edge,
+    ops.NameGap: _name_edge,
     ops.Join: _join_in_block,
 }
 

@@ -20,7 +20,8 @@ from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
 from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.needles_out import needles_alone, needles_out
-from walewright.design.pieces.openings import apart, middle_told, neck, opening
+from walewright.design.pieces.openings import middle_told, neck, opening
+from walewright.design.pieces.openings_apart import apart
 from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
 from walewright.design.pieces.slots import buttonholes, side_by_side, slot
@@ -215,8 +216,8 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     openings = block.understood(syntax.OpeningLine, lambda n: opening(n, outline, cloth, room.machine))
     if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
         return None
-    # Openings from the start up; those of one piece never share rows.
-    gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: g.low))
+    # Openings from the start up, those that begin in one row from left to right.
+    gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: (g.low, g.opening.centre)))
     if not middle_told(node.parity, gaps, Origin(f"piece {node.name}", node.span), cloth.place):
         return None
     parted = replace(outline, gaps=gaps)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.parts import open_at
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.knit import steps as st
 from walewright.knit.copies import Copy
@@ -180,4 +181,7 @@ def _edge(sized: SizedPiece, named: NamedRun, where: NamedRows) -> Step:
 
 def _inner(sized: SizedPiece, opening: SizedOpening) -> Step:
     begin, end = sized.counter(opening.row), sized.counter(opening.to_row)
-    return st.EdgeIs(opening.name, "inner", begin, end, origin=opening.origin.path)
+    gaps = open_at(sized, opening.row)
+    if len(gaps) == 1:
+        return st.EdgeIs(opening.name, "inner", begin, end, origin=opening.origin.path)
+    return st.GapIs(opening.name, "inner", begin, end, gaps.index(opening) + 1, origin=opening.origin.path)

@@ -25,6 +25,14 @@ class EdgeIs(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class GapIs(EdgeIs):
+    """The inner edges of one of several gaps make `edge`: the `gap`th from the left of those between parts in the row after
+    `from_row`."""
+
+    gap: int
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeInSeam(Step):
     """An edge of a seam: `edge` ("armhole left") of a piece; `copy` which of its copies, where that has to be said; `begin`
     the end at which the seam comes to it (see operations.PickUpEdge)."""

@@ -23,6 +23,8 @@ from walewright.knit.move_kinds import HungPart as HungPart
 from walewright.knit.move_kinds import NamedRows as NamedRows
 from walewright.knit.move_kinds import SeamEnd as SeamEnd
 from walewright.knit.move_kinds import SeamWay as SeamWay
+from walewright.knit.naming import NameEdge as NameEdge
+from walewright.knit.naming import NameGap as NameGap
 from walewright.knit.needle import Side as Side
 from walewright.knit.needle import needle as needle
 from walewright.knit.needle import other as other
@@ -290,17 +292,6 @@ class PickUpEdge:
 
 
 @dataclass(frozen=True, slots=True)
-class NameEdge:
-    """Names a row edge of the piece just knitted for joins and bands: the `where` "outer" edges (both sides), the "left" or
-    "right" outer edge alone, or the "inner" edges of the parted halves, from row `from_row` to `to_row` on the counter."""
-
-    edge: str
-    where: NamedRows
-    from_row: int
-    to_row: int
-
-
-@dataclass(frozen=True, slots=True)
 class Join:
     """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from
     the same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does.
@@ -367,6 +358,7 @@ Operation = (
     | Rehang
     | PickUpEdge
     | NameEdge
+    | NameGap
     | Join
     | Check
 )

@@ -93,7 +93,7 @@ def as_name(written: str) -> str:
 
 MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
-    **{"OUTER": "outer", "INNER": "inner"},
+    **{"OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
     **{"LEFT_PART": "left", "CENTRE_PART": "centre", "RIGHT_PART": "right", "CENTRE": "centre", "UPPER": "upper"},
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
     **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right"},

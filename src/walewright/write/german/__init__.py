@@ -37,14 +37,11 @@ NOUNS = {
     "number": Noun("Zahl", "Zahlen"),
 }
 
-_OBLIQUE = {"left": "linken", "right": "rechten"}
+_OBLIQUE = {"left": "linken", "middle": "mittleren", "right": "rechten"}
 
 TERMS = {
-    "side": {"left": "links", "right": "rechts"},
-    "hold_part.side": _OBLIQUE,
-    "part_on_cord.side": _OBLIQUE,
-    "draw_parts_cord.side": _OBLIQUE,
-    "return_part.side": _OBLIQUE,
+    "side": {"left": "links", "middle": "Mitte", "right": "rechts"},
+    "which_part.side": _OBLIQUE,
     "edge_told.side": _OBLIQUE,
     "cross_stitches.side": _OBLIQUE,
     "ends": {"both ends": "beidseitig je", "left end": "am linken Rand", "right end": "am rechten Rand"},
@@ -93,6 +90,7 @@ LANGUAGE = PrintedLanguage(
         # The word by itself, and as it stands before a noun.
         terms={
             "left": ("links", "linken"),
+            "middle": ("Mitte", "mittleren"),
             "right": ("rechts", "rechten"),
             "centre": ("Mitte", "mittleren"),
             "upper": ("oben", "oberen"),

@@ -99,11 +99,13 @@ PARTING = {
     "gap/centre": "die mittleren {stitches} {stitches|st}, {@needles}",
     "gap/between": "die {stitches} {stitches|st} zwischen den Teilen, {@needles}",
     "cast_on_between": "zwischen den Teilen {stitches} {stitches|st} mit Wickelanschlag auf {@needles} anschlagen{@length}",
-    "hold_part": "den {side} Teil, {@needles}, in Haltestellung bringen, bis er an der Reihe ist",
-    "part_on_cord": "von Hand Trennfaden in die Haken des {side} Teils, {@needles}, legen und jede Nadel darauf ganz"
+    "hold_part": "den {@which_part}, {@needles}, in Haltestellung bringen, bis er an der Reihe ist",
+    "part_on_cord": "für den {@which_part}, {@needles}, von Hand Trennfaden in die Haken legen und jede Nadel darauf ganz"
     " zurückschieben; er wartet {rows} {rows|row} lang, zu lange, um ganz vorn zu warten",
-    "draw_parts_cord": "die Nadeln des {side} Teils, {@needles}, ganz nach vorn schieben und den Trennfaden herausziehen",
-    "return_part": "den wartenden {side} Teil, {@needles}, wieder in Arbeitsstellung bringen",
+    "draw_parts_cord": "für den {@which_part}, {@needles}, die Nadeln ganz nach vorn schieben und den Trennfaden herausziehen",
+    "return_part": "den wartenden {@which_part}, {@needles}, wieder in Arbeitsstellung bringen",
+    "which_part": "{side} Teil",
+    "which_part/nth": "{nth:ordinal} Teil von links",
     "off_on_waste": "über die {STS} in Arbeit {rows} {rows|row} Hilfsgarn stricken und sie vom Nadelbett nehmen ({edge})",
     "cast_off_all": "die {STS} in Arbeit von der Schlittenseite aus abketten",
     "sew_off_all": "die {STS} in Arbeit von der Schlittenseite aus mit dem Fadenende im Rückstich abnähen",
@@ -185,6 +187,7 @@ PATTERNS = {
 JOINS = {
     "edge_is": "die {where} Kanten von {RC} {from_row} bis {RC} {to_row} bilden {edge}",
     "edge_is/one": "die {where} Kante von {RC} {from_row} bis {RC} {to_row} bildet {edge}",
+    "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, bilden {edge}",
     "join_edges": "{way}: {@seams}{@matched}{@eased}{@how}{@strips}",
     "seam": "{one} mit {other}",
     "seam/closed": "{one} mit sich selbst",
