@@ -153,6 +153,12 @@ def test_what_can_be_chosen_among() -> None:
     assert (second["data-yarn"], second["data-bed"], second["data-technique"]) == ("", "fine", "e-wrap holding")
 
 
+def test_the_measure_of_the_most_garments_comes_first() -> None:
+    page = read(OTHER, garment(), OTHER)
+    text = "".join(page.words)
+    assert text.index("head") < text.index("bust")
+
+
 def test_of_two_languages_one_can_be_chosen() -> None:
     page = read(garment(), garment(language="german"))
     assert "language" in [one["name"] for one in page.all("select")]

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import itertools
 import re
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
@@ -41,7 +42,7 @@ def shelf(document: Mapping[str, Any], guide: Guide) -> str:
         else document["date"],
         "imprint": document["imprint"],
         "words": {word: guide.say(f"shelf/{word}") for word in WORDS},
-        "measures": sorted({fit["measure"] for one in garments for fit in one["fits"]}),
+        "measures": _measures(garments),
         "choices": tuple(_choices(guide, garments)),
         "garments": [{**_garment(guide, one), "anchor": f"garment-{at}"} for at, one in enumerate(garments, 1)],
         # Our own, and the only texts that are let through unescaped.
@@ -52,6 +53,12 @@ def shelf(document: Mapping[str, Any], guide: Guide) -> str:
         loader=FileSystemLoader(str(world.package_path("catalogue/templates"))), autoescape=True, undefined=StrictUndefined
     )
     return environment.get_template("shelf.html").render(made_of)
+
+
+def _measures(garments: Sequence[JsonObject]) -> tuple[str, ...]:
+    """Measures of the body, that of the most garments first."""
+    times = Counter(fit["measure"] for one in garments for fit in one["fits"])
+    return tuple(sorted(times, key=lambda name: (-times[name], name)))
 
 
 def _choices(guide: Guide, garments: Sequence[JsonObject]) -> Iterator[JsonObject]:
