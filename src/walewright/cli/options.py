@@ -103,14 +103,15 @@ PAIRS = (
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
     """The knitter's own choices, sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here,
     with its place in the command line; whether it suits the source is asked when the source is read."""
-    faults = [*unfit_form(line, asked.messages), *unknown_language(line, asked.language)]
+    language = languages.named(asked.language)
+    faults = [*unfit_form(line, asked.messages), *unknown_language(line, language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
     given = {**pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
-    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts, asked.language)
+    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts, language)
     return found if faults or not any(given.values()) else replace(found, faults=_malformed(line, found))
 
 

@@ -86,7 +86,7 @@ LANGUAGE = click.option(
     default=ENGLISH,
     show_default=True,
     metavar="NAME",
-    help="The language that is printed and told in.",
+    help="The language that is printed and told in: its name, or its tag, such as de.",
 )
 GIVEN = together(
     CHOOSE,

@@ -248,6 +248,7 @@ PAGE_WORDS = (
     "in-text",
     "key",
     "left",
+    "letter",
     "materials",
     "measure",
     "mine",
