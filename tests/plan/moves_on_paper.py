@@ -292,5 +292,6 @@ DONE: dict[str, Callable[[Paper, Op], None]] = {
     "pick-up-edge": pick_up_edge,
     "in-fabric": in_fabric,
     "name-edge": name_edge,
+    "name-gap": name_edge,
     "check": check,
 }

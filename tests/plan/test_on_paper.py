@@ -120,6 +120,7 @@ UNTOLD = (
     "in-fabric",
     "break-yarn",
     "name-edge",
+    "name-gap",
     "use-yarn",
     "drop",
     "cross",

@@ -34,6 +34,20 @@ LINES = {
     " wenn das Nadelbett es erlaubt; oder jede Nadel mit einer Masche ganz nach vorn ziehen und ihn auf Halten stellen. Ist"
     " keine Masche in Arbeit, kann er einfach hinüberfahren. Auf Stricken gestellt und ohne Garn wirft er das Gestrick ab."
     " Was der Reihenzähler dabei gezählt hat, zurückstellen.",
+    "reading/without-knitting/slip": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
+    " kann der Schlitten einfach hinüberfahren; an Maschen in Arbeit vorbei wird er auf Gleiten gestellt. Auf Stricken gestellt"
+    " und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat, zurückstellen.",
+    "reading/without-knitting/lift": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
+    " kann der Schlitten einfach hinüberfahren; an Maschen in Arbeit vorbei wird er abgehoben und auf der anderen Seite"
+    " aufgesetzt. Auf Stricken gestellt und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat,"
+    " zurückstellen.",
+    "reading/without-knitting/hold": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
+    " kann der Schlitten einfach hinüberfahren; an Maschen in Arbeit vorbei wird er auf Halten gestellt, jede Nadel mit einer"
+    " Masche ganz nach vorn gezogen, und die in Arbeit waren, gehen danach zurück, ihre Maschen in den Haken. Auf Stricken gestellt"
+    " und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat, zurückstellen.",
+    "reading/without-knitting/none": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen und darauf achten, dass keine"
+    " Nadel mit einer Masche in Arbeit ist: der Schlitten strickt, was in Arbeit ist, und ohne Garn wirft er das Gestrick ab."
+    " Was der Reihenzähler dabei gezählt hat, zurückstellen.",
     "reading/together": "„Gleichzeitig“: die folgenden Zeilen, eine für jeden Rand, beginnen alle bei derselben Reihe. Jede"
     " Reihe nur einmal stricken; nach jeder Reihe tun, was eine der Zeilen dort verlangt: zuerst den Faden um Nadeln legen,"
     " dann, was wieder in Arbeit kommt, dann, was in Haltestellung geht, dann das Übrige, jeweils in der Reihenfolge der"
@@ -185,6 +199,20 @@ ADVICE = {
             "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
             "Zu viele Maschen oder Reihen: die Maschenweite lockerer stellen und noch eine stricken. Zu wenige: fester. Die Zahl am"
             " Maschenweitenregler ist nur ein Anhaltspunkt. Das Kleidungsstück nicht beginnen, bevor beide Zahlen stimmen.",
+        ),
+        ordered=True,
+    ),
+    "swatch/plate": Advice(
+        "Zuerst die Maschenprobe stricken",
+        (
+            "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und einige Reihen Hilfsgarn stricken.",
+            "Etwa 15 Reihen stricken, zwei Reihen in einer Kontrastfarbe, die Reihen, die gemessen werden, zwei Kontrastreihen"
+            " und noch 15 Reihen. Die Seiten des Feldes mit Fäden auf den Nadeln unmittelbar daneben markieren.",
+            "Auf Hilfsgarn abstricken. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
+            "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
+            "Zu viele Maschen oder Reihen: noch eine mit einer lockereren Platte stricken. Zu wenige: mit einer festeren. Die Platte,"
+            " die hier steht, ist nur ein Anhaltspunkt. Ist eine zu fest und die nächste zu locker, hilft ein anderes Garn, oder"
+            " die Anleitung für Ihre Maschenprobe. Das Kleidungsstück nicht beginnen, bevor beide Zahlen stimmen.",
         ),
         ordered=True,
     ),

@@ -92,6 +92,7 @@ DRAWINGS = {
     "cell/cross": "Verkreuzung {count} über {count}, die {side:terms} zuerst einhängen",
     # On drawings of hands and tools.
     "hands/comb-weights-below": "Kamm, darunter Gewichte",
+    "hands/hem-weights-below": "Anschlagstreifen, darunter Gewichte",
     "hands/waste-yarn-wound-by-hand": "Hilfsgarn, von Hand gewickelt",
     "hands/needles-right-out": "Nadeln ganz vorn",
     "hands/held": "gehalten",

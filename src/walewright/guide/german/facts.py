@@ -5,6 +5,7 @@ from __future__ import annotations
 FACTS = {
     "fact/fabric": "Gestrick",
     "fact/stitch-yarn-dial": "{stitch}, in {yarn} mit {dial}",
+    "fact/stitch-yarn-dial/plate": "{stitch}, in {yarn} mit {dial}",
     "fact/make": "Stück",
     "fact/alike": "{count} gleiche: ein Kästchen zum Abhaken für jedes",
     "fact/along": "Entlang",

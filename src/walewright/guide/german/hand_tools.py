@@ -10,6 +10,11 @@ TOOLS = {
     "tool/cord-part": "Trennfaden: ein starkes, rutschiges Stück, dreimal so lang wie der Teil breit ist, der darauf wartet",
     "tool/comb-and-weights": "Anschlagkamm, und Gewichte für die Breite in Arbeit",
     "tool/weights": "Gewichte für die Breite in Arbeit",
+    "tool/cord-hem": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist",
+    "tool/cord-hem-both": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist, für den Anschlag, und eines"
+    " für einen Teil, der wartet, dreimal so lang wie dieser breit ist",
+    "tool/hem": "Anschlagstreifen, mindestens so breit wie das, was daran begonnen wird, und Gewichte für die Breite in Arbeit",
+    "tool/edge-weights": "Kleine Gewichte für die Ränder",
     "tool/transfer": "Decker mit {prongs:and} {most:=Zinke|Zinken}",
     "tool/for-crosses": "Für die Verkreuzungen {tools:and}",
     "tool/prongs": "zwei {prongs}er-Decker",
@@ -33,6 +38,12 @@ TOOLS = {
     "basis/source": "Wie für die Quelle gemessen.",
     "tension/dial": "Maschenweite {dial}",
     "tension/start-dial": "Maschenweite {dial} als Anfang",
+    "tension/dial/plate": "Platte {dial}",
+    "tension/start-dial/plate": "Platte {dial} als Anfang",
+    "tension/dial-is-a-start/plate": "Die Platte ist nur ein Anfang: wo die Schritte {dial} sagen, die einsetzen, mit der Ihre eigene"
+    " Maschenprobe so ausfällt, und sie hier notieren: ______",
+    "tension/dial-is-yours/plate": "Die Platte ist Ihre. Die Schritte der Kanten daran nennen auch {others:/ und }: die nächste daran,"
+    " lockerer oder fester wie diese in der Quelle.",
     "tension/title": "{stitch}, {dial}",
     "tension/cm": "10 cm",
     "tension/in": "4 Zoll",
@@ -53,6 +64,13 @@ TOOLS = {
     "machine/needles": "Nadeln",
     "machine/apart": "{needles}, Teilung {pitch} mm",
     "machine/in-use": "In Gebrauch, höchstens",
+    "machine/plates": "Platten",
+    "machine/plates-are": "{plates:and}, die festeste zuerst",
+    "machine/starts": "Anschlag",
+    "machine/starts-hem": "Mit eingehängtem Anschlagstreifen und Trennfaden",
+    "machine/starts-by-hand": "Von Hand: ein Kamm ist nicht nötig",
+    "machine/missing": "Fehlend",
+    "machine/missing-are": "{needles:and}: die Teile liegen daneben",
     "machine/edges": "Ränder",
     "machine/edge-guides": "Randführungen an den äußersten Nadeln, bei jeder Änderung der Breite zu versetzen",
 }

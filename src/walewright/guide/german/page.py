@@ -23,6 +23,7 @@ PAGE = {
     "page/what-is-done": "Was getan wird",
     "page/measure": "Maß",
     "page/mine": "Meine: _____ M, _____ Reihen, Maschenweite _____",
+    "page/mine/plate": "Meine: _____ M, _____ Reihen, Platte _____",
     "page/done": "Fertig",
     "page/number": "Nr.",
     "page/step": "Schritt",
@@ -50,6 +51,7 @@ PAGE = {
     " zeigt: der Schlitten steht dann dort, wo der Balken steht. Tun, was gesagt ist. Danach wird gezählt, was in Arbeit ist,"
     " gehalten wird und wartet.",
     "bench/tension": "Maschenweite {tension}",
+    "bench/tension/plate": "Platte {tension}",
     "bench/page": "{page} von {pages}",
     "bench/head": "{tension} · {page}",
     "contents/reading": "Zum Lesen der Anleitung",

@@ -115,6 +115,8 @@ TABLES = {
     " {error} % genau",
     "way/one-length": "ein Stück von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; es wird {times}-mal"
     " gebraucht, oder so viele Stücke, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
+    "way/lengths": "{lengths} Stücke von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; sie werden"
+    " {times}-mal gebraucht, oder so viele Paare, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
     # Where figures are from.
     "credit": "Quelle: {published:/; }{recalled:? (aus dem Gedächtnis, nicht eingesehen)}{own:?, doch eigene Angabe: {own}}",
     "credit/of": "{rows}. {credit}.",
@@ -158,6 +160,7 @@ TABLES = {
     "regraded/tension": "Maschen und Reihen von {name} auf 10 cm",
     "regraded/swatch": "Maschenprobe von {name}",
     "regraded/dial": "Maschenweite für {name}",
+    "regraded/dial/plate": "Platte für {name}",
     "regraded/yarn": "Garn: {name}",
     "regraded/bed": "Nadelbett",
     "regrade/measures": "Maße (--measure), in der Quelle, {unit}",
@@ -174,6 +177,7 @@ TABLES = {
     "regrade/tension-or-swatch": "--tension oder --swatch",
     "regrade/to-10-cm": "{tension} auf 10 cm, {fabric}",
     "regrade/dial": "{fabric}: Maschenweite",
+    "regrade/plates": "{fabric}: Platte",
     "regrade/bed": "{bed}: {needles} Nadeln, Teilung {pitch} mm",
     "regrade/fabric": "{stitch} in {yarn}",
     "regrade/how": "Eine andere Maschenprobe, ein anderer Körper, ein anderes Garn oder Nadelbett wird angegeben, wenn die"

@@ -15,6 +15,7 @@ TEXT_COPY = {
     "text/to-10-cm": "{stitches} Maschen und {rows} Reihen auf 10 cm",
     "text/to-1-in": "{stitches} Maschen und {rows} Reihen auf 1 Zoll",
     "text/fabric": "{fabric}: {density}, {stitch}, {yarn} mit {dial}{basis}",
+    "text/fabric/plate": "{fabric}: {density}, {stitch}, {yarn} mit {dial}{basis}",
     "text/machine": "Maschine: {bed}, {needles} Nadeln, Teilung {pitch} mm",
     "text/yarn": "{yarn}: {balls} Knäuel zu {ball_grams} g = {ball_metres} m kaufen; etwa {grams} g: Kleidungsstück {garment} g,"
     " Maschenproben {swatches} g, Vorrat {reserve} g",

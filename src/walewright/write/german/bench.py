@@ -18,6 +18,7 @@ BENCH = {
     "stripes_begin": "„{fabric}“ beginnt mit der nächsten Reihe, in Streifen",
     "stripes_end": "„{fabric}“ endet hier",
     "take_up": "das Ende von {yarn} aufnehmen, das an dieser Seite hängt, oder ein neues, Maschenweite {tension}",
+    "take_up/plate": "das Ende von {yarn} aufnehmen, das an dieser Seite hängt, oder ein neues, Platte {tension}",
     "hold_needles": "in Haltestellung bringen: {@listed}",
     "return_needles": "wieder in Arbeitsstellung bringen: {@listed}",
     "float_past": "den Faden abheben und wieder in Arbeitsstellung bringen: {@listed}",

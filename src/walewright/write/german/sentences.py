@@ -5,14 +5,22 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "die Nadeln {@span} in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "carriage_at": "den Schlitten ohne zu stricken nach {side} bringen",
+    "carriage_at/slip": "den Schlitten ohne zu stricken nach {side} bringen, auf Gleiten gestellt",
+    "carriage_at/lift": "den Schlitten ohne zu stricken nach {side} bringen, abgehoben und dort wieder aufgesetzt",
+    "carriage_at/hold": "den Schlitten ohne zu stricken nach {side} bringen, an den ganz nach vorn gezogenen Nadeln vorbei, und"
+    " diese wieder zurückschieben",
     "every_out_of_work": "von links gezählt jede {every:ordinal} Nadel, nur nicht die letzte, wieder außer Arbeit schieben:"
     " {stitches} {stitches|st}",
     "waste_start": "mit Hilfsgarn {way} anschlagen und {rows} {rows|row} stricken, dann 1 Reihe mit Trennfaden",
+    "waste_start/hem": "den Anschlagstreifen auf die Nadeln in Arbeitsstellung hängen, 1 Reihe mit Trennfaden und {rows} {rows|row}"
+    " mit Hilfsgarn stricken, dann 1 Reihe mit Trennfaden",
     "closed_start": "auf allen Nadeln in Arbeitsstellung {way} anschlagen",
     "use_yarn_step": "das Garn {yarn} einfädeln; Schlitten auf Maschenweite {tension}{@said_for}{@left_hanging}",
     "said_for": ", für „{fabric}“",
     "left_hanging": ", das Garn davor an seiner Seite hängen lassen",
     "use_yarn_step/same": "Schlitten auf Maschenweite {tension}{@said_for}, Garn wie zuvor",
+    "use_yarn_step/plate": "das Garn {yarn} einfädeln; Schlitten mit Platte {tension}{@said_for}{@left_hanging}",
+    "use_yarn_step/same/plate": "Schlitten mit Platte {tension}{@said_for}, Garn wie zuvor",
     "set_row_counter": "den Reihenzähler auf {rows:counter} stellen",
     "span": "{first:needle} bis {last:needle}",
     "one_needle": "{first:needle}",
@@ -119,6 +127,8 @@ EDGINGS = {
     "use_looser/next": "das Garn {yarn} einfädeln; Schlitten auf die nächste lockerere Einstellung nach Maschenweite {than}",
     "use_looser/same": "Schlitten auf Maschenweite {tension}, {@looser} lockerer als Maschenweite {than}, Garn wie zuvor",
     "use_looser/same/next": "Schlitten auf die nächste lockerere Einstellung nach Maschenweite {than}, Garn wie zuvor",
+    "use_looser/plate": "das Garn {yarn} einfädeln; Schlitten mit Platte {tension}, lockerer als Platte {than}",
+    "use_looser/same/plate": "Schlitten mit Platte {tension}, lockerer als Platte {than}, Garn wie zuvor",
     "looser": "{least} {least|number}",
     "looser/range": "{least} bis {most} {most|number}",
     "picot_row": "jede 2. {ST}, ab der 2. von links und ohne die letzte, eine Nadel nach rechts umhängen und die leeren Nadeln in"
@@ -177,6 +187,8 @@ PATTERNS = {
     "stop_chart_on": "die Strickschrift {chart} auf den Nadeln {@span} beenden",
     "start_stripes": "ab der nächsten Reihe „{fabric}“ stricken, Maschenweite {tension}, in Streifen, immer wieder vom ersten an:"
     " {@stripes}; {@carrying}",
+    "start_stripes/plate": "ab der nächsten Reihe „{fabric}“ stricken, Platte {tension}, in Streifen, immer wieder vom ersten an:"
+    " {@stripes}; {@carrying}",
     "stripe": "{rows} {rows|row} {yarn}",
     "carrying": "jedes Garn am Ende seines Streifens abschneiden",
     "carrying/all": "{yarns} am Rand mitführen",
@@ -203,6 +215,8 @@ JOINS = {
     "eased/first_beyond": ", die erste steht {beyond:cm} cm über, {easing_mm:cm} cm mehr oder weniger",
     "eased/second_beyond": ", die zweite steht {beyond:cm} cm über, {easing_mm:cm} cm mehr oder weniger",
     "how/open": ", Masche auf Masche, im Maschenstich oder auf dem Nadelbett, beide auf denselben Nadeln, 1 Reihe um 2 bis 3 Zahlen"
+    " lockerer gestrickt und abgekettet",
+    "how/open/plate": ", Masche auf Masche, im Maschenstich oder auf dem Nadelbett, beide auf denselben Nadeln, 1 Reihe eine Platte"
     " lockerer gestrickt und abgekettet",
     "how/no_tail": ", Masche auf Masche mit einem neuen Faden, viermal so lang wie die Reihe",
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",

@@ -49,6 +49,16 @@ HOW_TO = {
         " Masche: die Naht darf nicht fester sein als die Teile und auch nicht länger werden. Nachmessen.",
         "zwei Maschen auf jeder Nadel, eine von jedem Teil",
     ),
+    "linking-on-the-bed/plate": HowToText(
+        "Auf dem Nadelbett verbinden",
+        "Die eine Kante mit der Seite zu Ihnen, die die Zeile nennt, Masche für Masche auf das Nadelbett hängen, dann die"
+        " andere auf dieselben Nadeln mit ihrer anderen Seite zu Ihnen, so dass die Außenseiten aufeinander liegen, jede von"
+        " dem Ende an, das die Zeile zuerst nennt. Die Platte einsetzen, die die Zeile nennt, wenn es sie gibt die nächste"
+        " lockerere, und eine Reihe langsam über beide stricken; geht das zu schwer, die Maschen des zweiten Teils durch die"
+        " des ersten ziehen und diese stricken. Locker abketten, Masche durch Masche: die Naht darf nicht fester sein als die"
+        " Teile und auch nicht länger werden. Nachmessen.",
+        "zwei Maschen auf jeder Nadel, eine von jedem Teil",
+    ),
     "sewing-a-gathered-edge": HowToText(
         "Eine eingereihte Kante nähen",
         "Einen Faden durch die längere Kante ziehen und sie auf die Länge der anderen einreihen. Die Mehrweite gleichmäßig"

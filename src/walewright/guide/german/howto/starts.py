@@ -15,13 +15,45 @@ HOW_TO = {
         " Kleidungsstück, und herausgezogen trennt er sie. Die Gewichte etwa alle 20 Reihen höher hängen.",
         "Hilfsgarn, das in den Haken und über den Zähnen eines Kamms darunter liegt",
     ),
+    "start-on-waste-yarn/plate": HowToText(
+        "Anschlag mit Hilfsgarn",
+        "Die Platte der ersten Reihe des Kleidungsstücks einsetzen, oder die, bei der die Maschen des Hilfsgarns ebenso groß"
+        " werden. Mit jeder 2. Nadel vorn legt die erste Fahrt ein Zickzack: es ist die erste Reihe Hilfsgarn. Den Anschlagkamm"
+        " hineinhängen und die Gewichte gleichmäßig verteilt, etwa eines auf je 20 Maschen; alle Nadeln in Arbeitsstellung"
+        " bringen und die übrigen Reihen stricken, die letzte mit der nächsten lockereren Platte, damit sie sich leicht wieder"
+        " einhängen lässt. Dann eine Reihe mit Trennfaden, von Hand geführt: er verbindet Hilfsgarn und Kleidungsstück, und"
+        " herausgezogen trennt er sie. Die Gewichte etwa alle 20 Reihen höher hängen.",
+        "Hilfsgarn, das in den Haken und über den Zähnen eines Kamms darunter liegt",
+    ),
+    # Common practice, the order of cord and waste yarn from memory.
+    "start-on-a-hung-hem": HowToText(
+        "Anschlag an einem Streifen",
+        "Die Schlingen am Rand des Anschlagstreifens auf die Nadeln in Arbeit hängen, eine auf jede, und die Gewichte in seinen"
+        " unteren Rand, etwa eines auf je 20 Maschen. Mit der Maschenweite der ersten Reihe des Kleidungsstücks langsam eine Reihe"
+        " mit Trennfaden stricken, von Hand geführt, und die Reihen mit Hilfsgarn. Dann wieder eine Reihe mit Trennfaden. Der erste"
+        " trennt den Streifen vom Hilfsgarn: herausgezogen, wenn das Stück so weit hängt, dass es selbst Gewichte trägt, gibt er"
+        " den Streifen für den nächsten Anschlag frei. Der zweite verbindet Hilfsgarn und Kleidungsstück, und herausgezogen trennt"
+        " er sie. Die Gewichte etwa alle 20 Reihen höher hängen.",
+        "ein gestrickter Streifen, auf die Nadeln gehängt, darüber der durchlaufende Trennfaden",
+    ),
     "waste-yarn-by-hand": HowToText(
         "Hilfsgarn von Hand",
         "Ohne Anschlag über einen Kamm: die Nadeln ganz nach vorn ziehen, das Hilfsgarn von hinten um jeden Nadelschaft"
         " wickeln, zum Schlitten hin, die Schlingen gekreuzt, und sie hinter die Zungen schieben. Zwei Reihen langsam"
         " stricken, einen Kamm oder Krallengewichte hineinhängen und weiter. Das Wickeln ist keine Reihe: alle, die die Zeile"
         " nennt, werden gestrickt. Die Maschenweite der ersten Reihe des Kleidungsstücks einstellen, die letzte Reihe"
-        " Hilfsgarn eine Zahl lockerer.",
+        " Hilfsgarn eine Zahl lockerer. Dann eine Reihe mit Trennfaden, von Hand geführt: er verbindet Hilfsgarn und"
+        " Kleidungsstück, und herausgezogen trennt er sie.",
+        "nach vorn gezogene Nadeln, das Hilfsgarn einmal um jede gewickelt",
+    ),
+    "waste-yarn-by-hand/plate": HowToText(
+        "Hilfsgarn von Hand",
+        "Ohne Anschlag über einen Kamm: die Nadeln ganz nach vorn ziehen, das Hilfsgarn von hinten um jeden Nadelschaft"
+        " wickeln, zum Schlitten hin, die Schlingen gekreuzt, und sie hinter die Zungen schieben. Zwei Reihen langsam"
+        " stricken, Krallengewichte hineinhängen und weiter. Das Wickeln ist keine Reihe: alle, die die Zeile nennt, werden"
+        " gestrickt. Die Platte der ersten Reihe des Kleidungsstücks einsetzen, für die letzte Reihe Hilfsgarn die nächste"
+        " lockerere. Dann eine Reihe mit Trennfaden, von Hand geführt: er verbindet Hilfsgarn und Kleidungsstück, und"
+        " herausgezogen trennt er sie.",
         "nach vorn gezogene Nadeln, das Hilfsgarn einmal um jede gewickelt",
     ),
     "e-wrap": HowToText(
