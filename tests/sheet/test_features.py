@@ -252,21 +252,25 @@ def test_waste_yarn_is_wanted_where_stitches_wait(plain: d.Design) -> None:
 
 
 def test_cord_comb_and_weights(plain: d.Design) -> None:
-    combed, by_hand_, closed = (with_piece(plain, start_way=way) for way in ("waste", "hand waste", "chain"))
-    assert of_tools(combed, "ravel cord") == ["Ravel cord: one strong, slippery length, longer than the bed is wide"]
-    assert of_tools(by_hand_, "ravel cord") == of_tools(combed, "ravel cord")
-    assert of_tools(closed, "ravel cord") == []
-    assert "three times as long" in of_tools(closed, "ravel cord", "PartOnCord")[0]
-    assert "two strong, slippery lengths" in of_tools(combed, "ravel cord", "PartOnCord")[0]
-    assert of_tools(combed, "comb") == ["Cast-on comb, and weights for the width in work"]
-    for without in (by_hand_, closed):
-        assert of_tools(without, "comb") == []
-        assert of_tools(without, "weights") == ["Weights for the width in work"]
+    combed, by_hand_, hung = "WasteStart", "WasteStart by hand", "WasteStart hem"
+    assert of_tools(plain, "ravel cord", combed) == ["Ravel cord: one strong, slippery length, longer than the bed is wide"]
+    assert of_tools(plain, "ravel cord", by_hand_) == of_tools(plain, "ravel cord", combed)
+    assert of_tools(plain, "ravel cord", hung) == ["Ravel cord: two strong, slippery lengths, longer than the bed is wide"]
+    assert of_tools(plain, "ravel cord", "ClosedStart") == []
+    assert "three times as long" in of_tools(plain, "ravel cord", "PartOnCord")[0]
+    assert "two strong, slippery lengths" in of_tools(plain, "ravel cord", combed, "PartOnCord")[0]
+    assert of_tools(plain, "comb", combed) == ["Cast-on comb, and weights for the width in work"]
+    assert of_tools(plain, "hem", hung)[0].startswith("Cast-on hem, at least as wide")
+    for without in (by_hand_, "ClosedStart"):
+        assert of_tools(plain, "comb", without) == []
+        assert of_tools(plain, "weights", without) == ["Weights for the width in work"]
+    assert of_tools(plain, "small weights", "Decrease 1") == ["Small weights for the edges"]
 
 
 def test_prongs_of_transfer_tools(plain: d.Design) -> None:
     bare = with_piece(plain, left=(run(),), right=(run(),), openings=())
-    assert of_tools(bare, "transfer") == ["Transfer tool with 1 prong"]
+    assert of_tools(bare, "transfer", "KnitTo") == []
+    assert of_tools(bare, "transfer", "Decrease 1") == ["Transfer tool with 1 prong"]
     assert of_tools(with_piece(bare, right=(run(FASHIONED),)), "transfer") == ["Transfer tools with 1 and 3 prongs"]
     assert of_tools(with_piece(bare, left=(run(INSIDE),)), "transfer") == ["Transfer tools with 1 and 3 prongs"], (
         "the widest at hand"
@@ -291,4 +295,5 @@ def test_what_charts_and_names_want(plain: d.Design) -> None:
     corded = replace(bare, cords=(d.Cord("front_hood", (90.5,), AT),))
     assert of_tools(corded, "cord or ribbon") == ["Cord or ribbon for the front hood: 90.5 cm"]
     assert listed(bare)[-1] == "Blunt sewing needle, tape measure, scissors with covered points"
-    assert "Latch tool" in listed(bare)
+    assert "Latch tool" not in listed(bare)
+    assert "Latch tool" in listed(bare, "LatchRib")

@@ -80,7 +80,7 @@ def test_every_technique_is_told_once(pattern: Make) -> None:
 
 
 def test_titles_and_places_are_unique() -> None:
-    assert set(LANGUAGE.how_to) == {t.key for t in TECHNIQUES}
+    assert {key for key in LANGUAGE.how_to if "/" not in key} == {t.key for t in TECHNIQUES}
     assert len({h.title for h in LANGUAGE.how_to.values()}) == len({anchor(t) for t in TECHNIQUES}) == len(TECHNIQUES)
 
 

@@ -210,9 +210,9 @@ ADVICE = {
             " und noch 15 Reihen. Die Seiten des Feldes mit Fäden auf den Nadeln unmittelbar daneben markieren.",
             "Auf Hilfsgarn abstricken. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
             "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
-            "Zu viele Maschen oder Reihen: noch eine mit einer lockereren Platte stricken. Zu wenige: mit einer festeren. Die Platte,"
-            " die hier steht, ist nur ein Anhaltspunkt. Ist eine zu fest und die nächste zu locker, hilft ein anderes Garn, oder"
-            " die Anleitung für Ihre Maschenprobe. Das Kleidungsstück nicht beginnen, bevor beide Zahlen stimmen.",
+            "Zu viele Maschen oder Reihen: noch eine mit einer lockereren Platte stricken. Zu wenige: mit einer festeren. Die"
+            " Platte, die hier steht, ist nur ein Anhaltspunkt. Ist eine zu fest und die nächste zu locker, hilft ein anderes Garn,"
+            " oder die Anleitung für Ihre Maschenprobe. Das Kleidungsstück nicht beginnen, bevor beide Zahlen stimmen.",
         ),
         ordered=True,
     ),

@@ -11,8 +11,8 @@ TOOLS = {
     "tool/comb-and-weights": "Anschlagkamm, und Gewichte für die Breite in Arbeit",
     "tool/weights": "Gewichte für die Breite in Arbeit",
     "tool/cord-hem": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist",
-    "tool/cord-hem-both": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist, für den Anschlag, und eines"
-    " für einen Teil, der wartet, dreimal so lang wie dieser breit ist",
+    "tool/cord-hem-both": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist, für den Anschlag, und"
+    " eines für einen Teil, der wartet, dreimal so lang wie dieser breit ist",
     "tool/hem": "Anschlagstreifen, mindestens so breit wie das, was daran begonnen wird, und Gewichte für die Breite in Arbeit",
     "tool/edge-weights": "Kleine Gewichte für die Ränder",
     "tool/transfer": "Decker mit {prongs:and} {most:=Zinke|Zinken}",
@@ -40,10 +40,10 @@ TOOLS = {
     "tension/start-dial": "Maschenweite {dial} als Anfang",
     "tension/dial/plate": "Platte {dial}",
     "tension/start-dial/plate": "Platte {dial} als Anfang",
-    "tension/dial-is-a-start/plate": "Die Platte ist nur ein Anfang: wo die Schritte {dial} sagen, die einsetzen, mit der Ihre eigene"
-    " Maschenprobe so ausfällt, und sie hier notieren: ______",
-    "tension/dial-is-yours/plate": "Die Platte ist Ihre. Die Schritte der Kanten daran nennen auch {others:/ und }: die nächste daran,"
-    " lockerer oder fester wie diese in der Quelle.",
+    "tension/dial-is-a-start/plate": "Die Platte ist nur ein Anfang: wo die Schritte {dial} sagen, die einsetzen, mit der Ihre"
+    " eigene Maschenprobe so ausfällt, und sie hier notieren: ______",
+    "tension/dial-is-yours/plate": "Die Platte ist Ihre. Die Schritte der Kanten daran nennen auch {others:/ und }: die nächste"
+    " daran, lockerer oder fester wie diese in der Quelle.",
     "tension/title": "{stitch}, {dial}",
     "tension/cm": "10 cm",
     "tension/in": "4 Zoll",
