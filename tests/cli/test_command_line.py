@@ -134,7 +134,7 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
     assert (
         there
         >= {
-            "": {"--version", "--help", "check", "build", "choices", "show", "format"},
+            "": {"--version", "--help", "check", "build", "choices", "show", "serve", "format"},
             "check": {
                 "FILE...",
                 "--size",
@@ -144,6 +144,7 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
                 "--yarn",
                 "--dial",
                 "--bed",
+                "--from",
                 "--messages",
                 "--help",
             },
@@ -155,7 +156,14 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
 def test_commands_are_listed_in_the_order_of_their_use(capsys: Said) -> None:
     assert main(["--help"]) == 0
     listed = capsys.readouterr().out.partition("Commands:")[2].partition("Exit codes")[0]
-    assert [line.split()[0] for line in listed.splitlines() if line.strip()] == ["check", "build", "choices", "show", "format"]
+    assert [line.split()[0] for line in listed.splitlines() if line.strip()] == [
+        "check",
+        "build",
+        "choices",
+        "show",
+        "serve",
+        "format",
+    ]
 
 
 @pytest.mark.parametrize(
