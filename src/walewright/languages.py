@@ -38,7 +38,9 @@ class PrintedIn:
 
 def known() -> tuple[str, ...]:
     """The languages that there are, alphabetically."""
-    found = [{entry.name for entry in files(f"walewright.{stage}").iterdir() if _is_package(entry)} for stage in STAGES]
+    # The stages themselves are not loaded for it.
+    here = files("walewright")
+    found = [{entry.name for entry in here.joinpath(stage).iterdir() if _is_package(entry)} for stage in STAGES]
     return tuple(sorted(set.intersection(*found)))
 
 

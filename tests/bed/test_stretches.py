@@ -20,6 +20,7 @@ from walewright.knit.operations import (
     IntoWork,
     MoveCarriage,
     NameEdge,
+    NameGap,
     OntoWaste,
     OutOfWork,
     Pass,
@@ -169,6 +170,89 @@ def test_a_later_parting_stands_above_an_earlier_one(one: One) -> None:
     assert [(edge.count, made.slots[edge.points[0][0]]) for edge in made.edge("high")] == [(4, -3), (4, -2)]
     assert [(edge.count, made.slots[edge.points[0][0]]) for edge in made.edge("neck")] == [(2, 0), (2, 1)]
     assert made.rows == 14
+
+
+def three() -> Ops:
+    """From RC 2: L 4 to L 2, L 1 to R 2 and R 3 to R 4 apart; the first two to RC 6, joined, and on to RC 8; the third to RC 8."""
+    return [
+        *start(-4, 3),
+        *rows(2, "left"),
+        BreakYarn(),
+        Hold(2, 3),
+        Hold(-1, 1),
+        MoveCarriage("left"),
+        WOOL,
+        *rows(4, "right"),
+        Hold(-4, -2),
+        BreakYarn(),
+        MoveCarriage("right"),
+        SetCounter(2),
+        Release(-1, 1),
+        WOOL,
+        *rows(4, "left"),
+        BreakYarn(),
+        MoveCarriage("left"),
+        WOOL,
+        Release(-4, -2),
+        *rows(2, "right"),
+        Hold(-4, 1),
+        BreakYarn(),
+        MoveCarriage("right"),
+        SetCounter(2),
+        Release(2, 3),
+        WOOL,
+        *rows(6, "left"),
+        Release(-4, 1),
+    ]
+
+
+def test_of_three_parts_two_come_together_before_the_third(one: One) -> None:
+    names = NameEdge("side", "outer", 0, 10), NameGap("low", "inner", 2, 6, 1), NameGap("high", "inner", 2, 8, 2)
+    made = fabric(one(*three(), *rows(2, "left"), OntoWaste(-4, 3, 8, "end"), *names))
+    assert [made.parts_at(row) for row in (2, 3, 6, 7, 8, 9)] == [1, 3, 3, 2, 2, 1]
+    assert [[made.inner_end(row, side, gap) for gap in (0, 1) for side in ("left", "right")] for row in (2, 4, 7)] == [
+        [None, None, None, None],
+        [-2, -1, 1, 2],
+        [1, 2, None, None],
+    ]
+    assert [edge.count for edge in made.edges if edge.name == "side"] == [10, 10]
+    for name, count, slots in (("low", 4, (-2, -1)), ("high", 6, (1, 2))):
+        assert [(edge.count, *{made.slots[point[0]] for point in edge.points}) for edge in made.edge(name)] == [
+            (count, slot) for slot in slots
+        ]
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        NameEdge("low", "inner", 2, 6),
+        NameGap("low", "inner", 2, 6, 3),
+        NameGap("low", "inner", 2, 8, 1),
+        NameGap("low", "inner", 6, 8, 2),
+        NameGap("low", "inner", 1, 6, 1),
+    ],
+)
+def test_a_gap_is_named_where_it_is(one: One, name: NameEdge) -> None:
+    (fault,) = one(*three(), *rows(2, "left"), OntoWaste(-4, 3, 8, "end"), name).faults
+    assert fault.code == "not-parted"
+
+
+@pytest.mark.parametrize("more", [-2, 2])
+def test_three_parts_meet_in_the_same_rows(one: One, more: int) -> None:
+    """The third part is knitted two rows less, or more, than those that it meets."""
+    ops = three()
+    at = ops.index(Release(2, 3)) + 2
+    ops[at : at + 6] = rows(6 + more, "left")
+    (fault,) = one(*ops, *rows(2, "left"), OntoWaste(-4, 3, 8, "end")).faults
+    assert fault.code == "parts-meet-unevenly"
+
+
+def test_parts_that_come_together_beside_one_that_waits_meet_in_the_same_row(one: One) -> None:
+    ops = three()
+    at = ops.index(Release(-1, 1)) + 2
+    ops[at : at + 4] = rows(2, "left")
+    (fault,) = one(*ops, *rows(2, "left"), OntoWaste(-4, 3, 8, "end")).faults
+    assert fault.code == "parts-meet-unevenly"
 
 
 def test_a_cast_off_of_the_other_part_is_on_no_outer_edge(one: One) -> None:

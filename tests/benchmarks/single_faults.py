@@ -1,9 +1,9 @@
-"""Single faults made in every package, by hand: what share of them the nearest tests catch.
+"""Single faults made in every package, by hand: what share of them the tests beside it catch.
 
     python -m tests.benchmarks.single_faults RESULTS [FAULTS] [SEED] [PACKAGE …]
 
 Of each package (all, unless some are named) so many faults are drawn, spread evenly over its files and over the kinds of faults.
-Each is made in a copy of the checkout, and the tests of the nearest folder run over it: those that pass through the faulty line
+Each is made in a copy of the checkout, and the tests of the folder of its name run over it: those that pass through the faulty line
 first, quickest first, then the others. Each is a line of JSON in RESULTS, and is not tried again when the same draw is taken up
 once more; at the end all in RESULTS are counted. A fault in a line that no test of the folder runs is not caught, nor is
 one that only the tests of other folders would see.
@@ -37,9 +37,6 @@ from tests.benchmarks.faults import Fault, Words, faults_in, literals
 from tests.benchmarks.trying_faults import CODE, HERE, ROOT, Bench
 
 Draw = dict[str, Any]
-
-NEAREST = {"world": "cli"}
-"""Where a package has no folder of its own name: commands are the only ones that go through the door to files."""
 
 WITHOUT_EFFECT = HERE / "without_effect.toml"
 WANTED, WANTED_OF_EACH = 0.85, 0.75
@@ -99,13 +96,11 @@ def campaign(results: Path, count: int, seed: int, wanted: Sequence[str]) -> lis
     for package, modules in packages().items():
         if wanted and package not in wanted:
             continue
-        folder = NEAREST.get(package, package)
-        through = [m for name, all_of in packages().items() if NEAREST.get(name, name) == folder for m in all_of]
         for module, fault in islice(drawn(package, modules, seed, common), count):
             name = str(module.relative_to(CODE))
             if (same := (name, fault.start, change(fault))) not in known:
                 began = time.monotonic()
-                tried = bench.tried(module, fault, bench.noted(folder, through))
+                tried = bench.tried(module, fault, bench.noted(package, modules))
                 text = line((ROOT / module).read_text(encoding="utf-8"), fault)
                 known[same] = {"package": package, "seed": seed, "file": name, "at": fault.start, "line": text, "kind": fault.kind}
                 known[same] |= {"change": change(fault), **asdict(tried), "seconds": round(time.monotonic() - began, 1)}

@@ -77,7 +77,7 @@ OPTIONS: dict[str, tuple[str, ...]] = {
         ", each to the next",
         ", each to the next all round",
     ),
-    "finished": (", stretches", ", fits 90 cm"),
+    "finished": (", stretches", ", fits 90 cm", ", wanted 90 cm"),
     "through": (", stretches to 150 %", " of 30 cm"),
     "lap": (", 3 cm wide",),
     "require": (' because "it has to"',),

@@ -122,6 +122,7 @@ USAGES = {
     "": "walewright [OPTIONS] COMMAND [ARGS]...",
     "check": "walewright check [OPTIONS] FILE...",
     "show": "walewright show [OPTIONS] STAGE FILE",
+    "publish": "walewright publish [OPTIONS] CATALOGUE",
 }
 
 
@@ -134,7 +135,8 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
     assert (
         there
         >= {
-            "": {"--version", "--help", "check", "build", "choices", "show", "serve", "format"},
+            "": {"--version", "--help", "check", "build", "publish", "choices", "show", "serve", "format"},
+            "publish": {"CATALOGUE", "--into", "--watch", "--why", "--jobs", "--executor", "--scheduler", "--messages", "--help"},
             "check": {
                 "FILE...",
                 "--size",
@@ -159,6 +161,7 @@ def test_commands_are_listed_in_the_order_of_their_use(capsys: Said) -> None:
     assert [line.split()[0] for line in listed.splitlines() if line.strip()] == [
         "check",
         "build",
+        "publish",
         "choices",
         "show",
         "serve",

@@ -238,3 +238,20 @@ def numbers(design: Design) -> dict[int, int]:
 
     programme, _ = programme_of(design)
     return {v: n for part in components(programme) for v, n in (best(part, len(design.sizes)).values or {}).items()}
+
+
+def test_the_end_of_an_edging_has_its_rows_that_are_seen_at_their_own_height(workshop: type[Workshop]) -> None:
+    """And no more: the piece's own rows begin above it."""
+    piece = plain(shop := workshop(), start_edging="collar")
+    design = shop.design(piece)
+    counted = counted_piece(design, made(design, "back"))
+    rows, fabric = counted.sized.edging_rows, design.edged_in("collar")
+    assert rows
+    for edge in ("collar left", "collar right", "collar"):
+        assert edge_length(counted, edge) == EdgeLength(rows, 0, rows / fabric.rows_per_cm)
+    assert edge_length(counted, "collar", round_it=True).rows == 2 * rows
+    assert stretches(counted, "collar right")[0].points == rows
+    _, garment = programme_of(design)
+    terms = edge_terms(design, piece, garment["back"][0], "collar left", 0)
+    assert (terms.rows.of, terms.rows.more) == ((), rows)
+    assert terms.length.more / FINE == pytest.approx(rows / fabric.rows_per_cm, abs=1e-3)

@@ -47,3 +47,10 @@ def test_the_outer_of_two_lines_goes_with_what_the_inner_one_moves() -> None:
     ]  # fmt: skip
     # A smaller move is along the first line alone.
     assert {m[1] for m in found(shaped(-1, DART, outer), shaped(0))} == {0}
+
+
+def test_a_line_is_counted_from_where_its_own_edge_begins() -> None:
+    """41 stitches, six more of them at the left: 26 left of the centre mark and 15 right of it."""
+    line = SizedLine("count", 5)
+    sized = asked(start=41, lean=6, left=(shaped(-1, line),), right=(shaped(-1, line),)).sized
+    assert [m.slot for m in moves(sized)] == [-21, -20, 9, 8]

@@ -37,8 +37,9 @@ def test_an_edge_is_where_its_moves_have_brought_it() -> None:
 
 def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
     sized = asked(openings=(NECK,)).sized
-    assert [InWork(sized, side, NECK).at(40) for side in ("left", "right")] == [(-20, -3), (2, 19)]
-    assert [InWork(sized, side, NECK).at(60) for side in ("left", "right")] == [(-20, -6), (5, 19)]
+    parts = InWork(sized, right=NECK), InWork(sized, left=NECK)
+    assert [part.at(40) for part in parts] == [(-20, -3), (2, 19)]
+    assert [part.at(60) for part in parts] == [(-20, -6), (5, 19)]
     assert shoulders(sized, NECK) == (15, 15)
     assert [last_row(sized, first, 1, 20, 60) for first in (-2, -3)] == [40, 60]
     assert last_row(sized, -2, 1, 40, 60) == 60

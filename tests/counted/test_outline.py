@@ -186,6 +186,24 @@ def test_stitches_returned_from_the_start_on_curve_the_hem() -> None:
     assert shape.polygon[:4] == ((-10, 1), (-5, 0), (5, 0), (10, 1))
 
 
+@pytest.mark.parametrize(("edge", "foot"), [("left", ((-10, 1), (-5, 0), (10, 0))), ("right", ((-10, 0), (5, 0), (10, 1)))])
+def test_a_hem_may_curve_at_one_side(edge: str, foot: tuple[tuple[float, float], ...]) -> None:
+    shape = outline(piece(run(0, 80), wedges=(SizedWedge("hem", edge, 0, (5, 5, 10), ORIGIN, "out"),)))
+    assert shape.foot == foot
+    assert (shape.left[0], shape.right[0]) == (foot[0], foot[-1])
+
+
+@pytest.mark.parametrize("edge", ["left", "right"])
+def test_a_slope_at_one_side_of_the_top_ends_where_its_groups_do(edge: str) -> None:
+    """A wedge over half of the 40 stitches, 5 of them resting: from there the top is level."""
+    shape = outline(piece(run(0, 80), wedges=(SizedWedge("slant", edge, 76, (8, 7), ORIGIN, rest=5),)))
+    sign = -1 if edge == "left" else 1
+    slope = shape.shoulder_left if edge == "left" else shape.shoulder_right
+    level = shape.shoulder_right if edge == "left" else shape.shoulder_left
+    assert slope == ((sign * 10, 19), (sign * 7.5, 19), (sign * 3.5, 19.5), (0, 20))
+    assert level == ((-sign * 10, 20), (0, 20))
+
+
 def test_loops_hung_back_over_the_width_are_a_step() -> None:
     across = SizedRun("", 40, 40, (ShapingPhrase((0,), (-8,), 1),), SIMPLE, ORIGIN, across=True)
     shape = outline(piece(run(0, 40), across, run(40, 80)))

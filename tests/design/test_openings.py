@@ -89,10 +89,81 @@ def test_rows_over_the_whole_width_lie_between_two_openings() -> None:
     assert told(piece("opening b 2 cm wide from middle to high", "opening a 2 cm wide from low to lower", levels=LOWER)) == []
 
 
-def test_openings_may_not_share_rows() -> None:
+def test_openings_that_reach_over_each_other_may_not_share_rows() -> None:
     said = only(piece("neck 10 cm wide, 11 cm deep, round", "opening a 2 cm wide from low to high"))
     assert (said.code, said.sizes) == ("openings-overlap", ("S",))
-    assert in_english(said).helps == ("let one end before the other begins: they share S 1 cm",)
+    assert in_english(said).helps == (
+        "let one end before the other begins: they share S 1 cm",
+        "or let them lie further apart, by more than this: S 3.73 cm",
+    )
+
+
+BESIDE = "opening b 2 cm wide from {low} to {high}, {off} cm right of centre"
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "off", "edge", "code"),
+    [
+        ("low", "high", "5", "", None),
+        ("middle", "high", "5", "", None),
+        ("lower", "middle", "5", "", None),
+        # The other one is 2 cm wide below and 4 cm above.
+        ("low", "high", "2", "", "openings-overlap"),
+        ("low", "high", "3", "", "openings-overlap"),
+        ("low", "high", "3.1", "", None),
+        # From 20 cm on it reaches no farther.
+        ("low", "high", "5", "left edge slope by 2 cm at middle", "openings-overlap"),
+        ("low", "high", "5", "left edge slope by 1.9 cm at middle", None),
+        ("low", "high", "5", "right edge slope by 5 cm at middle", None),
+        ("middle", "top", "5", "", None),
+        ("high", "top", "2", "", "openings-touch"),
+        ("high", "top", "9", "", "openings-touch"),
+    ],
+)
+def test_openings_side_by_side_have_fabric_between_them(low: str, high: str, off: str, edge: str, code: str | None) -> None:
+    one = "opening a 2 cm wide from low to high", "    edges slope by 1 cm at middle"
+    other = BESIDE.format(low=low, high=high, off=off)
+    text = piece(*one, other, *([f"    {edge}"] if edge else []), levels=LOWER)
+    assert told(text) == ([code] if code else [])
+
+
+def test_openings_that_share_rows_stand_from_left_to_right() -> None:
+    right, left = (
+        "opening {} 2 cm wide from low to high, 12 cm {} of centre".format(*of) for of in (("b", "right"), ("a", "left"))
+    )
+    made = front("neck 10 cm wide, 13 cm deep, v", right, left)
+    assert [o.name for o in made.openings] == ["a", "b", "neck"]
+
+
+def test_openings_begin_and_end_in_one_order_in_all_sizes() -> None:
+    said = only(piece("neck 6 cm wide, 11 cm deep, round", "opening a 2 cm wide from low to high, 8 cm left of centre"))
+    assert said.code == "openings-in-turn"
+    # At 29 and 31 cm; the slit to 30 cm.
+    assert in_english(said).labels[0].startswith("from S 29 cm, M 31 cm")
+    assert told(piece("neck 6 cm wide, 13 cm deep, round", "opening a 2 cm wide from low to high, 8 cm left of centre")) == []
+
+
+def test_one_opening_of_a_piece_goes_to_its_top() -> None:
+    said = only(piece("neck 6 cm wide, 4 cm deep, round", "opening a 2 cm wide from low to top, 8 cm left of centre"))
+    assert said.code == "two-to-the-top"
+    assert in_english(said).helps == ("let one of them end below `top`, where its parts rejoin",)
+
+
+def test_a_wedge_lies_beside_the_nearest_of_several_gaps() -> None:
+    """The width is 40 cm; the left part has 12 cm between 10 and 30 cm, the right one 8 cm."""
+    slits = (
+        "opening a 0 cm wide from low to top, 8 cm left of centre",
+        "opening b 0 cm wide from low to high, 12 cm right of centre",
+    )
+    edges = "edges straight to top"
+    for side, wide, code in (
+        ("left", 12, None),
+        ("left", 12.5, "wedge-too-wide"),
+        ("right", 8, None),
+        ("right", 8.5, "wedge-too-wide"),
+    ):
+        wedge = f"wedge {wide} cm wide at the {side} edge from middle to high, held in"
+        assert told(piece(edges, *slits, wedge)) == ([code] if code else []), (side, wide)
 
 
 def test_a_neck_wider_than_its_piece_says_by_how_much() -> None:

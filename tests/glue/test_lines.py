@@ -130,3 +130,48 @@ def test_the_author_can_say_which_side_faces(worn: Face) -> None:
     for fabric in ("plain", "knobs"):
         assert facing(design, worn, fabric, "right") == worn
         assert facing(design, worn, fabric, "wrong") == ("purl" if worn == "knit" else "knit")
+
+
+# ----------------------------------------------------------------- over welts and ends of bands
+
+WELTED = JACKET.replace("start 22 cm wide with e-wrap", "start 22 cm wide on waste yarn, with welt")
+FRONTS = "band right_band with collar along {right}\nband left_band with collar along {left}\n"
+
+
+def test_a_line_goes_over_the_end_of_a_welt() -> None:
+    made = sewn(
+        WELTED + FRONTS.format(right="right_front welt_left + right_front front", left="left_front front + left_front welt_right")
+    )
+    assert lines(made)["right_band"] == ["right_front welt left + right_front front"]
+    assert lines(made)["left_band"] == ["left_front front + left_front welt right"]
+    (right,) = made.lines_of("right_band")
+    assert right.left_ends == ("bottom", "bottom")
+    assert made.lines_of("left_band")[0].left_ends == ("top", "top")
+    # What is picked up is sewn to nothing.
+    strips = {name for seam in made.seams for pair in seam.over_strips for name in pair}
+    assert strips == set()
+
+
+def test_and_over_the_ends_of_a_band_that_is_knitted_before_it() -> None:
+    front = FRONTS.format(right="right_front front + neckband first_end", left="neckband last_end + left_front front")
+    made = sewn(JACKET + front)
+    assert lines(made)["right_band"] == ["right_front front + neckband first end"]
+    assert made.lines_of("right_band")[0].left_ends == ("bottom", "bottom")
+    assert made.lines_of("left_band")[0].left_ends == ("top", "top")
+    order = [task.name for task in made.order if task.kind == "band"]
+    assert order.index("neckband") < min(order.index("right_band"), order.index("left_band"))
+
+
+@pytest.mark.parametrize(
+    ("right", "code"),
+    [
+        ("right_front front + right_front welt_left", "line-not-in-order"),
+        ("right_front welt_right + right_front front", "line-not-in-order"),
+        ("right_front front + neckband last_end", "line-not-in-order"),
+        ("right_front welt", ""),
+    ],
+)
+def test_ends_that_do_not_lie_beside_the_edge(right: str, code: str) -> None:
+    found = codes(WELTED + FRONTS.format(right=right, left="left_front front"))
+    assert found[:1] == ([code] if code else found[:1])
+    assert found

@@ -63,11 +63,11 @@ def test_runs_of_one_name_are_one_edge() -> None:
 
 def test_an_edging_at_the_start_lies_below_it() -> None:
     assert names(panel("panel", "on waste yarn, with welt")) == [
-        "left strip bottom-top",
+        "welt left bottom-top",
         "side left bottom-top",
         "end left-right",
         "side right top-bottom",
-        "right strip top-bottom",
+        "welt right top-bottom",
         "start right-left",
     ]
 

@@ -134,7 +134,7 @@ def test_parts_wait_on_either_side_until_they_rejoin() -> None:
     assert gap.stitches == 17
     _, left = perform(gap, st.HoldPart("right", 2, 6))
     assert (left.first, left.last, left.held_left, left.held_right) == (-10, -2, 2, 0)
-    assert left.right == WaitingPart(2, 9, 0, 3)
+    assert left.parts == (WaitingPart(2, 9, 0, 3),)
     _, none = perform(left, st.HoldPart("left", -8, -2))
     assert (none.stitches, none.waiting, none.last < none.first) == (17, 17, True)
     made, right = perform(none, st.ReturnPart("right", 2, 6))
@@ -147,8 +147,28 @@ def test_parts_wait_on_either_side_until_they_rejoin() -> None:
     assert (whole.first, whole.last, whole.held_left, whole.held_right, whole.waiting) == (-10, 9, 2, 3, 0)
 
 
+def test_of_three_parts_two_wait() -> None:
+    begin = State("x", first=-10, last=9, held_left=2, side="right", row=20)
+    _, gaps = perform(begin, st.CloseCentre(2, -6, -5))
+    _, gaps = perform(gaps, st.CloseCentre(3, 4, 6))
+    assert gaps.stitches == 15
+    _, one = perform(gaps, st.HoldPart("right", 7, 9))
+    assert (one.first, one.last, one.waiting) == (-10, 3, 3)
+    _, first = perform(one, st.HoldPart("middle", -4, 3))
+    assert (first.first, first.last, first.held_left, first.waiting, first.stitches) == (-10, -7, 2, 11, 15)
+    _, put_by = perform(first, st.PartOnCord("left", -10, -7, 40))
+    assert put_by.parts == (WaitingPart(-10, -7, 2, 0, cord=True), WaitingPart(-4, 3, 0, 0), WaitingPart(7, 9, 0, 0))
+    _, middle = perform(put_by, st.ReturnPart("middle", -4, 3))
+    assert middle.beside("left") == WaitingPart(-10, -7, 2, 0, cord=True)
+    assert middle.beside("right") == WaitingPart(7, 9, 0, 0)
+    _, closed = perform(middle, st.CastOnBetween(2, -6, -5))
+    _, drawn = perform(closed, st.DrawPartsCord("left", -10, -7))
+    _, joined = perform(drawn, st.ReturnPart("left", -8, -7))
+    assert (joined.first, joined.last, joined.held_left, joined.waiting, joined.stitches) == (-10, 3, 2, 3, 17)
+
+
 def test_no_part_returns_that_does_not_wait() -> None:
-    with pytest.raises(ValueError, match="no part waits at the left"):
+    with pytest.raises(ValueError, match="no part waits on L 8"):
         perform(READY, st.ReturnPart("left", -8, -2))
 
 

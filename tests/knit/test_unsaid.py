@@ -20,10 +20,15 @@ APART = {
     ("SpreadEvenly", "first_runs"): "counts that come to all the stitches, so that none can be left out by itself",
     ("JoinEdges", "one_mm"): "two lengths that are said together",
     ("JoinEdges", "other_mm"): "likewise",
+    ("JoinEdges", "strip_rows"): "said with the strips that they are of",
     ("JoinEdges", "ratio_rows"): "two counts that are said together",
     ("JoinEdges", "ratio_stitches"): "likewise",
     ("PickUpAlong", "low"): "the ends of a stretch, which is said with both",
     ("PickUpAlong", "high"): "likewise",
+    ("HoldPart", "nth"): "which part of many, which is said with its side",
+    ("PartOnCord", "nth"): "likewise",
+    ("DrawPartsCord", "nth"): "likewise",
+    ("ReturnPart", "nth"): "likewise",
     ("Say", "manner"): "the words are the author's, in whatever manner",
 }
 """Options that cannot be left unsaid by themselves, and why."""

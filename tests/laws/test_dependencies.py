@@ -14,7 +14,7 @@ from tests.laws.code_tree import ROOT, modules, tree
 from walewright.sheet.fonts import FACES
 
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-TOOLS = {"pytest-xdist", "httpx2", "hatchling", "mypy", "ruff"}
+TOOLS = {"pytest-xdist", "hatchling", "httpx2", "mypy", "ruff", "watchfiles"}
 """Run by name, or a part of what runs them: nothing imports them."""
 OWN = {"walewright", "tests"}
 
@@ -61,9 +61,22 @@ def fonts() -> set[str]:
     return {plain(package) for _, _, package, _ in FACES}
 
 
+EXTRAS = {name: lines for name, lines in PROJECT["optional-dependencies"].items() if name != "test"}
+"""What some commands can use, for those who want it."""
+
+
 def test_the_compiler_declares_what_it_imports_and_nothing_else() -> None:
     needed = distributions(imported(tree(path) for path in modules()))
-    assert needed | fonts() == declared(PROJECT["dependencies"])
+    optional = declared(line for lines in EXTRAS.values() for line in lines)
+    assert optional <= needed
+    assert optional & declared(PROJECT["dependencies"]) == set()
+    assert needed - optional | fonts() == declared(PROJECT["dependencies"])
+
+
+def test_what_is_optional_is_loaded_within_a_function() -> None:
+    for path in modules():
+        at_once = imported([ast.Module([n for n in tree(path).body if isinstance(n, ast.Import | ast.ImportFrom)], [])])
+        assert distributions(at_once) & declared(line for lines in EXTRAS.values() for line in lines) == set(), path
 
 
 def test_the_tests_declare_what_they_import_and_nothing_else() -> None:
@@ -74,7 +87,7 @@ def test_the_tests_declare_what_they_import_and_nothing_else() -> None:
 
 
 def test_every_dependency_has_a_lower_bound() -> None:
-    for line in (*PROJECT["dependencies"], *PROJECT["optional-dependencies"]["test"]):
+    for line in (*PROJECT["dependencies"], *(line for lines in PROJECT["optional-dependencies"].values() for line in lines)):
         assert re.search(r">=\d", line), line
 
 

@@ -21,7 +21,7 @@ from walewright.sheet.composing import PAGE_WORDS
 from walewright.trade.cells import CELLS
 from walewright.trade.edgings import EDGINGS
 
-WORDLESS = ("figures", "sheet")
+WORDLESS = ("catalogue", "figures", "sheet")
 """Stages that know only the language they are given."""
 
 PROSE = re.compile(r"[A-Za-z]{2,}[,:;.]? +[A-Za-z]{2,}")

@@ -53,6 +53,20 @@ ALLOWED: dict[str, set[str]] = {
         PROOF,
     },
     "plan": {"report", "trade", "world", "pipeline", FIT, DESIGN, GLUE, "counted", SOLVE, STEPS, OPERATIONS, BED, WRITE, PROOF},
+    # What is told of garments that were made: of one, what its pages tell, and of all, the manifest and the shelf.
+    "catalogue": {
+        "report",
+        "trade",
+        "world",
+        "pipeline",
+        "figures.measures",
+        "guide.model",
+        "guide.numbers",
+        FIT,
+        DESIGN,
+        PROOF,
+        "sheet.model",
+    },
     # Above the pipeline: it compiles again and again.
     "regrade": {"report", "pipeline", "design", SYNTAX},
 }

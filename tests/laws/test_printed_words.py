@@ -20,6 +20,7 @@ NAMING = tuple(path for package in ("knit", "write") for path in of_package(pack
 
 WORKED_OUT = {
     *(f"{side}-{part}" for side in ("left", "right") for part in ("half", "part")),
+    "middle-part",
     *(f"return-to-{part}" for part in ("half", "part")),
     *(f"{what}/one" for what in ("columns", "rows")),
     *(f"{what} at {ends}" for what in ("increase", "decrease") for ends in ("both ends", "left end", "right end")),

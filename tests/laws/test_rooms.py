@@ -15,6 +15,7 @@ ROOMS: dict[str, tuple[str, ...]] = {
         "row_stretches",
         "model",
         "needles",
+        "parts",
         "inside",
         "stretches",
         "piece",

@@ -159,7 +159,7 @@ def samples() -> list[object]:
         elif of is operations.Rehang:
             values["facing"] = "purl"
         elif of is operations.Join:
-            values |= {"way": "gathered", "ends": ("left", "bottom")}
+            values |= {"way": "gathered", "ends": ("left", "bottom"), "over": (("back", "welt", 18),)}
         made.append(of(**values))
     return made
 

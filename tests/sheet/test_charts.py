@@ -355,3 +355,11 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
     page = html(replace(made, proof=proof).sheet())
     assert "Bobbins for the front" in page
     assert "L 9 to L 3: 7 stitches" in page
+
+
+@pytest.mark.parametrize(
+    ("first", "last", "middle"),
+    [(-3, 3, "R 1"), (-4, 2, "L 1"), (-3, 2, "L 1 | R 1"), (4, 5, "R 5 | R 6"), (-6, -5, "L 6 | L 5"), (2, 2, "R 3")],
+)
+def test_the_middle_of_a_motif_is_a_needle_or_between_two(first: int, last: int, middle: str) -> None:
+    assert chart_places._middle(lying(first, last, 0)) == middle

@@ -13,6 +13,7 @@ from walewright.figures.measures import measured
 from walewright.fit import model as fit
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.finished import size_notes, size_table
+from walewright.sheet.fitting import finished
 
 Make = Callable[..., Any]
 ORIGIN = d.Origin("by hand")
@@ -159,3 +160,15 @@ def test_what_is_no_body_is_laid_out_as_a_group() -> None:
         assert drawing.title == "The pieces of P in size S, to one scale"
         assert drawing.height < 120
         assert {"cloth"} <= {s.kind for s in drawing.strokes}
+
+
+def test_what_an_author_states_has_its_row_unless_a_girth_says_the_same() -> None:
+    """A girth that was measured stands among the girths; one that was stated, or comes to another figure, by its name."""
+    stated = fit.Ease("snug_waist", (61.0, 62.0), "waist", (70.0, 72.0))
+    other = fit.Ease("chest", (95.0, 105.0), "bust", (76.0, 86.0), BODY)
+    alike = fit.Ease("all_round", BODY.values, "bust", (76.0, 86.0))
+    found = [label for label, _ in finished(LANGUAGE, replace(WORN, eases=(BUST, stated, other, alike)))]
+    assert "Snug waist, finished" in found
+    assert "Chest, finished" in found
+    assert "All round, finished" in found
+    assert "Bust, finished" not in found

@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from walewright.sheet import html
+from walewright.world import package_text
 
 Make = Callable[..., Any]
 
@@ -185,3 +186,9 @@ def test_seams_have_no_counter_column(pattern: Make) -> None:
     assert not any(part.counted for part in pattern(2).sheet().parts)
     making_up = html(sheet).split('id="part-joining-1"')[1].split("</section>")[0]
     assert 'class="rc"' not in making_up
+
+
+def test_large_print_is_set_over_the_rest_and_ordinary_print_is_not(pattern: Make) -> None:
+    made, large = pattern(1).sheet(), package_text("sheet/themes/large.css").strip()
+    assert large in html(made, large_print=True)
+    assert large not in html(made)

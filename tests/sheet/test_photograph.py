@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import base64
 import io
 from collections.abc import Iterator
 
 import pytest
 from PIL import Image
 
-from walewright.sheet.photograph import LARGEST, SMALLEST, ready
+from walewright.sheet.photograph import LARGEST, SMALLEST, ReadyPicture, ready
 
 
 def picture(width: int, height: int, kind: str = "JPEG", mode: str = "RGB", **more: object) -> bytes:
@@ -62,3 +63,10 @@ def _unfit() -> Iterator[tuple[bytes, str]]:
 @pytest.mark.parametrize(("data", "why"), list(_unfit()))
 def test_what_no_page_can_show_is_refused(data: bytes, why: str) -> None:
     assert ready(data) == (None, why)
+
+
+def test_the_file_stands_in_the_page_itself() -> None:
+    data = bytes(range(256))
+    head, _, written = ReadyPicture(data, 16, 16).uri.partition(",")
+    assert head == "data:image/jpeg;base64"
+    assert base64.b64decode(written, validate=True) == data

@@ -145,6 +145,59 @@ piece back in plain
     agrees(made, best, {k: r for k, r in made.piece.levels if k != "hem"})
 
 
+BESIDE = """\
+piece back in plain
+    levels hem 0 cm, one 6 cm, two 14 cm, three 20 cm, top 30 cm
+    start {start:g} cm wide with e-wrap
+    opening left_gap 2 cm wide from one to {high}, {off:g} cm left of centre, cast off
+        edges straight to {high}
+    opening right_gap 2 cm wide from {low} to three, {off:g} cm right of centre, cast off
+        left edge slope by {move:g} cm at three{way}
+        right edge straight to three
+    end cast off
+"""
+
+
+@pytest.mark.parametrize("off", [2.0, 3.0, 4.0, 6.0])
+@pytest.mark.parametrize(("way", "kept"), [("", 1), (", fashioned 2 in", 2)])
+@pytest.mark.parametrize(("low", "high"), [("one", "three"), ("two", "three"), ("one", "two")])
+def test_stitches_are_left_between_two_gaps(off: float, way: str, kept: int, low: str, high: str) -> None:
+    """One, or as many as the tool takes that shapes one of them, wherever both are open."""
+    move = 1.6
+    made = tiny(BESIDE.format(start=22, off=off, low=low, high=high, move=move, way=way if way else ""))
+    if made.counts is None:
+        # What there is in centimetres is less than is kept, or rounds to less.
+        assert 2 * off - 2 - move < kept + 1.5
+        assert made.error.code in ("counts-conflict", "openings-overlap")
+        return
+    left, right = made.piece.openings
+    between = right.first - (left.first + left.flat)
+    moved = sum(by for _, by in moves(right.left))
+    # The edge moves until both are shut, or has come half way where the left one shuts before.
+    assert between >= kept
+    assert high == "two" or between + moved >= kept
+    assert between + moved - kept >= -1
+
+
+def test_a_neck_begins_in_the_row_where_it_is_wanted_beside_a_slit() -> None:
+    """Its rows are its own: it may not change places with where the slit begins or ends, whatever the rounding."""
+    for depth, way in ((10.4, 0), (10.2, 1), (10.6, -1), (16.0, -1), (2.0, 1)):
+        made = tiny(f"""\
+piece back in plain
+    levels hem 0 cm, low 6 cm, high 19.6 cm, top 30 cm
+    start 22 cm wide with e-wrap
+    opening slit 0 cm wide from low to high, 8 cm left of centre
+    neck 6 cm wide, {depth:g} cm deep, square, cast off
+    end cast off
+""")
+        if way == 0:
+            assert made.error.code == "openings-touch"
+            continue
+        slit, neck = made.piece.openings
+        assert (neck.row > slit.to_row) == (way > 0)
+        assert neck.row > slit.row
+
+
 @pytest.mark.parametrize("depth", [1.0, 2.6, 4.0, 7.0])
 @pytest.mark.parametrize("top", [9.0, 10.4])
 def test_a_neck_is_as_deep_as_is_written_and_begins_above_the_start(depth: float, top: float) -> None:

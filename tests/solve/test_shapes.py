@@ -487,7 +487,8 @@ def test_more_groups_than_stitches(workshop: type[Workshop]) -> None:
     counts, told = solve(shop.design(shop.piece("body", 40, levels, (shop.run("top"),), wedges=(wedge,))))
     assert counts is None
     assert told[0].code == "wedge-too-steep"
-    assert in_english(told[0]).message == "the dart has fewer stitches than steps: a step takes 2 rows and a stitch at least"
+    said = "the left wedge at dart has fewer stitches than steps: a step takes 2 rows and a stitch at least"
+    assert in_english(told[0]).message == said
 
 
 # ----------------------------------------------------------------- fabrics

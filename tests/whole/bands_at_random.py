@@ -249,6 +249,54 @@ band trim_band with trim along right_front edge + right_front neckline + back ne
 """
 
 
+def over_ends(dice: Random) -> str:
+    """Bands over the ends of welts, and one band over the ends of others, in every order."""
+    head, _ = _head(dice)
+    hem = _edging(dice, dice.choice(("after", "first")), "hem")
+    open_start = "added after" in hem or any(f", {kind}" in hem for kind in ("folded", "picot", "mock rib"))
+    start = dice.choice(("on waste yarn", "on waste yarn by hand") if open_start else ("with e-wrap", "with chain"))
+    neck = "right_front neckline + back neck + left_front neckline"
+    up, down = "right_front hem_left + right_front edge", "left_front edge + left_front hem_right"
+    holes = re.sub(r"(over \d stitch(es)?)", r"\1 along right_front edge", _holes(dice)) if dice.random() < 0.5 else ""
+    bands = dice.choice(
+        (
+            [("all_round", "trim", f"{up} + {neck} + {down}{holes}")],
+            [
+                ("neckband", "collar", neck),
+                ("right_band", "trim", f"{up} + neckband first_end{holes}"),
+                ("left_band", "trim", f"neckband last_end + {down}"),
+            ],
+            [
+                ("right_band", "trim", f"{up}{holes}"),
+                ("left_band", "trim", down),
+                ("neckband", "collar", f"right_band last_end + {neck} + left_band first_end"),
+            ],
+        )
+    )
+    told = "".join(f"band {name} with {edging} along {along}\n" for name, edging, along in bands)
+    collar = f"{_edging(dice, 'after', 'collar')}\n" if "collar" in told else ""
+    return f"""{head}{_edging(dice, "after")}
+{collar}{hem}
+piece back in plain
+    levels bottom 0 cm, top long + 20 cm
+    start wide + 14 cm wide {start}, with hem
+    edges straight to top called side
+    neck wide / 2 + 2 cm wide, 2 cm deep, round
+    end on waste yarn
+piece left_front in plain
+    levels bottom 0 cm, throat long + {dice.uniform(2, 12):.1f} cm, top long + 20 cm
+    start wide / 2 + 6 cm wide {start}, with hem
+    left edge straight to top called side
+    right edge straight to throat called edge
+    right edge slope by -wide / 4 at top called neckline
+    end on waste yarn
+piece right_front in plain, mirror of left_front
+join back shoulder to right_front end + left_front end
+join back side to right_front side
+join back side to left_front side
+{told}"""
+
+
 def parted(dice: Random) -> str:
     """A band that the bed has no room for: over two fronts and the neck, or up the long edge of a piece, or of two."""
     if dice.random() < 0.6:
@@ -353,4 +401,20 @@ def tip(dice: Random) -> str:
 {band}"""
 
 
-KINDS = (strip, strip, picked_up, picked_up, welt, knitted_on, neck, all_round, parted, parted, begun, in_one, tip)
+KINDS = (
+    strip,
+    strip,
+    picked_up,
+    picked_up,
+    welt,
+    knitted_on,
+    neck,
+    all_round,
+    over_ends,
+    over_ends,
+    parted,
+    parted,
+    begun,
+    in_one,
+    tip,
+)

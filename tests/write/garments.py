@@ -17,7 +17,11 @@ ENDS = ("both ends", "left end", "right end")
 
 
 def joined(
-    one: str, other: str, *numbers: int | str, ends: str = "bottom bottom", **more: int | str | tuple[st.Strip, ...]
+    one: str,
+    other: str,
+    *numbers: int | str,
+    ends: str = "bottom bottom",
+    **more: int | str | tuple[st.Strip, ...] | tuple[int, ...],
 ) -> st.JoinEdges:
     """One seam: sides as "back armhole + front armhole left", a piece knitted several times as "sleeve.2 end". `ends`: where the
     sides begin."""
@@ -184,7 +188,11 @@ SAMPLES: tuple[Step, ...] = (
     st.CastOnBetween(12, -6, 5, 45),
     st.HoldPart("left", -30, -7),
     st.PartOnCord("left", -30, -7, 44),
+    st.HoldPart("middle", -6, 7),
+    st.HoldPart("nth", -12, -7, 2),
+    st.PartOnCord("nth", -12, 7, 44, 3),
     st.DrawPartsCord("left", -30, -7),
+    st.DrawPartsCord("nth", -12, 7, 3),
     st.OffOnWaste(8, "shoulder right"),
     st.CastOffAll(),
     st.SewOffAll(),
@@ -192,6 +200,7 @@ SAMPLES: tuple[Step, ...] = (
     st.BreakOff(),
     st.BreakOff(65),
     st.ReturnPart("left", -30, -7),
+    st.ReturnPart("nth", -12, -7, 3),
     st.RehangStart("back", 80),
     st.RehangStart("back", 80, "knit"),
     st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
@@ -213,6 +222,7 @@ SAMPLES: tuple[Step, ...] = (
     st.LatchInStages(4, 2, (30,), "disturbed"),
     st.LatchPanelInStages(3, 1, (24, 40), 5, 17),
     st.LatchPanelInStages(2, 1, (24, 48, 60), -14, -6, "disturbed"),
+    st.GapIs("vent", "inner", 80, 160, 2),
     st.EdgeIs("neck", "inner", 100, 120),
     st.EdgeIs("front", "left", 0, 120),
     st.EdgeIs("last end", "right", 0, 14),
@@ -227,7 +237,8 @@ SAMPLES: tuple[Step, ...] = (
         joined("back side right", "front side left", 0, rows=84),
         seams=(*joined("back side right", "front side left", 0).seams, *joined("back side left", "front side right", 0).seams),
     ),
-    joined("back side right", "front side left", 0, rows=84, strips=(("back", "welt"), ("front", "welt"))),
+    joined("back side right", "front side left", 0, rows=84, strips=(("back", "welt"), ("front", "welt")), strip_rows=(18, 18)),
+    joined("back side right", "front side left", 0, rows=84, strips=(("back", "hem upper"), ("collar", "")), strip_rows=(1, 12)),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""

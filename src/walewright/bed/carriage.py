@@ -179,7 +179,8 @@ def parts_meet(m: Machine, at: Layout) -> Refusal | None:
         return None
     if max(earlier) != m.counter:
         return m.refuse("parts-meet-unevenly", one=max(earlier), other=m.counter)
-    m.parting = None
+    # Where others still wait, these count from here on as one part.
+    m.parting = m.counter if m.waits_at() >= 0 else None
     m.stretch += 1
     return None
 

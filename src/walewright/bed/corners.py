@@ -62,7 +62,7 @@ def corners(edges: Sequence[BedEdge], named: Sequence[NameEdge], outline: Shape 
         return {}
     sides = {side: _Along(outline, side) for side in ("left", "right")}
     rows = {op.edge: (op.from_row, op.to_row) for op in named}
-    top = max((stretch.top for stretch in outline.stretches), default=0)
+    top = outline.top
     parted = {e.name for e in edges if e.along == "rows" and rows.get(e.name, (0, 0))[1] == top and _is_inner(e, named)}
     found: dict[tuple[str, BedPart], Corners] = {}
     for edge in edges:
@@ -81,10 +81,12 @@ def _corners(
 ) -> Corners:
     ends = (("left", sides["left"].at(top)), ("right", sides["right"].at(top)))
     if edge.along == "rows" and _is_inner(edge, named):
+        to_top, right = edge.name in parted, edge.part == "right"
         footed = any(e.name == edge.name and e.part == "centre" for e in edges)
-        right = edge.part == "right"
+        # Of a gap that has come to nothing where its parts rejoin, both edges end in one place.
+        headed = to_top or any(e.name == f"{edge.name} upper" for e in edges)
         foot = (edge.name, 1 if right and footed else 0)
-        return foot, (_TOP if edge.name in parted else edge.name, 3 if right else 2)
+        return foot, (_TOP if to_top else edge.name, 3 if right and headed else 2)
     if edge.along == "rows":
         side = edge.at or "left"
         low, high = rows.get(edge.name, (0, top))

@@ -10,9 +10,10 @@ from walewright.bed.fabric import UPPER
 from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge, BedPart, Course
-from walewright.bed.outline import Between, OutlineStretch, Shape, missing_row, reaches, row_edge
+from walewright.bed.outline import Between, OutlineGap, Shape, missing_row, reaches, row_edge
 from walewright.bed.refusals import Refusal
-from walewright.knit.operations import NameEdge, Side, other
+from walewright.bed.strips import as_it_hangs, through_both
+from walewright.knit.operations import NameEdge, NameGap, Side, other
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
@@ -132,63 +133,65 @@ def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...])
     if not rows:
         return BedEdge(op.edge, side, "rows", 0, None, (), each=each, at=side)
     below = next((c for c in reversed(chain) if c.counter <= op.from_row and reaches(c, side)), None)
-    return replace(row_edge(op.edge, side, rows, below, _between(m), _density(m), each), part=side)
+    found = row_edge(op.edge, side, rows, below, _between(m), _density(m), each)
+    return as_it_hangs(m, through_both(m, replace(found, part=side), rows, chain))
 
 
 def _inner(m: Machine, op: NameEdge, outline: Shape) -> list[BedEdge] | Refusal:
     """The two row edges of a gap, the stitches chained off at its foot and those cast on above it."""
-    stretch = outline.parted(op.from_row, op.to_row)
-    if stretch is None:
-        return _not_parted(m, op, outline)
+    gaps = outline.gaps_at(op.from_row + 1)
+    number = op.gap if isinstance(op, NameGap) else 1
+    if (
+        number > len(gaps)
+        or (len(gaps) > 1 and not isinstance(op, NameGap))
+        or (gaps[number - 1].closed and op.to_row > gaps[number - 1].top)
+    ):
+        return m.refuse("not-parted", edge=op.edge, after=op.from_row, to=op.to_row)
+    gap = gaps[number - 1]
     found: list[BedEdge] = []
-    for side, arm in zip(SIDES, stretch.arms, strict=True):
-        refusal = _row_missing(m, op, side, arm)
+    for side in SIDES:
+        refusal = _row_missing(m, op, side, gap.arm(side))
         if refusal is not None:
             return refusal
-        found.append(_inner_edge(m, op, side, arm))
-    for course in _in_gap(m, stretch, op.from_row, "first"):
+        found.append(_inner_edge(m, op, side, gap))
+    for course in _in_gap(m, gap, op.from_row, "first"):
         if course.kind == "close":
             found.append(_stitches(m, op.edge, "centre", course))
-    for course in _in_gap(m, stretch, op.to_row, "last"):
+    for course in _in_gap(m, gap, op.to_row, "last"):
         if course.apart:
             found.append(_stitches(m, f"{op.edge} {UPPER}", "whole", course))
     return found
 
 
-def _not_parted(m: Machine, op: NameEdge, outline: Shape) -> Refusal:
-    last = next((s for s in reversed(outline.stretches) if len(s.arms) == 2 and s.parting <= op.from_row), None)
-    if last is not None and last is outline.stretches[-1]:
-        row, side = last.top + 1, SIDES[0]
-        return m.refuse("rows-not-knitted", edge=op.edge, after=op.from_row, to=op.to_row, row=row, side=side)
-    return m.refuse("not-parted", edge=op.edge, after=op.from_row, to=op.to_row)
-
-
-def _in_gap(m: Machine, stretch: OutlineStretch, counter: int, which: str) -> Iterator[Course]:
+def _in_gap(m: Machine, gap: OutlineGap, counter: int, which: str) -> Iterator[Course]:
     """Courses of hand work at that reading of the counter, on needles between the two parts' first or last rows."""
-    left, right = (arm[0] if which == "first" else arm[-1] for arm in stretch.arms)
+    left, right = (arm[0] if which == "first" else arm[-1] for arm in (gap.left, gap.right))
     for course in m.courses:
         if course.counter == counter and left.last < course.first and course.last < right.first:
             yield course
 
 
-def _inner_edge(m: Machine, op: NameEdge, side: Side, arm: tuple[Course, ...]) -> BedEdge:
+def _inner_edge(m: Machine, op: NameEdge, side: Side, gap: OutlineGap) -> BedEdge:
     """The left part's right end, the right part's left end; it begins beside the stitches taken out of the middle."""
-    end = other(side)
+    end, arm = other(side), gap.arm(side)
     rows = [c for c in arm if op.from_row < c.counter <= op.to_row]
     below: Course | int | None = next((c for c in arm if c.counter == op.from_row), None)
     if below is None:
-        for first, count in _taken_out(m, op):
+        # The left part may have been cast off at once; the right one has a row first.
+        below = gap.right[0].first - (1 if side == "left" else 0)
+        for first, count in _taken_out(m, op, gap):
             below = first - 1 if side == "left" else first + count
     return replace(row_edge(op.edge, end, rows, below, _between(m), _density(m), each=False), part=side)
 
 
-def _taken_out(m: Machine, op: NameEdge) -> Iterator[tuple[int, int]]:
+def _taken_out(m: Machine, op: NameEdge, gap: OutlineGap) -> Iterator[tuple[int, int]]:
     """First slot and number of the stitches taken at the foot of the gap."""
     for edge, first in m.ended:
         if edge.name == op.edge and edge.part == "centre":
             yield first, edge.count
     for course in m.courses:
-        if course.kind == "close" and course.counter == op.from_row:
+        # The first rows of the parts may have been shaped already: what is between them lies inside their outer ends.
+        if course.kind == "close" and course.counter == op.from_row and gap.left[0].first < course.first < gap.right[0].last:
             yield course.first, course.count
 
 

@@ -12,7 +12,7 @@ from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.density import Density, fabric_at
 from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, LoopKind
 from walewright.bed.model import PARTS, Bar, BedEdge, BedPart, Course, Crossed, Float, Gauge, Hung, Link, Turn
-from walewright.bed.outline import reaches
+from walewright.bed.outline import BesideGap, reaches
 from walewright.bed.sameness import digest, same
 from walewright.knit.operations import Side
 
@@ -83,8 +83,8 @@ class KnitFabric:
     _by_row: Mapping[int, tuple[Course, ...]] = field(repr=False)
     _outer: Mapping[Side, Mapping[int, Course]] = field(repr=False)
     """Passes along each outer edge, by row, whether they reach it or not."""
-    _inner: Mapping[Side, Mapping[int, Course]] = field(repr=False)
-    """Passes of the left and of the right part where there are two, by row."""
+    _gaps: Mapping[int, tuple[BesideGap, ...]] = field(repr=False)
+    """Passes beside each gap, from left to right, by row."""
     _held: Mapping[int, frozenset[int]] = field(repr=False)
     """First loop of a pass -> the needles held between its ends."""
     folded: str = ""
@@ -97,6 +97,12 @@ class KnitFabric:
     """Edges of other pieces that it was begun on, from left to right."""
     hung_over: tuple[HungEdge, ...] = field(default=(), repr=False)
     """Edges that were hung over these, to be linked with them."""
+    below: str = ""
+    """The piece whose first row it was knitted on."""
+    end_rows: int = 0
+    """Rows at each of its two ends, two that were folded upon each other as one."""
+    rows_before: int = 0
+    """The same of an edging that was knitted before the piece."""
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, KnitFabric) and same(self, other)
@@ -256,10 +262,16 @@ class KnitFabric:
         found = (self._outer[side].get(row) for row in range(after + 1, to + 1))
         return sum(1 for course in found if course is not None and reaches(course, side))
 
-    def inner_end(self, row: int, part: Side) -> int | None:
-        """Where row `row` of the left part ends at the right, of the right part at the left; None where there are not two parts."""
-        course = self._inner[part].get(row)
+    def inner_end(self, row: int, part: Side, gap: int = 0) -> int | None:
+        """Where the part at the left or the right of a gap ends beside it in row `row`, None where it is not there; `gap` is its
+        number from the left, from 0 on."""
+        beside = self._gaps.get(row, ())
+        course = beside[gap][part == "right"] if gap < len(beside) else None
         return None if course is None else course.last if part == "left" else course.first
+
+    def parts_at(self, row: int) -> int:
+        """In how many parts row `row` is."""
+        return len(self._gaps.get(row, ())) + 1
 
     def hung_back(self, row: int) -> Hung | None:
         """How the loops were hung back on other needles when row `row` was knitted and the next was not."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import groupby
 
 from walewright.bed.corners import corners
@@ -9,9 +11,10 @@ from walewright.bed.edges import SIDES, ended, feet, named, start
 from walewright.bed.fabric import KnitFabric
 from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import CORDED, HELD, Machine
-from walewright.bed.model import Course, Float
-from walewright.bed.outline import shape, whole_rows
+from walewright.bed.model import BedEdge, Course, Float
+from walewright.bed.outline import Shape, beside_gaps, shape, whole_rows
 from walewright.bed.refusals import Refusal, refused, slot_of
+from walewright.bed.strips import corners_of_strips, rows_at_ends
 from walewright.knit.operations import Block
 
 
@@ -27,14 +30,11 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
     outline = shape(rows)
     edges = [*start(m, passes, rows), *ended(m)]
     floats = _floats(m)
-    for index, op in m.named:
-        found = named(m, op, outline)
-        if isinstance(found, Refusal):
-            return index, found
-        for edge in found:
-            if any((known.name, known.part) == (edge.name, edge.part) for known in edges):
-                return index, m.refuse("edge-named-twice/edge", edge=op.edge)
-        edges += found
+    found = _named(m, passes, outline, edges)
+    if isinstance(found, tuple):
+        return found
+    edges, strips = found.edges, found.strips
+    own = corners(edges, [op for _, op, section in m.named if section >= m.main], outline)
     return KnitFabric(
         name=block.name,
         copies=block.copies,
@@ -45,7 +45,7 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
         kinds=bytes(m.loops.kind),
         faces=bytes(m.loops.face),
         links=tuple(m.links),
-        edges=tuple(edges),
+        edges=(*edges, *strips),
         bars=tuple(m.bars),
         turns=tuple(m.turns),
         # What was folded up and hung is open no longer.
@@ -64,14 +64,42 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
         _rows=rows,
         _by_row=_by_row(rows),
         _outer={side: {c.counter: c for c in outline.outer(side)} if outline else {} for side in SIDES},
-        _inner={side: {c.counter: c for c in outline.inner(side)} if outline else {} for side in SIDES},
+        _gaps=beside_gaps(outline) if outline else {},
         _held=_held_in_rows(m, rows),
         folded=m.folded,
         folded_above=m.folded_above,
-        corners=corners(edges, [op for _, op in m.named], outline),
+        corners=own | corners_of_strips(m, strips, own.get(("start", "whole"))),
         hung=tuple(m.hung),
         hung_over=tuple(m.over_hung),
+        below=m.rehung[0][0] if m.rehung else "",
+        end_rows=rows_at_ends(m, passes, range(m.section + 1)),
+        rows_before=rows_at_ends(m, passes, range(m.main)),
     )
+
+
+@dataclass(frozen=True, slots=True)
+class _Edges:
+    """Those of the piece, and the ends of its edging."""
+
+    edges: list[BedEdge]
+    strips: list[BedEdge]
+
+
+def _named(m: Machine, passes: Sequence[Course], outline: Shape | None, edges: list[BedEdge]) -> _Edges | tuple[int, Refusal]:
+    """The `edges` with those that have been given names; or a refusal with the index of the operation at fault."""
+    made = _Edges(list(edges), [])
+    for index, op, section in m.named:
+        # What is named before the piece itself begins is an edge of its edging.
+        first = section < m.main
+        found = named(m, op, shape([c for c in passes if c.section == section]) if first else outline)
+        if isinstance(found, Refusal):
+            return index, found
+        for edge in found:
+            if any((known.name, known.part) == (edge.name, edge.part) for known in (*made.edges, *made.strips)):
+                return index, m.refuse("edge-named-twice/edge", edge=op.edge)
+        home = made.strips if first or m.rehung else made.edges
+        home += found
+    return made
 
 
 def _floats(m: Machine) -> tuple[Float, ...]:

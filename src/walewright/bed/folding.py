@@ -35,6 +35,8 @@ def hang_feet(m: Machine, op: HangFeet) -> Refusal | None:
         refusal = needs_work(m, i, "take-a-loop")
         if refusal is not None:
             return refusal
+    low = op.row or max(m.course_of(first_row[0]).counter, 1)
+    m.folds.append((m.section, low, m.counter))
     begin = len(m.loops.parent)
     for i, foot in zip(onto, first_row, strict=True):
         m.hang(i, (m.loops.add(i - m.half, LoopKind.REHUNG, (foot,)),))

@@ -59,7 +59,7 @@ class Machine:
     """Section with which the piece's main part began: what was knitted before is an edging knitted first."""
     stretch: int = 0
     parting: int | None = None
-    """What the counter was last set back to, as long as parts of the piece are worked apart."""
+    """What the counter was last set back to, as long as parts of the piece are worked apart, or where parts came together since."""
     yarn: str | None = None
     tension: str = ""
     run: int = 0
@@ -87,7 +87,10 @@ class Machine:
     spreads: list[Hung] = field(default_factory=list)
     ended: list[tuple[BedEdge, int]] = field(default_factory=list)
     """Edges of stitches that left the bed, live or cast off, with the leftmost slot."""
-    named: list[tuple[int, NameEdge]] = field(default_factory=list)
+    named: list[tuple[int, NameEdge, int]] = field(default_factory=list)
+    """(number of the operation, itself, section of the row before it)."""
+    folds: list[tuple[int, int, int]] = field(default_factory=list)
+    """(section, low, high): the rows from `low` to `high` on the counter were folded in the middle, the first one hung up."""
     taken: list[tuple[str, str, BedPart, int]] = field(default_factory=list)
     """(piece, edge, part, copy) that this block took up."""
     stretches: dict[str, list[tuple[tuple[str, BedPart, int], range]]] = field(default_factory=dict)

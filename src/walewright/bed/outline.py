@@ -1,8 +1,8 @@
 """The outline of a piece, read off its passes: which pass ends lie on which edge, and how long the edge is.
 
-A piece is a sequence of stretches. Each begins with rows over the whole width; it may then part, and the parts are worked one
-after another, told apart by the counter being set back between them. Where the parts come together again the next stretch
-begins. So an outer edge runs through the whole rows, the outermost part's rows, the whole rows again, and so on up.
+A piece begins with rows over the whole width; it may then part, and the parts are worked one after another, told apart by the
+counter being set back between them. Parts may part again, and come together with those beside them. So an outer edge runs through
+the whole rows, the outermost part's rows, the whole rows again, and so on up, and the edge of a gap likewise.
 
 A row lies on an outer edge only if its pass worked the outermost loop on the bed: the short rows of a wedge end inside the
 piece and lengthen no edge.
@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from itertools import groupby, pairwise
+from itertools import groupby, pairwise, takewhile
 
 from walewright.bed.density import Density
 from walewright.bed.model import BedEdge, Course, Hung
@@ -46,72 +46,146 @@ def _row(course: Course) -> tuple[int, int, int]:
 
 
 @dataclass(frozen=True, slots=True)
-class OutlineStretch:
-    """`trunk` passes over the whole width up to `parting`, then `arms`, each a part's own passes, from left to right."""
+class OutlinePart:
+    """Passes over the same stitches, one row above the other. `above`: the numbers of the parts that go on from it, from left to
+    right: several where it parts, one where parts come together."""
 
-    trunk: tuple[Course, ...]
-    parting: int
-    arms: tuple[tuple[Course, ...], ...]
-
-    def outer(self, side: Side) -> tuple[Course, ...]:
-        """Passes whose `side` end belongs to the piece's outer edge, if they reach it."""
-        if not self.arms:
-            return self.trunk
-        return self.trunk + (self.arms[0] if side == "left" else self.arms[-1])
+    passes: tuple[Course, ...]
+    above: tuple[int, ...] = ()
 
     @property
     def top(self) -> int:
-        """The last row that any part has."""
-        return max((course.counter for arm in (self.trunk, *self.arms) for course in arm), default=0)
+        """Its last row."""
+        return self.passes[-1].counter
+
+    @property
+    def span(self) -> tuple[int, int]:
+        """The outermost slots that any of its passes worked."""
+        return min(course.first for course in self.passes), max(course.last for course in self.passes)
+
+
+@dataclass(frozen=True, slots=True)
+class OutlineGap:
+    """What lies between two parts from row `parting` up: the passes along its left edge and those along its right one. `closed`:
+    the parts come together again."""
+
+    parting: int
+    left: tuple[Course, ...]
+    right: tuple[Course, ...]
+    closed: bool
+
+    @property
+    def top(self) -> int:
+        """The last row that any of the two has."""
+        return max(self.left[-1].counter, self.right[-1].counter)
+
+    def arm(self, side: Side) -> tuple[Course, ...]:
+        """The passes along the edge at that side."""
+        return self.left if side == "left" else self.right
+
+
+BesideGap = tuple[Course | None, Course | None]
+"""The pass at the left of a gap and that at its right, where there is one."""
 
 
 @dataclass(frozen=True, slots=True)
 class Shape:
-    """The stretches, from the start up."""
+    """The parts, those that lie on no other as `roots` from left to right, and the gaps between them."""
 
-    stretches: tuple[OutlineStretch, ...]
+    parts: tuple[OutlinePart, ...]
+    roots: tuple[int, ...]
+    gaps: tuple[OutlineGap, ...]
 
     def outer(self, side: Side) -> tuple[Course, ...]:
         """Passes along one outer edge, all the way up."""
-        return tuple(course for stretch in self.stretches for course in stretch.outer(side))
+        chain = _chain(self.parts, self.roots[0 if side == "left" else -1], 0 if side == "left" else -1) if self.roots else ()
+        return tuple(course for number in chain for course in self.parts[number].passes)
 
-    def inner(self, part: Side) -> tuple[Course, ...]:
-        """Passes of the left or of the right part, wherever the piece is in two."""
-        arms = [stretch.arms[0 if part == "left" else 1] for stretch in self.stretches if len(stretch.arms) == 2]
-        return tuple(course for arm in arms for course in arm)
+    @property
+    def top(self) -> int:
+        """The last row that any part has."""
+        return max((part.top for part in self.parts), default=0)
 
-    def parted(self, after: int, to: int) -> OutlineStretch | None:
-        """The stretch in which the piece is in two parts all the rows after+1 .. to."""
-        return next((s for s in self.stretches if len(s.arms) == 2 and s.parting <= after and to <= s.top), None)
+    def gaps_at(self, row: int) -> tuple[OutlineGap, ...]:
+        """Those between parts at that row, from left to right."""
+        found = [gap for gap in self.gaps if gap.parting < row <= gap.top]
+        return tuple(sorted(found, key=lambda gap: gap.right[0].first))
+
+
+def beside_gaps(shape: Shape) -> dict[int, tuple[BesideGap, ...]]:
+    """By the rows where the piece is in parts: of each gap, from left to right, the passes beside it."""
+    rows = sorted({course.counter for gap in shape.gaps for course in (*gap.left, *gap.right)})
+    passes = {id(gap): [{c.counter: c for c in arm} for arm in (gap.left, gap.right)] for gap in shape.gaps}
+    found: dict[int, tuple[BesideGap, ...]] = {}
+    for row in rows:
+        pairs = (passes[id(gap)] for gap in shape.gaps_at(row))
+        found[row] = tuple((left.get(row), right.get(row)) for left, right in pairs)
+    return found
 
 
 def shape(passes: Sequence[Course]) -> Shape | None:
     """None if the counter was set back over the same needles, so that a row number means two rows."""
-    stretches: list[OutlineStretch] = []
-    for _, group in groupby(passes, key=lambda course: course.stretch):
-        found = _stretch(list(group))
-        if found is None:
-            return None
-        stretches.append(found)
-    for below, above in pairwise(stretches):
-        # Whole rows go on counting from where the parts came together.
-        if above.trunk and above.trunk[0].counter <= below.top:
-            return None
-    return Shape(tuple(stretches))
+    if _twice(passes):
+        return None
+    cut = _cut([list(group) for _, group in groupby(passes, key=lambda course: (course.section, course.stretch))])
+    loose = [OutlinePart(tuple(group)) for group in cut]
+    parts = tuple(replace(part, above=tuple(_above(part, loose))) for part in loose)
+    begun = {number for part in parts for number in part.above}
+    lowest = min((part.passes[0].counter for part in parts), default=0)
+    roots = [n for n, part in enumerate(parts) if n not in begun and part.passes[0].counter == lowest]
+    roots.sort(key=lambda n: parts[n].span)
+    beside = [(lowest - 1, tuple(roots)), *((part.top, part.above) for part in parts)]
+    gaps = (_gap(parts, parting, *pair) for parting, above in beside for pair in pairwise(above))
+    return Shape(parts, tuple(roots), tuple(gaps))
 
 
-def _stretch(passes: Sequence[Course]) -> OutlineStretch | None:
-    groups = [list(group) for _, group in groupby(passes, key=lambda course: course.section)]
-    if len(groups) < 2:
-        return OutlineStretch(tuple(passes), passes[-1].counter, ())
-    parting = min(group[0].counter for group in groups[1:]) - 1
-    trunk = tuple(course for course in groups[0] if course.counter <= parting)
-    arms = [arm for arm in ([c for c in groups[0] if c.counter > parting], *groups[1:]) if arm]
-    arms.sort(key=lambda arm: min(course.first for course in arm))
-    for one, beside in pairwise(arms):
-        if max(course.last for course in one) >= min(course.first for course in beside):
-            return None
-    return OutlineStretch(trunk, parting, tuple(map(tuple, arms)))
+def _twice(passes: Sequence[Course]) -> bool:
+    """Whether two rows of one number lie over the same needle."""
+    rows: dict[int, list[Course]] = {}
+    for course in passes:
+        rows.setdefault(course.counter, []).append(course)
+    return any(a.last >= b.first for row in rows.values() for a, b in pairwise(sorted(row, key=lambda course: course.first)))
+
+
+def _cut(groups: list[list[Course]]) -> list[list[Course]]:
+    """Groups of passes cut where a part was left that is gone on with later, the counter set back to that row."""
+    done: list[list[Course]] = []
+    for group in groups:
+        parting = group[0].counter - 1
+        span = OutlinePart(tuple(group)).span
+        for number, before in enumerate(done):
+            low, high = [c for c in before if c.counter <= parting], [c for c in before if c.counter > parting]
+            if low and high and _meet(OutlinePart(tuple(low)).span, span):
+                done[number : number + 1] = [low, high]
+                break
+        done.append(group)
+    return done
+
+
+def _meet(one: tuple[int, int], other: tuple[int, int]) -> bool:
+    return one[0] <= other[1] and other[0] <= one[1]
+
+
+def _above(part: OutlinePart, parts: Sequence[OutlinePart]) -> list[int]:
+    found = [n for n, other in enumerate(parts) if other.passes[0].counter == part.top + 1 and _meet(part.span, other.span)]
+    return sorted(found, key=lambda n: parts[n].span)
+
+
+def _chain(parts: Sequence[OutlinePart], number: int, towards: int) -> list[int]:
+    """From a part upwards, along its left edge (`towards` 0) or its right one (-1)."""
+    found = [number]
+    while parts[found[-1]].above:
+        found.append(parts[found[-1]].above[towards])
+    return found
+
+
+def _gap(parts: Sequence[OutlinePart], parting: int, left: int, right: int) -> OutlineGap:
+    """That between two parts side by side."""
+    arms = _chain(parts, left, -1), _chain(parts, right, 0)
+    # From where they come together the one may part again, to the right of this gap or to its left.
+    meet = next((n for n in arms[0] if n in arms[1]), None)
+    one, other = (tuple(c for n in takewhile(lambda n: n != meet, arm) for c in parts[n].passes) for arm in arms)
+    return OutlineGap(parting, one, other, meet is not None)
 
 
 def reaches(course: Course, side: Side) -> bool:
@@ -144,9 +218,12 @@ class Between:
     spreads: tuple[Hung, ...]
     """Loops hung back on other needles."""
 
-    def at_edge(self, side: Side, since: int, course: Course) -> list[Course]:
-        """Those casts after the loop `since` that lie at the edge which `course` goes on with."""
-        found = [cast for cast in self.casts if since < cast.first_loop < course.first_loop]
+    def at_edge(self, side: Side, below: Course | None, course: Course) -> list[Course]:
+        """Those casts between the row `below` (None: that where the piece parted) and `course`, which goes on with the edge: made
+        after the one or before the other, for other parts may have been worked meanwhile."""
+        rows = {(course.section, course.counter - 1), *([(below.section, below.counter)] if below is not None else ())}
+        since = -1 if below is None else below.first_loop
+        found = [c for c in self.casts if since < c.first_loop < course.first_loop and (c.section, c.counter) in rows]
         if side == "left":
             # Cast on, they lie within the row; cast off, beyond its end.
             return [c for c in found if c.first <= course.first <= c.last or c.last < course.first]
@@ -164,8 +241,8 @@ class Between:
 def row_edge(
     name: str, side: Side, rows: Sequence[Course], below: Course | int | None, between: Between, density: Density, each: bool
 ) -> BedEdge:
-    """The edge along the `side` ends of `rows`. It begins at the end of the row `below`, or beside that slot, or (None) straight
-    above itself.
+    """The edge along the `side` ends of `rows`. It begins at the end of the row `below`, or beside that slot (then what was cast
+    off or on before the first row belongs to it), or (None) straight above itself.
 
     Points are the ends of the rows, and the stitches cast off or on on the way: each a loop of its own. What lies below the first
     row is the end of a row of another edge, or was cast on, and belongs to the start. The length is that
@@ -175,20 +252,20 @@ def row_edge(
     points: list[tuple[int, ...]] = []
     ends: list[RowEnd | None] = []
     at = end_slot(rows[0], side) if below is None else below if isinstance(below, int) else end_slot(below, side)
-    previous = below.first_loop if isinstance(below, Course) else rows[0].first_loop
+    previous = below if isinstance(below, Course) else None
     for course in rows:
-        casts = between.at_edge(side, previous, course)
+        casts = between.at_edge(side, previous, course) if previous is not None or isinstance(below, int) else []
         for cast in casts:
             points += [(loop,) for loop in range(cast.first_loop, cast.first_loop + cast.count)]
         points.append((end_loop(course, side),))
-        at = between.carried(side, previous, course, at)
+        at = between.carried(side, course.first_loop if previous is None else previous.first_loop, course, at)
         # A panel that the edge has come into changes neither the rows nor what is shaped beside it.
         gauge = density.base(course)
         moved = end_slot(course, side) - at
         step = abs(moved) > BY_TRANSFER or (abs(moved) > 1 and bool(casts))
         ends.append(RowEnd(moved / gauge.stitches_per_cm, 1 / gauge.rows_per_cm, step) if gauge is not None else None)
         at = end_slot(course, side)
-        previous = course.first_loop
+        previous = course
     known = [end for end in ends if end is not None]
     length = length_as_worn(known) if len(known) == len(ends) else None
     loose = loose_cm(known, length or 0.0)

@@ -11,6 +11,7 @@ from walewright.bed.lying import ENDS
 from walewright.bed.model import BedEdge, Fault, fault_of
 from walewright.bed.refusals import Refusal, known_edges, refused, walk_said
 from walewright.bed.sides import Turned, clockwise_backwards
+from walewright.bed.strips import rows_of_strip
 from walewright.knit.operations import Join
 from walewright.report.said import Amount, tenths
 
@@ -83,7 +84,7 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
     if refusal is not None:
         return refusal
     if not op.other:
-        return _closed(op, pieces, fabrics, meetings)
+        return _closed(op, pieces, fabrics, meetings) or _over(op, pieces)
     refusal = _way(op, pieces, fabrics) or _taken(op, pieces, fabrics)
     if refusal is not None:
         return refusal
@@ -95,7 +96,18 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
         refusal = _equal(one, other)
     elif refusal is None:
         refusal = _eased(op, one, other)
-    return refusal or _brought_together(op, fabrics, meetings)
+    return refusal or _brought_together(op, fabrics, meetings) or _over(op, pieces)
+
+
+def _over(op: Join, pieces: Mapping[str, KnitPiece]) -> Refusal | None:
+    """What is said of the strips whose ends are sewn on is so."""
+    for name, edging, rows in op.over:
+        found = rows_of_strip(pieces, name, edging)
+        if found is None:
+            return refused("join-told/no-strip", piece=name, edging=edging)
+        if found != rows:
+            return refused("join-told/strip", piece=name, edging=edging, found=found, rows=rows)
+    return None
 
 
 def _closed(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric], meetings: Meetings) -> Refusal | None:

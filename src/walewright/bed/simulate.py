@@ -52,7 +52,7 @@ class BedResult:
 
 def _name_edge(m: Machine, op: ops.NameEdge) -> Refusal | None:
     """Looked at when the block is done, for rows still to be knitted may be named."""
-    m.named.append((m.index, op))
+    m.named.append((m.index, op, m.section))
     return None
 
 
@@ -95,6 +95,7 @@ RULES: Mapping[type, Callable[[Machine, Any], Refusal | None]] = {
     ops.Rehang: taking.rehang,
     ops.PickUpEdge: taking.pick_up_edge,
     ops.NameEdge: _name_edge,
+    ops.NameGap: _name_edge,
     ops.Join: _join_in_block,
 }
 

@@ -14,6 +14,7 @@ from walewright.bed.model import BedEdge, CourseKind, Link
 from walewright.bed.needles import needs_empty
 from walewright.bed.refusals import Refusal, edge_said, known_edges
 from walewright.bed.stretched import points_of, take_stretch
+from walewright.bed.strips import holder
 from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang
 
 FOLLOWS = "follows-from-earlier"
@@ -62,11 +63,13 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     if isinstance(found, Refusal):
         return found
     piece, fabric = found
+    label = op.edge if op.part == "whole" else f"{op.edge} {op.part}"
+    name, piece = holder(m.pieces, op.piece, label) or (op.piece, piece)
+    fabric = piece.fabric or fabric
     first, last = m.span(op.first, op.last)
     refusal = over_another(m, op) if op.over else needs_empty(m, first, last, "pick-up-over-loops", "pick-up")
     if refusal is not None:
         return refusal
-    label = op.edge if op.part == "whole" else f"{op.edge} {op.part}"
     edges = fabric.edge(label)
     if not edges or (op.part == "whole" and edges[0].each):
         return m.refuse(
@@ -85,7 +88,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     for edge in edges if op.facing == "purl" else reversed(edges):
         live = edge.live or (edge.name == "start" and bool(fabric.feet))
         some = points if len(edges) == 1 else range(len(edge.points))
-        refusal = _take(m, piece, fabric, op.piece, edge, op.copy, some)
+        refusal = _take(m, piece, fabric, name, edge, op.copy, some)
         if refusal is not None:
             return refusal
         path += [(point, live) for point in from_the_left(replace(edge, points=edge.points[some.start : some.stop]), op.facing)]
@@ -100,7 +103,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
         return refusal
     # Row ends are shared out from below, at whichever side they hang: both halves of a neck give the same rows.
     downwards = len(edges) == 1 and edges[0].along == "rows" and turned(edges[0], op.facing)
-    _hang(m, op.piece, "pick up", LoopKind.PICKED, first, _evenly(path[::-1], count)[::-1] if downwards else _evenly(path, count))
+    _hang(m, name, "pick up", LoopKind.PICKED, first, _evenly(path[::-1], count)[::-1] if downwards else _evenly(path, count))
     return None
 
 

@@ -174,5 +174,7 @@ class CommandLine:
     def _missing(self, missing: click.Parameter) -> Diagnostic:
         if missing.name == "stage":
             return self.fault("argument-missing/stage", "name-stage", at=(), label="wanted-here")
+        if missing.name == "catalogue":
+            return self.fault("argument-missing/catalogue", "name-catalogue", at=(), label="wanted-here")
         help_ = "name-a-file" if missing.nargs == 1 else "name-files"
         return self.fault("argument-missing/file", help_, at=(), label="wanted-here")

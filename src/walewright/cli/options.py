@@ -177,10 +177,11 @@ def exit_code(diagnostics: Sequence[Diagnostic]) -> int:
 def unfit_form(line: CommandLine, messages: str) -> Iterator[Diagnostic]:
     """Whether messages are wanted in a form that there is not."""
     if messages not in FORMS:
-        yield _not_one_of(line, MESSAGES, messages, FORMS)
+        yield not_one_of(line, MESSAGES, messages, FORMS)
 
 
-def _not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...]) -> Diagnostic:
+def not_one_of(line: CommandLine, option: str, text: str, known: tuple[str, ...]) -> Diagnostic:
+    """An option has a value that is none of those that it takes."""
     place, label = (text, option), "not-known"
     return line.fault("option-value/not-one-of", "one-of", at=place, label=label, option=option, text=repr(text), known=known)
 
@@ -198,7 +199,7 @@ def printing(
         *(("--as", name, FORMATS) for name in asked),
     ):
         if value not in known:
-            faults.append(_not_one_of(line, option, value, known))
+            faults.append(not_one_of(line, option, value, known))
     found = _theme(line, theme) if theme else None
     faults += found.faults if found else ()
     texts = found.texts if found else {}

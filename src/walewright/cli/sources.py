@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import cache
 from pathlib import PurePath
@@ -18,10 +18,12 @@ from walewright.report.said import said
 if TYPE_CHECKING:
     from walewright.cli.edits import Again
     from walewright.cli.options import Wanted
-    from walewright.design import Shipped
+    from walewright.design import SharedFile, Shipped
     from walewright.pipeline import Outcome
     from walewright.report.as_json import Edit, Edits
+    from walewright.world.pictures import NoPicture
 
+    ReadPicture = Callable[[str], tuple[bytes, NoPicture | None]]
 
 _MAY_USE = re.compile(r"^\s*use\b.*\bfrom\b", re.MULTILINE)
 """A source without such a line uses no other file."""
@@ -43,8 +45,13 @@ def shipped() -> Shipped:
 
 def _given(file: str, text: str) -> Shipped:
     """What the source in that file can name: what is shipped, and the files beside it that it uses."""
+    return replace(shipped(), files=files_used(file, text)) if _MAY_USE.search(text) else shipped()
+
+
+def files_used(file: str, text: str) -> dict[str, SharedFile]:
+    """The files beside a source that it uses, and those that these use, by their paths from its folder."""
     if not _MAY_USE.search(text):
-        return shipped()
+        return {}
     from walewright import source
     from walewright.design import MOST_FILES, SharedFile, file_key, used_files
 
@@ -60,7 +67,7 @@ def _given(file: str, text: str) -> Shipped:
             found[key] = SharedFile(str(PurePath(file).parent / key), read, fault)
             if not fault:
                 left.append((key, read))
-    return replace(shipped(), files=found)
+    return found
 
 
 def not_made(line: CommandLine, outcome: Outcome) -> int:
@@ -82,26 +89,31 @@ def compile_file(file: str, wanted: Wanted) -> Outcome:
 
     if text is None:
         return pipeline.Outcome(file, "", diagnostics=_only(fault))
-    from walewright import regrade
+    return compile_text(file, text, _given(file, text), wanted, lambda name: world.read_picture(file, name))
+
+
+def compile_text(file: str, text: str, given: Shipped, wanted: Wanted, read: ReadPicture) -> Outcome:
+    """Take the text of a source through the pipeline, with what it can name and what reads its photograph."""
+    from walewright import pipeline, regrade
     from walewright.regrade import Trials
 
-    given, own = _given(file, text), wanted.changes
+    own = wanted.changes
     outcome = pipeline.compile(text, file, given, own, wanted.printed)
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
         lambda changes: pipeline.compile(text, file, given, changes, wanted.printed),
     )
-    return _with_photograph(regrade.explained(outcome, own, trials))
+    return _with_photograph(regrade.explained(outcome, own, trials), read)
 
 
-def _with_photograph(outcome: Outcome) -> Outcome:
+def _with_photograph(outcome: Outcome, read: ReadPicture) -> Outcome:
     """The outcome with the picture that its source names, made ready; or with why it cannot be."""
     line = outcome.design.photograph if outcome.design is not None else None
     if line is None:
         return outcome
     from walewright.sheet.photograph import ready
 
-    data, why = world.read_picture(outcome.file, line.file)
+    data, why = read(line.file)
     picture, unfit = ready(data) if why is None else (None, why)
     if picture is not None:
         return replace(outcome, picture=picture)

@@ -26,6 +26,13 @@ class Stopped(BaseException):
         return STOPPED + self.number
 
 
+def asked() -> BaseException:
+    """What asked to stop, where a library has taken the exception for itself: `stoppable` gives a signal that came its usual
+    meaning back."""
+    came = next((number for number in REQUESTS if signal.getsignal(number) == signal.SIG_DFL), None)
+    return KeyboardInterrupt() if came is None else Stopped(came)
+
+
 @contextmanager
 def stoppable() -> Iterator[None]:
     """Inside, SIGTERM and SIGHUP raise Stopped where the program is; a second one, should the first be lost in a library, ends the

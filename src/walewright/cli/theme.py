@@ -31,20 +31,28 @@ class ThemeAsked:
     theme: Theme | None
     faults: tuple[Diagnostic, ...] = ()
     texts: dict[str, str] = field(default_factory=dict)
+    files: tuple[str, ...] = ()
+    """All that it was read of, by their paths; also those that were looked for and are not there."""
 
 
 def asked(line: CommandLine, name: str) -> ThemeAsked:
-    """The theme of that name: a folder, or a file that ends in .css."""
+    """The theme that the option names."""
+    return theme_at(name, line.span(name, "--theme"), "option-value/theme-file")
+
+
+def theme_at(name: str, place: Span, no_theme: str) -> ThemeAsked:
+    """The theme of that name: a folder, or a file that ends in .css. It is named at that place; `no_theme` is what there is to
+    report of a name that is neither."""
     if world.is_folder(name):
-        return _of_folder(line, name)
+        return _of_folder(name, place)
     if not name.endswith(SUFFIX):
-        at = (name, "--theme")
-        return ThemeAsked(None, (line.fault("option-value/theme-file", "name-a-theme", at=at, file=named(name), suffix=SUFFIX),))
+        helps, facts = ("name-a-theme",), {"file": named(name), "suffix": SUFFIX}
+        return ThemeAsked(None, (diagnosed(no_theme, (place, ""), helps=helps, facts=facts),))
     css, fault = world.read_source(name)
     return _looked_through(name, css, None, () if fault is None else (fault,))
 
 
-def _of_folder(line: CommandLine, folder: str) -> ThemeAsked:
+def _of_folder(folder: str, place: Span) -> ThemeAsked:
     """The theme in a folder. Nothing is read that does not lie within it, wherever links lead."""
     texts: dict[str, str | None] = {}
     faults: list[Diagnostic] = []
@@ -54,11 +62,12 @@ def _of_folder(line: CommandLine, folder: str) -> ThemeAsked:
         if fault is not None:
             faults.append(fault)
         elif why is not None and why != "missing":
-            faults.append(_unusable(line.span(folder, "--theme"), why, name))
+            faults.append(_unusable(place, why, name))
     if not faults and all(text is None for text in texts.values()):
-        place = (line.span(folder, "--theme"), "lacks")
         kind, file = "theme-file-unusable/empty-folder", named(folder)
-        return ThemeAsked(None, (diagnosed(kind, place, helps=("put-one",), file=file, sheet=SHEET, description=DESCRIPTION),))
+        return ThemeAsked(
+            None, (diagnosed(kind, (place, "lacks"), helps=("put-one",), file=file, sheet=SHEET, description=DESCRIPTION),)
+        )
     description = os.path.join(folder, DESCRIPTION)
     return _looked_through(os.path.join(folder, SHEET), texts[SHEET], (description, texts[DESCRIPTION] or ""), tuple(faults))
 
@@ -85,7 +94,9 @@ def _looked_through(file: str, css: str | None, described: tuple[str, str] | Non
     faults = (*faults, *unfit_logo, *unfit_fonts, *hard_to_read(house_css(), whole, {**said.places, **places(file, own)}))
     if has_errors(faults):
         return ThemeAsked(None, faults, texts)
-    return ThemeAsked(Theme(whole, said.imprint, logo, faces), faults, texts)
+    brought = (*((said.logo.file,) if said.logo else ()), *(font.file for font in said.fonts))
+    files = (file, *((described[0],) if described else ()), *(os.path.join(folder, name) for name in brought))
+    return ThemeAsked(Theme(whole, said.imprint, logo, faces), faults, texts, files)
 
 
 def _logo(folder: str, line: LogoLine) -> tuple[PlacedPicture | None, tuple[Diagnostic, ...]]:

@@ -8,16 +8,18 @@ from __future__ import annotations
 import io
 import multiprocessing
 import os
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Generator, Iterator, Sequence
 from concurrent.futures import Future
 from contextlib import redirect_stderr, redirect_stdout
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from functools import partial
+from typing import TYPE_CHECKING, Generic, TypeVar
 
 from walewright.cli import console
 from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
 from walewright.report.model import diagnosed
+from walewright.report.said import Fact
 
 if TYPE_CHECKING:
     from pebble import ProcessPool
@@ -29,12 +31,25 @@ OneFile = Callable[[str], int]
 """Works one file and returns its exit code; it can be sent to another process."""
 
 
-@dataclass(frozen=True, slots=True)
-class Worked:
-    """What working a file came to: the exit code, and what was said, in its order, as (whether it is a result, the text)."""
+Result = TypeVar("Result")
 
-    code: int
+
+@dataclass(frozen=True, slots=True)
+class Worked(Generic[Result]):
+    """What a piece of work came to, and what was said, in its order, as (whether it is a result, the text). `stopped`: the
+    exit code where somebody asked the process to stop; then there is no result."""
+
+    result: Result | None
     spoken: tuple[tuple[bool, str], ...]
+    stopped: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class ProcessTask(Generic[Result]):
+    """A piece of work that can be sent to another process, and what it is called where that process is lost."""
+
+    name: str
+    work: Callable[[], Result]
 
 
 def cores() -> int:
@@ -44,15 +59,25 @@ def cores() -> int:
 
 
 def at_once(line: CommandLine, files: Sequence[str], work: OneFile, jobs: int, finished: Callable[[str], None]) -> int:
-    """OneFile every file in one of `jobs` processes and say what each said, in the order of the files; the worst exit code is
+    """Work every file in one of `jobs` processes and say what each said, in the order of the files; the worst exit code is
     returned. `finished` is told each file when it is done."""
+    worst = 0
+    for task, answer in in_processes(tuple(ProcessTask(file, partial(work, file)) for file in files), jobs):
+        told = say_it(line, task.name, answer)
+        finished(task.name)
+        worst = max(worst, 1 if told is None else told)
+    return worst
+
+
+def in_processes(tasks: Sequence[ProcessTask[Result]], jobs: int) -> Generator[tuple[ProcessTask[Result], Worked[Result] | int]]:
+    """Every task worked in one of `jobs` processes, in the order of the tasks; of one whose process was lost, its exit code."""
     from pebble import ProcessPool
 
     # A fresh interpreter a process: a fork would take along threads of libraries in whatever state they are.
     context = multiprocessing.get_context("spawn")
-    pool = ProcessPool(max_workers=min(jobs, len(files)), max_tasks=FILES_A_PROCESS, context=context)
+    pool = ProcessPool(max_workers=min(jobs, len(tasks)), max_tasks=FILES_A_PROCESS, context=context)
     try:
-        return _gathered(line, files, work, pool, finished)
+        yield from _gathered(tasks, pool)
     except BaseException:
         pool.stop()  # type: ignore[no-untyped-call]
         raise
@@ -61,34 +86,39 @@ def at_once(line: CommandLine, files: Sequence[str], work: OneFile, jobs: int, f
         pool.join()
 
 
-def _gathered(line: CommandLine, files: Sequence[str], work: OneFile, pool: ProcessPool, finished: Callable[[str], None]) -> int:
-    colour = console.on_terminal()
-    waiting = [(file, pool.schedule(_worked, args=(work, file, colour))) for file in files]
-    worst = 0
-    for file, future in waiting:
-        code = _told(line, file, future)
-        finished(file)
-        worst = max(worst, code)
-    return worst
-
-
-def _told(line: CommandLine, file: str, future: Future[Worked]) -> int:
-    """Waits for a file's answer, and says what it said."""
+def _gathered(
+    tasks: Sequence[ProcessTask[Result]], pool: ProcessPool
+) -> Iterator[tuple[ProcessTask[Result], Worked[Result] | int]]:
     from pebble import ProcessExpired
 
-    try:
-        answer = future.result()
-    except ProcessExpired as fault:
+    colour = console.on_terminal()
+    waiting: list[tuple[ProcessTask[Result], Future[Worked[Result]]]] = [
+        (task, pool.schedule(worked, args=(task.work, colour))) for task in tasks
+    ]
+    waiting.reverse()
+    while waiting:
+        # What has been handed on is not kept.
+        task, future = waiting.pop()
+        try:
+            yield task, future.result()
+        except ProcessExpired as fault:
+            yield task, fault.exitcode
+
+
+def say_it(line: CommandLine, name: str, answer: Worked[Result] | int) -> Result | int | None:
+    """Says what was said while a task was worked, and gives its result; None where its process was lost, which is reported, and the
+    exit code where it was asked to stop."""
+    if isinstance(answer, int):
         # The system counts signals downwards from 0.
-        facts = {"signal": max(0, -fault.exitcode), "code": fault.exitcode}
-        line.report((diagnosed("process-lost", helps=("one-job",), file=named(file), **facts),))
-        return 1
+        facts: dict[str, Fact] = {"signal": max(0, -answer), "code": answer}
+        line.report((diagnosed("process-lost", helps=("one-job",), facts=facts, file=named(name)),))
+        return None
     for result, text in answer.spoken:
         if result:
             console.say(text, done=True)
         else:
             console.relay(text)
-    return answer.code
+    return answer.stopped if answer.result is None else answer.result
 
 
 class _Kept(io.StringIO):
@@ -109,16 +139,17 @@ class _Kept(io.StringIO):
         return self._terminal
 
 
-def _worked(work: OneFile, file: str, colour: bool) -> Worked:
-    """In the other process: the file worked, and what was said on the way."""
+def worked(work: Callable[[], Result], colour: bool) -> Worked[Result]:
+    """In the other process: what the work came to, and what was said on the way."""
     from walewright.cli import stops
     from walewright.cli.collecting import spare_the_collector
 
     spare_the_collector()
     spoken: list[tuple[bool, str]] = []
+    result, stopped = None, 0
     with redirect_stdout(_Kept(spoken, True, False)), redirect_stderr(_Kept(spoken, False, colour)), stops.stoppable():
         try:
-            code = work(file)
-        except stops.Stopped as stopped:
-            code = stopped.exit_code
-    return Worked(code, tuple((result, text.removesuffix("\n")) for result, text in spoken))
+            result = work()
+        except stops.Stopped as fault:
+            stopped = fault.exit_code
+    return Worked(result, tuple((of_result, text.removesuffix("\n")) for of_result, text in spoken), stopped)

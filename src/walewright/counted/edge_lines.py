@@ -28,6 +28,8 @@ def edge_line(of: CountedPiece, shape: Outline, edge: str, share: tuple[float, f
 
 def _line(of: CountedPiece, shape: Outline, edge: str) -> DrawnEdge:
     head, part = split_part(edge)
+    if of.piece.strip_at(edge) is not None:
+        return _end_of_edging(of, shape, edge, part)
     if head == "start":
         return _start(of, shape)
     if head in ("end", "shoulder"):
@@ -61,6 +63,14 @@ def edging_foot(of: CountedPiece, shape: Outline) -> Iterator[Point]:
     half, wide = of.edging_width_cm / 2, max(shape.start_width, 1e-6)
     first = shape.foot[0][0]
     return ((-half + (x - first) / wide * 2 * half, y - of.edging_cm) for x, y in shape.foot)
+
+
+def _end_of_edging(of: CountedPiece, shape: Outline, edge: str, part: str) -> DrawnEdge:
+    """From the outer corner of the edging along the start up to the piece's; what is knitted on at the end is not drawn."""
+    if of.piece.strip_at(edge) == "end" or not of.edging_cm:
+        return ()
+    ends, at = list(edging_foot(of, shape)), 0 if part == "left" else -1
+    return ends[at], shape.foot[at]
 
 
 def _side(of: CountedPiece, shape: Outline, side: EdgeSide, runs: Sequence[SizedRun], name: str) -> DrawnEdge:

@@ -17,6 +17,7 @@ from walewright.counted.stretches import NOTHING as NOTHING
 from walewright.counted.stretches import EdgeLength as EdgeLength
 from walewright.counted.stretches import EdgeStretch as EdgeStretch
 from walewright.design.model import Piece
+from walewright.trade.edge_names import StripAt
 from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
 UPPER = " upper"
@@ -37,7 +38,7 @@ def stretches(of: CountedPiece, edge: str, round_it: bool = False) -> tuple[Edge
     found = of.measured[head]
     if part:
         return tuple(s for s in found if s.part == part)
-    if head in called_on_both(of.piece) and not round_it:
+    if not round_it and (head in called_on_both(of.piece) or of.piece.strip_at(head) is not None):
         return found[:1]
     return found
 
@@ -87,6 +88,9 @@ def above(edge: str) -> str | None:
 
 def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
     sized = of.sized
+    strip = of.piece.strip_at(head)
+    if strip is not None:
+        return tuple(_end_of_edging(of, strip, side) for side in SIDES)
     if head == "start":
         return (_loops(of, "whole", 1, -sized.start_left, sized.start),)
     if head in ("end", "shoulder"):
@@ -112,6 +116,12 @@ def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
         for side, runs in zip(SIDES, (sized.left, sized.right), strict=True)
         if any(run.name == head for run in runs)
     )
+
+
+def _end_of_edging(of: CountedPiece, at: StripAt, side: EdgeSide) -> EdgeStretch:
+    """One end of an edging: its rows that are seen, a place to pick up at each; of a folded one through both layers."""
+    rows, cm = (of.sized.edging_rows, of.edging_cm) if at == "start" else (of.sized.end_rows, of.end_cm)
+    return EdgeStretch(side, EdgeLength(rows, 0, cm), rows)
 
 
 def _loops(of: CountedPiece, part: EdgePart, row: int, first: int, count: int) -> EdgeStretch:

@@ -7,27 +7,26 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
-from walewright.trade.sides import EdgeSide
 
 
 @dataclass(frozen=True, slots=True)
 class InWork:
-    """Which needles of a piece have stitches about a row: over the whole width (`side` None), or in the part at `side` ("left",
-    "right") of `opening`."""
+    """Which needles of a piece have stitches about a row: over the whole width, or in the part between the openings `left` and
+    `right` of it. None of them: the part goes to the outer edge of the piece there."""
 
     sized: SizedPiece
-    side: EdgeSide | None = None
-    opening: SizedOpening | None = None
+    left: SizedOpening | None = None
+    right: SizedOpening | None = None
 
     def at(self, row: int) -> tuple[int, int]:
         """First and last slot when all moves up to `row` are made; what is held counts as what is in work."""
-        sized, gap = self.sized, self.opening
+        sized, left, right = self.sized, self.left, self.right
         first = -sized.start_left - _moved(sized.left, row)
         last = sized.start - sized.start_left - 1 + _moved(sized.right, row)
-        if gap is not None and self.side == "left":
-            last = gap.first - 1 + _moved(gap.edge("left"), row)
-        elif gap is not None and self.side == "right":
-            first = gap.first + gap.flat - _moved(gap.edge("right"), row)
+        if left is not None:
+            first = left.first + left.flat - _moved(left.edge("right"), row)
+        if right is not None:
+            last = right.first - 1 + _moved(right.edge("left"), row)
         return first, last
 
     def about(self, row: int) -> tuple[int, int]:

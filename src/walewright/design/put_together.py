@@ -20,7 +20,8 @@ from walewright.design.pieces.levels import StartWidth, levels, start
 from walewright.design.pieces.mirrors import put_mirror
 from walewright.design.pieces.names import EdgesOfPieces, edges, told_apart
 from walewright.design.pieces.needles_out import needles_alone, needles_out
-from walewright.design.pieces.openings import apart, middle_told, neck, opening
+from walewright.design.pieces.openings import middle_told, neck, opening
+from walewright.design.pieces.openings_apart import apart
 from walewright.design.pieces.outline import PieceOutline
 from walewright.design.pieces.rows_shared import one_thing_at_a_time
 from walewright.design.pieces.slots import buttonholes, side_by_side, slot
@@ -42,7 +43,7 @@ NodeKind = TypeVar("NodeKind", bound=syntax.Node)
 
 @dataclass(frozen=True, slots=True)
 class Workroom:
-    """What pieces are made of and in; `edges` are the edges that can be spoken of. `first_rows`: where the cells of the charts'
+    """What pieces are made of and in; `edges` are those that something can be hung on. `first_rows`: where the cells of the charts'
     first rows stand. `told` are faults of a fabric or a chart that one piece in it has shown: the others would show them again."""
 
     scope: Scope
@@ -153,7 +154,7 @@ def _along(
     for ref in begin.along:
         if ref.piece in nodes and ref.piece not in before:
             room.findings.report(
-                "along-later-piece",
+                "along-later-piece/piece",
                 (ref.span, "along"),
                 (nodes[ref.piece].span, "piece"),
                 helps=("write-before",) if ref.piece != node.name else (),
@@ -215,8 +216,8 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     openings = block.understood(syntax.OpeningLine, lambda n: opening(n, outline, cloth, room.machine))
     if necks is None or openings is None or not apart((*openings, *necks[:1]), outline, cloth.place):
         return None
-    # Openings from the start up; those of one piece never share rows.
-    gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: g.low))
+    # Openings from the start up, those that begin in one row from left to right.
+    gaps = tuple(sorted((*openings, *necks[:1]), key=lambda g: (g.low, g.opening.centre)))
     if not middle_told(node.parity, gaps, Origin(f"piece {node.name}", node.span), cloth.place):
         return None
     parted = replace(outline, gaps=gaps)

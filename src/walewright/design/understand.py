@@ -13,8 +13,8 @@ from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
 from walewright.design.pieces.fabrics_alike import fabrics_written_out, of_one_swatch
-from walewright.design.pieces.joins import band, cord, join
-from walewright.design.pieces.names import edge_names, edges, given_edges
+from walewright.design.pieces.joins import cord, every_band, join
+from walewright.design.pieces.names import edges, given_edges, known_edges
 from walewright.design.pieces.shapes import expanded
 from walewright.design.pieces.turned_over import turned_over
 from walewright.design.pieces.worn import Worn, stated
@@ -215,10 +215,10 @@ class _Reading:
             return None
         written, graded, scope = self._sizes(table, stuff.fabrics)
         edgings = self._by_name(self.every(syntax.EdgingLine), lambda n: edging(n, stuff.fabrics, scope, findings))
-        known = edge_names(worked := self.every(syntax.PieceBlock))
+        known, hung = known_edges(worked := self.every(syntax.PieceBlock), edgings)
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
-        made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, known, findings, first_rows))
-        bands = [band(n, known, edgings, stuff.fabrics, scope, findings) for n in self.every(syntax.BandLine)]
+        made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, hung, findings, first_rows))
+        bands = every_band(self.every(syntax.BandLine), hung, edgings, stuff.fabrics, scope, findings)
         order = (*self.every(syntax.JoinLine), *(finish.body if finish else ()))
         joins = [join(n, known, made, edgings, stuff.fabrics, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
         closed(edgings.values(), made.values(), bands, joins, findings)

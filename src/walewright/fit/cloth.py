@@ -15,7 +15,6 @@ from walewright.counted.needles import ends
 from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
-from walewright.trade.edge_names import END_STRIPS, START_STRIPS
 from walewright.trade.sides import SIDES
 
 SHOULDERS = ("shoulder left", "shoulder right")
@@ -139,10 +138,9 @@ class Cloth:
         if found is not None:
             return self.rim(found[1]) if place.edge == "rim" else self.depth(place.owner)
         piece = self.design.piece(place.owner)
-        if place.edge in START_STRIPS:
-            return self.start_depth(piece.name)
-        if place.edge in END_STRIPS:
-            return self.end_depth(piece.name)
+        strip = piece.strip_at(place.edge)
+        if strip is not None:
+            return self.start_depth(piece.name) if strip == "start" else self.end_depth(piece.name)
         if place.edge == "start" and piece.start_edging is not None:
             return self.counted[piece.name].edging_width_cm
         edge = self.named(piece.name, place.edge)

@@ -10,7 +10,7 @@ from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
 from walewright.fit.model import ROWS, Passing, Ring, Role
-from walewright.fit.rings import STRIPS, measure
+from walewright.fit.rings import is_strip_end, measure
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, said
@@ -154,7 +154,7 @@ def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tup
     partner: dict[int, int] = {}
     width: dict[int, float] = {}
     for lap in design.laps:
-        over, under = (next((i for i, at in enumerate(ring) if _is(at, place)), None) for place in (lap.over, lap.under))
+        over, under = (next((i for i, at in enumerate(ring) if _is(design, at, place)), None) for place in (lap.over, lap.under))
         overlap = lap.width[cloth.size] if lap.width else narrower(cloth, lap)
         if over is None or under is None or overlap is None:
             continue
@@ -174,14 +174,14 @@ def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tup
             break
     if not lapped:
         return None
-    return tuple(p for p in left if p.edge not in STRIPS or p.owner in lapped), overlaps
+    return tuple(p for p in left if not is_strip_end(design, p) or p.owner in lapped), overlaps
 
 
-def _is(at: Place, place: tuple[str, str]) -> bool:
+def _is(design: Design, at: Place, place: tuple[str, str]) -> bool:
     """Whether an edge is the lapped one: of a band its last edge, of a strip the row edge that stays free."""
     if at.owner != place[0]:
         return False
-    return at.edge == place[1] if place[1] else at.edge not in ("start", "end", *STRIPS)
+    return at.edge == place[1] if place[1] else at.edge not in ("start", "end") and not is_strip_end(design, at)
 
 
 # ----------------------------------------------------------------- what there is to say

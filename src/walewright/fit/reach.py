@@ -33,12 +33,12 @@ def reaches(
     own = body(tubes)
     if own is None:
         return ()
-    at_it = {p.owner for p in edges_below(glued, neck.edges)} if neck else own.owners
+    at_it = {p.owner for p in edges_below(design, glued, neck.edges)} if neck else own.owners
     # A garment that opens in front has no ring of its neck alone; the back has the gap.
     back = _back(design, walkers[0], sorted(own.owners & at_it), gap_only=neck is None)
     if back is None:
         return ()
-    at_neck = {p.owner for r in rings for p in edges_below(glued, r.edges) if p.edge in TOPS or r is neck}
+    at_neck = {p.owner for r in rings for p in edges_below(design, glued, r.edges) if p.edge in TOPS or r is neck}
     found: list[Reach] = []
     for piece in design.pieces:
         if piece.name in own.owners or not is_sleeve(walkers[0], tubes, piece.name):

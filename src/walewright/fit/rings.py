@@ -17,9 +17,13 @@ from walewright.fit.girths import Tube
 from walewright.fit.loops import Bond, PlaceKey, Walker, key
 from walewright.fit.model import Ring, Role
 from walewright.glue.model import Chain, Glued, Place
-from walewright.trade import edge_names
+from walewright.trade.edge_names import BAND_ENDS
 
-STRIPS = ("first end", "last end", *edge_names.STRIPS)
+
+def is_strip_end(design: Design, place: Place) -> bool:
+    """Whether an edge is the end of a band, or of an edging along a piece."""
+    piece = next((p for p in design.pieces if p.name == place.owner), None)
+    return place.edge in BAND_ENDS if piece is None else piece.strip_at(place.edge) is not None
 
 
 def rings(design: Design, glued: Glued, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Ring, ...]:
@@ -88,20 +92,20 @@ def share(design: Design, place: Place) -> float:
 # ----------------------------------------------------------------- which it is
 
 
-def edges_below(glued: Glued, edges: Chain) -> Chain:
+def edges_below(design: Design, glued: Glued, edges: Chain) -> Chain:
     """The edges of pieces that a ring runs along, those under its bands in the place of these."""
     found: list[Place] = []
     for place in edges:
         lines = [line for line in glued.lines_of(place.owner) if line.copy == place.copy]
         if place.edge == "rim" and lines:
-            found += lines[0].along
-        elif place.edge not in STRIPS:
+            found += [under for under in lines[0].along if not is_strip_end(design, under)]
+        elif not is_strip_end(design, place):
             found.append(place)
     return tuple(found)
 
 
 def _role(design: Design, glued: Glued, walker: Walker, tubes: Sequence[Tube], edges: Chain) -> Role:
-    below = edges_below(glued, edges)
+    below = edges_below(design, glued, edges)
     if is_neck(design, walker, tubes, below):
         return "neck"
     return "cuff" if is_cuff(walker, tubes, below) and not _of_thumb(design, below[0].owner) else ""

@@ -29,5 +29,5 @@ def with_roles(design: Design, glued: Glued, walker: Walker, tubes: Sequence[Tub
 
 def _leg(glued: Glued, ring: Ring, walker: Walker) -> bool:
     """The opening of a sock: a whole first or last row, or the band on it."""
-    below = edges_below(glued, ring.edges)
+    below = edges_below(walker.cloth.design, glued, ring.edges)
     return bool(below) and all(p.edge in ("start", "end") and walker.cloth.piece(p.owner) is not None for p in below)

@@ -12,7 +12,6 @@ from dataclasses import dataclass, field
 from walewright.design.model import Design, EdgeJoin, EdgeName, PerSize
 from walewright.glue.chains import ChainRun, Unit, runs, units, wanted
 from walewright.glue.surface import Path, Surface, SurfaceEdge
-from walewright.trade.edge_names import END_STRIPS
 from walewright.trade.joins import JOINS
 
 UPSIDE_DOWN = 0.4
@@ -122,7 +121,7 @@ def _depth(design: Design, strip: SurfaceEdge) -> PerSize:
     if band is not None:
         return design.edging(band.edging).depth
     piece = design.piece(strip.owner)
-    own = piece.end_edging if strip.ring.edge in END_STRIPS else piece.start_edging
+    own = piece.end_edging if strip.ring.at_end else piece.start_edging
     return design.edging(own or "").depth
 
 

@@ -48,7 +48,7 @@ def hangings(design: Design) -> tuple[Hanging, ...]:
     """Pieces begun along edges, then bands, in the order of the source."""
     found: list[Hanging] = []
     out: dict[str, Face] = {}
-    """The side out of pieces begun along edges, which may be turned and have others begun on them."""
+    """The side out of pieces begun along edges and of bands, which may be turned and have others hung on them."""
     for piece in design.pieces:
         if piece.start_along:
             worn = worn_of(design, piece.start_along, out)
@@ -61,6 +61,7 @@ def hangings(design: Design) -> tuple[Hanging, ...]:
         worn = worn_of(design, band.along, out)
         face = facing(design, worn, design.edging(band.edging).fabric, band.facing)
         found.append(Hanging(band.name, band.along, face, face != worn, 0, band.origin))
+        out[band.name] = "purl" if purl_out(found[-1]) else "knit"
     return tuple(found)
 
 

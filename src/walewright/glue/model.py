@@ -148,8 +148,8 @@ def facing(design: Design, worn: Face, fabric: str, said: str = "") -> Face:
 
 def worn_of(design: Design, edges: tuple[EdgeName, ...], out: Mapping[str, Face]) -> Face:
     """The side out of the pieces that these edges belong to; `out`: of those that were hung on others."""
-    piece = design.piece(edges[0].piece)
-    return out.get(piece.name) or right_side(design, piece.fabric)
+    name = edges[0].piece
+    return out.get(name) or right_side(design, design.piece(name).fabric)
 
 
 def start_facing(design: Design, piece: str) -> Face:

@@ -12,7 +12,7 @@ from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.glue.model import EndAt
-from walewright.trade.edge_names import END_STRIPS, START_STRIPS
+from walewright.trade.edge_names import BAND_ENDS
 from walewright.trade.ends import STARTS, EndWay
 from walewright.trade.sides import EdgeSide
 
@@ -37,11 +37,13 @@ class RingEdge:
     last: EndAt
     cut: int = 0
     """Which stretch of the edge, as `EdgeName.cut`."""
+    at_end: bool = False
+    """Of the end of an edging: whether this is at the end of its piece."""
 
     @property
     def turned(self) -> RingEdge:
         """Walked the other way round."""
-        return RingEdge(self.edge, self.state, self.end, self.begin, self.last, self.first, self.cut)
+        return RingEdge(self.edge, self.state, self.end, self.begin, self.last, self.first, self.cut, self.at_end)
 
 
 def rings(design: Design, piece: Piece, purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:
@@ -72,9 +74,9 @@ def strip(purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:
     """The ring of a band: its first end hung at the left needle, its last end at the right one."""
     none: frozenset[str] = frozenset()
     ring = (
-        RingEdge("first end", "strip", none, none, "bottom", "top"),
+        RingEdge(BAND_ENDS[0], "strip", none, none, "bottom", "top"),
         RingEdge("rim", "closed", none, none, "left", "right"),
-        RingEdge("last end", "strip", none, none, "top", "bottom"),
+        RingEdge(BAND_ENDS[1], "strip", none, none, "top", "bottom"),
         RingEdge("start", "closed", none, none, "right", "left"),
     )
     return (_turned(ring) if purl_out else ring,)
@@ -87,17 +89,18 @@ def _turned(ring: tuple[RingEdge, ...]) -> tuple[RingEdge, ...]:
 def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
     first, top = piece.levels[0].name, piece.levels[-1].name
     edging = design.edging(piece.start_edging) if piece.start_edging else None
+    strips = {at: name for name, at in piece.strips}
     if edging is not None:
-        yield RingEdge(START_STRIPS[0], "strip", _corner("", "outer"), _corner(first, "outer"), "bottom", "top")
+        yield RingEdge(f"{strips['start']} left", "strip", _corner("", "outer"), _corner(first, "outer"), "bottom", "top")
     yield from _side(piece, "left")
     if piece.end_edging is not None:
-        yield RingEdge(END_STRIPS[0], "strip", _corner(top, "outer"), _corner("", "outer"), "bottom", "top")
+        yield RingEdge(f"{strips['end']} left", "strip", _corner(top, "outer"), _corner("", "outer"), "bottom", "top", at_end=True)
     yield from _top(piece, top)
     if piece.end_edging is not None:
-        yield RingEdge(END_STRIPS[1], "strip", _corner("", "outer"), _corner(top, "outer"), "top", "bottom")
+        yield RingEdge(f"{strips['end']} right", "strip", _corner("", "outer"), _corner(top, "outer"), "top", "bottom", at_end=True)
     yield from (edge.turned for edge in reversed(list(_side(piece, "right"))))
     if edging is not None:
-        yield RingEdge(START_STRIPS[1], "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
+        yield RingEdge(f"{strips['start']} right", "strip", _corner(first, "outer"), _corner("", "outer"), "top", "bottom")
         live = edging.cast_off == "waste" and edging.when == "after"
     else:
         live = STARTS[piece.start_way].waste is not None

@@ -12,7 +12,6 @@ from dataclasses import dataclass, field
 
 from walewright.glue.model import Chain, EndAt, Place
 from walewright.glue.rings import RingEdge
-from walewright.trade.edge_names import END_STRIPS
 
 Path = tuple[int, ...]
 """Numbers of edges, one after the other in the clockwise direction."""
@@ -37,7 +36,7 @@ class SurfaceEdge:
     @property
     def strip(self) -> str:
         """What a strip is called, whose end this edge is: the band, the piece with it at its start, or the end of the piece."""
-        return f"{self.owner} end" if self.ring.edge in END_STRIPS else self.owner
+        return f"{self.owner} end" if self.ring.at_end else self.owner
 
 
 @dataclass(slots=True)

@@ -14,17 +14,18 @@ from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.ends import pick_ups
-from walewright.knit.folding import counted, first_use, in_work, knitted, set_aside
+from walewright.knit.folding import counted, first_use, in_work, knitted, seen_rows, set_aside
 from walewright.knit.lengths import grafting_cm, seam_tail_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
+from walewright.knit.strips import named_strips, strip_note, through_both
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
 from walewright.report.said import Said, said
 from walewright.trade.edgings import EDGINGS
 
 
-def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:
+def edging_block(design: Design, glued: Glued, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:
     """The edging on the rehung first row of a piece, which has its side `facing` to the knitter."""
     edging = design.edging(piece.start_edging or "")
     tail = tails.of_start(piece.name, counted_piece(design, sized).edging_cm)
@@ -35,9 +36,13 @@ def edging_block(design: Design, piece: Piece, sized: SizedPiece, facing: Face, 
         *set_aside(edging, -left, sized.start - left - 1),
         st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), facing, origin=edging.origin.path),
     )
-    return _hung(
+    made = _hung(
         design, edging, f"{piece.name} {edging.name}", piece.name, piece.copies, hang, sized.start, sized.edging_rows, tail
     )
+    if "start" not in named_strips(glued, piece):
+        return made
+    ends = tuple(strip_note(edging, piece, "start", sized.edging_rows))
+    return replace(made, paragraphs=(*made.paragraphs, (said("edges"), ends)))
 
 
 def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, sized: SizedBand) -> StepBlock:
@@ -49,6 +54,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     hang = (
         *_which_part(design, glued, band),
         *open_and_joined(glued, glued.lines_of(band.name)[0]),
+        *through_both(design, glued.lines_of(band.name)[0]),
         st.CarriageAt("right", origin=band.origin.path),
         st.NeedlesToWork(first, last, sized.stitches, origin=band.origin.path),
         *set_aside(edging, first, last),
@@ -60,17 +66,21 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
         design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind
     )
     *before, (title, off) = made.paragraphs
-    ends = (said("edges"), tuple(_sewn_ends(glued, band, counted(edging, sized.rows))))
+    ends = (said("edges"), tuple(_named_ends(glued, band, edging, sized.rows)))
     paragraphs = (*before, (title, (*corner_notes(design, garment, band, sized), *off)), *([ends] if ends[1] else []))
     return replace(made, paragraphs=paragraphs)
 
 
-def _sewn_ends(glued: Glued, band: Band, rows: int) -> Iterator[Step]:
-    """The ends that are sewn to those of other parts of the band, by their names."""
-    ends = {(place.owner, place.edge) for pair in glued.ends for place in (pair.one, pair.other)}
+def _named_ends(glued: Glued, band: Band, edging: Edging, rows: int) -> Iterator[Step]:
+    """The ends that are sewn to those of other parts of the band, all their rows, and those that another band is picked up along,
+    their rows that are seen; by their names."""
+    sewn = {(place.owner, place.edge) for pair in glued.ends for place in (pair.one, pair.other)}
+    hung = {(place.owner, place.edge) for line in glued.lines for place in line.along}
     for name, where in STRIP_ENDS.items():
-        if (band.name, name) in ends:
-            yield st.EdgeIs(name, where, 0, rows, origin=band.origin.path)
+        if (band.name, name) in sewn:
+            yield st.EdgeIs(name, where, 0, counted(edging, rows), origin=band.origin.path)
+        elif (band.name, name) in hung:
+            yield st.EdgeIs(name, where, *seen_rows(edging, rows), origin=band.origin.path)
 
 
 def _which_part(design: Design, glued: Glued, band: Band) -> Iterator[Step]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
+from walewright.counted.parts import open_at
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.knit import steps as st
 from walewright.knit.copies import Copy
@@ -15,13 +16,15 @@ from walewright.knit.needles_out import left_out
 from walewright.knit.operations import NamedRows, Side, other
 from walewright.knit.state import State
 from walewright.knit.steps import Step
+from walewright.knit.strips import Named, strip_note
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
 from walewright.trade.ends import STARTS
 
 
-def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) -> tuple[Step, ...]:
-    """From an empty bed to the first row of the piece: carriage at the right, counter at 0. `use` is its first row's yarn."""
+def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep, named: Named = frozenset()) -> tuple[Step, ...]:
+    """From an empty bed to the first row of the piece: carriage at the right, counter at 0. `use` is its first row's yarn; `named`
+    are the edgings whose ends have to be called something."""
     origin = piece.origin.path
     first = -sized.start_left
     needles = st.NeedlesToWork(first, first + sized.start - 1, sized.start, origin=origin)
@@ -42,6 +45,8 @@ def start(design: Design, piece: Piece, sized: SizedPiece, use: st.UseYarnStep) 
             # After stripes it is said which of their yarns goes on.
             if said != use or design.fabric(edging.fabric).stripes:
                 begin = (*begin, use)
+            if "start" in named:
+                begin = (*begin, *strip_note(edging, piece, "start", sized.edging_rows))
         elif (cast_on := STARTS[piece.start_way].cast_on) is not None:
             begin = (st.CarriageAt("right"), *to_work, use, st.ClosedStart(cast_on, origin=origin))
         else:
@@ -176,4 +181,7 @@ def _edge(sized: SizedPiece, named: NamedRun, where: NamedRows) -> Step:
 
 def _inner(sized: SizedPiece, opening: SizedOpening) -> Step:
     begin, end = sized.counter(opening.row), sized.counter(opening.to_row)
-    return st.EdgeIs(opening.name, "inner", begin, end, origin=opening.origin.path)
+    gaps = open_at(sized, opening.row)
+    if len(gaps) == 1:
+        return st.EdgeIs(opening.name, "inner", begin, end, origin=opening.origin.path)
+    return st.GapIs(opening.name, "inner", begin, end, gaps.index(opening) + 1, origin=opening.origin.path)

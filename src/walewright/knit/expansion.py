@@ -40,7 +40,8 @@ def _joins(block: StepBlock) -> Iterator[Join]:
         if not isinstance(step, JoinEdges):
             raise TypeError(f"not a join: {step!r}")
         ratio = (step.ratio_rows, step.ratio_stitches)
-        told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm, ratio)
+        over = tuple((*strip, rows) for strip, rows in zip(step.strips, step.strip_rows, strict=True))
+        told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm, ratio, over)
         for seam in step.seams:
             ends: tuple[SeamEnd, SeamEnd] = (seam.one[0].begin, seam.other[0].begin) if seam.other else ("", "")
             yield Join(_edges(seam.one), _edges(seam.other), ends, *told)

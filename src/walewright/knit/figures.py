@@ -6,14 +6,15 @@ there by itself; one begun above it is begun again, and one that ended in the fi
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from walewright.counted.model import SizedChart, SizedOpening
+from walewright.counted.model import SizedChart
+from walewright.counted.parts import SizedPart
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
-from walewright.knit.operations import Side, other
 from walewright.knit.order import Group, GroupKey, Move, Rank, alone
+from walewright.knit.working_order import WorkedPart
 from walewright.knit.zones import Fabrics
 
 MOST_CARRIED = 4
@@ -35,11 +36,9 @@ class Figure:
     def stripes(self) -> bool:
         return isinstance(self.start, st.StartStripes)
 
-    def touches(self, side: Side, opening: SizedOpening) -> bool:
-        """Whether any of it lies in the part at `side` of the opening, as the width parts."""
-        if self.needles is None:
-            return True
-        return self.needles[0] < opening.first if side == "left" else self.needles[1] >= opening.first + opening.flat
+    def touches(self, part: SizedPart) -> bool:
+        """Whether any of it lies in a part, as the width parts."""
+        return self.needles is None or part.touches(*self.needles)
 
     def begin(self) -> Group:
         return alone(self._key(0), Move(self.from_row, Rank.CHART, self.start))
@@ -106,45 +105,60 @@ def _longest_wait(stripes: tuple[tuple[str, int], ...], yarn: str) -> int:
 # ----------------------------------------------------------------- in the parts of a piece
 
 
-def whole_width(found: tuple[Figure, ...], first_row: int, last_row: int, top: int) -> Iterator[Group]:
-    """What begins and ends in rows of the whole width. One that ends with the piece needs no end; one that ends where parts
-    have just rejoined is ended over both."""
+@dataclass(frozen=True, slots=True)
+class FiguresOfPart:
+    """What begins and ends in a part, and what has to be taken up where it stood as the part is turned to: it was ended in
+    another, to whose rows the counter had come."""
+
+    groups: tuple[Group, ...]
+    taken_up: tuple[Figure, ...]
+
+
+def figures_of_parts(found: Sequence[Figure], turns: Sequence[WorkedPart], top: int) -> tuple[FiguresOfPart, ...]:
+    """Of each part in the order worked."""
+    groups: list[list[Group]] = [[] for _ in turns]
+    again: list[list[Figure]] = [[] for _ in turns]
     for figure in found:
-        if first_row <= figure.from_row < last_row:
-            yield figure.begin()
-        if figure.from_row < figure.to_row < top:
-            if first_row < figure.to_row <= last_row:
-                yield figure.end()
-            elif figure.to_row == first_row and first_row > 0:
-                yield figure.end(Rank.RETURN)
+        touched = [number for number, turn in enumerate(turns) if figure.touches(turn.part)]
+        going = begun = False
+        for at, number in enumerate(touched):
+            turn, part = turns[number], turns[number].part
+            if not going and _to_take_up(figure, turn, begun):
+                again[number].append(figure)
+                going = True
+            elif not going and _begins(figure, turn, begun):
+                groups[number].append(figure.begin())
+                begun = True
+                # In a size without its rows there is no end to it.
+                going = figure.from_row < figure.to_row
+            if going and _ends(figure, turn, top):
+                # One that ends where parts have just rejoined is ended over both.
+                joined = figure.to_row == part.from_row
+                groups[number].append(figure.end(Rank.RETURN) if joined else figure.end())
+                going = False
+            elif going and any(turns[other].part.from_row < figure.from_row for other in touched[at + 1 : at + 2]):
+                # The counter is set back to rows in which it is not worked yet.
+                groups[number].append(figure.end(at=part.to_row))
+                going = False
+    return tuple(FiguresOfPart(tuple(some), tuple(taken)) for some, taken in zip(groups, again, strict=True))
 
 
-def beside(found: tuple[Figure, ...], side: Side, opening: SizedOpening, last_row: int) -> Iterator[Group]:
-    """What begins and ends in the part at `side` of an opening, which goes on to `last_row`. What begins in the first part and has
-    to begin in the other too is ended with it: the counter is set back to rows in which it is not worked yet."""
-    for figure in found:
-        if not figure.touches(side, opening):
-            continue
-        again = figure.from_row == opening.row and not _first(side, opening) and figure.touches(other(side), opening)
-        if opening.row <= figure.from_row < last_row and not again:
-            yield figure.begin()
-        if opening.row < figure.to_row < last_row and figure.from_row < figure.to_row:
-            yield figure.end()
-        elif _first(side, opening) and opening.row < figure.from_row < last_row and figure.touches(other(side), opening):
-            yield figure.end(at=last_row)
+def _to_take_up(figure: Figure, turn: WorkedPart, begun: bool) -> bool:
+    """Whether it was begun below the part, or in its first row in a part worked before, and goes on in it."""
+    row = turn.part.from_row
+    return turn.turned and begun and figure.from_row <= row < figure.to_row
 
 
-def taken_up(found: tuple[Figure, ...], side: Side, opening: SizedOpening, last_row: int) -> tuple[Figure, ...]:
-    """What has to be taken up where it stood at the parting, as the part at `side` is turned to: it was ended in the other."""
-    return tuple(
-        figure
-        for figure in found
-        if figure.from_row <= opening.row < figure.to_row < last_row
-        and not _first(side, opening)
-        and all(figure.touches(one, opening) for one in (side, other(side)))
-    )
+def _begins(figure: Figure, turn: WorkedPart, begun: bool) -> bool:
+    """Whether its first row lies in the part; one that begins with several of them goes on in those that are worked later."""
+    row, part = figure.from_row, turn.part
+    return part.from_row <= row < part.to_row and not (begun and turn.turned and row == part.from_row)
 
 
-def _first(side: Side, opening: SizedOpening) -> bool:
-    """Whether the part is the one worked first."""
-    return side == ("left" if opening.rejoins else "right")
+def _ends(figure: Figure, turn: WorkedPart, top: int) -> bool:
+    """Whether its last row lies in the part. One that ends with the piece needs no end; one that ends with parts that rejoin is
+    ended over all of them."""
+    row, part = figure.to_row, turn.part
+    if row >= top:
+        return False
+    return part.from_row <= row < part.to_row or (row == part.to_row and turn.then == "parts")

@@ -64,6 +64,21 @@ def counted(edging: Edging, rows: int) -> int:
     return sum(leg.rows for leg in legs(edging, rows))
 
 
+def seen_rows(edging: Edging, rows: int) -> tuple[int, int]:
+    """How many of its rows are knitted before the first that is seen, and up to the last of these."""
+    before = 0
+    for leg in legs(edging, rows):
+        if leg.outside:
+            return before, before + leg.rows
+        before += leg.rows
+    raise ValueError(f"nothing of {edging.name} is seen")
+
+
+def sewn_rows(edging: Edging, rows: int) -> int:
+    """The rows at its ends as they are sewn: of a folded one those of both layers together."""
+    return rows if EDGINGS[edging.kind].folded else counted(edging, rows)
+
+
 def in_work(edging: Edging, first: int, last: int) -> int:
     """Of the needles `first`..`last` those that an edging is knitted on."""
     return last - first + 1 - (len(idle_slots(first, last, edging.mock)) if EDGINGS[edging.kind].idle_needles else 0)

@@ -17,11 +17,12 @@ from walewright.knit.inside import INSIDE_HANDS
 from walewright.knit.merging import merged
 from walewright.knit.needles_out import NEEDLE_HANDS
 from walewright.knit.operations import Operation, Side
+from walewright.knit.part_hands import PART_HANDS
 from walewright.knit.pattern_hands import PATTERN_HANDS
 from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.stages import before_step
 from walewright.knit.stages import rib_slots as rib_slots
-from walewright.knit.state import State, WaitingPart
+from walewright.knit.state import State
 from walewright.trade.ends import WasteCastOn
 
 CENTRE_WASTE_ROWS = 8
@@ -275,48 +276,16 @@ def _now_in_half(s: State, step: st.NowInHalf) -> Done:
 
 
 def _centre_to_waste(s: State, step: st.CentreToWaste) -> Done:
-    return (op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge),), replace(s, gap=(step.first, step.last))
+    return (op.OntoWaste(step.first, step.last, CENTRE_WASTE_ROWS, step.edge),), replace(s, gaps=(*s.gaps, (step.first, step.last)))
 
 
 def _close_centre(s: State, step: st.CloseCentre) -> Done:
-    return (op.Close(step.first, step.last, "right"),), replace(s, gap=(step.first, step.last))
-
-
-def _hold_part(s: State, step: st.HoldPart) -> Done:
-    # Needles already held for shaping stay held: the sentence names only those that are put to hold now.
-    made = (op.Hold(step.first, step.last),)
-    if (step.first, step.last) == s.working():
-        return made, s.wait(step.side, WaitingPart(s.first, s.last, s.held_left, s.held_right))
-    if step.side == "left":
-        near = s.gap[1] + 1 if s.gap else step.last + 1
-        return made, replace(
-            s.wait("left", WaitingPart(s.first, step.last, s.held_left, 0)), first=near, last=s.last, held_right=s.held_right
-        )
-    near = s.gap[0] - 1 if s.gap else step.first - 1
-    return made, replace(
-        s.wait("right", WaitingPart(step.first, s.last, 0, s.held_right)), first=s.first, last=near, held_left=s.held_left
-    )
+    return (op.Close(step.first, step.last, "right"),), replace(s, gaps=(*s.gaps, (step.first, step.last)))
 
 
 def _cast_on_between(s: State, step: st.CastOnBetween) -> Done:
     first, last = min(s.first, step.first), max(s.last, step.last)
     return _cast_on_again(step), replace(s, first=first, last=last)
-
-
-def _part_on_cord(s: State, step: st.PartOnCord) -> Done:
-    part = st.HoldPart(step.side, *_without_held(s, step))
-    _, waiting = _hold_part(s, part)
-    return (op.LayCord(step.first, step.last),), waiting.on_cord(step.side, cord=True)
-
-
-def _without_held(s: State, step: st.PartOnCord) -> tuple[int, int]:
-    """The part without the needles held for shaping at its ends."""
-    first, last = s.working()
-    return max(step.first, first), min(step.last, last)
-
-
-def _draw_parts_cord(s: State, step: st.DrawPartsCord) -> Done:
-    return (op.DrawCord(step.first, step.last),), s.on_cord(step.side, cord=False)
 
 
 def _off_on_waste(s: State, step: st.OffOnWaste) -> Done:
@@ -339,12 +308,12 @@ def _break_off(s: State, step: st.BreakOff) -> Done:
     return (op.BreakYarn(step.tail_cm),), replace(s, yarn=None)
 
 
-def _return_part(s: State, step: st.ReturnPart) -> Done:
-    return (op.Release(step.first, step.last),), s.resume(step.side)
-
-
 def _edge_is(s: State, step: st.EdgeIs) -> Done:
     return (op.NameEdge(step.edge, step.where, step.from_row, step.to_row),), s
+
+
+def _gap_is(s: State, step: st.GapIs) -> Done:
+    return (op.NameGap(step.edge, step.where, step.from_row, step.to_row, step.gap),), s
 
 
 def _nothing(s: State, step: st.Step) -> Done:
@@ -380,20 +349,18 @@ _HANDS: dict[type[st.Step], Callable[[State, Any], Done]] = {
     st.NowInHalf: _now_in_half,
     st.CentreToWaste: _centre_to_waste,
     st.CloseCentre: _close_centre,
-    st.HoldPart: _hold_part,
     st.CastOnBetween: _cast_on_between,
     st.OffOnWaste: _off_on_waste,
     st.CastOffAll: _cast_off_all,
     st.SewOffAll: _sew_off_all,
     st.GatherAll: _gather_all,
     st.BreakOff: _break_off,
-    st.ReturnPart: _return_part,
-    st.PartOnCord: _part_on_cord,
-    st.DrawPartsCord: _draw_parts_cord,
     st.EdgeIs: _edge_is,
+    st.GapIs: _gap_is,
     st.Say: _nothing,
     **INSIDE_HANDS,
     **NEEDLE_HANDS,
+    **PART_HANDS,
     **PATTERN_HANDS,
     **EDGING_HANDS,
 }

@@ -25,6 +25,14 @@ class EdgeIs(Step):
 
 
 @dataclass(frozen=True, slots=True)
+class GapIs(EdgeIs):
+    """The inner edges of one of several gaps make `edge`: the `gap`th from the left of those between parts in the row after
+    `from_row`."""
+
+    gap: int
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeInSeam(Step):
     """An edge of a seam: `edge` ("armhole left") of a piece; `copy` which of its copies, where that has to be said; `begin`
     the end at which the seam comes to it (see operations.PickUpEdge)."""
@@ -59,5 +67,7 @@ class JoinEdges(Step):
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
     "beyond": what one side is longer lies along the strips."""
     strips: tuple[Strip, ...] = ()
+    strip_rows: tuple[int, ...] = ()
+    """The rows at the end of each of them."""
     ratio_rows: int = 0
     ratio_stitches: int = 0

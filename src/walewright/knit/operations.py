@@ -23,6 +23,8 @@ from walewright.knit.move_kinds import HungPart as HungPart
 from walewright.knit.move_kinds import NamedRows as NamedRows
 from walewright.knit.move_kinds import SeamEnd as SeamEnd
 from walewright.knit.move_kinds import SeamWay as SeamWay
+from walewright.knit.naming import NameEdge as NameEdge
+from walewright.knit.naming import NameGap as NameGap
 from walewright.knit.needle import Side as Side
 from walewright.knit.needle import needle as needle
 from walewright.knit.needle import other as other
@@ -100,10 +102,9 @@ class OutOfWork:
 
 @dataclass(frozen=True, slots=True)
 class CastOn:
-    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn),
-    "e-wrap" or "chain" (closed edges). Casting on beside live stitches happens at the carriage side; with
-    `own_length`, a separate piece of the yarn in use, anywhere between or beside them: `length_cm` of it (0: as long as it
-    takes)."""
+    """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn), "e-wrap" or "chain"
+    (closed edges). Casting on beside live stitches happens at the carriage side; with `own_length`, a separate piece of the yarn in
+    use, anywhere between or beside them: `length_cm` of it (0: as long as it takes)."""
 
     way: CastOnWay
     first: int
@@ -291,25 +292,14 @@ class PickUpEdge:
 
 
 @dataclass(frozen=True, slots=True)
-class NameEdge:
-    """Names a row edge of the piece just knitted for joins and bands: the `where` "outer" edges (both sides), the "left" or
-    "right" outer edge alone, or the "inner" edges of the parted halves, from row `from_row` to `to_row` on the counter."""
-
-    edge: str
-    where: NamedRows
-    from_row: int
-    to_row: int
-
-
-@dataclass(frozen=True, slots=True)
 class Join:
-    """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from the
-    same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does. `copy`
-    0: of a piece knitted once, or the seam is made at each copy. Without `other` the edge `one` is closed upon itself, folded in
-    half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open loops).
-
-    Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of the
-    other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`."""
+    """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from
+    the same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does.
+    `copy` 0: of a piece knitted once, or the seam is made at each copy. Without `other` the edge `one` is closed upon itself,
+    folded in half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open
+    loops). Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of
+    the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`.
+    `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band the edging is empty."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
@@ -321,6 +311,7 @@ class Join:
     one_mm: int = 0
     other_mm: int = 0
     ratio: tuple[int, int] = (0, 0)
+    over: tuple[tuple[str, str, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -367,6 +358,7 @@ Operation = (
     | Rehang
     | PickUpEdge
     | NameEdge
+    | NameGap
     | Join
     | Check
 )

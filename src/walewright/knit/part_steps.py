@@ -3,45 +3,51 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
-from walewright.knit.needle import Side
 from walewright.knit.step import Step
 
+PartPlace = Literal["left", "middle", "right", "nth"]
+"""Where a part lies among all: the outermost ones, the middle one of three, or, of more, the nth from the left."""
+
 
 @dataclass(frozen=True, slots=True)
-class HoldPart(Step):
-    """Put all needles of the half at `side`, `first`..`last`, into hold: they wait for the other half."""
+class _OfPart(Step):
+    """Of the part at `side`, needles `first`..`last`."""
 
-    side: Side
+    side: PartPlace
     first: int
     last: int
 
 
 @dataclass(frozen=True, slots=True)
-class ReturnPart(Step):
-    """Return the half that waits at `side`, needles `first`..`last`, to work."""
+class HoldPart(_OfPart):
+    """Put all needles of the part into hold: they wait for their turn.
 
-    side: Side
-    first: int
-    last: int
+    `nth`: which part from the left it is, where that is said."""
+
+    nth: int = 0
 
 
 @dataclass(frozen=True, slots=True)
-class PartOnCord(Step):
-    """Lay ravel cord by hand into the hooks of the part at `side`, `first`..`last`, those held for shaping included, and push its
-    needles fully back: it waits `rows` rows for the other part."""
+class ReturnPart(_OfPart):
+    """Return the part that waits to work."""
 
-    side: Side
-    first: int
-    last: int
+    nth: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class PartOnCord(_OfPart):
+    """Lay ravel cord by hand into the hooks of the part, those held for shaping included, and push its needles fully back: it
+    waits `rows` rows for its turn."""
+
     rows: int
+    nth: int = 0
 
 
 @dataclass(frozen=True, slots=True)
-class DrawPartsCord(Step):
-    """Push the needles of the part that waits at `side`, `first`..`last`, right out and draw the cord out: the part waits in hold
-    then, as after `HoldPart`."""
+class DrawPartsCord(_OfPart):
+    """Push the needles of the part that waits right out and draw the cord out: the part waits in hold then, as after
+    `HoldPart`."""
 
-    side: Side
-    first: int
-    last: int
+    nth: int = 0

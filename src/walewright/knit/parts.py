@@ -1,5 +1,5 @@
-"""The parts of a piece: the whole width up to a parting, the parts beside an opening one after the other, and, where they
-rejoin, the whole width again. Each is a row of stretches: those worked once and those worked several times."""
+"""The parts of a piece in the order worked: the whole width up to a parting, the parts between openings one after the other, and,
+where they rejoin, what they come to. Each is a row of stretches: those worked once and those worked several times."""
 
 from __future__ import annotations
 
@@ -8,9 +8,9 @@ from dataclasses import dataclass, replace
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
-from walewright.counted.needles import InWork
+from walewright.counted.parts import SizedPart
 from walewright.design.model import Design, Piece
-from walewright.knit.figures import beside, figures, whole_width
+from walewright.knit.figures import Figure, FiguresOfPart, figures, figures_of_parts
 from walewright.knit.holding import HeldEnd, is_uneven, wedge_groups
 from walewright.knit.manners import ONE_END
 from walewright.knit.needles_out import out_groups
@@ -19,6 +19,7 @@ from walewright.knit.order import Group, RowStretch
 from walewright.knit.slots import slot_groups
 from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, ShapedEnds, alike, mark_groups, marks, run_groups
+from walewright.knit.working_order import WorkedPart, working_order
 from walewright.knit.zones import Fabrics
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES
@@ -42,16 +43,11 @@ class PiecePattern:
 
 @dataclass(frozen=True, slots=True)
 class PiecePart:
-    """Rows of one part: the whole width (`side` None), or the part at `side` of `opening`. A whole width with an `opening` goes
-    up to its parting."""
+    """A part in its turn, its rows, and the charts and stripes that have to be taken up where they stood as it is turned to."""
 
-    side: Side | None
-    opening: SizedOpening | None
+    turn: WorkedPart
     stretches: tuple[RowStretch, ...]
-
-    @property
-    def last_row(self) -> int:
-        return self.stretches[-1].last_row
+    taken_up: tuple[Figure, ...] = ()
 
 
 def pattern(design: Design, piece: Piece, sizes: Iterable[SizedPiece]) -> PiecePattern:
@@ -78,40 +74,28 @@ def _uneven(sized: SizedPiece) -> Iterator[int]:
 
 def parts(pattern: PiecePattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
     """The parts in the order worked."""
-    found: list[PiecePart] = []
-    at = 0
-    for opening in sorted(sized.openings, key=lambda o: o.row):
-        found.append(_part(pattern, sized, None, opening, at, opening.row))
-        # What rejoins ends at the right, so that knitting goes on with the carriage there.
-        order: tuple[Side, Side] = ("left", "right") if opening.rejoins else ("right", "left")
-        found += [_part(pattern, sized, side, opening, opening.row, opening.to_row) for side in order]
-        at = opening.to_row
-        if not opening.rejoins:
-            return tuple(found)
-    found.append(_part(pattern, sized, None, None, at, sized.rows))
-    return tuple(found)
-
-
-def _part(
-    pattern: PiecePattern, sized: SizedPiece, side: Side | None, opening: SizedOpening | None, first_row: int, last_row: int
-) -> PiecePart:
     fabrics = Fabrics(counted_piece(pattern.design, sized))
-    groups = [*fabrics.groups(first_row, last_row), *_wedges(pattern, sized, side, first_row, last_row)]
-    found = figures(fabrics)
-    work = InWork(sized, side, opening)
-    if side is None or opening is None:
-        groups += whole_width(found, first_row, last_row, sized.rows)
-        groups += [*spread_groups(sized), *out_groups(sized), *_outer_edges(pattern, sized, first_row, work)]
-        slots = sized.slots
-    else:
-        groups += beside(found, side, opening, last_row)
-        groups += _outer_edge(pattern, sized, side, work)
-        inner = opening.left if side == "left" else opening.right
-        groups += _runs(f"gap {side} {opening.name}", inner, ShapedEnds(ONE_END[OTHER_SIDE[side]], first_row, work.fewest))
-        slots = tuple(s for s in sized.slots if (s.first < opening.first) == (side == "left"))
-    groups += slot_groups([s for s in slots if first_row <= s.row < last_row], fabrics.at)
-    groups += _marks(pattern, sized, side)
-    return PiecePart(side, opening, tuple(_stretches(fabrics, sized, groups, first_row, last_row)))
+    turns = working_order(sized)
+    drawn = figures_of_parts(figures(fabrics), turns, sized.rows)
+    return tuple(_part(pattern, fabrics, turn, of_part) for turn, of_part in zip(turns, drawn, strict=True))
+
+
+def _part(pattern: PiecePattern, fabrics: Fabrics, turn: WorkedPart, drawn: FiguresOfPart) -> PiecePart:
+    sized, part = fabrics.of.sized, turn.part
+    first_row, last_row = part.from_row, part.to_row
+    groups = [*fabrics.groups(part), *_wedges(pattern, sized, part), *drawn.groups]
+    if part.whole:
+        groups += [*spread_groups(sized), *out_groups(sized), *_outer_edges(pattern, sized, part)]
+    for side in () if part.whole else part.sides:
+        groups += _outer_edge(pattern, sized, side, part)
+    for side, opening in (("right", part.left), ("left", part.right)):
+        if opening is not None:
+            groups += _inner_edge(sized, "left" if side == "left" else "right", opening, part)
+    work = part.needles(sized)
+    slots = [s for s in sized.slots if first_row <= s.row < last_row and work.at(s.row)[0] <= s.first <= work.at(s.row)[1]]
+    groups += slot_groups(slots, fabrics.at)
+    groups += _marks(pattern, sized, part)
+    return PiecePart(turn, tuple(_stretches(fabrics, sized, groups, first_row, last_row)), drawn.taken_up)
 
 
 def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_row: int, last_row: int) -> Iterator[RowStretch]:
@@ -138,9 +122,10 @@ def _stretches(fabrics: Fabrics, sized: SizedPiece, groups: list[Group], first_r
 # ----------------------------------------------------------------- tracks of a part
 
 
-def _outer_edges(pattern: PiecePattern, sized: SizedPiece, from_row: int, work: InWork) -> Iterator[Group]:
+def _outer_edges(pattern: PiecePattern, sized: SizedPiece, part: SizedPart) -> Iterator[Group]:
     """Both edges of the whole width, said once where they are alike."""
-    both = ShapedEnds(BOTH, from_row, work.fewest, _prongs(pattern), sized.right)
+    fewest = part.needles(sized).fewest
+    both = ShapedEnds(BOTH, part.from_row, fewest, _prongs(pattern), sized.right)
     if pattern.piece.symmetric:
         yield from _runs("outer", sized.left, both)
         return
@@ -150,15 +135,25 @@ def _outer_edges(pattern: PiecePattern, sized: SizedPiece, from_row: int, work: 
     for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):
         for number, run in enumerate(runs):
             if number not in pattern.twins:
-                end = ShapedEnds(ONE_END[side], from_row, work.fewest, _prongs(pattern))
+                end = ShapedEnds(ONE_END[side], part.from_row, fewest, _prongs(pattern))
                 yield from run_groups(f"outer {side}", run, number, end, run.origin.path)
 
 
-def _outer_edge(pattern: PiecePattern, sized: SizedPiece, side: Side, work: InWork) -> Iterator[Group]:
+def _outer_edge(pattern: PiecePattern, sized: SizedPiece, side: Side, part: SizedPart) -> Iterator[Group]:
     runs = sized.left if side == "left" else sized.right
+    fewest = part.needles(sized).fewest
     for number, run in enumerate(runs):
         track = "outer" if pattern.piece.symmetric or number in pattern.twins else f"outer {side}"
-        yield from run_groups(track, run, number, ShapedEnds(ONE_END[side], 0, work.fewest, _prongs(pattern)), run.origin.path)
+        yield from run_groups(track, run, number, ShapedEnds(ONE_END[side], 0, fewest, _prongs(pattern)), run.origin.path)
+
+
+def _inner_edge(sized: SizedPiece, side: Side, opening: SizedOpening, part: SizedPart) -> Iterator[Group]:
+    """The edge of the part at that side of an opening. It is scheduled for a part that has the carriage at its other end
+    at even rows."""
+    inner = opening.left if side == "left" else opening.right
+    end = OTHER_SIDE[side]
+    ends = ShapedEnds(ONE_END[end], part.from_row, part.needles(sized).fewest, early=1 if part.home == end else 0)
+    yield from _runs(f"gap {side} {opening.name}", inner, ends)
 
 
 def _prongs(pattern: PiecePattern) -> int:
@@ -171,22 +166,22 @@ def _runs(track: str, runs: tuple[SizedRun, ...], ends: ShapedEnds) -> Iterator[
         yield from run_groups(track, run, number, ends, run.origin.path)
 
 
-def _wedges(pattern: PiecePattern, sized: SizedPiece, part: Side | None, first_row: int, last_row: int) -> Iterator[Group]:
+def _wedges(pattern: PiecePattern, sized: SizedPiece, part: SizedPart) -> Iterator[Group]:
     for number, wedge in enumerate(sized.wedges):
         for side in SIDES:
-            if wedge.edge in ("both", side) and part in (None, side):
+            if wedge.edge in ("both", side) and side in part.sides:
                 # A part has the carriage at its outer edge at even rows.
-                end = HeldEnd(side, _LEAD[side] if part is None else 1, first_row, last_row)
+                end = HeldEnd(side, _LEAD[side] if part.whole else 1, part.from_row, part.to_row)
                 yield from wedge_groups(f"wedge {number} {side}", wedge, end, wedge.origin.path, number in pattern.uneven)
 
 
-def _marks(pattern: PiecePattern, sized: SizedPiece, part: Side | None) -> Iterator[Group]:
+def _marks(pattern: PiecePattern, sized: SizedPiece, part: SizedPart) -> Iterator[Group]:
     origin = pattern.piece.origin.path
     held = {side: frozenset(w.from_row for w in sized.wedges if w.edge in ("both", side)) for side in SIDES}
     left, right = (marks(runs, pattern.met[s], held[s]) for s, runs in zip(SIDES, (sized.left, sized.right), strict=True))
-    if part is None:
+    if part.whole:
         yield from mark_groups(tuple(m for m in left if m in right), BOTH, origin)
         left, right = tuple(m for m in left if m not in right), tuple(m for m in right if m not in left)
     for side, found in zip(SIDES, (left, right), strict=True):
-        if part in (None, side):
+        if side in part.sides:
             yield from mark_groups(found, ONE_END[side], origin)

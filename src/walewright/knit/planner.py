@@ -1,7 +1,7 @@
 """The planner: counts into a knitter's sentences, for every size.
 
-A piece is a row of parts (`parts`): the whole width, at an opening the parts beside it one after the other, and the whole
-width again where they rejoin. Each part is woven from the tracks of its edges and of what lies between them. The bed proves
+A piece is a row of parts (`parts`): the whole width, at openings the parts between them one after the other, and what they come
+to where they rejoin. Each part is woven from the tracks of its edges and of what lies between them. The bed proves
 what is planned here.
 """
 
@@ -12,15 +12,15 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 
 from walewright.counted import counted_piece
-from walewright.counted.model import SizedGarment, SizedOpening, SizedPiece
+from walewright.counted.model import SizedGarment, SizedPiece
+from walewright.counted.parts import SizedPart
 from walewright.design.model import Design, Piece
 from walewright.glue.model import Glued, Task, start_facing
-from walewright.knit import parting
+from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, finish, knitted_on, start
-from walewright.knit.figures import figures, taken_up
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
 from walewright.knit.order import GroupKey, RowStretch
@@ -28,8 +28,10 @@ from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
 from walewright.knit.seaming import joins, links, made_on_the_bed, sewn_ends
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.knit.strips import Named, end_note, named_strips
 from walewright.knit.tails import Tails, tails
 from walewright.knit.weave import crowded, weave
+from walewright.knit.working_order import WorkedPart
 from walewright.knit.zones import Fabrics
 from walewright.report.said import said
 from walewright.solve.model import Counts
@@ -121,8 +123,8 @@ def _knitted(
         return band_block(design, glued, garment, band, next(b for b in garment.bands if b.name == band.name))
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
-        return edging_block(design, piece, sized, start_facing(design, piece.name), needed)
-    return _piece_block(drafts[task.name], sized, needed)
+        return edging_block(design, glued, piece, sized, start_facing(design, piece.name), needed)
+    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece))
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -156,7 +158,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset()) -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
     state = State(piece.name, by_needle=False)
@@ -185,48 +187,38 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails) -> StepBlock:
     def off(edge: str) -> tuple[Step, ...]:
         return finish(design, piece, edge, fabrics.at(sized.rows - 1), state.last - state.first + 1, needed)
 
-    add(said("cast-on"), start(design, piece, sized, fabrics.use(0)))
-    last = "end"
-    for number, part in enumerate(parts(draft.pattern, sized)):
-        opening = part.opening
-        if part.side is None or opening is None:
-            knit(number, part, SHAPED if number == 0 else said("whole-width"))
-            last = "end"
-            if opening is not None:
-                add(
-                    said("part-for", opening=opening.name),
-                    parting.part(opening, state, fabrics.use(opening.row), _waits(sized, opening)),
-                )
-            continue
-        word = _word(piece, opening)
-        if (state.left if part.side == "left" else state.right) is not None:
-            again = taken_up(figures(fabrics), part.side, opening, part.last_row)
-            begun = tuple((sized.counter(figure.from_row), figure.start) for figure in again)
-            at, use = sized.counter(opening.row), fabrics.use(opening.row)
-            turn = parting.turn_to(part.side, opening, state, at, use, _waits(sized, opening), begun)
-            add(said(f"return-to-{word}", side=part.side), turn)
-        knit(number, part, said(f"{part.side}-{word}"))
-        if not opening.rejoins:
-            add("", off(f"shoulder {part.side}"))
-            last = ""
-        elif part.side == "right":
-            add(said("close", opening=opening.name), parting.rejoin(opening, state, fabrics.at(opening.to_row)))
-    if last:
+    add(said("cast-on"), start(design, piece, sized, fabrics.use(0), named))
+    worked = parts(draft.pattern, sized)
+    for number, part in enumerate(worked):
+        turn, own = part.turn, part.turn.part
+        if turn.turned:
+            add(*_turned_to(piece, fabrics, part, worked[number - 1].turn, state))
+        knit(number, part, part_titles.of_part(piece, sized, own) if number else SHAPED)
+        if turn.openings:
+            add(*_given_way(fabrics, turn, worked[number + 1].turn.part, state))
+        elif turn.then == "ends" and not own.whole:
+            add("", off(f"shoulder {own.sides[0]}"))
+    if worked[-1].turn.part.whole:
         add(said("knit-on"), knitted_on(design, piece, sized, state))
-        add(said("finish"), off(last))
-    add(said("edges"), tuple(edge_notes(piece, sized)))
+        add(said("finish"), off("end"))
+    add(said("edges"), (*edge_notes(piece, sized), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 
-def _waits(sized: SizedPiece, opening: SizedOpening) -> int:
-    """Rows that each part is put by for while the other is knitted."""
-    return sized.counter(opening.to_row) - sized.counter(opening.row)
+def _turned_to(piece: Piece, fabrics: Fabrics, part: PiecePart, before: WorkedPart, state: State) -> PlannedParagraph:
+    """A part that has waited, begun."""
+    sized, own = fabrics.of.sized, part.turn.part
+    begun = tuple((sized.counter(figure.from_row), figure.start) for figure in part.taken_up)
+    use, at = fabrics.use(own.from_row), sized.counter(own.from_row)
+    return part_titles.returned_to(piece, sized, own), parting.turn_to(own, before, state, at, use, begun)
 
 
-def _word(piece: Piece, opening: SizedOpening) -> str:
-    """Parts beside a gap in the middle are halves."""
-    off_centre = any(any(o.centre) for o in piece.openings if o.name == opening.name)
-    return "part" if opening.rejoins or off_centre else "half"
+def _given_way(fabrics: Fabrics, turn: WorkedPart, after: SizedPart, state: State) -> PlannedParagraph:
+    """What is done where a part ends to be parted, or to be joined with others."""
+    use = fabrics.use(after.from_row)
+    if turn.then == "parts":
+        return part_titles.parted_for(turn.openings), parting.part(turn, after, state, use)
+    return part_titles.closed(turn.openings), parting.rejoin(turn, after, state, fabrics.at(after.from_row), use)
 
 
 def _plain(steps: list[Step]) -> bool:

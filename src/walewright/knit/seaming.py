@@ -10,11 +10,12 @@ from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, of_several
-from walewright.knit.folding import counted
+from walewright.knit.folding import counted, sewn_rows
 from walewright.knit.linking import link_block
 from walewright.knit.manners import SeamEdges
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import open_end, places
+from walewright.trade.edge_names import StripAt
 
 
 def made_on_the_bed(design: Design, seam: Seam) -> bool:
@@ -48,7 +49,7 @@ def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequ
     for (origin, rows), some in groupby(numbers, key=lambda n: _end_rows(design, glued, garment, n)):
         pairs = [glued.ends[n] for n in some]
         seams = tuple(st.SeamOf(*(_edges((end,), ("bottom",), False) for end in (pair.one, pair.other))) for pair in pairs)
-        yield st.JoinEdges(seams, 0, 0, "sewn", rows, 0, 0, "", (), origin=origin)
+        yield st.JoinEdges(seams, 0, 0, "sewn", rows, 0, 0, "", origin=origin)
 
 
 def _end_rows(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, int]:
@@ -112,9 +113,10 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     )
     if first.beyond:
         edges = "beyond"
-    strips = _strips(design, glued, [n for group in some for n in group])
+    strips = _strips(design, glued, garment, [n for group in some for n in group])
     ratio = join.ratio or (0, 0)
-    return st.JoinEdges(seams, easing, longer, join.way, rows, one, other, edges, strips, *ratio, origin=join.origin.path)
+    told = easing, longer, join.way, rows, one, other, edges, tuple(strips), tuple(strips.values()), *ratio
+    return st.JoinEdges(seams, *told, origin=join.origin.path)
 
 
 def _seam_of(seam: Seam, each: bool) -> st.SeamOf:
@@ -139,14 +141,19 @@ def _edges(chain: Chain, begins: Sequence[EndAt], each: bool) -> tuple[st.EdgeIn
     )
 
 
-def _strips(design: Design, glued: Glued, numbers: Sequence[int]) -> tuple[st.Strip, ...]:
-    """The edgings and bands whose ends are sewn on in these seams."""
+def _strips(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> dict[st.Strip, int]:
+    """The edgings and bands whose ends are sewn on in these seams, and how many rows are at each end."""
     found = [name for n in numbers for pair in glued.seams[n].over_strips for name in pair if name]
-    return tuple(dict.fromkeys(_strip(design, name) for name in found))
+    return dict(_strip(design, garment, name) for name in found)
 
 
-def _strip(design: Design, owner: str) -> st.Strip:
+def _strip(design: Design, garment: SizedGarment, owner: str) -> tuple[st.Strip, int]:
     piece = next((p for p in design.pieces if owner in (p.name, f"{p.name} end")), None)
     if piece is None:
-        return owner, ""
-    return piece.name, (piece.start_edging if owner == piece.name else piece.end_edging) or ""
+        band = next(b for b in design.bands if b.name == owner)
+        rows = next(b.rows for b in garment.bands if b.name == owner)
+        return (owner, ""), sewn_rows(design.edging(band.edging), rows)
+    at: StripAt = "start" if owner == piece.name else "end"
+    sized, name = garment.piece(piece.name), next(name for name, where in piece.strips if where == at)
+    edging = design.edging((piece.start_edging if at == "start" else piece.end_edging) or "")
+    return (piece.name, name), sewn_rows(edging, sized.edging_rows if at == "start" else sized.end_rows)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 
 from walewright.design.model import Chart
 from walewright.knit.charting import InForce
-from walewright.knit.operations import Side
+from walewright.knit.operations import Side, needle
 from walewright.knit.stages import Rib
 
 
@@ -55,16 +55,15 @@ class StripesInForce:
 @dataclass(frozen=True, slots=True)
 class State:
     """`first..last` are the part's outermost slots (held-for-shaping ones included); last < first when none is in work.
-    `left` and `right` are the parts that wait; `gap` is what has just been taken off between two parts, until they part."""
+    `parts` are those that wait, from left to right; `gaps` is what has just been taken off between two parts, until they part."""
 
     block: str
     first: int = 0
     last: int = -1
     held_left: int = 0
     held_right: int = 0
-    left: WaitingPart | None = None
-    right: WaitingPart | None = None
-    gap: tuple[int, int] | None = None
+    parts: tuple[WaitingPart, ...] = ()
+    gaps: tuple[tuple[int, int], ...] = ()
     side: Side | None = None
     row: int = 0
     yarn: tuple[str, str] | None = None
@@ -93,48 +92,57 @@ class State:
 
     def is_gap(self, slot: int) -> bool:
         """Whether the needle's stitch has just been taken off between two parts."""
-        return self.gap is not None and self.gap[0] <= slot <= self.gap[1]
+        return any(first <= slot <= last for first, last in self.gaps)
 
     def waits(self, slot: int) -> bool:
         """Whether the needle belongs to a part that waits."""
-        return any(part is not None and part.first <= slot <= part.last for part in (self.left, self.right))
+        return any(part.first <= slot <= part.last for part in self.parts)
 
     @property
     def waiting(self) -> int:
         """Stitches of the parts that wait."""
-        return sum(part.stitches for part in (self.left, self.right) if part is not None)
+        return sum(part.stitches for part in self.parts)
 
     @property
     def stitches(self) -> int:
         """Needles with loops on the whole bed."""
-        gap = self.gap[1] - self.gap[0] + 1 if self.gap else 0
-        return self.last - self.first + 1 - gap - len(self.idle) + self.waiting
+        taken = sum(last - first + 1 for first, last in self.gaps)
+        return self.last - self.first + 1 - taken - len(self.idle) + self.waiting
 
     def working(self) -> tuple[int, int]:
         """The innermost range, without the needles held for shaping."""
         return self.first + self.held_left, self.last - self.held_right
 
-    def on_cord(self, side: Side, cord: bool) -> State:
-        """With the part that waits at `side` on cord, or right out."""
-        part = self.left if side == "left" else self.right
-        if part is None or part.cord == cord:
-            raise ValueError(f"{self.block}: no part waits at the {side} {'right out' if cord else 'on cord'}")
-        part = replace(part, cord=cord)
-        return replace(self, left=part) if side == "left" else replace(self, right=part)
+    def part_on(self, slot: int) -> WaitingPart:
+        """The part that waits on that needle."""
+        for part in self.parts:
+            if part.first <= slot <= part.last:
+                return part
+        raise ValueError(f"{self.block}: no part waits on {needle(slot)}")
 
-    def wait(self, side: Side, part: WaitingPart) -> State:
-        """With `part` waiting at `side`, and none in work."""
-        left, right = (part, self.right) if side == "left" else (self.left, part)
-        return replace(self, first=0, last=-1, held_left=0, held_right=0, left=left, right=right, gap=None)
+    def beside(self, side: Side) -> WaitingPart | None:
+        """The part that waits next to what is in work, at that side of it."""
+        there = [part for part in self.parts if (part.last < self.first if side == "left" else part.first > self.last)]
+        return (there[-1] if side == "left" else there[0]) if there else None
 
-    def resume(self, side: Side) -> State:
-        """With the part that waited at `side` in work: alone, or one width with the part in work beside it."""
-        part = self.left if side == "left" else self.right
-        if part is None:
-            raise ValueError(f"{self.block}: no part waits at the {side}")
-        rest = replace(self, left=None) if side == "left" else replace(self, right=None)
+    def on_cord(self, slot: int, cord: bool) -> State:
+        """With the part that waits on that needle on cord, or right out."""
+        part = self.part_on(slot)
+        if part.cord == cord:
+            raise ValueError(f"{self.block}: the part on {needle(slot)} waits {'on cord' if cord else 'right out'} already")
+        return replace(self, parts=tuple(replace(p, cord=cord) if p is part else p for p in self.parts))
+
+    def wait(self, part: WaitingPart) -> State:
+        """With `part` waiting, and none in work."""
+        parts = tuple(sorted((*self.parts, part), key=lambda p: p.first))
+        return replace(self, first=0, last=-1, held_left=0, held_right=0, parts=parts)
+
+    def resume(self, slot: int) -> State:
+        """With the part that waited on that needle in work: alone, or one width with the part in work beside it."""
+        part = self.part_on(slot)
+        rest = replace(self, parts=tuple(p for p in self.parts if p is not part))
         if self.last < self.first:
             return replace(rest, first=part.first, last=part.last, held_left=part.held_left, held_right=part.held_right)
-        if side == "left":
+        if part.last < self.first:
             return replace(rest, first=part.first, held_left=part.held_left)
         return replace(rest, last=part.last, held_right=part.held_right)

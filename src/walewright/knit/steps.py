@@ -26,6 +26,7 @@ from walewright.knit.inside_steps import IncreaseBeside as IncreaseBeside
 from walewright.knit.inside_steps import IncreaseOuter as IncreaseOuter
 from walewright.knit.joining_steps import EdgeInSeam as EdgeInSeam
 from walewright.knit.joining_steps import EdgeIs as EdgeIs
+from walewright.knit.joining_steps import GapIs as GapIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.joining_steps import Strip as Strip
@@ -40,6 +41,7 @@ from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
 from walewright.knit.part_steps import PartOnCord as PartOnCord
+from walewright.knit.part_steps import PartPlace as PartPlace
 from walewright.knit.part_steps import ReturnPart as ReturnPart
 from walewright.knit.pattern_steps import StartChart as StartChart
 from walewright.knit.pattern_steps import StartStripes as StartStripes

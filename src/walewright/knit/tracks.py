@@ -33,6 +33,8 @@ class ShapedEnds:
     """Of the widest tool at hand."""
     other: tuple[SizedRun, ...] = ()
     """Of both ends: the runs of the right one, where its lines within the piece lie."""
+    early: int = 0
+    """Rows before the scheduled one in which the carriage is at the end."""
 
 
 def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin: str) -> Iterator[Group]:
@@ -88,7 +90,7 @@ def _changes(row: int, by: int, run: SizedRun, number: int, at: ShapedEnds, room
     else:
         step = st.CastOnAtCarriage(by, origin=origin)
     if ends != BOTH:
-        return [(row, step)]
+        return [(row - at.early, step)]
     return [(row - 1, step), (row, step)] if room >= 2 else [(row, step), (row + 1, step)]
 
 

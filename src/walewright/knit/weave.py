@@ -83,7 +83,7 @@ def weave(
     for item in items:
         if item is None:
             if not (made and isinstance(made[-1], st.Now)):
-                made += _now(state, made[-1].origin if made else "")
+                made += stated(state, made[-1].origin if made else "")
         else:
             _, state = perform(state, item)
             made.append(item)
@@ -94,7 +94,8 @@ def _another(yarn: st.UseYarnStep, state: State) -> bool:
     return (state.yarn, state.fabric) != ((yarn.yarn, yarn.tension), yarn.fabric)
 
 
-def _now(state: State, origin: str) -> tuple[Step, ...]:
+def stated(state: State, origin: str) -> tuple[Step, ...]:
+    """What must be true."""
     if state.side is None:
         return ()
     if state.waiting:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted import CountedPiece
+from walewright.counted.parts import SizedPart
 from walewright.counted.ribs import ribs
 from walewright.design.model import Design, Fabric
 from walewright.knit import steps as st
@@ -46,14 +47,17 @@ class Fabrics:
         how many rows the size has."""
         return self.use(row) != self.use(row - 1) or bool(self.at(row - 1).stripes)
 
-    def groups(self, first_row: int, last_row: int) -> Iterator[Group]:
-        """Changes of yarn or tension within the rows, and the ribs that are latched up there. A shallow one that goes on beyond a
-        parting is latched up before it as far as it is, for the needles after it are not the same; one in stages, at its rows."""
-        sized = self.of.sized
+    def groups(self, part: SizedPart) -> Iterator[Group]:
+        """Changes of yarn or tension within the rows of a part, and the ribs that are latched up there. A shallow one that goes on
+        beyond a parting is latched up before it as far as it is, for the needles after it are not the same; one in stages, at its
+        rows."""
+        sized, first_row, last_row = self.of.sized, part.from_row, part.to_row
         for number, row in enumerate(sorted({r for z in sized.zones for r in (z.from_row, z.to_row)})):
             if first_row < row < last_row and self._changes(row):
                 yield alone(("yarn", number), Move(row, Rank.YARN, self.use(row)))
         for number, rib in enumerate(ribs(self.of)):
+            if rib.panel is not None and not part.touches(*rib.panel):
+                continue
             assert rib.begin is not None, "the solver has refused a rib without a column"
             origin = (self.of.piece if rib.zone is None else rib.zone).origin.path
             whole = Ribbed(rib.fabric.rib_every, rib.begin, rib.low, rib.high, rib.panel, origin)

@@ -227,6 +227,7 @@ def task_json(task: Block | Join) -> Json:
         "one_mm": task.one_mm,
         "other_mm": task.other_mm,
         **({"ratio": list(task.ratio)} if any(task.ratio) else {}),
+        **({"over": [{"piece": piece, "edging": edging, "rows": rows} for piece, edging, rows in task.over]} if task.over else {}),
     }
 
 

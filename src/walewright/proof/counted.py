@@ -14,6 +14,7 @@ from walewright.bed.refusals import slot_of
 from walewright.counted import CountedPiece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot, SizedWedge
 from walewright.counted.needles import ends, moves
+from walewright.counted.parts import open_at
 from walewright.counted.ribs import LatchedRib, ribs
 from walewright.knit.operations import Side
 from walewright.proof.charted import charts
@@ -175,10 +176,16 @@ def _of_row(course: Course) -> range:
 # ----------------------------------------------------------------- openings and slots
 
 
-def gap_at(fabric: KnitFabric, counter: int) -> int | None:
-    """Needles between the two parts at that row, None where there are not two parts."""
-    left, right = (fabric.inner_end(counter, part) for part in SIDES)
+def gap_at(sized: SizedPiece, opening: SizedOpening, row: int, fabric: KnitFabric) -> int | None:
+    """Needles between the two parts beside an opening at that row, None where there are not two parts."""
+    left, right = (_beside(sized, opening, row, fabric, side) for side in SIDES)
     return None if left is None or right is None else right - left - 1
+
+
+def _beside(sized: SizedPiece, opening: SizedOpening, row: int, fabric: KnitFabric, side: Side) -> int | None:
+    """Where the part at that side of an opening ends beside it in row `row`."""
+    number = next(n for n, gap in enumerate(open_at(sized, row - 1)) if gap.name == opening.name)
+    return fabric.inner_end(sized.counter(row), side, number)
 
 
 def _opening(sized: SizedPiece, opening: SizedOpening, fabric: KnitFabric) -> Told:
@@ -188,7 +195,7 @@ def _opening(sized: SizedPiece, opening: SizedOpening, fabric: KnitFabric) -> To
         away = 1 if part == "left" else -1
         positions = _positions(opening.edge(side), to_row)
         for row in range(opening.row + 1, to_row + 1):
-            end = fabric.inner_end(sized.counter(row), side)
+            end = _beside(sized, opening, row, fabric, side)
             where: dict[str, Fact] = {"opening": opening.name, "part": part, "row": sized.counter(row)}
             if end is None:
                 yield said("at/part-rows", **where), 1, 0
@@ -198,9 +205,9 @@ def _opening(sized: SizedPiece, opening: SizedOpening, fabric: KnitFabric) -> To
             near = positions[row] if exact else _near(positions, row, moved)
             yield said("at/part-last", **where), begin + away * near, end
     for row in (opening.row, to_row + 1):
-        parts = 2 if fabric.inner_end(sized.counter(row), "left") is not None else 1
-        yield said("at/parts", opening=opening.name, row=sized.counter(row)), 1, parts
-    gap = gap_at(fabric, sized.counter(to_row))
+        parts = len(open_at(sized, row - 1)) + 1
+        yield said("at/parts", opening=opening.name, row=sized.counter(row)), parts, fabric.parts_at(sized.counter(row))
+    gap = gap_at(sized, opening, to_row, fabric)
     yield said("at/opening", opening=opening.name), opening.width, -1 if gap is None else gap
     centre = sum(e.count for e in fabric.edge(f"{opening.name} centre") if e.live == (opening.taken == "waste"))
     yield said("at/opening-start", opening=opening.name), opening.flat, centre
@@ -269,7 +276,7 @@ def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: KnitFabric) -> Told:
 def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
     """Groups of a left edge that are held over the whole width, with the carriage far from it, and come back in a part
     that begins with the carriage beside it: they miss a row."""
-    partings = [o.row for o in sized.openings if wedge.from_row < o.row < wedge.to_row]
+    partings = [o.row for o in sized.openings if wedge.from_row < o.row < wedge.to_row and not open_at(sized, o.row - 1)]
     if side != "left" or not partings:
         return 0
     return (partings[0] - wedge.from_row) // 2

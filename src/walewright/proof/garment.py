@@ -11,7 +11,8 @@ from walewright.design.model import Design, Piece
 from walewright.glue.model import OPPOSITE, Chain, EndAt, EndsSewn, Glued, HangingLine, Seam, right_side
 from walewright.knit.operations import Join
 from walewright.report.said import Fact, Said, said
-from walewright.trade.edge_names import STRIPS, part_of_edge
+from walewright.trade.edge_names import part_of_edge
+from walewright.trade.edgings import EDGINGS
 
 Walk = tuple[tuple[tuple[str, str, int], ...], str]
 """((piece, edge, copy), ...) along one side of a seam or a line, and the end of the first edge at which it begins."""
@@ -28,11 +29,13 @@ def left_free(design: Design, garment: SizedGarment, glued: Glued, result: BedRe
         for place in opening.edges
         if place.owner in pieces
         and place.edge
-        and place.edge not in STRIPS
+        and pieces[place.owner].strip_at(place.edge) is None
         and not _edged(pieces[place.owner], place.edge)
         and (place.owner, place.edge) not in pointed
     }
-    found = {(piece, _shoulder(edge), copy) for piece, edge, copy in result.free_edges if piece in pieces}
+    # Ends of edgings are sewn together in the seam that they lie in line with.
+    free = ((piece, _shoulder(edge), copy) for piece, edge, copy in result.free_edges if piece in pieces)
+    found = {(piece, edge, copy) for piece, edge, copy in free if pieces[piece].strip_at(edge) is None}
     known = {(p, e) for p, e, _ in wanted}
     for piece, edge, copy in sorted(wanted ^ found):
         if (piece, edge, copy) in wanted or (piece, edge) in known or edge not in ("end", "start"):
@@ -51,15 +54,25 @@ def _shoulder(edge: str) -> str:
 
 
 def folds(design: Design, result: BedResult) -> Iterator[Said]:
-    """Hems whose inside comes to lie at the side that is worn outside."""
+    """Hems that are not folded, or whose inside comes to lie at the side that is worn outside."""
     ended = {piece.name: piece.end_edging or "" for piece in design.pieces}
     for fabric in result.fabrics:
-        made = ((_edging_of(design, fabric.name), fabric.folded), (ended.get(fabric.name, ""), fabric.folded_above))
+        made = ((_edging_in(design, fabric.name), fabric.folded), (ended.get(fabric.name, ""), fabric.folded_above))
         for edging, folded in made:
-            if edging and folded:
-                inside = "front" if design.edged_in(edging).right_side == "knit" else "behind"
-                if folded != inside:
-                    yield said("folded", fabric=fabric.name, front=folded == "front")
+            if not edging or not EDGINGS[design.edging(edging).kind].folded:
+                continue
+            inside = "front" if design.edged_in(edging).right_side == "knit" else "behind"
+            if not folded:
+                yield said("not-folded", fabric=fabric.name)
+            elif folded != inside:
+                yield said("folded", fabric=fabric.name, front=folded == "front")
+
+
+def _edging_in(design: Design, block: str) -> str:
+    """The edging that a block has at its beginning, or is."""
+    name = _edging_of(design, block)
+    after = bool(name) and design.edging(name).when == "after"
+    return "" if after and any(piece.name == block for piece in design.pieces) else name
 
 
 def _edging_of(design: Design, block: str) -> str:
@@ -167,9 +180,15 @@ def _hung(fabric: KnitFabric, fabrics: dict[str, KnitFabric]) -> Iterator[tuple[
 
 def _line(line: HangingLine, fabrics: dict[str, KnitFabric]) -> tuple[Walk, str]:
     """Without edges that this size has not: a neck may have no flat part in some."""
-    there = [(p, end) for p, end in zip(line.along, line.left_ends, strict=True) if fabrics[p.owner].edge(p.edge)]
+    there = [(p, end) for p, end in zip(line.along, line.left_ends, strict=True) if _knitted(fabrics, p.owner, p.edge)]
     chain = tuple((p.owner, _on_the_bed(fabrics[p.owner], p.edge), p.copy) for p, _ in there)
     return (chain, there[0][1] if there else ""), line.facing
+
+
+def _knitted(fabrics: dict[str, KnitFabric], piece: str, edge: str) -> bool:
+    """Whether a piece has an edge, itself or on what hangs from its first row."""
+    own = (fabrics[piece], *(fabric for fabric in fabrics.values() if fabric.below == piece))
+    return any(fabric.edge(edge) for fabric in own)
 
 
 def _on_the_bed(fabric: KnitFabric, edge: str) -> str:

@@ -155,7 +155,7 @@ def _times(one: Measure, times: int, named: int) -> Measure:
 
 def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[Measure]:
     to = counted.to_row
-    gap = gap_at(made.fabric, made.sized.counter(to))
+    gap = gap_at(made.sized, counted, to, made.fabric)
     if gap is not None:
         key = MeasureKey("width", "opening", opening.name)
         yield made.width(key, made.wanted[key], gap, to)

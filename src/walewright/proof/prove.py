@@ -26,6 +26,7 @@ from walewright.proof.pictures import pictures
 from walewright.proof.seams import pairs, seam_proofs, sewn, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
+from walewright.proof.strips import band_ends_as_counted, strips_as_counted
 from walewright.proof.yarn import yarn_uses
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Said, said
@@ -51,7 +52,7 @@ def prove(
     for index, garment in enumerate(counts.sizes):
         faults += _refusals(design, garment, works[index], results[index])
         if not results[index].faults:
-            faults += _miscounts(design, garment, works[index], results[index])
+            faults += _miscounts(design, glued, garment, works[index], results[index])
             faults += _unequal(design, glued, garment, results[index])
             faults += _unlike(design, glued, garment, results[index])
             faults += _unmatched(design, garment, results[index])
@@ -87,7 +88,7 @@ def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResu
         )
 
 
-def _miscounts(design: Design, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
+def _miscounts(design: Design, glued: Glued, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
     described = _described(work)
     fabrics = _by_name(result)
     pieces = ((s.name, told) for s in garment.pieces for told in as_counted(counted_piece(design, s), fabrics[s.name]))
@@ -95,7 +96,8 @@ def _miscounts(design: Design, garment: SizedGarment, work: Work, result: BedRes
     knitted_bands = (b for b in garment.bands if b.name in fabrics)
     bands = ((b.name, told) for b in knitted_bands for told in band_as_counted(design, b, fabrics[b.name]))
     every = ((name, told) for name, fabric in fabrics.items() for told in deepest(design, fabric))
-    for name, (where, counted, knitted) in (*pieces, *bands, *every):
+    ends = (*strips_as_counted(design, garment, fabrics), *band_ends_as_counted(design, glued, garment, fabrics))
+    for name, (where, counted, knitted) in (*pieces, *bands, *ends, *every):
         if counted != knitted:
             yield diagnosed(
                 "knitted-otherwise/counts",

@@ -9,7 +9,7 @@ from walewright.knit import operations as op
 from walewright.knit.operations import Side
 from walewright.readback.charting import ranges
 from walewright.readback.mind import Contradiction, Mind, needle
-from walewright.readback.phrases import ReadCounts, ReadEvents, ReadGraded, Reading, ReadPhrase, ReadRows
+from walewright.readback.phrases import Listed, Reading, ReadPhrase
 
 
 class AtBench(Mind, ABC):
@@ -198,7 +198,7 @@ _COLUMNS = ("bench_rows", "bench_counter", "bench_side", "bench_counts")
 
 def _numbers(phrase: ReadPhrase) -> list[Reading]:
     """The arguments, in the one size that a bench copy has."""
-    return [a.of(0) if isinstance(a, ReadGraded | ReadRows | ReadCounts | ReadEvents) else a for a in phrase.arguments]
+    return [a.of(0) if isinstance(a, Listed) else a for a in phrase.arguments]
 
 
 def _lists(phrase: ReadPhrase) -> list[ReadPhrase]:

@@ -259,6 +259,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
     def edge_is(self, where: op.NamedRows, from_row: int, to_row: int, edge: str) -> None:
         self.made.append(op.NameEdge(edge, where, from_row, to_row))
 
+    def gap_is(self, where: op.NamedRows, gap: int, from_row: int, to_row: int, edge: str) -> None:
+        self.made.append(op.NameGap(edge, where, from_row, to_row, gap))
+
     def say(self, text: str) -> None:
         """Words that nothing follows from."""
 
@@ -304,6 +307,7 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "now_held_reached": Hands.now_held_reached,
     "now_in_half_held_reached": Hands.now_in_half_held_reached,
     "edge_is": Hands.edge_is,
+    "gap_is": Hands.gap_is,
     "say": Hands.say,
     "spread_evenly": Hands.spread_evenly,
     "slot_on_waste": Hands.slot_on_waste,

@@ -66,7 +66,7 @@ class Partings(Mind):
         self._free(first, last)
         self._own_length(first, last, cm)
 
-    def hold_part(self, side: Side, first: int, last: int) -> None:
+    def hold_part(self, part: str | int, first: int, last: int) -> None:
         self._all(first, last, ("work",))
         self.made.append(op.Hold(first, last))
         self._state(first, last, "waiting")
@@ -83,14 +83,14 @@ class Partings(Mind):
                 found.append(at)
         return found
 
-    def part_on_cord(self, side: Side, first: int, last: int, rows: int) -> None:
+    def part_on_cord(self, part: str | int, first: int, last: int, rows: int) -> None:
         self._all(first, last, ("work", "held"))
         self.made.append(op.LayCord(first, last))
         for s in range(first, last + 1):
             self._needles[s] = "waiting on cord" if self._needles[s] == "work" else "waiting on cord, held"
         self._cords[first, last] = (self._knitted, rows)
 
-    def draw_parts_cord(self, side: Side, first: int, last: int) -> None:
+    def draw_parts_cord(self, part: str | int, first: int, last: int) -> None:
         if (first, last) not in self._cords:
             raise Contradiction("contradiction/no-cord-keeps-needles", first=needle(first), last=needle(last))
         begun, rows = self._cords.pop((first, last))
@@ -124,7 +124,7 @@ class Partings(Mind):
         self.made.append(op.BreakYarn(tail_cm))
         self._yarn = None
 
-    def return_part(self, side: Side, first: int, last: int) -> None:
+    def return_part(self, part: str | int, first: int, last: int) -> None:
         self._all(first, last, ("waiting",))
         self.made.append(op.Release(first, last))
         self._state(first, last, "work")

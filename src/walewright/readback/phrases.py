@@ -24,6 +24,8 @@ Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
 """Both sides of each seam, and the end of the first edge of each at which it begins."""
 ReadStripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
+SewnOn = tuple[tuple[str, str, int], ...]
+"""(piece, edging, rows at each end) of what is sewn on beyond the edges of a seam."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +46,18 @@ class ReadCounts:
 
     def of(self, size: int) -> tuple[int, ...]:
         return tuple(graded.of(size) or 0 for graded in self.numbers)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadStrips:
+    """(piece, edging) of strips, and the rows at the end of each."""
+
+    names: tuple[tuple[str, str], ...]
+    numbers: tuple[ReadGraded, ...]
+
+    def of(self, size: int) -> tuple[tuple[str, str, int], ...]:
+        told = zip(self.names, self.numbers, strict=True)
+        return tuple((*name, graded.of(size) or 0) for name, graded in told)
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,9 +98,10 @@ class ReadPhrase:
     arguments: tuple[Argument, ...]
 
 
-Listed = ReadGraded | ReadRows | ReadCounts | ReadEvents
+Listed = ReadGraded | ReadRows | ReadCounts | ReadStrips | ReadEvents
 Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
-Reading = str | int | Seams | ReadStripes | tuple[int, ...] | tuple[str, ...] | tuple[str, tuple[int, ...]] | ReadPhrase | None
+ReadNumbers = tuple[int, ...] | tuple[str, tuple[int, ...]] | SewnOn
+Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None
 """An argument as one size reads it."""
 
 

@@ -14,17 +14,16 @@ from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedText, is_note, laid_out
 from walewright.readback.phrases import (
-    ReadCounts,
-    ReadEvents,
+    Listed,
     ReadForSome,
     ReadGraded,
     Reading,
     ReadPhrase,
     ReadRepeat,
-    ReadRows,
     ReadSaid,
     ReadTrack,
     Seams,
+    SewnOn,
 )
 from walewright.readback.sentences import Unreadable, said
 from walewright.readback.working import SectionAtWork
@@ -138,7 +137,7 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
             for argument in one.arguments:
                 if isinstance(argument, ReadGraded):
                     yield argument
-                elif isinstance(argument, ReadRows | ReadCounts | ReadEvents):
+                elif isinstance(argument, Listed):
                     yield from argument.numbers
             yield from _numbers(tuple(a for a in one.arguments if isinstance(a, ReadPhrase)))
 
@@ -178,7 +177,7 @@ def _obeyed(
 
 
 def _arguments(phrase: ReadPhrase, size: int) -> list[Reading]:
-    return [a.of(size) if isinstance(a, ReadGraded | ReadRows | ReadCounts | ReadEvents) else a for a in phrase.arguments]
+    return [a.of(size) if isinstance(a, Listed) else a for a in phrase.arguments]
 
 
 def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:
@@ -197,6 +196,7 @@ def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
 def _joins(
     way: SeamWay,
     seams: Seams,
+    over: SewnOn,
     rows: int,
     one_mm: int,
     other_mm: int,
@@ -206,4 +206,4 @@ def _joins(
     ratio_stitches: int = 0,
 ) -> Iterator[Join]:
     for one, other, ends in seams:
-        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches))
+        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches), over)

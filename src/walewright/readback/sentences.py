@@ -22,6 +22,7 @@ from walewright.readback.phrases import (
     ReadRepeat,
     ReadRows,
     ReadSaid,
+    ReadStrips,
     ReadTrack,
     SeamEdgesRead,
     Several,
@@ -92,7 +93,7 @@ def as_name(written: str) -> str:
 
 MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
-    **{"OUTER": "outer", "INNER": "inner"},
+    **{"OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
     **{"LEFT_PART": "left", "CENTRE_PART": "centre", "RIGHT_PART": "right", "CENTRE": "centre", "UPPER": "upper"},
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
     **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right"},
@@ -274,13 +275,14 @@ class _Phrases(Transformer[Token, Any]):
     def join_edges(self, children: list[Any]) -> ReadPhrase:
         way, *told = children
         seams = tuple(c for c in told if isinstance(c, tuple))
+        over = next((c for c in told if isinstance(c, ReadStrips)), ReadStrips((), ()))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
         eased = next((n for n in numbers if len(n) < 3), ())
         ratio = next((n for n in numbers if len(n) > 3), ())
         if ratio:
-            return ReadPhrase("join_edges", (way, seams, *ratio))
-        return ReadPhrase("join_edges", (way, seams, *matched, *eased))
+            return ReadPhrase("join_edges", (way, seams, over, *ratio))
+        return ReadPhrase("join_edges", (way, seams, over, *matched, *eased))
 
     def ratio(self, children: list[Any]) -> Several:
         return Several(("about", *children))
@@ -304,8 +306,12 @@ class _Phrases(Transformer[Token, Any]):
         edges = tuple(c for c in children if isinstance(c, tuple))
         return edges, next((c for c in children if isinstance(c, str)), "")
 
-    def strips(self, children: list[Any]) -> str:
-        return " ".join(children)
+    def strips(self, children: list[Any]) -> ReadStrips:
+        return ReadStrips(tuple(name for name, _ in children), tuple(rows for _, rows in children))
+
+    def strip(self, children: list[Any]) -> tuple[tuple[str, str], ReadGraded]:
+        rows, owner, *edging = children
+        return (owner, edging[0] if edging else ""), rows
 
     def eased(self, children: list[Any]) -> Several:
         *longer, easing = children

@@ -18,7 +18,7 @@ from walewright.cli import remembered
 from walewright.serve import working
 from walewright.serve.bodies import BodyUnreadable, posted
 from walewright.serve.given import filled
-from walewright.serve.model import PageAnswer, Posted, Product, Result, ServedGarment
+from walewright.serve.model import PageAnswer, PageResult, Posted, ServedGarment, TakenFile
 from walewright.serve.pages import FORMATS, Pages
 from walewright.serve.pool import Limits, Unfinished, WorkPool
 from walewright.serve.security import Door, Guard
@@ -106,24 +106,24 @@ class Serving:
             raise HTTPException(404)
         return Response(world.package_text(f"serve/{name}"), media_type=OWN[name])
 
-    async def _finished(self, garment: ServedGarment, given: Posted, found: PageAnswer | Product | Unfinished) -> Response:
+    async def _finished(self, garment: ServedGarment, given: Posted, found: PageAnswer | TakenFile | Unfinished) -> Response:
         """The answer; where the work came to nothing, the form all the same, with what was filled in."""
         if not isinstance(found, Unfinished):
             return self._answered(garment, given, found)
         form = await self.pool.work(working.form, garment, given, self.language)
         if isinstance(form, Unfinished):
             return self._answered(garment, given, found)
-        return self._answered(garment, given, PageAnswer(form.offer, form.values, form.stray, Result(found.why)))
+        return self._answered(garment, given, PageAnswer(form.offer, form.values, form.stray, PageResult(found.why)))
 
-    def _answered(self, garment: ServedGarment, given: Posted, found: PageAnswer | Product | Unfinished) -> Response:
-        if isinstance(found, Product):
+    def _answered(self, garment: ServedGarment, given: Posted, found: PageAnswer | TakenFile | Unfinished) -> Response:
+        if isinstance(found, TakenFile):
             suffix = found.name[found.name.rindex(".") :]
             # Names are those of sources, which the page's own list has.
             name = "".join(c if c.isascii() and (c.isalnum() or c in "-_.") else "_" for c in found.name)
             headers = {"content-disposition": f'attachment;filename="{name}"'}
             return Response(found.data, media_type=TYPES[suffix], headers=headers)
         if isinstance(found, Unfinished):
-            return HTMLResponse(self.pages.unfinished(garment, given, Result(found.why)), STATUS[found.why])
+            return HTMLResponse(self.pages.unfinished(garment, given, PageResult(found.why)), STATUS[found.why])
         state = found.result.state if found.result is not None else "proven"
         return HTMLResponse(self.pages.garment(garment, found), STATUS.get(state, 200))
 

@@ -113,7 +113,7 @@ ResultState = Literal["proven", "refused", "stopped", "busy", "failed", "memory"
 
 
 @dataclass(frozen=True, slots=True)
-class Result:
+class PageResult:
     state: ResultState
     told: tuple[ToldMistake, ...] = ()
     tables: tuple[ResultTable, ...] = ()
@@ -128,11 +128,11 @@ class PageAnswer:
     offer: Offer | None
     values: Posted = field(default_factory=dict)
     stray: Posted = field(default_factory=dict)
-    result: Result | None = None
+    result: PageResult | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class Product:
+class TakenFile:
     """A file to be taken away."""
 
     name: str

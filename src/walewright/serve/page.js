@@ -9,7 +9,11 @@
   let waiting = 0;
   let running = null;
 
-  const say = (text) => { state.textContent = text || ""; };
+  // What stands in the result anyway is only for who listens.
+  function say(text, seen = true) {
+    state.textContent = text || "";
+    state.classList.toggle("unseen", !seen);
+  }
 
   function names(root) {
     return Array.from(root.querySelectorAll("#fields [name]"), (one) => one.name).join("\n");
@@ -47,7 +51,7 @@
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
       if (running !== mine) return;
       const head = put(page) && document.querySelector("#found h2");
-      say(head ? head.textContent : state.dataset.lost);
+      say(head ? head.textContent : state.dataset.lost, !head);
     } catch (fault) {
       if (running === mine && fault.name !== "AbortError") say(state.dataset.lost);
     } finally {

@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from walewright import world
 from walewright.guide.model import Guide
-from walewright.serve.model import PageAnswer, Posted, Result, ServedGarment
+from walewright.serve.model import PageAnswer, PageResult, Posted, ServedGarment
 
 WORDS = (
     "as-in-pattern",
@@ -120,7 +120,7 @@ class Pages:
         drawings = [Markup(drawn.svg) for drawn in result.drawings] if result is not None else []
         return self._filled("garment.html", garment=garment, answer=answer, drawings=drawings, formats=FORMATS)
 
-    def unfinished(self, garment: ServedGarment, posted: Posted, result: Result) -> str:
+    def unfinished(self, garment: ServedGarment, posted: Posted, result: PageResult) -> str:
         """Where not even the form could be made: what was filled in is kept for another try."""
         return self.garment(garment, PageAnswer(None, {}, posted, result))
 

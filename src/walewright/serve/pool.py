@@ -45,7 +45,7 @@ class WorkPool:
         self.limits = limits
         self._pool: ProcessPool | None = None
         self._there = 0
-        self._one_cover = asyncio.Semaphore(1)
+        self._background = asyncio.Semaphore(max(1, limits.processes - 1))
 
     def start(self) -> None:
         """Make the pool; a process is started when there is work for it."""
@@ -83,8 +83,8 @@ class WorkPool:
     async def in_the_background(
         self, task: Callable[TaskGiven, TaskFound], *arguments: TaskGiven.args, **named: TaskGiven.kwargs
     ) -> TaskFound | Unfinished:
-        """The same for what nobody is kept waiting by: one at a time."""
-        async with self._one_cover:
+        """The same for what nobody waits for at a desk: one process is always left for what somebody does."""
+        async with self._background:
             return await self._worked(task, arguments, named)
 
     async def _worked(

@@ -13,7 +13,7 @@ from walewright.report.model import Diagnostic, Severity
 from walewright.report.render import unique
 from walewright.report.said import Said
 from walewright.report.wording import phrased, worded
-from walewright.serve.model import DrawnPiece, Result, ResultTable, ToldMistake
+from walewright.serve.model import DrawnPiece, PageResult, ResultTable, ToldMistake
 from walewright.sheet import fitting
 from walewright.sheet.regrading import source_of
 
@@ -28,21 +28,21 @@ MOST_TOLD = 12
 """Messages that are shown."""
 
 
-def result(pattern: Pattern, words: Language, every_size: Design, given: Mapping[str, Any]) -> Result:
+def result(pattern: Pattern, words: Language, every_size: Design, given: Mapping[str, Any]) -> PageResult:
     """Of an outcome, proven or not. `every_size`: the design in all its sizes; `given` as `design.Changes` has it."""
     outcome, guide = pattern.outcome, pattern.guide
     told = tuple(_told(d, words) for d in unique(outcome.diagnostics))
     first = tuple(sorted(told, key=lambda one: not one.error))[:MOST_TOLD]
     nearest = tuple(_nearest(guide, every_size, given))
     if not outcome.proven:
-        return Result("refused", first, nearest)
+        return PageResult("refused", first, nearest)
     tables = (*nearest, *_worn(guide, outcome), *_supplies(guide, outcome), *_changed(pattern))
-    return Result("proven", first, tables, tuple(_drawings(pattern)))
+    return PageResult("proven", first, tables, tuple(_drawings(pattern)))
 
 
-def refused(told: tuple[Diagnostic, ...], words: Language) -> Result:
+def refused(told: tuple[Diagnostic, ...], words: Language) -> PageResult:
     """Of figures that do not read."""
-    return Result("refused", tuple(_told(d, words) for d in told))
+    return PageResult("refused", tuple(_told(d, words) for d in told))
 
 
 def _told(diagnostic: Diagnostic, words: Language) -> ToldMistake:
@@ -106,7 +106,7 @@ def _supplies(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
     )
     yield ResultTable(guide.say("serve/on-the-bed"), heads, needles)
     yarn = tuple((sentence(use.label), str(use.balls), f"{use.grams:.0f}") for use in size.yarn if use.kind == "yarn")
-    yield ResultTable(guide.say("serve/to-buy"), tuple(guide.say(f"serve/{h}") for h in ("yarn", "balls", "grams")), yarn)
+    yield ResultTable(guide.say("serve/to-buy"), tuple(guide.say(f"serve/{h}") for h in ("yarn-head", "balls", "grams")), yarn)
 
 
 def _changed(pattern: Pattern) -> Iterator[ResultTable]:

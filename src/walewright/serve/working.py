@@ -11,7 +11,7 @@ from walewright.cli.formats.format import Pattern
 from walewright.cli.options import Wanted
 from walewright.languages import telling
 from walewright.serve.given import chosen, fields, filled, parted
-from walewright.serve.model import Offer, PageAnswer, Posted, Product, Result, ServedGarment
+from walewright.serve.model import Offer, PageAnswer, PageResult, Posted, ServedGarment, TakenFile
 
 if TYPE_CHECKING:
     from walewright.design.model import Design
@@ -26,15 +26,15 @@ def worked(garment: ServedGarment, posted: Posted, language: str, today: str) ->
     """The form with what was filled in, and what came of it."""
     answer, design = _understood(garment, posted, language)
     if answer.offer is None or design is None:
-        return PageAnswer(None, {}, posted, Result("refused"))
+        return PageAnswer(None, {}, posted, PageResult("refused"))
     return _result(garment, answer, answer.offer, design, language, today)[0]
 
 
-def made(garment: ServedGarment, posted: Posted, language: str, today: str, form: str) -> Product | PageAnswer:
+def made(garment: ServedGarment, posted: Posted, language: str, today: str, form: str) -> TakenFile | PageAnswer:
     """The pattern in one of the formats; where it is not proven, as `worked`."""
     answer, design = _understood(garment, posted, language)
     if answer.offer is None or design is None:
-        return PageAnswer(None, {}, posted, Result("refused"))
+        return PageAnswer(None, {}, posted, PageResult("refused"))
     answer, pattern = _result(garment, answer, answer.offer, design, language, today)
     if pattern is None:
         return answer
@@ -45,17 +45,17 @@ def made(garment: ServedGarment, posted: Posted, language: str, today: str, form
 
         told = refused(faults, telling(language))
         return PageAnswer(answer.offer, answer.values, answer.stray, told)
-    data, _ = kind.make(pattern)
-    return Product(f"{garment.name}{kind.suffix}", data)
+    data = kind.make(pattern).data
+    return TakenFile(f"{garment.name}{kind.suffix}", data)
 
 
-def kept(garment: ServedGarment, posted: Posted, language: str) -> Product | PageAnswer:
+def kept(garment: ServedGarment, posted: Posted, language: str) -> TakenFile | PageAnswer:
     """A file that remembers what was filled in."""
     answer, _ = _understood(garment, posted, language)
     if answer.offer is None:
-        return PageAnswer(None, {}, posted, Result("refused"))
+        return PageAnswer(None, {}, posted, PageResult("refused"))
     text = remembered.written(garment.name, fields(answer.offer, answer.values))
-    return Product(f"{garment.name}{remembered.SUFFIX}", text.encode())
+    return TakenFile(f"{garment.name}{remembered.SUFFIX}", text.encode())
 
 
 def recalled(garment: ServedGarment, given: dict[str, Any], language: str, today: str) -> PageAnswer:

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from walewright.sheet.bench import compose_bench, with_pages
     from walewright.sheet.composing import compose
     from walewright.sheet.model import PageOptions, Sheet
-    from walewright.sheet.render import bench_html, html, page_counts, pdf, picture
+    from walewright.sheet.render import bench_html, html, on_paper, page_counts, pdf, picture
 
 __all__ = [
     "PageOptions",
@@ -23,6 +23,7 @@ __all__ = [
     "compose",
     "compose_bench",
     "html",
+    "on_paper",
     "page_counts",
     "pdf",
     "picture",
@@ -32,7 +33,7 @@ __all__ = [
 _WHERE = {
     **dict.fromkeys(("PageOptions", "Sheet"), "model"),
     **dict.fromkeys(("compose_bench", "with_pages"), "bench"),
-    **dict.fromkeys(("bench_html", "html", "page_counts", "pdf", "picture"), "render"),
+    **dict.fromkeys(("bench_html", "html", "on_paper", "page_counts", "pdf", "picture"), "render"),
     "compose": "composing",
 }
 

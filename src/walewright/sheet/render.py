@@ -9,7 +9,9 @@ import os
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
+from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 from jinja2 import FileSystemLoader, StrictUndefined
 from jinja2.sandbox import SandboxedEnvironment
@@ -118,8 +120,23 @@ def _templates() -> SandboxedEnvironment:
     return environment
 
 
+@dataclass(frozen=True, slots=True)
+class OnPaper:
+    """A PDF, on how many pages it lies, and the renderer's warnings: none, when all is well."""
+
+    data: bytes
+    pages: int
+    warnings: tuple[str, ...] = ()
+
+
 def pdf(page: str, sheet: Sheet | BenchDocument) -> tuple[bytes, tuple[str, ...]]:
-    """`page`, the HTML of `sheet`, as a tagged PDF (PDF/UA-1), and the renderer's warnings: none, when all is well.
+    """The PDF of `on_paper`, and the renderer's warnings."""
+    laid = on_paper(page, sheet)
+    return laid.data, laid.warnings
+
+
+def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
+    """`page`, the HTML of `sheet`, as a tagged PDF (PDF/UA-1).
 
     Raises ModuleNotFoundError when the font packages are not installed."""
     # The renderer takes most of a second to import: only those who print wait for it.
@@ -130,6 +147,12 @@ def pdf(page: str, sheet: Sheet | BenchDocument) -> tuple[bytes, tuple[str, ...]
 
     fetcher = ShippedOnly()
     fonts = FontConfiguration()
+    laid: list[int] = []
+
+    def completed(document: Any, made: Any) -> None:
+        laid.append(len(document.pages))
+        finish(document, made)
+
     with gathered() as said, _dated(sheet.date):
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
         document = weasyprint.HTML(string=page, url_fetcher=fetcher)
@@ -137,10 +160,10 @@ def pdf(page: str, sheet: Sheet | BenchDocument) -> tuple[bytes, tuple[str, ...]
             stylesheets=[faces],
             font_config=fonts,
             pdf_variant="pdf/ua-1",
-            finisher=finish,
+            finisher=completed,
             pdf_identifier=hashlib.sha256(page.encode()).hexdigest()[:32].encode(),
         )
-    return data, tuple(said)
+    return OnPaper(data, laid[0], tuple(said))
 
 
 class _Gather(logging.Handler):

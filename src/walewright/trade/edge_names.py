@@ -5,6 +5,7 @@ An author's names have no blanks. Whoever has to know the part asks here; bed an
 
 from __future__ import annotations
 
+from collections.abc import Container
 from dataclasses import dataclass
 from typing import Literal, get_args
 
@@ -18,13 +19,21 @@ OWN_EDGES: tuple[OwnEdge, ...] = get_args(OwnEdge)
 UPPER = " upper"
 """Behind the name of an opening or slot: the edge above it."""
 
-START_STRIPS = ("left strip", "right strip")
-"""The ends of an edging at the start of a piece, at its left and at its right edge."""
+StripAt = Literal["start", "end"]
+"""Where an edging lies along a piece."""
 
-END_STRIPS = ("left upper strip", "right upper strip")
-"""The same of an edging at the end."""
+BAND_ENDS = ("first end", "last end")
+"""The ends of a band, at its first and at its last needle."""
 
-STRIPS = (*START_STRIPS, *END_STRIPS)
+
+def strip_name(edging: str, own: Container[str], at: StripAt, other: str) -> str:
+    """What the two ends of an edging along a piece are called, but for " left" and " right": by the edging's name, with "_edging"
+    behind it where an edge of the piece has that already (`own`); where the piece has the same edging at both ends, that of the end
+    with `UPPER`."""
+    name = edging
+    while name in own:
+        name += "_edging"
+    return f"{name}{UPPER}" if at == "end" and other == edging else name
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,6 +20,16 @@ from walewright.world.shipped import package_path, package_text, shipped_names, 
 if TYPE_CHECKING:
     from walewright.world.beside import read_beside
     from walewright.world.dates import today
+    from walewright.world.fingerprints import (
+        MISSING,
+        file_fingerprint,
+        fingerprint,
+        names_fingerprint,
+        program_fingerprint,
+        shipped_fingerprint,
+        sources_below,
+    )
+    from walewright.world.keeping import forget, kept, small_file
     from walewright.world.pictures import read_picture
     from walewright.world.rewriting import rewrite
     from walewright.world.sets import settle, write_set
@@ -27,24 +37,34 @@ if TYPE_CHECKING:
 
 __all__ = [
     "LARGEST_SOURCE",
+    "MISSING",
     "SOURCE_SUFFIX",
     "Held",
     "alike",
     "bytes_within",
+    "file_fingerprint",
+    "fingerprint",
+    "forget",
     "is_folder",
     "is_source_name",
+    "kept",
+    "names_fingerprint",
     "package_path",
     "package_text",
+    "program_fingerprint",
     "read_beside",
     "read_held",
     "read_picture",
     "read_source",
     "rewrite",
     "settle",
+    "shipped_fingerprint",
     "shipped_names",
     "shipped_path",
     "shipped_text",
+    "small_file",
     "source_behind",
+    "sources_below",
     "sources_known",
     "text_within",
     "today",
@@ -54,6 +74,9 @@ __all__ = [
 LATER = {
     "bytes_within": "within",
     "is_folder": "within",
+    **dict.fromkeys(("MISSING", "file_fingerprint", "fingerprint", "names_fingerprint"), "fingerprints"),
+    **dict.fromkeys(("program_fingerprint", "shipped_fingerprint", "sources_below"), "fingerprints"),
+    **dict.fromkeys(("forget", "kept", "small_file"), "keeping"),
     "read_beside": "beside",
     "today": "dates",
     "read_picture": "pictures",

@@ -29,7 +29,8 @@ def today(environment: Mapping[str, str] = os.environ) -> tuple[datetime.date | 
     if given.startswith("-") and digits.strip("0"):
         return None, _refused(given, "before-1970")
     # Compared by length first: Python reads no number of more than some thousand digits.
-    if len(digits.lstrip("0")) > len(str(LAST_SECOND)) or int(digits) > LAST_SECOND:
+    digits = digits.lstrip("0") or "0"
+    if len(digits) > len(str(LAST_SECOND)) or int(digits) > LAST_SECOND:
         return None, _refused(given, "after-9999")
     return datetime.datetime.fromtimestamp(int(digits), tz=datetime.UTC).date(), None
 

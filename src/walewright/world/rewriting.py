@@ -23,7 +23,7 @@ def rewrite(held: Held, data: bytes) -> Diagnostic | None:
         real = os.path.realpath(path, strict=True)
         facts = os.stat(real)
     except OSError as failed:
-        return unwritable(path, failed, "check that the file is still there")
+        return unwritable(path, failed, "still-there")
     fault = _unfit(held, real, facts)
     if fault is not None:
         return fault

@@ -63,10 +63,11 @@ PLAIN: Mapping[type[Step], type[Step]] = {
 
 @dataclass(frozen=True, slots=True)
 class InMind:
-    """The tally, and the yarn that is threaded, as far as it is known."""
+    """The tally, and the yarn that is threaded, as far as it is known. `striped`: the rows are knitted in stripes."""
 
     tally: RowTally = field(default_factory=RowTally)
     yarn: str = ""
+    striped: bool = False
 
 
 def in_mind(steps: Iterable[Step], mind: InMind) -> tuple[tuple[Step, ...], InMind]:
@@ -74,7 +75,10 @@ def in_mind(steps: Iterable[Step], mind: InMind) -> tuple[tuple[Step, ...], InMi
     made: list[Step] = []
     for step in steps:
         made.append(_said(step, mind))
-        mind = InMind(counted(mind.tally, step), _threaded(step, mind.yarn))
+        striped = _striped(step, mind.striped)
+        # The rows of stripes change the yarn.
+        yarn = "" if striped and isinstance(step, _KNITTING) else _threaded(step, mind.yarn)
+        mind = InMind(counted(mind.tally, step), yarn, striped)
     return tuple(made), mind
 
 
@@ -103,7 +107,9 @@ def _said(step: Step, mind: InMind) -> Step:
         case st.Repeat(body=body, times=times):
             return replace(step, body=_in_repeat(body, mind) if times > 1 else in_mind(body, mind)[0])
         case st.Together(tracks=tracks):
-            return replace(step, tracks=tuple(replace(t, steps=in_mind(t.steps, mind)[0]) for t in tracks))
+            # Where one of them changes the yarn, another cannot say which is threaded.
+            begun = replace(mind, yarn=_threaded(step, mind.yarn) and mind.yarn)
+            return replace(step, tracks=tuple(replace(t, steps=in_mind(t.steps, begun)[0]) for t in tracks))
     return step
 
 
@@ -137,6 +143,24 @@ def _threaded(step: Step, yarn: str) -> str:
         case bs.TakeUp() | bs.LayColours() | bs.StripesBegin() | bs.StripesEnd() | bs.FabricBegins() | bs.MotifBegins():
             return ""
     return yarn
+
+
+_KNITTING = (st.KnitRows, st.KnitTo, st.Repeat, st.Together)
+
+
+def _striped(step: Step, striped: bool) -> bool:
+    """Whether stripes are begun and not ended after a step."""
+    match step:
+        case st.StartStripes():
+            return True
+        case st.StopStripes():
+            return False
+        case st.Together(tracks=tracks):
+            return any(_striped(st.Repeat(t.steps, 1), striped) != striped for t in tracks) != striped
+        case st.Repeat(body=body):
+            for inner in body:
+                striped = _striped(inner, striped)
+    return striped
 
 
 Kind = TypeVar("Kind", bound=Step)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from walewright.knit.steps import EdgeInSeam, SeamOf
 from walewright.write.filling import Part, copy_word, filled
+from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.said import StepSaid, between
 
@@ -63,8 +64,14 @@ def how(said: StepSaid, language: PrintedLanguage) -> list[Part]:
 
 
 def strips(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """What is sewn on in the seam beyond the edges."""
+    """What is sewn on in the seam beyond the edges, so many rows of each."""
     if not said.any.strips:
         return []
-    names = ([" ".join(name for name in strip if name)] for strip in said.any.strips)
-    return list(filled("strips", language, strips=tuple(between(language.sentences["and"], names))))
+    told = (_strip(said, language, number) for number in range(len(said.any.strips)))
+    return list(filled("strips", language, strips=tuple(between(language.sentences["and"], told))))
+
+
+def _strip(said: StepSaid, language: PrintedLanguage, number: int) -> Iterator[Part]:
+    owner, edging = said.any.strips[number]
+    rows = Graded(tuple(None if s is None else s.strip_rows[number] for s in said.steps), said.group)  # type: ignore[attr-defined]
+    return filled("strip", language, rows=rows, name=" ".join(filter(None, (owner, language.edge(edging)))))

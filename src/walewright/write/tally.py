@@ -98,9 +98,10 @@ def held_at(tally: RowTally, side: Side) -> int:
     return _of(tally.held, side)
 
 
-def _of(both: Both, side: Side) -> int:
-    return both[side == "right"]
+def _of(both: Both, side: st.PartPlace) -> int:
+    """What is held at the outer end of a part: an inner one has none."""
+    return {"left": both[0], "right": both[1]}.get(side, 0)
 
 
-def _with(both: Both, side: Side, number: int) -> Both:
-    return (number, both[1]) if side == "left" else (both[0], number)
+def _with(both: Both, side: st.PartPlace, number: int) -> Both:
+    return {"left": (number, both[1]), "right": (both[0], number)}.get(side, both)

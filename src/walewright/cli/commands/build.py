@@ -137,12 +137,14 @@ def _render(
     doubts: list[Diagnostic] = []
     for form in formats:
         starting(form)
-        made[form], warnings = format_named(form).make(pattern)
-        doubts += (_doubt(pattern.outcome.file, warning) for warning in warnings)
+        product = format_named(form).make(pattern)
+        made[form] = product.data
+        doubts += (doubt(pattern.outcome.file, warning) for warning in product.warnings)
     return made, tuple(doubts)
 
 
-def _doubt(file: str, warning: str) -> Diagnostic:
+def doubt(file: str, warning: str) -> Diagnostic:
+    """What the page printer warns of."""
     return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-at-it",), severity=Severity.WARNING, warning=warning)
 
 

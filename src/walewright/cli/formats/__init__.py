@@ -15,7 +15,7 @@ __all__ = ["NAMES", "USUAL", "Format", "format_named"]
 USUAL = ("pdf", "html", "text", "plan")
 """Those that are made where none is named."""
 
-NAMES = (*USUAL, "bench")
+NAMES = (*USUAL, "bench", "cover")
 """In the order in which they are made and told; each is a module of this package."""
 
 

@@ -17,7 +17,8 @@ def _make(pattern: Pattern) -> Made:
     made = sheet.compose_bench(pattern.guide, design, counts, plan, copy.instructions, proof, pattern.options)
     pages = sheet.page_counts(sheet.bench_html(made, pattern.theme or PLAIN), tuple(one.anchor for one in made.sheets))
     made = sheet.with_pages(pattern.guide, made, pages)
-    return sheet.pdf(sheet.bench_html(made, pattern.theme or PLAIN), made)
+    laid = sheet.on_paper(sheet.bench_html(made, pattern.theme or PLAIN), made)
+    return Made(laid.data, laid.warnings, laid.pages)
 
 
 def _refused(pattern: Pattern) -> tuple[Diagnostic, ...]:

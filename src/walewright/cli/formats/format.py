@@ -57,15 +57,25 @@ class Pattern:
         return pipeline.bench_copy(self.outcome)
 
 
-Made = tuple[bytes, tuple[str, ...]]
-"""The bytes of a file, and what the page printer warns of."""
+PAGES = frozenset({"paper", "units", "theme", "print"})
+"""How pages are wanted: what of it a format may depend on."""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """The bytes of a file, what the page printer warns of, and on how many pages it lies; 0 for what is not on paper."""
+
+    data: bytes
+    warnings: tuple[str, ...] = ()
+    pages: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class Format:
-    """`suffix`: what the name of its files ends in, with the stop."""
+    """`suffix`: what the name of its files ends in, with the stop. `varies_with`: what of the wanted pages its bytes depend on."""
 
     suffix: str
     make: Callable[[Pattern], Made]
     refused: Callable[[Pattern], tuple[Diagnostic, ...]] = lambda _: ()
     """Why it cannot be made of that pattern."""
+    varies_with: frozenset[str] = PAGES

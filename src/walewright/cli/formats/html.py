@@ -6,7 +6,7 @@ from walewright.cli.formats.format import Format, Made, Pattern
 
 
 def _make(pattern: Pattern) -> Made:
-    return pattern.page.encode(), ()
+    return Made(pattern.page.encode())
 
 
 FORMAT = Format(".html", _make)

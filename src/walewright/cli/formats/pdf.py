@@ -6,9 +6,10 @@ from walewright.cli.formats.format import Format, Made, Pattern
 
 
 def _make(pattern: Pattern) -> Made:
-    from walewright.sheet import pdf
+    from walewright.sheet import on_paper
 
-    return pdf(pattern.page, pattern.sheet)
+    laid = on_paper(pattern.page, pattern.sheet)
+    return Made(laid.data, laid.warnings, laid.pages)
 
 
 FORMAT = Format(".pdf", _make)

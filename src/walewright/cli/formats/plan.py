@@ -8,7 +8,7 @@ from walewright.cli.formats.format import Format, Made, Pattern
 def _make(pattern: Pattern) -> Made:
     from walewright.plan import plan_bytes
 
-    return plan_bytes(pattern.outcome), ()
+    return Made(plan_bytes(pattern.outcome))
 
 
-FORMAT = Format(".plan.json", _make)
+FORMAT = Format(".plan.json", _make, varies_with=frozenset())

@@ -15,7 +15,7 @@ def text(pattern: Pattern) -> str:
 
 
 def _make(pattern: Pattern) -> Made:
-    return text(pattern).encode(), ()
+    return Made(text(pattern).encode())
 
 
-FORMAT = Format(".txt", _make)
+FORMAT = Format(".txt", _make, varies_with=frozenset({"units"}))

@@ -21,6 +21,7 @@ from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
 from walewright.report.said import Said, said
+from walewright.trade.edge_names import OWN_EDGES, UPPER, StripAt, part_of_edge, strip_name
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
@@ -243,6 +244,26 @@ class Piece:
     """Of a start "along": it is as wide as the edges are long."""
     start_origin: Origin | None = None
     """Where the start is described; a mirror image has no such line."""
+
+    @property
+    def strips(self) -> tuple[tuple[str, StripAt], ...]:
+        """What the ends of its edgings are called, each with where the edging is: its left end "welt left", its right one "welt
+        right"."""
+        own = {run.name for run in (*self.left, *self.right)} | {*OWN_EDGES}
+        own |= {gap.name for gap in self.openings} | {slot.name for slot in self.slots}
+        begun, ended = self.start_edging, self.end_edging
+        found: list[tuple[str, StripAt]] = []
+        if begun is not None:
+            found.append((strip_name(begun, own, "start", ended or ""), "start"))
+        if ended is not None:
+            found.append((strip_name(ended, own, "end", begun or ""), "end"))
+        return tuple(found)
+
+    def strip_at(self, edge: str) -> StripAt | None:
+        """Of an edge that is the end of an edging ("welt left", or "welt", both), where this is."""
+        of = part_of_edge(edge)
+        name = f"{of.name}{UPPER}" if of.upper else of.name
+        return next((at for strip, at in self.strips if name == strip), None)
 
     @property
     def symmetric(self) -> bool:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, Cord, CountPerSize, EdgeJoin, EdgeName, Edging, Fabric, Origin, PerSize, Piece
-from walewright.design.pieces.names import EdgesOfPieces, edges
+from walewright.design.pieces.names import EdgesOfPieces, edges, with_bands
 from walewright.design.pieces.slots import possible
 from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
@@ -17,6 +17,36 @@ from walewright.trade.ends import ENDS, STARTS
 from walewright.trade.joins import JOINS
 
 """Ways that go loop by loop."""
+
+
+def every_band(
+    nodes: Sequence[syntax.BandLine],
+    known: EdgesOfPieces,
+    edgings: Mapping[str, Edging | None],
+    fabrics: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
+) -> list[Band | None]:
+    """The bands; each may lie along ends of those that stand before it."""
+    named = with_bands(known, nodes, edgings)
+    found: list[Band | None] = []
+    for number, node in enumerate(nodes):
+        later = {other.name: other.span for other in nodes[number:] if other.name not in known}
+        ref = next((ref for ref in node.along if ref.piece in later), None)
+        if ref is None:
+            found.append(band(node, named, edgings, fabrics, scope, findings))
+            continue
+        findings.report(
+            "along-later-piece/band",
+            (ref.span, "along"),
+            (later[ref.piece], "band"),
+            helps=("write-before",) if ref.piece != node.name else (),
+            band=node.name,
+            model=ref.piece,
+            edge=ref.edge,
+        )
+        found.append(None)
+    return found
 
 
 def band(

@@ -96,12 +96,13 @@ class PieceOutline:
         left, right = (self.position(s, heights, above) for s in SIDES)
         return tuple(a + b for a, b in zip(left, right, strict=True))
 
-    def parted(self, size: int, low: float, high: float) -> OpeningGap | None:
-        """The gap that is open somewhere between the two heights of a size (their ends left out)."""
-        for gap in self.gaps:
-            if gap.low[size] < high - NOTHING and gap.high[size] > low + NOTHING:
-                return gap
-        return None
+    def parted(self, size: int, low: float, high: float, side: EdgeSide = "left") -> OpeningGap | None:
+        """The gap that is open somewhere between the two heights of a size (their ends left out); of several the one nearest to the
+        outer edge at that side."""
+        found = [gap for gap in self.gaps if gap.low[size] < high - NOTHING and gap.high[size] > low + NOTHING]
+        if not found:
+            return None
+        return (min if side == "left" else max)(found, key=lambda gap: gap.opening.centre[size])
 
     def room(self, which: EdgeSide, low: PerSize, high: PerSize) -> PerSize:
         """The least width of fabric in from an outer edge between two heights: up to the gap open there, else up to the other
@@ -113,7 +114,7 @@ class PieceOutline:
             widths: list[float] = []
             for height in heights:
                 at = tuple(height for _ in low)
-                gap = self.parted(size, min(height, high[size] - 2 * NOTHING), max(height, low[size] + 2 * NOTHING))
+                gap = self.parted(size, min(height, high[size] - 2 * NOTHING), max(height, low[size] + 2 * NOTHING), which)
                 edge = self.position(which, at, above=height == low[size])[size]
                 if gap is None:
                     widths.append(self.width(at, above=height == low[size])[size])

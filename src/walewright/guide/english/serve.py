@@ -85,5 +85,6 @@ SERVE = {
     "serve/of-the-bed": "At most",
     "serve/used": "{used} of {there}",
     "serve/to-buy": "Yarn to buy",
+    "serve/yarn-head": "Yarn",
     "serve/balls": "Balls",
 }

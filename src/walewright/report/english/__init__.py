@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from walewright.report.english.bed import PHRASES as BED
+from walewright.report.english.catalogues import PHRASES as PUBLISHED
+from walewright.report.english.catalogues import WORDINGS as CATALOGUES
 from walewright.report.english.charts import WORDINGS as CHARTS
 from walewright.report.english.choices import WORDINGS as CHOICES
 from walewright.report.english.commands import PHRASES as OUTSIDE
@@ -42,8 +44,9 @@ ENGLISH = Language(
         **PROOF,
         **COMMANDS,
         **THEMES,
+        **CATALOGUES,
     },
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE, **PUBLISHED},
     terms=TERMS,
     clauses=CLAUSES,
     units={unit: unit for unit in ("stitches", "rows", "needles", "st")},

@@ -113,6 +113,8 @@ REFUSALS: dict[str, str] = {
     "bed/join-not-in-line": "the edges {edges:/ + } do not follow each other from the {begin:term} of the first",
     "bed/join-told/length": "an edge is {long} long, where it says {stated}",
     "bed/join-told/no-length": "an edge is of no known length, where it says {stated}",
+    "bed/join-told/no-strip": "{piece} has no {edging:?edging {edging}|ends} to sew on",
+    "bed/join-told/strip": "{found} rows at the end of {piece} {edging}, where it says {rows}",
     "bed/join-told/rows": "{one} rows against {other}, where it says {rows}",
     "bed/join-unequal/apart": "{one:.1f} against {other:.1f}; they are {apart} apart and {easing} can be eased in",
     "bed/join-unequal/longer": (

@@ -26,6 +26,11 @@ _RUN_AGAIN = {"run-again": "run the command again when nothing writes to it any 
 _SAVE_PLAIN = {"save-plain": "save the source as a plain file and name that"}
 
 WORDINGS: dict[str, Wording] = {
+    "argument-missing/catalogue": Wording(
+        "no catalogue is named",
+        labels={"wanted-here": "one is wanted here"},
+        helps={"name-catalogue": "name a file that ends in .toml, as publish catalogue.toml"},
+    ),
     "argument-missing/file": Wording(
         "no source file is named",
         labels={"wanted-here": "one is wanted here"},
@@ -110,6 +115,10 @@ WORDINGS: dict[str, Wording] = {
             "one-machine": "write one `machine` block in it, such as `machine mine` with `needles 180` and `pitch 4.5 mm`",
         },
     ),
+    "option-value/catalogue-file": Wording(
+        "{file} is not named like a catalogue: those end in {suffix}",
+        helps={"name-a-catalogue": "name a catalogue, as catalogue{suffix}"},
+    ),
     "option-value/jobs": Wording(
         "--jobs: {text} is not a number of processes", helps={"count-of-jobs": "write a whole number from 1 to {most}"}
     ),
@@ -124,6 +133,10 @@ WORDINGS: dict[str, Wording] = {
         helps={"other-port": "choose another --port, or leave it out for one that is free"},
     ),
     "option-value/given-twice": Wording("{option}: {name} is given twice", helps={"leave-one-out": "leave one of them out"}),
+    "option-value/not-installed": Wording(
+        "{option} needs packages that are not installed",
+        helps={"install-extra": 'install them, as pip install "walewright[{extra}]", or leave {option} out'},
+    ),
     "option-value/no-pair": Wording(
         "{option}: a name, an equals sign and a value are wanted", helps={"as-in": 'write {option} "{example}"'}
     ),
@@ -134,6 +147,10 @@ WORDINGS: dict[str, Wording] = {
     ),
     "option-value/one-size": Wording(
         "a bench copy is of one size, and there are {sizes_there:and}", helps={"name-yours": "name yours, as --size {example}"}
+    ),
+    "option-value/scheduler": Wording(
+        "--scheduler and --executor dask go together",
+        helps={"both-or-none": "write both, as --executor dask --scheduler tcp://10.0.0.7:8786, or leave both out"},
     ),
     "option-value/source-folder": Wording(
         "--out cannot be {out}: a name that ends in {suffix} is a source's", helps={"name-a-folder": "name a folder, as --out out"}
@@ -180,6 +197,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "elsewhere": "choose another folder with --out, or free its permissions",
             "free-its-folder": "free the permissions of its folder, or make room on its disk",
+            "still-there": "check that the file is still there",
             "wait-for-it": "wait for the other build, or choose another folder with --out",
         },
     ),

@@ -110,6 +110,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"in": "in `{fabric}`", "chart": "chart `{chart}`"},
         helps={"plain": "knit the edging in a plain fabric, a latched rib or stripes"},
     ),
+    "along-later-piece/band": Wording(
+        "band `{band}` lies along an end of `{model}`, which is not knitted before it",
+        labels={"along": "along `{model} {edge}`", "band": "band `{model}`"},
+        helps={"write-before": "write band `{model}` before band `{band}`"},
+    ),
     "buttonholes-off-band": Wording(
         "buttonholes of band `{band}` lie along edges that it {twice:?has more than once|does not lie along so}",
         labels={"along": "along these"},
@@ -274,6 +279,11 @@ WORDINGS: dict[str, Wording] = {
         "`{measured}` names a piece and none of its edges",
         labels={"edge": "which edge?"},
         helps={"name-an-edge": "write one of its edges behind it, as in `{measured} start`"},
+    ),
+    "no-such-edge/turned-in": Wording(
+        "`{piece} {edge}` lies behind the work: a facing is turned in as a whole",
+        labels={"here": "picked up along here"},
+        helps={"other-edging": "leave it out, or give it an edging that is not turned in"},
     ),
     "no-such-tool": Wording(
         "shaping {inset} in needs a transfer tool of {inset} prongs",

@@ -70,10 +70,24 @@ WORDINGS: dict[str, Wording] = {
             "stitch-at-point": "or write `centre stitch` in its place: then the neck has a stitch at its point",
         },
     ),
-    "openings-overlap": Wording(
-        "`{one}` and `{other}` of piece `{piece}` are open in the same rows",
+    "openings-in-turn": Wording(
+        "`{one}` and `{other}` of piece `{piece}` begin or end in another order from size to size",
         labels={"one": "from {one_low} to {one_high}", "other": "from {other_low} to {other_high}"},
-        helps={"end-before": "let one end before the other begins: they share {shared}"},
+        notes={"one-text": "all sizes are worked by one text, with the same parts one after the other"},
+        helps={"all-sizes": "let the same one begin first, end first and lie at the left in all sizes"},
+    ),
+    "openings-overlap": Wording(
+        "`{one}` and `{other}` of piece `{piece}` are open in the same rows, with nothing of the piece between them",
+        labels={"one": "from {one_low} to {one_high}", "other": "from {other_low} to {other_high}"},
+        helps={
+            "end-before": "let one end before the other begins: they share {shared}",
+            "further-apart": "or let them lie further apart, by more than this: {over}",
+        },
+    ),
+    "two-to-the-top": Wording(
+        "`{one}` and `{other}` of piece `{piece}` both go to its top",
+        labels={"one": "to `{top}`", "other": "to `{top}`"},
+        helps={"rejoin": "let one of them end below `{top}`, where its parts rejoin"},
     ),
     "openings-touch": Wording(
         "`{upper}` of piece `{piece}` begins in the row where `{lower}` ends",

@@ -167,6 +167,14 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "{stitches:stitch or more is|stitches or more are} left on each side of the {opening} of the {piece}",
         "no stitches can be left on each side of the {opening} of the {piece}",
     ),
+    "stitches-between": (
+        "{stitches:stitch or more is|stitches or more are} left between the {one} and the {other} of the {piece}",
+        "no stitches can be left between the {one} and the {other} of the {piece}",
+    ),
+    "openings-in-turn": (
+        "the {one} and the {other} of the {piece} begin and end in the order of their heights",
+        "the {one} and the {other} of the {piece} cannot begin and end in the order of their heights",
+    ),
     "as-wide-as-edges": (
         "the start of the {piece} has as many stitches as are picked up along {edges}",
         "the start of the {piece} cannot have as many stitches as are picked up along {edges}",

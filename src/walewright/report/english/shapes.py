@@ -49,7 +49,7 @@ WORDINGS: dict[str, Wording] = {
         },
         helps={"write": "write {more:?at most|at least} {bound}"},
     ),
-    "along-later-piece": Wording(
+    "along-later-piece/piece": Wording(
         "piece `{piece}` is begun on `{model}`, which is not knitted before it",
         labels={"along": "along `{model} {edge}`", "piece": "piece `{model}`"},
         helps={"write-before": "write piece `{model}` before piece `{piece}`"},

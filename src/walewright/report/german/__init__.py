@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from walewright.report.german.bed import PHRASES as BED
+from walewright.report.german.catalogues import PHRASES as PUBLISHED
+from walewright.report.german.catalogues import WORDINGS as CATALOGUES
 from walewright.report.german.charts import WORDINGS as CHARTS
 from walewright.report.german.choices import WORDINGS as CHOICES
 from walewright.report.german.commands import PHRASES as OUTSIDE
@@ -40,8 +42,9 @@ GERMAN = Language(
         **PROOF,
         **COMMANDS,
         **THEMES,
+        **CATALOGUES,
     },
-    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE},
+    phrases={**PHRASES, **COUNTED, **FIGURES, **EDGES, **PROVEN, **BED, **CAUTIONS, **CONTRADICTIONS, **OUTSIDE, **PUBLISHED},
     terms=TERMS,
     clauses=CLAUSES,
     units={"stitches": "Masche|Maschen", "rows": "Reihe|Reihen", "needles": "Nadel|Nadeln", "st": "Masche|Maschen"},

@@ -136,6 +136,8 @@ REFUSALS: dict[str, str] = {
     "bed/join-not-in-line": "die Kanten {edges:/ + } folgen von der ersten an nicht aufeinander, gezählt vom {begin:term}en Ende",
     "bed/join-told/length": "eine Kante ist {long} lang, angegeben ist {stated}",
     "bed/join-told/no-length": "die Länge einer Kante ist nicht bekannt, angegeben ist {stated}",
+    "bed/join-told/no-strip": "an {piece} gibt es {edging:?keinen Randabschluss {edging}|keine Enden} zum Mitnähen",
+    "bed/join-told/strip": "am Ende von {piece} {edging} sind {found} Reihen, angegeben ist {rows}",
     "bed/join-told/rows": "{one} gegen {other} Reihen, angegeben ist {rows}",
     "bed/join-unequal/apart": "{one:.1f} gegen {other:.1f}; der Unterschied ist {apart}, und {easing} lassen sich einhalten",
     "bed/join-unequal/longer": (

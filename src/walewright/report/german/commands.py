@@ -28,6 +28,11 @@ _SAVE_PLAIN = {"save-plain": "den Quelltext als einfache Datei sichern und diese
 _OTHER_FOLDERS = {"other-folders": "sie in verschiedene Ordner bauen oder eine umbenennen"}
 
 WORDINGS: dict[str, Wording] = {
+    "argument-missing/catalogue": Wording(
+        "kein Katalog ist genannt",
+        labels={"wanted-here": "hier fehlt einer"},
+        helps={"name-catalogue": "eine Datei nennen, die auf .toml endet, wie publish catalogue.toml"},
+    ),
     "argument-missing/file": Wording(
         "keine Quelltextdatei ist genannt",
         labels={"wanted-here": "hier fehlt eine"},
@@ -117,6 +122,10 @@ WORDINGS: dict[str, Wording] = {
             "one-machine": "einen Block `machine` hineinschreiben, etwa `machine mine` mit `needles 180` und `pitch 4.5 mm`",
         },
     ),
+    "option-value/catalogue-file": Wording(
+        "{file} heißt nicht wie ein Katalog: diese enden auf {suffix}",
+        helps={"name-a-catalogue": "einen Katalog nennen, wie catalogue{suffix}"},
+    ),
     "option-value/jobs": Wording(
         "--jobs: {text} ist keine Zahl von Prozessen", helps={"count-of-jobs": "eine ganze Zahl von 1 bis {most} schreiben"}
     ),
@@ -131,6 +140,10 @@ WORDINGS: dict[str, Wording] = {
         helps={"other-port": "einen anderen --port wählen, oder ihn weglassen, dann wird ein freier genommen"},
     ),
     "option-value/given-twice": Wording("{option}: {name} ist zweimal angegeben", helps={"leave-one-out": "eines weglassen"}),
+    "option-value/not-installed": Wording(
+        "{option} braucht Pakete, die nicht installiert sind",
+        helps={"install-extra": 'sie installieren, mit pip install "walewright[{extra}]", oder {option} weglassen'},
+    ),
     "option-value/no-pair": Wording(
         "{option}: erwartet wird ein Name, ein Gleichheitszeichen und ein Wert",
         helps={"as-in": 'schreiben wie in {option} "{example}"'},
@@ -147,6 +160,12 @@ WORDINGS: dict[str, Wording] = {
     "option-value/one-size": Wording(
         "eine Anleitung für die Maschine gilt einer Größe, und hier sind es {sizes_there:and}",
         helps={"name-yours": "die eigene nennen, etwa --size {example}"},
+    ),
+    "option-value/scheduler": Wording(
+        "--scheduler und --executor dask gehören zusammen",
+        helps={
+            "both-or-none": "beide schreiben, wie --executor dask --scheduler tcp://10.0.0.7:8786, oder beide weglassen",
+        },
     ),
     "option-value/source-folder": Wording(
         "--out kann nicht {out} sein: ein Name, der auf {suffix} endet, gehört einem Quelltext",
@@ -193,6 +212,7 @@ WORDINGS: dict[str, Wording] = {
         helps={
             "elsewhere": "mit --out einen anderen Ordner wählen, oder ihre Zugriffsrechte ändern",
             "free-its-folder": "die Zugriffsrechte ihres Ordners ändern, oder auf dem Datenträger Platz schaffen",
+            "still-there": "nachsehen, ob die Datei noch da ist",
             "wait-for-it": "den anderen Bau abwarten, oder mit --out einen anderen Ordner wählen",
         },
     ),

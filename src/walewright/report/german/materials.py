@@ -127,6 +127,11 @@ WORDINGS: dict[str, Wording] = {
         labels={"in": "in `{fabric}`", "chart": "Strickschrift `{chart}`"},
         helps={"plain": "den Randabschluss in einem schlichten Gestrick, hochgehäkelten Rippen oder Streifen stricken"},
     ),
+    "along-later-piece/band": Wording(
+        "Blende `{band}` liegt an einem Ende von `{model}`, das nicht davor gestrickt wird",
+        labels={"along": "entlang `{model} {edge}`", "band": "Blende `{model}`"},
+        helps={"write-before": "Blende `{model}` vor Blende `{band}` schreiben"},
+    ),
     "buttonholes-off-band": Wording(
         "die Knopflöcher von Blende `{band}` liegen an Kanten, {twice:?die sie mehr als einmal hat|an denen sie so nicht liegt}",
         labels={"along": "entlang dieser"},
@@ -303,6 +308,11 @@ WORDINGS: dict[str, Wording] = {
         "`{measured}` nennt ein Teil und keine seiner Kanten",
         labels={"edge": "welche Kante?"},
         helps={"name-an-edge": "eine seiner Kanten dahinter schreiben, wie in `{measured} start`"},
+    ),
+    "no-such-edge/turned-in": Wording(
+        "`{piece} {edge}` liegt hinter der Arbeit: ein Beleg wird als Ganzes nach innen gelegt",
+        labels={"here": "hier entlang aufgefasst"},
+        helps={"other-edging": "es weglassen, oder einen Randabschluss nehmen, der nicht nach innen gelegt wird"},
     ),
     "no-such-tool": Wording(
         "zum Formen {inset} Maschen vom Rand braucht es einen Decker mit {inset} Zinken",

@@ -77,10 +77,24 @@ WORDINGS: dict[str, Wording] = {
             "Masche",
         },
     ),
-    "openings-overlap": Wording(
-        "`{one}` und `{other}` von Teil `{piece}` sind in denselben Reihen offen",
+    "openings-in-turn": Wording(
+        "`{one}` und `{other}` von Teil `{piece}` beginnen oder enden von Größe zu Größe in anderer Reihenfolge",
         labels={"one": "von {one_low} bis {one_high}", "other": "von {other_low} bis {other_high}"},
-        helps={"end-before": "das eine enden lassen, bevor das andere beginnt: gemeinsam haben sie {shared}"},
+        notes={"one-text": "alle Größen werden nach einem Text gearbeitet, mit denselben Abschnitten nacheinander"},
+        helps={"all-sizes": "in allen Größen dasselbe zuerst beginnen, zuerst enden und links liegen lassen"},
+    ),
+    "openings-overlap": Wording(
+        "`{one}` und `{other}` von Teil `{piece}` sind in denselben Reihen offen, und dazwischen bleibt nichts vom Teil",
+        labels={"one": "von {one_low} bis {one_high}", "other": "von {other_low} bis {other_high}"},
+        helps={
+            "end-before": "das eine enden lassen, bevor das andere beginnt: gemeinsam haben sie {shared}",
+            "further-apart": "oder sie weiter auseinander legen, um mehr als: {over}",
+        },
+    ),
+    "two-to-the-top": Wording(
+        "`{one}` und `{other}` von Teil `{piece}` gehen beide bis oben",
+        labels={"one": "bis `{top}`", "other": "bis `{top}`"},
+        helps={"rejoin": "eines davon unter `{top}` enden lassen, wo sich das Teil wieder schließt"},
     ),
     "openings-touch": Wording(
         "`{upper}` von Teil `{piece}` beginnt in der Reihe, in der `{lower}` endet",

@@ -172,6 +172,14 @@ CLAUSES: dict[str, tuple[str, str]] = {
         "auf jeder Seite von `{opening}` von Teil `{piece}` {stitches:bleibt mindestens 1 Masche|bleiben mindestens # Maschen}",
         "auf jeder Seite von `{opening}` von Teil `{piece}` können keine Maschen bleiben",
     ),
+    "stitches-between": (
+        "zwischen `{one}` und `{other}` von Teil `{piece}` {stitches:bleibt mindestens 1 Masche|bleiben mindestens # Maschen}",
+        "zwischen `{one}` und `{other}` von Teil `{piece}` können keine Maschen bleiben",
+    ),
+    "openings-in-turn": (
+        "`{one}` und `{other}` von Teil `{piece}` beginnen und enden in der Reihenfolge ihrer Höhen",
+        "`{one}` und `{other}` von Teil `{piece}` können nicht in der Reihenfolge ihrer Höhen beginnen und enden",
+    ),
     "as-wide-as-edges": (
         "der Anfang von Teil `{piece}` hat so viele Maschen, wie entlang `{edges}` aufgefasst werden",
         "der Anfang von Teil `{piece}` kann nicht so viele Maschen haben, wie entlang `{edges}` aufgefasst werden",

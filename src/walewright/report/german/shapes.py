@@ -67,7 +67,7 @@ WORDINGS: dict[str, Wording] = {
         },
         helps={"write": "{more:?höchstens|mindestens} {bound} schreiben"},
     ),
-    "along-later-piece": Wording(
+    "along-later-piece/piece": Wording(
         "Teil `{piece}` wird auf `{model}` begonnen, das nicht davor gestrickt wird",
         labels={"along": "entlang `{model} {edge}`", "piece": "Teil `{model}`"},
         helps={"write-before": "Teil `{model}` vor Teil `{piece}` schreiben"},

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.model import SizedChart, SizedOpening, SizedPiece
 from walewright.counted.needles import come, ends, moved_in
+from walewright.counted.parts import open_at
 from walewright.design.model import Design, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, only, said
@@ -206,8 +207,8 @@ def _beyond(sized: SizedPiece, chart: SizedChart) -> Said | None:
     """In its first row the whole motif lies on needles in work, none of them at an end."""
     row = chart.from_row
     left, right = ends(sized, row)
-    gap = next((g for _, *g in _gaps(sized, row)), None)
-    parts = [(left, right)] if gap is None else [(left, gap[0] - 1), (gap[1] + 1, right)]
+    gaps = [(first, last) for _, first, last in _gaps(sized, row)]
+    parts = list(zip((left, *(last + 1 for _, last in gaps)), (*(first - 1 for first, _ in gaps), right), strict=True))
     if any(a + OF_THE_EDGE <= chart.first and chart.last <= b - OF_THE_EDGE for a, b in parts):
         return None
     widths = tuple(said("stitches", stitches=b - a + 1) for a, b in parts)
@@ -225,9 +226,8 @@ def _cut(sized: SizedPiece, chart: SizedChart) -> Said | None:
 
 
 def _gaps(sized: SizedPiece, row: int) -> Iterator[tuple[SizedOpening, int, int]]:
-    """The opening that parts an even row, if there is one, with first and last slot of its gap; of a slit the last is before."""
-    opening = sized.parted(row)
-    if opening is not None:
+    """The openings that part an even row, from left to right, with first and last slot of each gap; a slit's last is before."""
+    for opening in open_at(sized, row):
         left = opening.first + come(opening.edge("left"), row)
         yield opening, left, opening.first + opening.flat - 1 - come(opening.edge("right"), row)
 

@@ -10,6 +10,7 @@ from walewright.solve.algebra.programme import Draft, RuleKind
 from walewright.solve.algebra.quantities import STEADY, Quantity, want
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, WedgeTerms
+from walewright.solve.edges.apart import from_the_left
 from walewright.solve.edges.edges import PerSizeTerms, new, runs_of
 from walewright.solve.edges.gaps import end_level
 from walewright.solve.edges.gauge import fabric_above, level_number, rows_to
@@ -26,13 +27,16 @@ def end_of(piece: Piece, wedge: Wedge) -> str:
     return wedge.to_level or piece.levels[-1].name
 
 
-def beside(piece: Piece, wedge: Wedge) -> int | None:
-    """Which opening parts the piece while the wedge is held: then the wedge lies in its parts."""
+def beside(piece: Piece, wedge: Wedge, side: EdgeSide) -> int | None:
+    """Which opening parts the piece while the wedge is held: then the wedge lies in its parts. Of several, the one nearest to the
+    edge at that side."""
     end = level_number(piece, end_of(piece, wedge))
-    for number, opening in enumerate(piece.openings):
-        if end <= level_number(piece, end_level(piece, opening)) and _begins_below(piece, opening, end):
-            return number
-    return None
+    there = [
+        number
+        for number, opening in enumerate(piece.openings)
+        if end <= level_number(piece, end_level(piece, opening)) and _begins_below(piece, opening, end)
+    ]
+    return from_the_left(piece.openings, there)[0 if side == "left" else -1] if there else None
 
 
 def _begins_below(piece: Piece, opening: Opening, level: int) -> bool:
@@ -78,8 +82,8 @@ def wedge_terms(
         width = _width(draft, design, piece, wedge, "width", wedge.width)
         held = dict.fromkeys(wedge_sides(wedge), width)
     else:
-        gap = beside(piece, wedge)
         for side in wedge_sides(wedge):
+            gap = beside(piece, wedge, side)
             outer = [(edge_at(piece, side, wedge.from_level, e) or (e.after[-1],))[-1] for e in edges[side]]
             inner = [NOTHING if gap is None else openings[gap][i].edge(side).after[-1] for i in count]
             if gap is None and wedge.edge != "both":

@@ -10,8 +10,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import ceil
 
-from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedSlot
+from walewright.counted.model import SizedPiece, SizedRun, SizedSlot
 from walewright.counted.needles import InWork
+from walewright.counted.parts import parts_at
 from walewright.design.model import Buttonholes, Design, Piece, Slot
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, Said, only, said
@@ -65,7 +66,7 @@ def _is_of(cut: Slot | Buttonholes, slot: SizedSlot) -> bool:
 
 
 def _note(sized: SizedPiece, slot: SizedSlot) -> Said:
-    works = [last - first + 1 for first, last in (part.about(slot.row) for part in _parts(sized, slot.row))]
+    works = [last - first + 1 for first, last in (part.about(slot.row) for part in parts_at(sized, slot.row))]
     return said(
         "hole-wide",
         hole=slot.name,
@@ -104,17 +105,11 @@ def _cm(value: float) -> Amount:
 # ----------------------------------------------------------------- room
 
 
-def _parts(sized: SizedPiece, row: int) -> Iterator[InWork]:
-    """What is knitted by itself about a row: the parts beside an opening that is open or just parting, or the whole width."""
-    opening = sized.parted(row)
-    yield from (InWork(sized),) if opening is None else (InWork(sized, side, opening) for side in ("left", "right"))
-
-
 def _off(sized: SizedPiece, slot: SizedSlot) -> int | None:
     """By how many stitches the slot has to move to the right (negative: left) to lie within what is knitted about its row; None
     where it has no room, or would have to go across an opening."""
     found: list[int] = []
-    for part in _parts(sized, slot.row):
+    for part in parts_at(sized, slot.row):
         low, high = _room(part, slot.row)
         if slot.last - slot.first <= high - low:
             found.append(max(low - slot.first, 0) + min(high - slot.last, 0))
@@ -124,12 +119,8 @@ def _off(sized: SizedPiece, slot: SizedSlot) -> int | None:
 def _room(part: InWork, row: int) -> tuple[int, int]:
     """The slots that a hole at that row may take."""
     first, last = part.about(row)
-    left, right = part.sized.left, part.sized.right
-    gap: SizedOpening | None = part.opening
-    if gap is not None and part.side == "left":
-        right = gap.edge("left")
-    elif gap is not None:
-        left = gap.edge("right")
+    left = part.sized.left if part.left is None else part.left.edge("right")
+    right = part.sized.right if part.right is None else part.right.edge("left")
     return first + 1 + _reached(left, row), last - 1 - _reached(right, row)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import combinations, pairwise
+from itertools import combinations
 from math import ceil
 
 from walewright.design.model import Design, Opening, Piece, Wedge
@@ -11,6 +11,7 @@ from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Lines, asks
 from walewright.solve.algebra.sums import NOTHING
 from walewright.solve.algebra.terms import PieceTerms
+from walewright.solve.edges.apart import share_rows, side_by_side, stitches_kept
 from walewright.solve.edges.gaps import SHUT_CM, end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import fabric_below, level_number
 from walewright.solve.edges.held import beside, edge_at, end_of, wedge_sides
@@ -22,8 +23,11 @@ def inside_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Pie
     for number, opening in enumerate(piece.openings):
         _form(draft, piece, opening, number, terms)
         _beside(draft, piece, opening, number, terms)
-    for one, other in pairwise(range(len(piece.openings))):
-        _joined_between(draft, piece, one, other, terms)
+    for one, other in combinations(range(len(piece.openings)), 2):
+        if share_rows(piece, piece.openings[one], piece.openings[other]):
+            side_by_side(draft, piece, one, other, terms)
+        elif not _in_between(piece, one, other):
+            _joined_between(draft, piece, one, other, terms)
     for number, wedge in enumerate(piece.wedges):
         _wedge(draft, piece, wedge, number, terms)
         _in_work(draft, piece, (number,), terms)
@@ -62,7 +66,7 @@ def _form(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequ
 
 def _beside(draft: Draft, piece: Piece, opening: Opening, number: int, terms: Sequence[PieceTerms]) -> None:
     """Something is left of the piece on both sides of a gap, wherever its edges or those of the piece come to a place."""
-    least = _least(opening)
+    least = stitches_kept(opening)
     end = end_level(piece, opening)
     lines: Lines = []
     for i, t in enumerate(terms):
@@ -89,9 +93,10 @@ def _joined_between(draft: Draft, piece: Piece, one: int, other: int, terms: Seq
     asks(draft, clause, (lower.origin, upper.origin), lines, len(terms))
 
 
-def _least(opening: Opening) -> int:
-    """Stitches that a part keeps: as many as a transfer tool at the gap takes."""
-    return max(1, opening.way.inset, *(run.way.inset for run in (*opening.left, *opening.right)))
+def _in_between(piece: Piece, one: int, other: int) -> bool:
+    """Whether another opening ends before the second of two begins, and begins after the first has ended."""
+    low, *between, high = piece.openings[one : other + 1]
+    return any(not share_rows(piece, low, o) and not share_rows(piece, o, high) for o in between)
 
 
 # ----------------------------------------------------------------- wedges
@@ -100,8 +105,8 @@ def _least(opening: Opening) -> int:
 def _wedge(draft: Draft, piece: Piece, wedge: Wedge, number: int, terms: Sequence[PieceTerms]) -> None:
     """Every two rows a group is held (and, of one held in and let out, two rows later for each back), and a group is a stitch at
     least; a fashioned neck beside it needs as many as its tool."""
-    gap = beside(piece, wedge)
-    least = 1 if gap is None else _least(piece.openings[gap])
+    gaps = {beside(piece, wedge, side) for side in wedge_sides(wedge)}
+    least = max(1 if gap is None else stitches_kept(piece.openings[gap]) for gap in gaps)
     both = wedge.kind == "both"
     lines: Lines = []
     even: Lines = []
@@ -128,8 +133,8 @@ def _together(piece: Piece, one: Wedge, other: Wedge) -> bool:
 def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequence[PieceTerms]) -> None:
     """Something stays in work while wedges are held. Where the parts of an opening are worked one by one, each has to."""
     wedges = [piece.wedges[n] for n in numbers]
-    gap = beside(piece, wedges[0])
-    if gap is not None and all(w.width is None and w.rest is None and w.kind != "both" for w in wedges):
+    parted = beside(piece, wedges[0], "left") is not None
+    if parted and all(w.width is None and w.rest is None and w.kind != "both" for w in wedges):
         return
     lines: Lines = []
     # Of one held in or let out the innermost group is in work all the while.
@@ -138,13 +143,14 @@ def _in_work(draft: Draft, piece: Piece, numbers: tuple[int, ...], terms: Sequen
         held = {side: stitches + t.wedges[n].rest for n in numbers for side, stitches in t.wedges[n].held}
         places = {side: edge_at(piece, side, wedges[0].from_level, t.edge(side)) or t.edge(side).after[-1:] for side in SIDES}
         reach = {side: found[-1] for side, found in places.items()}
-        if gap is None:
+        if not parted:
             width = reach["left"] + reach["right"]
             lines.append((i, width - sum(held.values(), NOTHING) >= stays))
         else:
             for side, h in held.items():
-                inner = t.openings[gap].edge(side).after[-1]
-                lines.append((i, reach[side] - inner - h >= stays))
+                gap = beside(piece, wedges[0], side)
+                assert gap is not None, "the piece is parted"
+                lines.append((i, reach[side] - t.openings[gap].edge(side).after[-1] - h >= stays))
     names = tuple(dict.fromkeys(w.called for w in wedges))
     clause = said("stays-in-work", wedges=names, piece=piece.name, numbers=numbers)
     asks(draft, clause, tuple(w.origin for w in wedges), lines, len(terms))

@@ -13,11 +13,13 @@ from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.curves import quarter_ellipse
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
+from walewright.solve.edges.edgings import edging_rows
 from walewright.solve.edges.gaps import end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
 from walewright.solve.edges.held import end_of
 from walewright.solve.edges.multiples import leeway
 from walewright.solve.edges.widths import across
+from walewright.trade.edge_names import StripAt
 from walewright.trade.sides import SIDES, EdgeSide
 
 FINE = 10_000
@@ -62,6 +64,10 @@ class LengthTerms:
 def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int, round_it: bool = False) -> LengthTerms:
     """One named edge in one size, as `geometry` measures it afterwards."""
     head, part = split_part(name)
+    strip = piece.strip_at(head)
+    if strip is not None:
+        times = 2 if round_it and not part else 1
+        return sum((_end_of_edging(design, piece, strip, size) for _ in range(times)), LengthTerms())
     if head == "start":
         first = piece.levels[0].name
         loops = _loops(terms.left.start + terms.right.start, fabric_above(design, piece, first))
@@ -89,6 +95,14 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
     outer: EdgeSide = part if part in SIDES else "left" if any(run.name == head for run in piece.left) else "right"
     found = _outer(design, piece, terms, outer, head, size)
     return found + found if round_it and not part and head in called_on_both(piece) else found
+
+
+def _end_of_edging(design: Design, piece: Piece, at: StripAt, size: int) -> LengthTerms:
+    """How deep an edging is follows from its depth alone."""
+    edging = design.edging((piece.start_edging if at == "start" else piece.end_edging) or "")
+    rows = edging_rows(design, edging, size)
+    length = round(FINE / design.fabric(edging.fabric).rows_per_cm) * rows
+    return LengthTerms(rows=NOTHING + rows, length=NOTHING + length)
 
 
 def _loops(stitches: Terms, fabric: Fabric) -> LengthTerms:

@@ -19,6 +19,7 @@ from walewright.counted.model import SizedPiece
 from walewright.design.model import Band, Design, EdgeCut, EdgeName
 from walewright.glue.model import Chain, HangingLine, Place
 from walewright.solve.joins.bands import places_of, stitches_along
+from walewright.trade.edge_names import BAND_ENDS
 
 Garments = Sequence[tuple[SizedPiece, ...]]
 """The pieces of each size."""
@@ -178,7 +179,10 @@ def _can_be_cut(line: LongBand, at: PartingPlace) -> bool:
 def _cut(line: LongBand, at: PartingPlace, size: int) -> int | None:
     """Where an edge is cut in one size: rows above its bottom, or stitches from its left end; None where it cannot be."""
     place = line.along[at.place]
-    sized = next(p for p in line.garments[size] if p.name == place.owner)
+    sized = next((p for p in line.garments[size] if p.name == place.owner), None)
+    if sized is None or line.design.piece(place.owner).strip_at(place.edge) is not None:
+        # The end of a band or of an edging.
+        return None
     of = counted_piece(line.design, sized)
     (whole,) = stretches(of, place.edge)
     share = at.share if line.lines[0].left_ends[at.place] in ("bottom", "left") else 1 - at.share
@@ -263,6 +267,12 @@ def whole(line: LongBand, way: PartingWay) -> bool:
 
 
 def with_bands(design: Design, band: Band, parts: Sequence[Band], cuts: Sequence[EdgeCut]) -> Design:
-    """The design with the parts in place of the band."""
-    bands = tuple(b for each in design.bands for b in (parts if each.name == band.name else (each,)))
+    """The design with the parts in place of the band; what lies along its ends lies along those of the outermost parts."""
+    ends = {EdgeName(band.name, end): EdgeName(part.name, end) for end, part in zip(BAND_ENDS, (parts[0], parts[-1]), strict=True)}
+
+    def along(other: Band) -> Band:
+        moved, holed = (tuple(ends.get(edge, edge) for edge in edges) for edges in (other.along, other.hole_along))
+        return replace(other, along=moved, hole_along=holed)
+
+    bands = tuple(b for each in design.bands for b in (parts if each.name == band.name else (along(each),)))
     return replace(design, bands=bands, cuts=(*design.cuts, *cuts))

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.counted import counted_piece
-from walewright.counted.edges import EdgeStretch, edge_rows, split_part, stretch_between, stretches
+from walewright.counted.edges import EdgeLength, EdgeStretch, edge_rows, split_part, stretch_between, stretches
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
 from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
@@ -145,22 +145,33 @@ def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ..
 def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], size: int, band: Fabric) -> list[_Part]:
     """The parts of a line from the left needle to the right."""
     found: list[_Part] = []
-    for number, (place, end) in enumerate(zip(line.along, line.left_ends, strict=True)):
-        sized = next(p for p in pieces if p.name == place.owner)
+    ends = zip(line.along, line.left_ends, strict=True)
+    for number, (place, end) in enumerate(ends):
         head, _ = split_part(place.edge)
-        own, between = _there(design, place, sized, size)
+        piece = next((p for p in design.pieces if p.name == place.owner), None)
+        own, between = ((_end_of_band(design, place, size),), None) if piece is None else _there(design, place, pieces, size)
         for stretch in own:
             if stretch.points:
-                alone = stretch.part in ("left", "right") and _on_one_side(design.piece(place.owner), head)
+                alone = piece is not None and stretch.part in ("left", "right") and _on_one_side(piece, head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
                 told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line), between=between, place=number)
                 told = replace(told, rows=stretch.length.rows)
-                found.append(replace(told, live=_is_live(design.piece(place.owner), place.edge)))
+                found.append(replace(told, live=piece is not None and _is_live(piece, place.edge)))
     return found
 
 
-def _there(design: Design, place: Place, sized: SizedPiece, size: int) -> tuple[tuple[EdgeStretch, ...], tuple[int, int] | None]:
+def _end_of_band(design: Design, place: Place, size: int) -> EdgeStretch:
+    """The end of a band that is knitted before: its rows that are seen, a place to pick up at each."""
+    edging = design.edging(next(band.edging for band in design.bands if band.name == place.owner))
+    rows = edging_rows(design, edging, size)
+    return EdgeStretch("whole", EdgeLength(rows, 0, rows / design.fabric(edging.fabric).rows_per_cm), rows)
+
+
+def _there(
+    design: Design, place: Place, pieces: Sequence[SizedPiece], size: int
+) -> tuple[tuple[EdgeStretch, ...], tuple[int, int] | None]:
     """What is there to pick up along a place, and of a stretch of an edge where it lies, as `PickUp.between`."""
+    sized = next(p for p in pieces if p.name == place.owner)
     of = counted_piece(design, sized)
     if not place.cut:
         return stretches(of, place.edge), None

@@ -51,7 +51,7 @@ def _as_wide(design: Design, piece: Piece, terms: Garment, size: int, full: Term
         places += _places(design, terms, edge, size)
         for part in _parts(other, edge.edge):
             measured = edge_terms(design, other, terms[other.name][size], part, size)
-            wide += _stitches(measured.length, per_cm) if measured.rows else measured.stitches * _SHARES
+            wide += _stitches(measured.length, per_cm) if measured.rows or measured.rows.more else measured.stitches * _SHARES
     own = terms[piece.name][size]
     start = own.left.start + own.right.start
     off = max(_NEAREST[piece.parity], slack(design, piece, "left", 0))

@@ -35,7 +35,7 @@ NOUNS = {
 }
 
 TERMS = {
-    "side": {"left": "left", "right": "right"},
+    "side": {"left": "left", "middle": "middle", "right": "right"},
     "ends": {"both ends": "both ends", "left end": "the left end", "right end": "the right end"},
     "where": {"outer": "outer", "inner": "inner", "left": "left", "right": "right"},
     "part": {"whole": "", "left": "left side of the ", "centre": "centre of the ", "right": "right side of the "},
@@ -86,7 +86,7 @@ LANGUAGE = PrintedLanguage(
     prose=wording.Language(
         wordings={},
         phrases={**PROSE, **CHARTS},
-        terms={"left": ("left", "left"), "right": ("right", "right"), "centre": ("centre", "centre"), "upper": ("upper", "upper")},
+        terms={word: (word, word) for word in ("left", "middle", "right", "centre", "upper")},
     ),
     ordinal=ordinal,
     edges=EDGES,

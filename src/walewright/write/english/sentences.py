@@ -99,11 +99,13 @@ PARTING = {
     "gap/centre": "the centre {stitches} {stitches|st}, {@needles}",
     "gap/between": "the {stitches} {stitches|st} between the parts, {@needles}",
     "cast_on_between": "cast on {stitches} {stitches|st} by e-wrap on {@needles} between the parts{@length}",
-    "hold_part": "put the {side} part, {@needles}, into hold until its turn",
-    "part_on_cord": "lay ravel cord into the hooks of the {side} part, {@needles}, by hand and push each needle fully back on it;"
+    "hold_part": "put the {@which_part}, {@needles}, into hold until its turn",
+    "part_on_cord": "lay ravel cord into the hooks of the {@which_part}, {@needles}, by hand and push each needle fully back on it;"
     " it waits {rows} {rows|row} for its turn, too long to wait right out",
-    "draw_parts_cord": "push the needles of the {side} part, {@needles}, right out and draw the ravel cord out of them",
-    "return_part": "return the waiting {side} part, {@needles}, to work",
+    "draw_parts_cord": "push the needles of the {@which_part}, {@needles}, right out and draw the ravel cord out of them",
+    "return_part": "return the waiting {@which_part}, {@needles}, to work",
+    "which_part": "{side} part",
+    "which_part/nth": "{nth:ordinal} part from the left",
     "off_on_waste": "knit {rows} {rows|row} of waste yarn over the {STS} in work and take them off the bed ({edge})",
     "cast_off_all": "cast off the {STS} in work from the carriage side",
     "sew_off_all": "cast off the {STS} in work by back-stitch with the tail, from the carriage side",
@@ -181,6 +183,7 @@ PATTERNS = {
 
 JOINS = {
     "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} make the {edge}",
+    "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, make the {edge}",
     "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} makes the {edge}",
     "join_edges": "{way} {@seams}{@matched}{@eased}{@how}{@strips}",
     "seam": "{one} to {other}",
@@ -201,6 +204,7 @@ JOINS = {
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "how/grafted": ", loop for loop with the long tail",
     "strips": ", and on along the ends of {strips}",
+    "strip": "{rows} {rows|row} of {name}",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}

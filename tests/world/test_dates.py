@@ -1,4 +1,4 @@
-"""The door to shipped data and the date."""
+"""What day it is, or is said to be."""
 
 from __future__ import annotations
 
@@ -12,21 +12,12 @@ from walewright.cli import main
 from walewright.report.english import in_english
 
 
-def test_shipped_files_are_found_by_name() -> None:
-    assert "bulky.toml" in world.shipped_names("patterns", "machines", ".toml")
-    assert world.shipped_names("patterns", "machines", ".csv") == ()
-    assert world.shipped_names("patterns", "nowhere") == ()
-    assert world.shipped_text("patterns", "machines/bulky.toml").count("needles = 100") == 1
-
-
-def test_a_shipped_file_that_is_not_there_is_a_fault_of_the_installation() -> None:
-    with pytest.raises(FileNotFoundError, match=r"grammar/none\.lark"):
-        world.shipped_text("grammar", "none.lark")
-
-
 def test_the_date_can_be_stated() -> None:
     assert world.today({"SOURCE_DATE_EPOCH": "86400"}) == (datetime.date(1970, 1, 2), None)
+    assert world.today({"SOURCE_DATE_EPOCH": "86399"}) == (datetime.date(1970, 1, 1), None)
     assert world.today({"SOURCE_DATE_EPOCH": "253402300799"}) == (datetime.date(9999, 12, 31), None)
+    for nought in ("0", "-0", "0" * 5000):
+        assert world.today({"SOURCE_DATE_EPOCH": nought}) == (datetime.date(1970, 1, 1), None)
     for unstated in ({}, {"SOURCE_DATE_EPOCH": ""}):
         day, fault = world.today(unstated)
         assert fault is None
