@@ -48,6 +48,14 @@ def _is_package(entry: Traversable) -> bool:
     return entry.is_dir() and entry.joinpath("__init__.py").is_file()
 
 
+def named(asked: str) -> str:
+    """The language of that name, or of that tag of BCP 47, its guide's `code`; what no language is called stays as it is."""
+    there = known()
+    if asked in there:
+        return asked
+    return next((name for name in there if printed(name).guide.code == asked), asked)
+
+
 def printed(name: str = ENGLISH) -> PrintedIn:
     """The language of that name, one of those known."""
     writing, reading, telling, guide = (import_module(f"walewright.{stage}.{name}").LANGUAGE for stage in STAGES)
@@ -55,6 +63,7 @@ def printed(name: str = ENGLISH) -> PrintedIn:
 
 
 def telling(name: str = ENGLISH) -> Language:
-    """What is told in, alone; in English where there is no language of that name: that itself is told."""
-    found: Language = import_module(f"walewright.report.{name if name == ENGLISH or name in known() else ENGLISH}").LANGUAGE
+    """What is told in, alone; in English where there is no language of that name or tag: that itself is told."""
+    meant = name if name == ENGLISH else named(name)
+    found: Language = import_module(f"walewright.report.{meant if meant in known() else ENGLISH}").LANGUAGE
     return found

@@ -140,7 +140,8 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: boo
     texts |= of_charts
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(used, shipped)
-    spoken = source.in_language(used, _named(outcome))
+    language = _named(outcome)
+    spoken, shipped = source.in_language(used, language), replace(shipped, language=language)
     meant, unclear = design.understand(spoken, shipped, changes, shapes, alone)
     told = (*unread, *of_others, *unshared, *unshaped, *unclear)
     meant = None if has_errors((*of_others, *unshared)) else meant

@@ -22,9 +22,11 @@ DOOR = Door("127.0.0.1", 8040, TOKEN)
 
 
 @contextmanager
-def serving_client(garments: tuple[ServedGarment, ...], limits: Limits | None = None, raising: bool = True) -> Iterator[TestClient]:
-    app = serving(garments, DOOR, "english", "2026-01-02", limits)
-    with TestClient(app, base_url=ORIGIN, headers={"origin": ORIGIN}, raise_server_exceptions=raising) as client:
+def serving_client(
+    garments: tuple[ServedGarment, ...], limits: Limits | None = None, language: str = "english"
+) -> Iterator[TestClient]:
+    app = serving(garments, DOOR, language, "2026-01-02", limits)
+    with TestClient(app, base_url=ORIGIN, headers={"origin": ORIGIN}) as client:
         yield client
 
 

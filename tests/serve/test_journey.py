@@ -209,3 +209,13 @@ def test_too_much_at_once_is_told() -> None:
         assert answer.status_code == 503
         assert "Too much at once" in answer.text
         assert Seen(answer.text).fields["measure:bust"] == "104"
+
+
+def test_the_page_is_in_the_language_that_is_wanted() -> None:
+    with serving_client(shipped_garments(), Limits(processes=1), language="german") as client:
+        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "150"})
+        assert '<html lang="de">' in answer.text
+        assert "So lässt es sich stricken" in answer.text
+        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "breit"})
+        assert "So lässt es sich nicht stricken" in refused.text
+        assert "pattern" not in Seen(refused.text).text

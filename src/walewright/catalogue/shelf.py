@@ -99,7 +99,10 @@ def _garment(guide: Guide, one: JsonObject) -> JsonObject:
         "facts": tuple(_facts(guide, one)),
         "sizes": one["sizes"],
         "rows": [
-            {"label": sentence(guide.say("shelf/fits", measure=fit["measure"])), "cells": [_cm(fit["cm"][s]) for s in one["sizes"]]}
+            {
+                "label": sentence(guide.say("shelf/fits", measure=fit["measure"])),
+                "cells": [guide.decimal(_cm(fit["cm"][s])) for s in one["sizes"]],
+            }
             for fit in one["fits"]
         ],
         "products": [{"file": p["file"], "text": ", ".join(_form(guide, p, themed))} for p in products],
@@ -114,7 +117,7 @@ def _facts(guide: Guide, one: JsonObject) -> Iterator[str]:
     if one["for_children"]:
         yield guide.say("shelf/for-children")
     bed = one["bed"]
-    yield guide.say("shelf/needles", label=bed["label"], needles=bed["needles"], pitch=_cm(bed["pitch_mm"]))
+    yield guide.say("shelf/needles", label=bed["label"], needles=bed["needles"], pitch=guide.decimal(_cm(bed["pitch_mm"])))
     for yarn in one["yarn"]:
         grams = [yarn["grams"][size] for size in one["sizes"]]
         amount = f"{min(grams)}" if min(grams) == max(grams) else f"{min(grams)}\N{EN DASH}{max(grams)}"

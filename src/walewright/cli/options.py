@@ -105,7 +105,8 @@ PAIRS = (
 def wanted(line: CommandLine, asked: Asked) -> Wanted:
     """The knitter's own choices, sizes, tensions, swatches, measurements, yarns, dials and bed. What does not read is told here,
     with its place in the command line; whether it suits the source is asked when the source is read."""
-    faults = [*unfit_form(line, asked.messages), *unknown_language(line, asked.language)]
+    language = languages.named(asked.language)
+    faults = [*unfit_form(line, asked.messages), *unknown_language(line, language)]
     sizes = tuple(name for text in asked.sizes for name in _listed(text))
     if asked.sizes and not sizes:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
@@ -113,7 +114,7 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
     given = {"sizes": sizes or None, **pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
     fields = _with_remembered(line, asked.figures, given, faults) if asked.figures else given
-    found = Wanted(fields, tuple(faults), texts, asked.language)
+    found = Wanted(fields, tuple(faults), texts, language)
     others = any(value for name, value in fields.items() if name != "sizes")
     return found if faults or not others else replace(found, faults=_malformed(line, found))
 

@@ -87,7 +87,7 @@ LANGUAGE = click.option(
     default=ENGLISH,
     show_default=True,
     metavar="NAME",
-    help="The language that is printed and told in.",
+    help="The language that is printed and told in: its name, or its tag, such as de.",
 )
 FROM = click.option(
     "--from",

@@ -70,7 +70,7 @@ def _piece_table(outcome: Outcome, guide: Guide, index: int) -> Table:
         unit = guide.say(f"check/{measure.unit}")
         made.add_row(guide.measure(measure.key), unit, *("" if count is None else str(count) for count in counted))
         both = (piece.measures[at] for piece in pieces)
-        compared = (f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}{MARK if is_off(m) else ''}" for m in both)
+        compared = (guide.decimal(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}") + (MARK if is_off(m) else "") for m in both)
         made.add_row("", guide.say("check/wanted-and-knitted"), *compared)
     made.add_row(guide.say("check/rows"), "", *(str(p.rows) for p in pieces))
     ends = (f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces)
@@ -89,8 +89,8 @@ def _join_table(outcome: Outcome, guide: Guide) -> Table:
         if all(j.one_rows is not None and j.other_rows is not None for j in found):
             made.add_row(text, guide.say("check/rows"), *(f"{j.one_rows}/{j.other_rows}" for j in found))
         else:
-            made.add_row(text, guide.say("check/cm"), *(f"{j.one_cm:.1f}/{j.other_cm:.1f}" for j in found))
+            made.add_row(text, guide.say("check/cm"), *(guide.decimal(f"{j.one_cm:.1f}/{j.other_cm:.1f}") for j in found))
         if any(j.longer_cm for j in found):
-            longer = (f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}" for j in found)
+            longer = (guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in found)
             made.add_row("", guide.say("check/longer"), *longer)
     return made

@@ -31,7 +31,7 @@ def as_worn(guide: Guide, fit: Fit, sizes: Sequence[str]) -> Table:
         pairs = tuple(zip(beside.wanted, beside.knitted, strict=True))
         rows.append((guide.say("fit/whole", name=fitting.whole_label(beside)), "check/wanted-and-knitted", pairs))
     for label, values in fitting.eases(guide, fit):
-        rows.append((guide.say("check/ease", label=f"{label[:1].lower()}{label[1:]}"), "check/cm", values))
+        rows.append((guide.say("check/ease", label=guide.within(label)), "check/cm", values))
     return _table(guide, "check/as-worn", sizes, rows)
 
 
@@ -87,6 +87,6 @@ def _edge(piece: str, edge: str) -> Said:
 def _table(guide: Guide, title: str, sizes: Sequence[str], rows: Sequence[tuple[str, str, Figures]]) -> Table:
     made = table(guide.say(title), sizes)
     for name, unit, values in rows:
-        figures = (f"{v:.1f}" if isinstance(v, float) else f"{v[0]:.1f}/{v[1]:.1f}" for v in values)
+        figures = (guide.decimal(f"{v:.1f}" if isinstance(v, float) else f"{v[0]:.1f}/{v[1]:.1f}") for v in values)
         made.add_row(name, guide.say(unit), *figures)
     return made

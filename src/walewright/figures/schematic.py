@@ -11,7 +11,7 @@ from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
-from walewright.guide.numbers import cm, inches
+from walewright.guide.numbers import inches
 
 BOX = (84.0, 52.0)
 """Largest outline, mm of paper."""
@@ -90,7 +90,7 @@ def _letter(index: int) -> str:
 
 def _figures(guide: Guide, measure: DrawnMeasure, size: int, units: str) -> tuple[str, ...]:
     value = measure.values[size]
-    in_cm, in_inches = guide.say("label/cm", value=cm(value)), guide.say("label/in", value=inches(value))
+    in_cm, in_inches = guide.say("label/cm", value=guide.cm(value)), guide.say("label/in", value=inches(value))
     lengths = {"cm": (in_cm,), "in": (in_inches,), "both": (in_cm, in_inches)}[units]
     return (*lengths, guide.say(f"label/{measure.unit}", count=measure.counts[size])) if measure.counts else lengths
 
@@ -102,7 +102,7 @@ def _alt(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], size: int) 
 
 
 def _told(guide: Guide, measure: DrawnMeasure, size: int) -> str:
-    what, value = measure.spoken(guide), cm(measure.values[size])
+    what, value = measure.spoken(guide), guide.cm(measure.values[size])
     if not measure.counts:
         return guide.say("drawing/measured", what=what, cm=value)
     return guide.say(f"drawing/measured-{measure.unit}", what=what, cm=value, count=measure.counts[size])

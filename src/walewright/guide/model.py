@@ -10,6 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from walewright.counted.model import MeasureKey
+from walewright.guide import numbers
 from walewright.guide.numbers import SizedFigure, unmarked
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
@@ -37,13 +38,15 @@ class HowToText:
 @dataclass(frozen=True, slots=True, eq=False)
 class Guide:
     """`code`: the language as HTML names it (BCP 47). `words`: templates of labels, facts and sentences. `advice` and `how_to`:
-    whole texts, by their keys and by those of `figures.hands`. `ordinal`: "1st"."""
+    whole texts, by their keys and by those of `figures.hands`. `ordinal`: "1st". `small`: whether labels begin with a small letter
+    within a line."""
 
     code: str
     words: Language
     advice: Mapping[str, Advice]
     how_to: Mapping[str, HowToText]
     ordinal: Callable[[int], str]
+    small: bool = True
 
     def say(self, key: str, **facts: Fact) -> str:
         """The sentence of that key with its facts. Raises KeyError for a key, or a fact, that is not there."""
@@ -56,6 +59,23 @@ class Guide:
     def figured(self, key: str, **facts: Fact | SizedFigure) -> tuple[str, tuple[tuple[int, int], ...]]:
         """The sentence, and where in it figures begin and end; a fact may be a sentence with marked figures of its own."""
         return unmarked(self.say(key, **{name: f.marked if isinstance(f, SizedFigure) else f for name, f in facts.items()}))
+
+    def within(self, label: str) -> str:
+        """A label as it stands within a line."""
+        return f"{label[:1].lower()}{label[1:]}" if self.small else label
+
+    def decimal(self, figure: str) -> str:
+        """A figure with the language's own sign before its decimals."""
+        return figure.replace(".", self.words.point)
+
+    def cm(self, value: float, step: float = 0.5) -> str:
+        """As `numbers.cm`, in the language's figures."""
+        return self.decimal(numbers.cm(value, step))
+
+    def length(self, value_cm: float, units: str) -> tuple[str, str]:
+        """As `numbers.length`, in the language's figures."""
+        first, second = numbers.length(value_cm, units)
+        return self.decimal(first), second
 
     def listed(self, names: Sequence[str]) -> str:
         """ "a", "a and b", "a, b and c"."""

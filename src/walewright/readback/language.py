@@ -44,7 +44,8 @@ class PageLayout:
 class ReadLanguage:
     """`grammar`: grammar/NAME.lark, or the grammar's own `text`. Needles are told by `left` or `right` and a number, `carriage` is
     how its two sides are told. `edges`: its words for edges without a name of their author's, and for parts of edges. `order`: of
-    phrases whose words come in another order than the arguments of the hands' method, where each argument stands."""
+    phrases whose words come in another order than the arguments of the hands' method, where each argument stands; one that may be
+    missing is the last. `quotes` stand before and behind a name of several words, `point` before decimals."""
 
     name: str
     grammar: str
@@ -58,6 +59,8 @@ class ReadLanguage:
     opening: str = " ("
     between: str = ": "
     closing: str = ")"
+    quotes: tuple[str, str] = ("“", "”")
+    point: str = "."
     text: str = ""
 
     def edge(self, words: str) -> str:

@@ -174,7 +174,7 @@ def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
 def section_name(title: str, language: ReadLanguage) -> str:
     """The name that a heading tells, or what a sentence calls the section."""
     # A name in quotes is printed as it is; in a heading any other had its first letter made a capital.
-    quoted = len(title) > 2 and title[0] == "“" and title[-1] == "”"
+    quoted = len(title) > 2 and (title[0], title[-1]) == language.quotes
     capital = title[:1].upper() + title[1:]
     return as_name(
         _linked(title[1:-1], language) or title[1:-1] if quoted else _linked(capital, language) or title[:1].lower() + title[1:]

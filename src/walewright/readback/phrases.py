@@ -132,9 +132,9 @@ class ReadTrack:
 ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack
 
 
-def tenths(words: str) -> int:
-    """Centimetres as millimetres."""
-    return round(float(words) * 10)
+def tenths(words: str, point: str) -> int:
+    """Centimetres as millimetres; `point` stands before decimals."""
+    return round(float(words.replace(point, ".")) * 10)
 
 
 def figure(words: str) -> int:

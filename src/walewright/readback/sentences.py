@@ -131,7 +131,7 @@ class _Phrases(Transformer[Token, Any]):
         apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
         arguments = tuple(argument for told in apart for argument in told)
         order = self._language.order.get(str(data))
-        return ReadPhrase(str(data), tuple(arguments[at] for at in order) if order else arguments)
+        return ReadPhrase(str(data), tuple(arguments[at] for at in order if at < len(arguments)) if order else arguments)
 
     def start(self, children: list[Any]) -> tuple[ReadSaid, ...]:
         return tuple(children)
@@ -344,10 +344,9 @@ class _Phrases(Transformer[Token, Any]):
         return self._within(token)
 
     def ONE_CM(self, token: Token) -> ReadGraded:
-        return self._graded(token.removeprefix(",").strip(), tenths)
+        return self._graded(token.removeprefix(",").strip(), lambda cm: tenths(cm, self._language.point))
 
-    def LENGTH(self, token: Token) -> ReadGraded:
-        return self._graded(token, tenths)
+    LENGTH = ONE_CM
 
     def EDGE_STS(self, token: Token) -> ReadGraded:
         return self._within(token)
@@ -385,7 +384,7 @@ class _Phrases(Transformer[Token, Any]):
         return as_name(token[1:-1])
 
     def SAID_FOR(self, token: Token) -> Several:
-        return Several((as_name(token.split("“")[1].partition("”")[0]),))
+        return Several((as_name(token[token.index(self._language.quotes[0]) + 1 : -1]),))
 
     def COUNT(self, token: Token) -> int:
         return int(token)

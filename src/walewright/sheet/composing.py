@@ -247,6 +247,7 @@ PAGE_WORDS = (
     "in-text",
     "key",
     "left",
+    "letter",
     "materials",
     "measure",
     "mine",

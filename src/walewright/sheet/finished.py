@@ -9,7 +9,7 @@ from walewright.design.model.credit import Credit
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
-from walewright.guide.numbers import cm, inches, length, sentence
+from walewright.guide.numbers import inches, sentence
 from walewright.report.said import Said, said
 from walewright.sheet import fitting
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
@@ -20,9 +20,11 @@ FinishedMeasure = tuple[str, Said, tuple[float, ...]]
 
 def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizesTable:
     """To fit, from the source's size rows so marked; finished, from the knitted garment; ease, where both are known."""
-    to_fit = tuple(Row(sentence(m.name), _cells(m.values, units)) for m in design.measurements if m.to_fit)
-    finished = tuple(Row(label, _cells(values, units)) for label, values in _finished(guide, pieces, fit))
-    between = tuple(Row(label, _cells(values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ()))
+    to_fit = tuple(Row(sentence(m.name), _cells(guide, m.values, units)) for m in design.measurements if m.to_fit)
+    finished = tuple(Row(label, _cells(guide, values, units)) for label, values in _finished(guide, pieces, fit))
+    between = tuple(
+        Row(label, _cells(guide, values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ())
+    )
     named = (("sizes/to-fit", to_fit), ("sizes/finished", finished), ("sizes/ease", between))
     groups = tuple(RowGroup(guide.say(title), rows) for title, rows in named if rows)
     return SizesTable(guide.say("sizes", unit=guide.say(f"sizes/{units}")), design.sizes, groups)
@@ -74,13 +76,13 @@ def seam_note(guide: Guide, design: Design, units: str) -> str:
     if not any(join.way == "sewn" for join in design.joins):
         return note
     widths = sorted({2 / design.fabric(p.fabric).stitches_per_cm for p in design.pieces})
-    in_cm = guide.listed(list(dict.fromkeys(cm(w, 0.1) for w in widths)))
+    in_cm = guide.listed(list(dict.fromkeys(guide.cm(w, 0.1) for w in widths)))
     in_inches = guide.listed([inches(w) for w in widths])
     return guide.say("sizes/seamed", note=note, told=guide.say(f"told/{units}", cm=in_cm, inches=in_inches))
 
 
-def _cells(values: tuple[float, ...], units: str) -> tuple[TableCell, ...]:
-    return tuple(TableCell(*length(v, units)) for v in values)
+def _cells(guide: Guide, values: tuple[float, ...], units: str) -> tuple[TableCell, ...]:
+    return tuple(TableCell(*guide.length(v, units)) for v in values)
 
 
 # ----------------------------------------------------------------- rows of the table

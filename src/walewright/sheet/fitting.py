@@ -9,7 +9,7 @@ from walewright.design.model import PerSize
 from walewright.figures.measures import name_of
 from walewright.fit.model import Beside, Buttons, Ease, Fit, Girth, Passing, Reach, Role
 from walewright.guide.model import Guide
-from walewright.guide.numbers import graded, length, sentence
+from walewright.guide.numbers import graded, sentence
 
 EaseRow = tuple[str, PerSize]
 
@@ -128,6 +128,6 @@ def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:
 
 def told(guide: Guide, values: PerSize, units: str) -> str:
     """A length in all sizes, graded: "47 (51: 51) cm"."""
-    first, second = zip(*(length(v, units) for v in values), strict=True)
+    first, second = zip(*(guide.length(v, units) for v in values), strict=True)
     shown = graded(list(first))
     return guide.say(f"told/{units}", cm=shown, inches=shown if units == "in" else graded(list(second)))

@@ -78,7 +78,9 @@ def _tools(guide: Guide, design: Design, part_on_cord: bool) -> Iterator[str]:
     if any(run.name for p in design.pieces for run in (*p.left, *p.right)):
         yield guide.say("tool/thread")
     for cord in design.cords:
-        yield guide.say("tool/cord", piece=sentence(cord.piece).lower(), cm=graded([f"{cm:g}" for cm in cord.length]))
+        yield guide.say(
+            "tool/cord", piece=guide.within(sentence(cord.piece)), cm=guide.decimal(graded([f"{cm:g}" for cm in cord.length]))
+        )
     yield guide.say("tool/last")
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.schematic import labels, lettered
 from walewright.guide.model import Guide
-from walewright.guide.numbers import cm, inches
+from walewright.guide.numbers import inches
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 
 
@@ -14,15 +14,15 @@ def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: st
     if not lettered(piece, sizes):
         return None
     rows = tuple(
-        Row(m.label(guide), tuple(_cell(m, i, units) for i in range(len(sizes))), key=key)
+        Row(m.label(guide), tuple(_cell(guide, m, i, units) for i in range(len(sizes))), key=key)
         for (key,), m in zip(labels(guide, piece, sizes, units), piece.measures, strict=True)
     )
     caption = guide.say("legend", piece=name_of(piece.piece.name), unit=guide.say(f"unit/{units}"))
     return SizesTable(caption, sizes, (RowGroup("", rows),))
 
 
-def _cell(measure: DrawnMeasure, size: int, units: str) -> TableCell:
+def _cell(guide: Guide, measure: DrawnMeasure, size: int, units: str) -> TableCell:
     value = measure.values[size]
     if units == "both":
-        return TableCell(cm(value), f"{inches(value)}″")
-    return TableCell(inches(value) if units == "in" else cm(value))
+        return TableCell(guide.cm(value), f"{inches(value)}″")
+    return TableCell(inches(value) if units == "in" else guide.cm(value))

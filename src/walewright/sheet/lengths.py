@@ -32,7 +32,7 @@ def _bobbins(guide: Guide, design: Design, piece: str, rows: dict[int, list[Bobb
     for number, uses in sorted(rows.items()):
         some = next(u for u in uses if u is not None)
         places = (_block(guide, uses), _begins(guide, uses), _ends(guide, uses))
-        lengths = (f"{u.metres:.1f}" if u is not None else "–" for u in uses)
+        lengths = (guide.decimal(f"{u.metres:.1f}") if u is not None else "–" for u in uses)
         made.append((str(number), sentence(yarn_named(design, some.yarn).label), *places, *lengths))
     columns = ("bobbin", "yarn", "begins-on", "counter", "last-row")
     metres = (guide.say("bobbins/metres", size=s.replace(" ", NARROW)) for s in design.sizes)
@@ -88,7 +88,7 @@ def floats(guide: Guide, design: Design, proof: Proof) -> ListTable | None:
         if len(at) > MOST:
             shown = guide.say("floats/more", shown=shown, count=len(at) - MOST)
         where = f"{sentence(name_of(piece))}{f' ({guide.listed(told)})' if told else ''}"
-        across = guide.say("floats/across", first=first, last=last, stitches=stitches, cm=f"{cm:.1f}")
+        across = guide.say("floats/across", first=first, last=last, stitches=stitches, cm=guide.decimal(f"{cm:.1f}"))
         rows.append((where, sentence(yarn_named(design, yarn).label), shown, across))
     if not rows:
         return None

@@ -53,7 +53,7 @@ def _both(guide: Guide, given: Given, units: str) -> tuple[str, str]:
 
 def regraded_line(guide: Guide, design: Design, units: str) -> str:
     """The same in one sentence, for a cover; empty for the source's own edition."""
-    each = [f"{_what(guide, g)[:1].lower()}{_what(guide, g)[1:]} {_both(guide, g, units)[0]}" for g in design.given]
+    each = [f"{guide.within(_what(guide, g))} {_both(guide, g, units)[0]}" for g in design.given]
     return guide.say("regraded/line", told="; ".join(each)) if each else ""
 
 
@@ -76,7 +76,7 @@ def _measure(guide: Guide, row: Measurement, units: str) -> Row:
     about = row.about
     if row.to_fit:
         about = guide.say("regrade/about-to-fit", about=about) if about else guide.say("regrade/to-fit")
-    return Row(sentence(row.name), tuple(TableCell(*length(v, units)) for v in row.values), note=about)
+    return Row(sentence(row.name), tuple(TableCell(*guide.length(v, units)) for v in row.values), note=about)
 
 
 def _offered(guide: Guide, choices: Iterable[Choice]) -> Iterator[tuple[str, str, str]]:
@@ -97,7 +97,7 @@ def _others(guide: Guide, source: Edition) -> Iterator[tuple[str, str, str]]:
     for yarn in source.yarns:
         yield sentence(yarn.name), "--yarn", yarn.words
     machine = source.machine
-    bed = guide.say("regrade/bed", bed=machine.name, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")
+    bed = guide.say("regrade/bed", bed=machine.name, needles=machine.needles, pitch=guide.decimal(f"{machine.pitch_mm:g}"))
     yield guide.say("regraded/bed"), "--bed", bed
 
 

@@ -10,7 +10,7 @@ from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
-from walewright.guide.numbers import CM_PER_INCH, SizedFigure, cm, figure, metres, sentence, unmarked, whole_grams
+from walewright.guide.numbers import CM_PER_INCH, SizedFigure, figure, metres, sentence, unmarked, whole_grams
 from walewright.proof.model import Proof, YarnKind, YarnUse
 from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
 from walewright.sheet.reckoned import reckoned
@@ -32,7 +32,7 @@ def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizesTable:
                 for at, what in enumerate(("garment", "swatches", "reserve"))
             ),
         )
-        grams, metres_ = _plain(yarn.ball_grams), _plain(yarn.ball_metres)
+        grams, metres_ = _plain(guide, yarn.ball_grams), _plain(guide, yarn.ball_metres)
         groups.append(RowGroup(guide.say("yarn/ball", yarn=sentence(yarn.label), grams=grams, metres=metres_), rows))
     away = tuple(_comes_away(guide, proof))
     if away:
@@ -80,16 +80,17 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> Tensio
     per = 4 * CM_PER_INCH if units == "in" else 10.0
     yarn = next(y for y in design.yarns if y.name == fabric.yarn)
     if units == "in":
-        size = (f"{fabric.swatch_width_cm / CM_PER_INCH:.2f}", f"{fabric.swatch_height_cm / CM_PER_INCH:.2f}")
+        width, height = (f"{of / CM_PER_INCH:.2f}" for of in (fabric.swatch_width_cm, fabric.swatch_height_cm))
+        size = guide.decimal(width), guide.decimal(height)
     else:
-        size = (cm(fabric.swatch_width_cm, 0.1), cm(fabric.swatch_height_cm, 0.1))
+        size = (guide.cm(fabric.swatch_width_cm, 0.1), guide.cm(fabric.swatch_height_cm, 0.1))
     # What an author weighed is told as it was written; what follows at another tension is no finer than a kitchen scale.
-    grams = f"{fabric.swatch_grams:.0f}" if fabric.as_written else _plain(fabric.swatch_grams)
+    grams = f"{fabric.swatch_grams:.0f}" if fabric.as_written else _plain(guide, fabric.swatch_grams)
     swatch = guide.say(
         "tension/swatch-in" if units == "in" else "tension/swatch-cm",
         yarn=yarn.label,
-        stitches=_plain(fabric.swatch_stitches),
-        rows=_plain(fabric.swatch_rows),
+        stitches=_plain(guide, fabric.swatch_stitches),
+        rows=_plain(guide, fabric.swatch_rows),
         width=size[0],
         height=size[1],
         grams=grams if fabric.swatch_grams >= 0.5 else "",
@@ -98,7 +99,7 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> Tensio
     if fabric.swatch_of:
         swatch = guide.say("tension/swatch-of", fabric=name_of(fabric.swatch_of), yarn=yarn.label)
     title = guide.say("tension/title", stitch=sentence(stitch_words(guide, fabric)), dial=dial_words(guide, fabric))
-    counts = (SizedFigure(f"{of * per:.1f}", whole=True) for of in (fabric.stitches_per_cm, fabric.rows_per_cm))
+    counts = (SizedFigure(guide.decimal(f"{of * per:.1f}"), whole=True) for of in (fabric.stitches_per_cm, fabric.rows_per_cm))
     density, strong = guide.figured("tension/density", stitches=next(counts), rows=next(counts), per=guide.say(f"tension/{units}"))
     return Tension(title, density, strong, " ".join(filter(None, (swatch, *_own(guide, design, fabric)))))
 
@@ -125,9 +126,8 @@ def stitch_words(guide: Guide, fabric: Fabric) -> str:
     """The stitch with its "every 3rd needle"."""
     if fabric.chart:
         return guide.say("stitch/chart", chart=name_of(fabric.chart))
-    if fabric.rib_every:
-        return guide.say("stitch/every", stitch=fabric.stitch, nth=guide.ordinal(fabric.rib_every))
-    return fabric.stitch
+    stitch = guide.say(f"stitch/{fabric.stitch}")
+    return guide.say("stitch/every", stitch=stitch, nth=guide.ordinal(fabric.rib_every)) if fabric.rib_every else stitch
 
 
 def basis_words(guide: Guide, fabric: Fabric, regraded_copy: bool) -> str:
@@ -150,7 +150,7 @@ def machine(guide: Guide, design: Design, counts: Counts) -> tuple[Fact, ...]:
     widest = [str(_widest(garment)) for garment in counts.sizes]
     facts = [
         Fact(guide.say("machine"), guide.say("machine/single-bed", machine=sentence(bed.called))),
-        Fact(guide.say("machine/needles"), guide.say("machine/apart", needles=bed.needles, pitch=_plain(bed.pitch_mm))),
+        Fact(guide.say("machine/needles"), guide.say("machine/apart", needles=bed.needles, pitch=_plain(guide, bed.pitch_mm))),
         Fact(guide.say("machine/in-use"), *unmarked(figure(widest).marked)),
     ]
     if bed.edge_guides:
@@ -163,5 +163,5 @@ def _widest(garment: SizedGarment) -> int:
     return max(found, default=0)
 
 
-def _plain(value: float) -> str:
-    return f"{value:g}"
+def _plain(guide: Guide, value: float) -> str:
+    return guide.decimal(f"{value:g}")

@@ -38,7 +38,7 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
         _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
         _section(guide.say("text/tension"), (_tension(guide, design, fabric, units) for fabric in design.fabrics)),
         _section(guide.say("text/materials"), _materials(guide, sheet, design, proof)),
-        *(_table(table) for table in (*bobbins(guide, design, proof), *((long,) if long else ()))),
+        *(_table(guide, table) for table in (*bobbins(guide, design, proof), *((long,) if long else ()))),
         _notes(guide, sheet),
         _section(guide.say("page/abbreviations"), (f"{short}: {meaning}" for short, meaning in sheet.abbreviations)),
         _steps(steps, len(design.sizes)),
@@ -81,7 +81,7 @@ def _to_regrade(guide: Guide, sheet: Sheet, design: Design, units: str) -> str:
         f"{m.name.replace('_', ' ')}: {_lengths(guide, m.values, units)}{f', {m.about}' if m.about else ''} (--measure)"
         for m in source_of(design).measurements
     ]
-    rows += [f"{what[:1].lower()}{what[1:]}: {value} ({option})" for what, option, value in sheet.regrade.others.rows]
+    rows += [f"{guide.within(what)}: {value} ({option})" for what, option, value in sheet.regrade.others.rows]
     lines = (*sheet.regrade.lines, *rows)
     return _section(guide.say("page/regrade"), (textwrap.fill(line, HANGING, subsequent_indent="    ") for line in lines))
 
@@ -97,13 +97,13 @@ def _steps(printed: str, sizes: int) -> str:
     return steps.strip() if sizes == 1 else f"{head}\n{steps}"
 
 
-def _table(table: ListTable) -> str:
+def _table(guide: Guide, table: ListTable) -> str:
     """A table line by line, each with its heads: there is no room for columns beside graded figures."""
     head, *heads = table.heads
     lines = []
     for first, *cells in table.rows:
-        told = "; ".join(f"{name[:1].lower()}{name[1:]}: {cell}" for name, cell in zip(heads, cells, strict=True))
-        line = f"{head.lower()} {first}: {told}"
+        told = "; ".join(f"{guide.within(name)}: {cell}" for name, cell in zip(heads, cells, strict=True))
+        line = f"{guide.within(head)} {first}: {told}"
         lines.append(textwrap.fill(line, 92, subsequent_indent="    ", break_long_words=False, break_on_hyphens=False))
     title = textwrap.wrap(table.caption, 92)
     return _section(table.caption, lines) if len(title) == 1 else "\n".join((*title, "-" * len(title[-1]), *lines))
@@ -136,8 +136,8 @@ def _worn(guide: Guide, design: Design, fit: Fit | None, units: str) -> list[str
     """Ease where a body measurement is known, and what the finished measurements are."""
     said, lines = [seam_note(guide, design, units)], list(_folded(guide, design, units))
     if fit is not None:
-        lines += [f"{label.lower()}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
-        eases = ((label.lower(), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))
+        lines += [f"{guide.within(label)}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
+        eases = ((guide.within(label), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))
         lines += [guide.say("text/ease", what=label, lengths=lengths) for label, lengths in eases]
         said += fitting.notes(guide, fit, units)
     return [*lines, *(textwrap.fill(line, WIDE) for line in said)]
@@ -161,8 +161,8 @@ def _cautions(sheet: Sheet) -> str:
 
 def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
     per_cm = fabric.stitches_per_cm, fabric.rows_per_cm
-    in_cm = guide.say("text/to-10-cm", stitches=f"{per_cm[0] * 10:.1f}", rows=f"{per_cm[1] * 10:.1f}")
-    inch = [f"{of * CM_PER_INCH:.2f}" for of in per_cm]
+    in_cm = guide.say("text/to-10-cm", stitches=guide.decimal(f"{per_cm[0] * 10:.1f}"), rows=guide.decimal(f"{per_cm[1] * 10:.1f}"))
+    inch = [guide.decimal(f"{of * CM_PER_INCH:.2f}") for of in per_cm]
     in_inches = guide.say("text/to-1-in", stitches=inch[0], rows=inch[1])
     basis = basis_words(guide, fabric, bool(design.given)).removesuffix(".")
     return guide.say(
@@ -172,13 +172,13 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
         stitch=stitch_words(guide, fabric),
         yarn=name_of(fabric.yarn),
         dial=dial_words(guide, fabric),
-        basis=f" ({basis[:1].lower()}{basis[1:]})" if basis else "",
+        basis=f" ({guide.within(basis)})" if basis else "",
     )
 
 
 def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list[str]:
     machine = design.machine
-    lines = [guide.say("text/machine", bed=machine.called, needles=machine.needles, pitch=f"{machine.pitch_mm:g}")]
+    lines = [guide.say("text/machine", bed=machine.called, needles=machine.needles, pitch=guide.decimal(f"{machine.pitch_mm:g}"))]
     for at, yarn in enumerate(design.bought()):
         uses = [size.yarn[at] for size in proof.sizes]
         parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
@@ -189,8 +189,8 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
                 yarn=yarn.label or name_of(yarn.name),
                 balls=graded([str(use.balls) for use in uses]),
                 one=all(use.balls == 1 for use in uses),
-                ball_grams=f"{yarn.ball_grams:g}",
-                ball_metres=f"{yarn.ball_metres:g}",
+                ball_grams=guide.decimal(f"{yarn.ball_grams:g}"),
+                ball_metres=guide.decimal(f"{yarn.ball_metres:g}"),
                 grams=grams,
                 garment=garment,
                 swatches=swatches,
@@ -199,12 +199,12 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
         )
         lines.extend(f"    {guide.say('text/reckoned', way=way)}" for way in reckoned(guide, uses))
     lines += (textwrap.fill(line, 92, subsequent_indent="    ") for line in together(guide, design))
-    return [*lines, *(textwrap.fill(tool[:1].lower() + tool[1:], 92, subsequent_indent="    ") for tool in sheet.tools)]
+    return [*lines, *(textwrap.fill(guide.within(tool), 92, subsequent_indent="    ") for tool in sheet.tools)]
 
 
 def _lengths(guide: Guide, values_cm: Sequence[float], units: str) -> str:
-    in_cm = graded([f"{v:.1f}".removesuffix(".0") for v in values_cm])
-    return guide.say(f"text/{units}", cm=in_cm, inches=graded([_inches(v) for v in values_cm]))
+    in_cm, in_inches = graded([f"{v:.1f}".removesuffix(".0") for v in values_cm]), graded([_inches(v) for v in values_cm])
+    return guide.say(f"text/{units}", cm=guide.decimal(in_cm), inches=guide.decimal(in_inches))
 
 
 def _inches(cm: float) -> str:

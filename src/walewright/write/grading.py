@@ -63,7 +63,7 @@ class Graded:
 
     def cm(self, language: PrintedLanguage) -> Run:
         """Millimetres told in centimetres."""
-        return self.run(self.text(language, lambda mm: f"{mm / 10:g}"))
+        return self.run(self.text(language, lambda mm: f"{mm / 10:g}".replace(".", language.marks.point)))
 
     @property
     def unless_none(self) -> Graded:

@@ -17,12 +17,16 @@ from walewright.write.model import Abbreviation
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """How the numbers of several sizes stand together: `78 (84: 90: 96)`, and the dash of a size that skips what is counted."""
+    """How the numbers of several sizes stand together: `78 (84: 90: 96)`, and the dash of a size that skips what is counted.
+    `quotes` stand before and behind what an author wrote, `instead` for the second of them within; `point` is before decimals."""
 
     dash: str = "–"
     opening: str = " ("
     between: str = ": "
     closing: str = ")"
+    quotes: tuple[str, str] = ("“", "”")
+    instead: str = "’"
+    point: str = "."
 
 
 @dataclass(frozen=True, slots=True)

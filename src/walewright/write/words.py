@@ -188,7 +188,8 @@ def _edge_told(said: StepSaid, language: PrintedLanguage) -> list[Part]:
 
 
 def _text(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    return [plain(prose(said.any.text, language)).replace("”", "’")]
+    marks = language.marks
+    return [plain(prose(said.any.text, language)).replace(marks.quotes[1], marks.instead)]
 
 
 PARTS: Parts = {

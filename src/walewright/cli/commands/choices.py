@@ -56,7 +56,6 @@ def listing(guide: Guide, file: str, design: Design, beds: Sequence[str]) -> str
 def _measures(guide: Guide, design: Design) -> Table:
     from rich.table import Table
 
-    from walewright.guide.numbers import cm
     from walewright.sheet.regrading import source_of
 
     table = Table(title=guide.say("choices/measures"), title_justify="left", title_style="", box=None, pad_edge=False)
@@ -66,7 +65,7 @@ def _measures(guide: Guide, design: Design) -> Table:
     table.add_column("")
     for row in source_of(design).measurements:
         about = guide.say("choices/about", about=row.about, to_fit=row.to_fit).strip()
-        table.add_row(row.name, *(cm(v) for v in row.values), about)
+        table.add_row(row.name, *(guide.cm(v) for v in row.values), about)
     return table
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 import click
 
-from walewright import world
+from walewright import languages, world
 from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
 from walewright.cli.options import unfit_form, unknown_language
@@ -19,7 +19,7 @@ from walewright.report.said import said
 
 def _format(line: CommandLine, /, files: Sequence[str], check_only: bool, language: str, messages: str) -> int:
     """Write sources anew with even spacing and indents. Their meaning and comments stay."""
-    unfit = (*unfit_form(line, messages), *unknown_language(line, language), *unfit_names(line, files))
+    unfit = (*unfit_form(line, messages), *unknown_language(line, languages.named(language)), *unfit_names(line, files))
     if unfit:
         line.report(unfit)
         return 2

@@ -27,7 +27,7 @@ class Shipped:
 
     `tables`: CSV text by table name ("women"); `machines`: TOML text by profile name ("bulky"); `shapes`: source text by the
     name of the shape that it defines, and `charts` likewise; `measures`: TOML text, what each measurement of the tables is (empty:
-    nothing is said)."""
+    nothing is said), told in `language` where it has that."""
 
     tables: Mapping[str, str]
     machines: Mapping[str, str]
@@ -35,10 +35,12 @@ class Shipped:
     measures: str = ""
     charts: Mapping[str, str] = field(default_factory=dict)
     files: Mapping[str, SharedFile] = field(default_factory=dict)
+    language: str = ""
 
     def described(self, measurement: str) -> Described:
         """What a measurement of the tables is called on paper and how it is taken; empty words for one that nothing is said of."""
         found = tomllib.loads(self.measures).get(measurement, {})
+        found = found.get(self.language, found)
         return Described(str(found.get("name", "")), str(found.get("about", "")))
 
 

@@ -24,6 +24,9 @@ TOOLS = {
     "needed/length": "{what}: {length}",
     # Fabrics.
     "stitch/chart": "chart {chart}",
+    "stitch/stocking stitch": "stocking stitch",
+    "stitch/latched rib": "latched rib",
+    "stitch/stripes": "stripes",
     "stitch/every": "{stitch}, every {nth} needle",
     "basis/given": "As you measured it{weighed:?|; its weight is reckoned from that of the source's swatch}.",
     "basis/reckoned": "Reckoned from your {fabric}: knit a swatch of it too.",

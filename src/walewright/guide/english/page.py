@@ -15,6 +15,8 @@ PAGE = {
     "page/notes": "Notes",
     "page/abbreviations": "Abbreviations and words",
     "page/key": "Key",
+    # Over the letters of a drawing's dimensions, in a narrow column.
+    "page/letter": "Key",
     "page/symbol": "Symbol",
     "page/in-text": "In text",
     "page/what-it-is": "What it is",

@@ -1,0 +1,46 @@
+"""What the commands print in German: tables of a check, and what can be given."""
+
+from __future__ import annotations
+
+COMMANDS = {
+    # Of a check.
+    "check/head": "{file}: {title}{chosen:?, {chosen}}, {sizes:Größe|Größen} bewiesen",
+    "check/choice": "{choice} {alternative}",
+    "check/yarn": "Garn",
+    "check/grams-and-balls": "g/Knäuel",
+    "check/as-worn": "getragen",
+    "check/ease": "Weitenzugabe, {label}",
+    "check/cm": "cm",
+    "check/openings": "Öffnungen",
+    "check/at-rest-and-stretched": "cm in Ruhe/gedehnt",
+    "check/at-rest": "cm in Ruhe",
+    "check/unmeasured": "nicht messbar",
+    "check/opening": "{copies:?{copies}-mal }{role:?{role}: }{edges:/ + }{more:? + ...}",
+    "check/rim": "{piece}",
+    "check/passages": "was wo hindurchpasst",
+    "check/passes": "{opening}: {part:term} passt hindurch",
+    "check/never-passes": "{opening}: {part:term} passt nie hindurch",
+    "check/stretched-and-needed": "cm gedehnt/nötig",
+    "check/st": "M",
+    "check/rows": "Reihen",
+    "check/wanted-and-knitted": "cm gewünscht/gestrickt",
+    "check/needles": "Nadeln",
+    "check/joins": "Verbindungen",
+    "check/longer": "cm länger gewünscht/gestrickt",
+    "check/unused": "ungenutzt: {told}",
+    "check/unsewn": "ungenäht: nichts ist verbunden mit {edge}",
+    "check/off-st": "daneben: {where}: {off:.1f} M zu {wide:?viel|wenig} {mark}",
+    "check/off-rows": "daneben: {where}: {off:.1f} Reihen zu {wide:?viel|wenig} {mark}",
+    "check/no-unused": "ungenutzt",
+    "check/no-unsewn": "ungenäht",
+    "check/no-off": "um mehr als eine Masche oder eine Reihe daneben",
+    "check/nothing": "nichts ist {kinds:or}; keine Masche ist offen",
+    "check/no-loop": "keine Masche ist offen",
+    "check/all": "jede Zahl, Öffnung und Verbindung: --all",
+    # Of what can be given.
+    "choices/head": "{file}: {title}, was anstelle der Angaben der Quelle angegeben werden kann",
+    "choices/measures": "--measure, in cm",
+    "choices/about": "{about}{to_fit:? (Körpermaß)}",
+    "choices/others": "alles andere",
+    "choices/beds": "mitgelieferte Nadelbetten: {beds}",
+}

@@ -1,0 +1,58 @@
+"""What hands need beside yarn and machine, and what is said of fabrics, their tension and the machine, in German."""
+
+from __future__ import annotations
+
+TOOLS = {
+    "tool/waste-yarn": "Hilfsgarn: glatt, etwa gleich dick und in einer Kontrastfarbe",
+    "tool/cord-both": "Trennfaden: zwei starke, rutschige Stücke, eines für den Anschlag, länger als das Nadelbett breit ist,"
+    " eines für einen Teil, der wartet, dreimal so lang wie dieser breit ist",
+    "tool/cord-start": "Trennfaden: ein starkes, rutschiges Stück, länger als das Nadelbett breit ist",
+    "tool/cord-part": "Trennfaden: ein starkes, rutschiges Stück, dreimal so lang wie der Teil breit ist, der darauf wartet",
+    "tool/comb-and-weights": "Anschlagkamm, und Gewichte für die Breite in Arbeit",
+    "tool/weights": "Gewichte für die Breite in Arbeit",
+    "tool/transfer": "Decker mit {prongs:and} {most:=Zinke|Zinken}",
+    "tool/for-crosses": "Für die Verkreuzungen {tools:and}",
+    "tool/prongs": "zwei {prongs}er-Decker",
+    "tool/latch": "Repassiernadel (Häkelnadel mit Zunge)",
+    "tool/card": "Ein Streifen Pappe oder ein dünner Stab, um lange Maschen danach zu messen",
+    "tool/bobbins": "Spulen für das Intarsienmuster, eine für jede Fläche der Reihe, die die meisten hat",
+    "tool/thread": "Kurze Fäden in einer Kontrastfarbe, um Kanten zu markieren",
+    "tool/cord": "Kordel oder Band für {piece}: {cm} cm",
+    "tool/last": "Stumpfe Wollnadel, Maßband, Schere mit geschützten Spitzen",
+    # What the author lists.
+    "needed/count": "{count} {what}",
+    "needed/length": "{what}: {length}",
+    # Fabrics.
+    "stitch/chart": "Strickschrift {chart}",
+    "stitch/stocking stitch": "glatt rechts",
+    "stitch/latched rib": "hochgehäkelte Rippen",
+    "stitch/stripes": "Streifen",
+    "stitch/every": "{stitch}, jede {nth} Nadel",
+    "basis/given": "Wie Sie gemessen haben{weighed:?|; das Gewicht ist aus dem der Maschenprobe der Quelle gerechnet}.",
+    "basis/reckoned": "Aus Ihrer Maschenprobe von {fabric} gerechnet: auch davon eine stricken.",
+    "basis/source": "Wie für die Quelle gemessen.",
+    "tension/dial": "Maschenweite {dial}",
+    "tension/start-dial": "Maschenweite {dial} als Anfang",
+    "tension/title": "{stitch}, {dial}",
+    "tension/cm": "10 cm",
+    "tension/in": "4 Zoll",
+    "tension/both": "10 cm (4 Zoll)",
+    "tension/density": "{stitches} Maschen und {rows} Reihen auf {per}",
+    "tension/swatch-of": "In {yarn}; die Maschenprobe von {fabric} gilt auch hierfür.",
+    "tension/swatch-cm": "In {yarn}. {stitches} Maschen und {rows} Reihen messen {width} cm in der Breite und {height} cm in der"
+    " Höhe{grams:? und wiegen {grams} g}.{purl:? Außen ist die linke Maschenseite.}",
+    "tension/swatch-in": "In {yarn}. {stitches} Maschen und {rows} Reihen messen {width} Zoll in der Breite und {height} Zoll"
+    " in der Höhe{grams:? und wiegen {grams} g}.{purl:? Außen ist die linke Maschenseite.}",
+    "tension/dial-is-a-start": "Die Maschenweite ist nur ein Anfang: wo die Schritte {dial} sagen, die Zahl einstellen, bei der"
+    " Ihre eigene Maschenprobe so ausfällt, und sie hier notieren: ______",
+    "tension/dial-is-yours": "Die Maschenweite ist Ihre. Die Schritte der Kanten daran nennen auch {others:/ und }: Zahlen der"
+    " Quelle neben deren {was}; die Ihren um ebenso viel lockerer oder fester einstellen.",
+    # The machine.
+    "machine": "Maschine",
+    "machine/single-bed": "{machine}, einbettig",
+    "machine/needles": "Nadeln",
+    "machine/apart": "{needles}, Teilung {pitch} mm",
+    "machine/in-use": "In Gebrauch, höchstens",
+    "machine/edges": "Ränder",
+    "machine/edge-guides": "Randführungen an den äußersten Nadeln, bei jeder Änderung der Breite zu versetzen",
+}

@@ -1,0 +1,56 @@
+"""Printed German as its reader has it: `grammar/german.lark`, and the layout of a page."""
+
+from __future__ import annotations
+
+import re
+
+from walewright.readback.language import PageLayout, ReadLanguage
+
+LAYOUT = PageLayout(
+    sizes=re.compile(r"Größen (?P<first>\S+)(?: \((?P<others>\S.*)\))?"),
+    several=re.compile(r"(?P<name>.+) \((?P<copies>[0-9]{1,3})-mal stricken\)"),
+    only=re.compile(r"Nur (?:[0-9]{1,3}\., )*(?:[0-9]{1,3}\. und )?[0-9]{1,3}\. Größe"),
+    chart=re.compile(r"Strickschrift (?P<name>[^\W\d][\w\u00a0]*)"),
+    joining=re.compile(r"Ausarbeitung|Vor: [^ ]+|Vor dem Verbinden: .+, auf dem Nadelbett"),
+    link=re.compile(
+        r"Verbinden: (?P<edge>[^ ]+(?: [^ ]+)??)(?: (?P<part>links|rechts|Mitte|oben))?"
+        r" von (?P<owner>[^ ]+),(?: (?P<number>[0-9]{1,3})\. Teil,)? auf dem Nadelbett"
+    ),
+    note=re.compile(r"Hinweis:(?: |$)"),
+    told=re.compile(r"(?:Rapport|Weise|Zeichen):"),
+    key=re.compile(r"Zeichen: (?P<symbol>\S)  (?=\S)"),
+    numbered=re.compile(r" *(?P<first>[0-9]{1,4})(?: bis (?P<last>[0-9]{1,4}))?\. "),
+    strip=re.compile(
+        r"Spalten (?P<first>[0-9]{1,4}) bis (?P<last>[0-9]{1,4}) von (?P<width>[0-9]{1,4})"
+        r"(?:, Spalten (?P<again>[0-9]{1,4}) bis (?P<before>[0-9]{1,4}) wie zuvor)?:"
+    ),
+)
+
+EDGES = {
+    "Anfang": "start",
+    "Ende": "end",
+    "Schulter": "shoulder",
+    "links": "left",
+    "rechts": "right",
+    "Mitte": "centre",
+    "oben": "upper",
+    "erstes": "first",
+    "letztes": "last",
+}
+
+LANGUAGE = ReadLanguage(
+    "german",
+    "german",
+    LAYOUT,
+    left="L",
+    right="R",
+    carriage=("SL", "SR"),
+    edges=EDGES,
+    order={
+        **dict.fromkeys(("decrease", "increase_fashioned"), (1, 0, 2)),
+        **dict.fromkeys(("decrease_outer", "increase_outer"), (1, 0, 2, 3)),
+        **dict.fromkeys(("decrease_on", "increase_beside"), (1, 0, 2, 3, 4)),
+    },
+    quotes=("„", "“"),
+    point=",",
+)

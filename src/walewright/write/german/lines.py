@@ -1,0 +1,17 @@
+"""The German of whole lines: a row of a table, and shapings that go on at the same time."""
+
+from __future__ import annotations
+
+LINES = {
+    "together": "Gleichzeitig, von {RC} {from_row} bis {RC} {to_row}:",
+    "track": "Dabei, {title}: {steps}.",
+    "for_some": "[{sizes}: {body}]",
+    "at": "{RC} {row}",
+    "stands": "{stitches} {stitches|st}",
+    "again": "wie {section}, Schritte {first} bis {last}",
+    "again/link": "wie in {section}, Schritte {first} bis {last}",
+    "stands/held": "{working} {working|st} in Arbeit, {held} gehalten",
+    "row/at": "{at}:",
+    "row/steps": "{steps};",
+    "row/stands": "{stands}.",
+}
