@@ -170,7 +170,7 @@ def test_every_step_that_hands_carry_out_is_told_or_needs_no_telling() -> None:
         "StartChart", "StopChart", "StopChartOn", "StopStripes", "FoldUp", "ClosedStart", "Together", "Track",
         "UseLooser", "NeedlesToWork", "CarriageAt", "UseYarnStep", "SetRowCounter", "KnitRows", "KnitTo",
         "Repeat", "Now", "NowInHalf",
-        "BreakOff", "EdgeIs", "JoinEdges", "SeamOf", "EdgeInSeam", "Say",
+        "BreakOff", "EdgeIs", "GapIs", "JoinEdges", "SeamOf", "EdgeInSeam", "Say",
     }  # fmt: skip
     classes = {name for name, of in vars(st).items() if isinstance(of, type) and issubclass(of, st.Step)} - {"Step"}
     assert told <= classes

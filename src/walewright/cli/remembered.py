@@ -97,8 +97,10 @@ def from_file(line: CommandLine, file: str, faults: list[Diagnostic]) -> Mapping
     found = read(text)
     if isinstance(found, Remembered):
         return found.fields
-    kind = "figures-file/unfit" if found else "figures-file/other"
-    faults.append(line.fault(kind, "keep-anew", at=(file, OPTION), file=named(file), key=named(found)))
+    fault = line.fault(
+        "figures-file/unfit" if found else "figures-file/other", "keep-anew", at=(file, OPTION), file=named(file), key=named(found)
+    )
+    faults.append(fault)
     return {}
 
 
