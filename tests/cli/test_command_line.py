@@ -135,7 +135,7 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
     assert (
         there
         >= {
-            "": {"--version", "--help", "check", "build", "publish", "choices", "show", "format"},
+            "": {"--version", "--help", "check", "build", "publish", "choices", "show", "serve", "format"},
             "publish": {"CATALOGUE", "--into", "--watch", "--why", "--jobs", "--executor", "--scheduler", "--messages", "--help"},
             "check": {
                 "FILE...",
@@ -146,6 +146,7 @@ def test_help_names_every_argument_and_option(command: str, capsys: Said) -> Non
                 "--yarn",
                 "--dial",
                 "--bed",
+                "--from",
                 "--messages",
                 "--help",
             },
@@ -163,6 +164,7 @@ def test_commands_are_listed_in_the_order_of_their_use(capsys: Said) -> None:
         "publish",
         "choices",
         "show",
+        "serve",
         "format",
     ]
 

@@ -14,6 +14,7 @@ from tests.docs.blocks import FRAMED, Block, frames
 from walewright.report.codes import CODES
 
 UNSHOWN = {
+    "address-refused": "which addresses can be had depends on the system",
     "bed-refuses": "no source is known that causes it: a fault of the compiler",
     "impossible-statement": "no text causes it: only a tree built by a program",
     "installation-incomplete": "what the compiler needs is there when it is tested",

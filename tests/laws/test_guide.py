@@ -9,12 +9,15 @@ from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
 from string import Formatter
+from typing import get_args
 
 import pytest
 
 from tests.laws.code_tree import PACKAGE, dotted, in_a_language, modules, stage, tree
 from walewright.guide.english import LANGUAGE
 from walewright.guide.model import PLATE
+from walewright.serve.model import ResultState
+from walewright.serve.pages import FORMATS, WORDS
 from walewright.sheet.composing import PAGE_WORDS
 from walewright.trade.cells import CELLS
 from walewright.trade.edgings import EDGINGS
@@ -81,7 +84,11 @@ def test_prose_is_seen() -> None:
 TEMPLATES = sorted((PACKAGE / "sheet" / "templates").glob("*.html"))
 
 
-@pytest.mark.parametrize("path", TEMPLATES, ids=lambda p: p.name)
+PAGES = sorted((PACKAGE / "serve" / "templates").glob("*.html"))
+"""Those of the page in a browser."""
+
+
+@pytest.mark.parametrize("path", [*TEMPLATES, *PAGES], ids=lambda p: p.name)
 def test_templates_set_no_word_of_their_own(path: Path) -> None:
     text = re.sub(r"\{#.*?#\}|\{%.*?%\}|\{\{.*?\}\}", "", path.read_text(encoding="utf-8"), flags=re.S)
     assert re.findall(r"[A-Za-z]+", re.sub(r"<style>.*?</style>|<[^>]*>", "", text, flags=re.S)) == []
@@ -90,6 +97,17 @@ def test_templates_set_no_word_of_their_own(path: Path) -> None:
 def test_templates_ask_for_the_words_that_are_there() -> None:
     asked = {word for path in TEMPLATES for word in re.findall(r'words\["([^"]+)"\]', path.read_text(encoding="utf-8"))}
     assert asked | {"left", "right"} == set(PAGE_WORDS)
+
+
+def test_the_page_asks_for_the_words_that_are_there() -> None:
+    text = "".join(path.read_text(encoding="utf-8") for path in PAGES)
+    asked = set(re.findall(r'words\["([a-z-]+)"\]', text))
+    put_together = {
+        *(f"get-{form}" for form in FORMATS),
+        *get_args(ResultState),
+        *(f"{state}-help" for state in get_args(ResultState)),
+    }
+    assert asked | put_together == set(WORDS)
 
 
 # ----------------------------------------------------------------- keys and facts
@@ -105,7 +123,7 @@ BEFORE = {"_fact": "fact/", "word": "hands/"}
 @cache
 def asked() -> tuple[tuple[str, frozenset[str] | None, str], ...]:
     """(pattern of the key, names of its facts or None where they are not seen, where) of every sentence that is asked for."""
-    return tuple(found for path in modules() if stage(path) in (*WORDLESS, "guide", "cli") for found in _asked(path))
+    return tuple(found for path in modules() if stage(path) in (*WORDLESS, "guide", "cli", "serve") for found in _asked(path))
 
 
 def _asked(path: Path) -> Iterator[tuple[str, frozenset[str] | None, str]]:

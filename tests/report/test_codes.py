@@ -57,10 +57,16 @@ def test_the_page_of_a_code(code: str) -> None:
 
 def test_the_table_has_every_code_of_the_commands() -> None:
     told: set[str] = set()
-    for folder in ("cli", "sheet", "world"):
+    for folder in ("catalogue", "cli", "sheet", "world"):
         for path in (ROOT / "src" / "walewright" / folder).rglob("*.py"):
             for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-                if isinstance(node, ast.Call) and ast.unparse(node.func) in ("diagnosed", "refusal", "line.fault", "self.fault"):
+                if isinstance(node, ast.Call) and ast.unparse(node.func) in (
+                    "diagnosed",
+                    "refusal",
+                    "line.fault",
+                    "lines.fault",
+                    "self.fault",
+                ):
                     told |= {
                         str(x.value).partition("/")[0]
                         for x in ast.walk(node.args[1 if ast.unparse(node.func) == "refusal" else 0])

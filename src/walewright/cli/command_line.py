@@ -126,7 +126,7 @@ class CommandLine:
             if named and (joined or before == option):
                 return span
             before = argument
-        return self.span(*filter(None, (name, option)))
+        return self.span(*filter(None, (name, option, "--from")))
 
     def usage_fault(self, fault: click.ClickException) -> Diagnostic:
         """What the option parser refused, as a coded diagnostic. Nothing is taken from the parser's own sentences."""

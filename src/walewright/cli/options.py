@@ -54,6 +54,8 @@ class Asked:
     yarns: Sequence[str] = ()
     dials: Sequence[str] = ()
     bed: str = ""
+    figures: str = ""
+    """A file that remembers such figures."""
     messages: str = "text"
     """In which form messages are wanted."""
     language: str = ENGLISH
@@ -110,9 +112,18 @@ def wanted(line: CommandLine, asked: Asked) -> Wanted:
         faults.append(line.fault("option-value/no-size", "name-a-size", at=("--size",)))
     pairs = {name: _pairs(line, option, getattr(asked, name), example, faults) for option, name, example in PAIRS}
     own, texts = _own_bed(line, asked.bed, faults) if asked.bed.endswith(BED_FILE) else (None, {})
-    given = {**pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
-    found = Wanted({"sizes": sizes or None, **given}, tuple(faults), texts, language)
-    return found if faults or not any(given.values()) else replace(found, faults=_malformed(line, found))
+    given = {"sizes": sizes or None, **pairs, "bed": "" if own or texts else asked.bed, "own_bed": own}
+    fields = _with_remembered(line, asked.figures, given, faults) if asked.figures else given
+    found = Wanted(fields, tuple(faults), texts, language)
+    others = any(value for name, value in fields.items() if name != "sizes")
+    return found if faults or not others else replace(found, faults=_malformed(line, found))
+
+
+def _with_remembered(line: CommandLine, file: str, given: Mapping[str, Any], faults: list[Diagnostic]) -> Mapping[str, Any]:
+    # What reads such a file is loaded for those who have one.
+    from walewright.cli.remembered import from_file, over
+
+    return over(from_file(line, file, faults), given)
 
 
 def unknown_language(line: CommandLine, name: str) -> Iterator[Diagnostic]:

@@ -27,10 +27,11 @@ class _Command(click.Command):
 
     def format_arguments(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """The arguments, each with whether it has to be there, as for options."""
-        found = [record for param in self.params if isinstance(param, click.Argument) if (record := param.get_help_record(ctx))]
+        arguments = (param for param in self.params if isinstance(param, click.Argument))
+        found = [(record, param.required) for param in arguments if (record := param.get_help_record(ctx))]
         if found:
             with formatter.section("Arguments"):
-                formatter.write_dl([(name, f"{about}  [required]") for name, about in found])
+                formatter.write_dl([(name, f"{about}  [required]" if needed else about) for (name, about), needed in found])
 
 
 def _help(context: click.Context, _: click.Parameter, wanted: bool) -> None:
@@ -87,6 +88,13 @@ LANGUAGE = click.option(
     show_default=True,
     metavar="NAME",
     help="The language that is printed and told in: its name, or its tag, such as de.",
+)
+FROM = click.option(
+    "--from",
+    "figures",
+    default="",
+    metavar="FILE",
+    help="A file that remembers figures given before (docs/regrading.md); what is given besides holds.",
 )
 GIVEN = together(
     CHOOSE,

@@ -131,6 +131,16 @@ def understand_file(file: str, wanted: Wanted) -> Outcome:
     return pipeline.understood(text, file, _given(file, text), wanted.changes)
 
 
+def count_file(file: str, wanted: Wanted) -> Outcome:
+    """Read `file` and count its stitches and rows, for a drawing of it. Nothing is knitted."""
+    text, fault = world.read_source(file)
+    from walewright import pipeline
+
+    if text is None:
+        return pipeline.Outcome(file, "", diagnostics=_only(fault))
+    return pipeline.counted(text, file, _given(file, text), wanted.changes)
+
+
 def edits(outcome: Outcome, wanted: Wanted) -> Edits:
     """What the helps of an outcome's diagnostics change in its source."""
 

@@ -297,10 +297,12 @@ MAKING = _errors(
 """What stands between a garment and its proof; told by `solve`, `readback` and `proof`."""
 
 COMMANDS = _errors(
+    address_refused="An address cannot be listened on.",
     argument_missing="A command lacks something it needs.",
     bad_date="The date that the environment states is not a date.",
     command_line="The command line does not read.",
     command_unknown="There is no such command.",
+    figures_file="A file does not remember a knitter's figures.",
     installation_incomplete="Something that the compiler needs is not installed.",
     memory_exhausted="Memory, or the stack, ran out.",
     language_unknown="There is no such language to print in.",

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 
 from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_behind, sources_known
 from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
-from walewright.world.shipped import package_path, package_text, shipped_names, shipped_text
+from walewright.world.shipped import package_path, package_text, shipped_names, shipped_path, shipped_text
 
 if TYPE_CHECKING:
     from walewright.world.beside import read_beside
@@ -60,6 +60,7 @@ __all__ = [
     "settle",
     "shipped_fingerprint",
     "shipped_names",
+    "shipped_path",
     "shipped_text",
     "small_file",
     "source_behind",

@@ -28,6 +28,14 @@ def shipped_text(kind: ShippedKind, relative: str) -> str:
     raise FileNotFoundError(f"the installation lacks {kind}/{relative}")
 
 
+def shipped_path(kind: ShippedKind, relative: str) -> Path:
+    """Where that file lies, for who reads it as an author's. Raises FileNotFoundError as `shipped_text` does."""
+    for root in _shipped_roots(kind):
+        if (root / relative).is_file():
+            return root / relative
+    raise FileNotFoundError(f"the installation lacks {kind}/{relative}")
+
+
 def shipped_names(kind: ShippedKind, folder: str = "", suffix: str = "") -> tuple[str, ...]:
     """File names ending in `suffix` right inside `kind`/`folder`, sorted; empty when there is no such folder."""
     for root in _shipped_roots(kind):

@@ -12,7 +12,7 @@ import click
 
 __all__ = ["NAMES", "command_named"]
 
-NAMES = ("check", "build", "publish", "choices", "show", "format")
+NAMES = ("check", "build", "publish", "choices", "show", "serve", "format")
 """As the help lists them, the most used first; each is a module of this package."""
 
 

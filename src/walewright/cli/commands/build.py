@@ -18,7 +18,7 @@ from walewright.cli.each import each
 from walewright.cli.formats import NAMES, format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
-from walewright.cli.parameters import FILES, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
+from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
@@ -155,6 +155,7 @@ COMMAND = command(
     click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
     SIZES,
     GIVEN,
+    FROM,
     LANGUAGE,
     click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),

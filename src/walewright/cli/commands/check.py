@@ -10,7 +10,7 @@ import click
 from walewright.cli import console, options, sources
 from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
-from walewright.cli.parameters import FILES, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
+from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import unfit_names
 
 if TYPE_CHECKING:
@@ -66,6 +66,7 @@ COMMAND = command(
     click.option("--all", "everything", is_flag=True, help="Every count beside what was wanted, every opening and join too."),
     SIZES,
     GIVEN,
+    FROM,
     click.option("--every-choice", is_flag=True, help="Every way to choose among the alternatives of a source, one after another."),
     LANGUAGE,
     MESSAGES,

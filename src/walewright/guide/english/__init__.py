@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.guide.english import advice, charts, commands, drawings, facts, hand_tools, page, shelf, tables, text_copy
+from walewright.guide.english import advice, charts, commands, drawings, facts, hand_tools, page, serve, shelf, tables, text_copy
 from walewright.guide.english.howto import HOW_TO
 from walewright.guide.model import Guide
 from walewright.report.english.garment import CAUTIONS
@@ -25,6 +25,7 @@ PHRASES = (
     drawings.DRAWINGS,
     facts.FACTS,
     page.PAGE,
+    serve.SERVE,
     shelf.SHELF,
     tables.TABLES,
     text_copy.TEXT_COPY,

@@ -5,7 +5,7 @@ Its words are common practice of German patterns and manuals, or from memory whe
 
 from __future__ import annotations
 
-from walewright.guide.german import advice, charts, commands, drawings, facts, hand_tools, page, shelf, tables, text_copy
+from walewright.guide.german import advice, charts, commands, drawings, facts, hand_tools, page, serve, shelf, tables, text_copy
 from walewright.guide.german.howto import HOW_TO
 from walewright.guide.model import Guide
 from walewright.report.german.garment import CAUTIONS
@@ -21,6 +21,7 @@ PHRASES = (
     drawings.DRAWINGS,
     facts.FACTS,
     page.PAGE,
+    serve.SERVE,
     shelf.SHELF,
     tables.TABLES,
     text_copy.TEXT_COPY,

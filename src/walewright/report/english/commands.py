@@ -61,6 +61,14 @@ WORDINGS: dict[str, Wording] = {
     "command-unknown": Wording(
         "there is no command {command}", labels={"not-known": "not known"}, helps={"commands": "the commands are {known:and}"}
     ),
+    "figures-file/other": Wording(
+        "{file} does not remember a knitter's figures",
+        helps={"keep-anew": "name a file that the page of `walewright serve` has kept"},
+    ),
+    "figures-file/unfit": Wording(
+        "{file} cannot be understood at `{key}`",
+        helps={"keep-anew": "keep the figures anew with the page of `walewright serve`"},
+    ),
     "given-too-far": Wording(
         "this pattern cannot be made with {what} {text:?{text}|as its file has it}",
         notes={"the-pattern": "the pattern: {message}{sizes:? ({sizes})}"},
@@ -113,6 +121,16 @@ WORDINGS: dict[str, Wording] = {
     ),
     "option-value/jobs": Wording(
         "--jobs: {text} is not a number of processes", helps={"count-of-jobs": "write a whole number from 1 to {most}"}
+    ),
+    "option-value/port": Wording(
+        "--port: {text} is no port", helps={"port-number": "write a whole number from 0 to 65535; 0 is any that is free"}
+    ),
+    "option-value/garments": Wording(
+        "there is no pattern to serve in {places:and}", helps={"name-garments": "name a folder or sources that end in .wale"}
+    ),
+    "address-refused": Wording(
+        "{host}, port {port}, cannot be listened on: {reason}",
+        helps={"other-port": "choose another --port, or leave it out for one that is free"},
     ),
     "option-value/given-twice": Wording("{option}: {name} is given twice", helps={"leave-one-out": "leave one of them out"}),
     "option-value/not-installed": Wording(
@@ -250,6 +268,8 @@ SHOWN: dict[str, str] = {
 
 PHRASES: dict[str, str] = {
     **SHOWN,
+    "may-be-here": "{what} may be {rises:?at most|at least} {works} here, with all else as given; {fails} is too far",
+    "serving": "serving at {address} until Ctrl+C is pressed",
     "another-build": "another build is writing into this folder",
     "bug": "bug[compiler-fault]: walewright {version} failed while {doing}\n"
     "  {fault}\n"

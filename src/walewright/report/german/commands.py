@@ -66,6 +66,14 @@ WORDINGS: dict[str, Wording] = {
         labels={"not-known": "nicht bekannt"},
         helps={"commands": "die Befehle sind {known:and}"},
     ),
+    "figures-file/other": Wording(
+        "{file} enthält keine gemerkten Maße",
+        helps={"keep-anew": "eine Datei nennen, die die Seite von `walewright serve` gespeichert hat"},
+    ),
+    "figures-file/unfit": Wording(
+        "{file} ist bei `{key}` nicht zu verstehen",
+        helps={"keep-anew": "die Maße mit der Seite von `walewright serve` neu speichern"},
+    ),
     "given-too-far": Wording(
         "so lässt sich diese Anleitung nicht herstellen: {what} {text:?{text}|wie in der Datei}",
         notes={"the-pattern": "die Anleitung: {message}{sizes:? ({sizes})}"},
@@ -120,6 +128,16 @@ WORDINGS: dict[str, Wording] = {
     ),
     "option-value/jobs": Wording(
         "--jobs: {text} ist keine Zahl von Prozessen", helps={"count-of-jobs": "eine ganze Zahl von 1 bis {most} schreiben"}
+    ),
+    "option-value/port": Wording(
+        "--port: {text} ist kein Port", helps={"port-number": "eine ganze Zahl von 0 bis 65535 schreiben; 0 ist irgendein freier"}
+    ),
+    "option-value/garments": Wording(
+        "in {places:and} ist keine Anleitung", helps={"name-garments": "einen Ordner oder Quellen nennen, die auf .wale enden"}
+    ),
+    "address-refused": Wording(
+        "{host}, Port {port}, steht nicht zur Verfügung: {reason}",
+        helps={"other-port": "einen anderen --port wählen, oder ihn weglassen, dann wird ein freier genommen"},
     ),
     "option-value/given-twice": Wording("{option}: {name} ist zweimal angegeben", helps={"leave-one-out": "eines weglassen"}),
     "option-value/not-installed": Wording(
@@ -269,6 +287,8 @@ SHOWN: dict[str, str] = {
 
 PHRASES: dict[str, str] = {
     **SHOWN,
+    "may-be-here": "{what} darf hier bei allem sonst Gegebenen {rises:?höchstens|mindestens} {works} sein; {fails} geht zu weit",
+    "serving": "Seite unter {address}, bis Strg+C gedrückt wird",
     "another-build": "ein anderer Bau schreibt in diesen Ordner",
     "bug": "Programmfehler[compiler-fault]: walewright {version} ist beim {doing} gescheitert\n  {fault}\n  in {file}, Zeile "
     "{line}, in {function}\n  Python {python} auf {platform}\n  Hinweis: der Fehler liegt im Übersetzer, nicht in der Anleitung; "

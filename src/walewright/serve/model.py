@@ -1,0 +1,139 @@
+"""What a page shows, as plain values that another process can send: garments, a form, a result."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+Posted = Mapping[str, str]
+"""What was filled in, by the names of the fields."""
+
+
+@dataclass(frozen=True, slots=True)
+class ServedGarment:
+    """A source that can be chosen: `name` in addresses, `file` where it lies."""
+
+    name: str
+    file: str
+
+
+@dataclass(frozen=True, slots=True)
+class Alternative:
+    """One of several: its `value` in the form, and what it is called."""
+
+    value: str
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class OfferedChoice:
+    name: str
+    label: str
+    alternatives: tuple[Alternative, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class OfferedRow:
+    """A measurement: `value` is the pattern's in the size that is chosen. `counts`: it is a number, no length."""
+
+    name: str
+    label: str
+    about: str
+    value: str
+    to_fit: bool
+    counts: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class OfferedFabric:
+    name: str
+    label: str
+    about: str
+    tension: str
+    dial: str
+
+
+@dataclass(frozen=True, slots=True)
+class OfferedYarn:
+    name: str
+    label: str
+    about: str
+    grams: str
+    metres: str
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """All that can be given for a garment, with the pattern's own figures."""
+
+    title: str
+    summary: str
+    sizes: tuple[Alternative, ...]
+    size: str
+    choices: tuple[OfferedChoice, ...]
+    rows: tuple[OfferedRow, ...]
+    fabrics: tuple[OfferedFabric, ...]
+    yarns: tuple[OfferedYarn, ...]
+    bed: str
+    beds: tuple[Alternative, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ToldMistake:
+    """A message: whether it forbids the pattern, and its words."""
+
+    error: bool
+    message: str
+    notes: tuple[str, ...] = ()
+    helps: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnPiece:
+    """A drawing as SVG, and, where it has letters, what they stand for."""
+
+    title: str
+    svg: str
+    legend: tuple[tuple[str, str, str], ...] = ()
+    """(letter, measure, figure)."""
+
+
+@dataclass(frozen=True, slots=True)
+class ResultTable:
+    """Rows of as many texts as there are heads; the first of a row is its head."""
+
+    caption: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+ResultState = Literal["proven", "refused", "stopped", "busy", "failed", "memory"]
+"""How it ended: a pattern, or messages why not; it took too long; too many wait; a fault of the program; memory ran out."""
+
+
+@dataclass(frozen=True, slots=True)
+class PageResult:
+    state: ResultState
+    told: tuple[ToldMistake, ...] = ()
+    tables: tuple[ResultTable, ...] = ()
+    drawings: tuple[DrawnPiece, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PageAnswer:
+    """The form with what was filled in (`values`; `stray`: for fields that it has not now), and the result, if one was asked for.
+    Without an `offer` the source could not be understood."""
+
+    offer: Offer | None
+    values: Posted = field(default_factory=dict)
+    stray: Posted = field(default_factory=dict)
+    result: PageResult | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class TakenFile:
+    """A file to be taken away."""
+
+    name: str
+    data: bytes

@@ -1,0 +1,76 @@
+"""What can be given for a garment, from its design: the form."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterator
+
+from walewright.cli.options import Wanted
+from walewright.cli.sources import shipped, understand_file
+from walewright.design.model import Design, Edition
+from walewright.figures.measures import name_of
+from walewright.guide.model import Guide
+from walewright.guide.numbers import cm, sentence
+from walewright.serve.model import (
+    Alternative,
+    Offer,
+    OfferedChoice,
+    OfferedFabric,
+    OfferedRow,
+    OfferedYarn,
+    Posted,
+)
+from walewright.sheet.regrading import fabric_words, source_of
+
+
+def offered(file: str, chosen: Posted, size: str, language: str) -> tuple[Offer | None, Design | None]:
+    """The form of the source `file` under the alternatives `chosen`, with the figures of `size`; where these are not of the source,
+    of the source's own. With it, the design in all its sizes."""
+    for taken in (chosen, {}):
+        wanted = Wanted({"chosen": dict(taken)} if taken else {}, (), language=language)
+        design = understand_file(file, wanted).design
+        if design is not None:
+            return _offer(wanted.guide, design, size), design
+    return None, None
+
+
+def _offer(guide: Guide, design: Design, size: str) -> Offer:
+    source = source_of(design)
+    at = source.sizes.index(size) if size in source.sizes else len(source.sizes) // 2
+    return Offer(
+        title=design.title,
+        summary=" ".join(text for key, text in design.texts if key == "summary"),
+        sizes=tuple(Alternative(name, name_of(name)) for name in source.sizes),
+        size=source.sizes[at],
+        choices=tuple(
+            OfferedChoice(c.name, sentence(c.name), tuple(Alternative(a, name_of(a)) for a in c.alternatives))
+            for c in design.choices
+        ),
+        rows=tuple(_rows(source, at)),
+        fabrics=tuple(
+            OfferedFabric(f.name, sentence(f.name), fabric_words(guide, f), f.tension_words, f.tension) for f in source.fabrics
+        ),
+        yarns=tuple(
+            OfferedYarn(y.name, sentence(y.name), y.label or y.words, f"{y.ball_grams:g}", f"{round(y.ball_metres, 2):g}")
+            for y in source.yarns
+            if not y.strands
+        ),
+        bed=guide.say(
+            "regrade/bed", bed=source.machine.called, needles=source.machine.needles, pitch=f"{source.machine.pitch_mm:g}"
+        ),
+        beds=tuple(_beds()),
+    )
+
+
+def _rows(source: Edition, at: int) -> Iterator[OfferedRow]:
+    for row in sorted(source.measurements, key=lambda m: not m.to_fit):
+        label = sentence(row.printed or row.name)
+        yield OfferedRow(row.name, label, row.about, cm(row.values[at]), row.to_fit)
+    for count in source.counts:
+        yield OfferedRow(count.name, sentence(count.name), count.about, count.words(count.values[at]), False, True)
+
+
+def _beds() -> Iterator[Alternative]:
+    """The shipped beds, by what their files say of them."""
+    for name, text in sorted(shipped().machines.items()):
+        yield Alternative(name, str(tomllib.loads(text).get("label", name)))
