@@ -136,7 +136,7 @@ def test_what_is_asked_for_and_not_used_is_told_where_it_is_asked_for(panel: Pat
         ("../house/stitches.wale", "outside"), ("/etc/passwd", "outside"), ("sub/../stitches.wale", "outside"),
         ("link.wale", "outside"), ("linked/far.wale", "outside"), ("stitches.txt", "not-source"), ("stiches.wale", "missing"),
         ("sub", "not-source"), ("binary.wale", "unreadable"), ("folder.wale", "unreadable"), ("panel.wale", "ring"),
-        ("ring.wale", "ring"), ("deep1.wale", "nested"), ("", "outside"), ("a\\b.wale", "outside"),
+        ("ring.wale", "ring"), ("deep1.wale", "nested"), ("a\\b.wale", "outside"),
     ],
 )  # fmt: skip
 def test_a_file_that_cannot_be_used_is_told_at_the_line_that_names_it(panel: Path, capsys: Said, name: str, case: str) -> None:

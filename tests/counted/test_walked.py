@@ -111,7 +111,7 @@ def test_shoulders_beside_an_opening_off_the_centre() -> None:
     gap = SizedOpening("neck", 40, 4, 10, GAP, origin("neck"), 60, -10, left=(GAP,), right=(GAP,))
     sized = asked(openings=(gap,)).sized
     assert shoulders(sized, gap) == (20 - 10 - 3, 20 + 6 - 3)
-    assert [InWork(sized, side, gap).at(60) for side in ("left", "right")] == [(-20, -14), (-3, 19)]  # type: ignore[arg-type]
+    assert [part.at(60) for part in (InWork(sized, right=gap), InWork(sized, left=gap))] == [(-20, -14), (-3, 19)]
     # Edges that are alike need not be told twice: the odd stitch is at the right.
     like = SizedOpening("neck", 40, 4, 10, GAP, origin("neck"), 60, -2)
     assert shoulders(asked(start=41, openings=(like,)).sized, like) == (15, 16)

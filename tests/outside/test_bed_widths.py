@@ -37,8 +37,18 @@ piece panel in plain
 """
 
 
+FROM_MEMORY = {"plate"}
+"""Beds whose figures nobody has published where we looked; their own files say so."""
+
+
 def test_every_shipped_bed_has_published_figures() -> None:
-    assert {row["profile"] for row in PUBLISHED} == set(shipped().machines)
+    assert {row["profile"] for row in PUBLISHED} | FROM_MEMORY == set(shipped().machines)
+    assert {row["profile"] for row in PUBLISHED} & FROM_MEMORY == set()
+
+
+@pytest.mark.parametrize("name", sorted(FROM_MEMORY))
+def test_a_bed_from_memory_says_so(name: str) -> None:
+    assert "from memory" in " ".join(shipped().machines[name].replace("#", " ").split())
 
 
 @pytest.mark.parametrize("row", PUBLISHED, ids=lambda row: row["profile"])

@@ -20,8 +20,7 @@ def test_how_a_piece_begins() -> None:
     assert says("language", "- `on waste yarn`: the loops of the first row stay open.")
     assert says("language", "- `on waste yarn by hand`: the same, with the waste yarn wound on by hand in place of the comb.")
     assert says("language", "- `with e-wrap`, `with chain`: a closed start.")
-    on_waste = {way: facts.waste for way, facts in STARTS.items() if facts.waste is not None}
-    assert on_waste == {"waste": "comb", "hand waste": "by hand"}
+    assert {way for way, facts in STARTS.items() if facts.open} == {"waste", "hand waste"}
     closed = {way: facts.cast_on for way, facts in STARTS.items() if facts.cast_on is not None}
     assert closed == {"e-wrap": "e-wrap", "chain": "chain"}
     assert STARTS["along"] == StartFacts(), "hung on loops that are there"

@@ -88,7 +88,7 @@ def _closing(kind: str, dice: Random) -> Drawn:
         "past nothing": text.replace(f"{closes} to 0 cm wide at high", "slope by -9 cm at high"),
         "slots across one another": text.replace("8 cm left of centre, cast off", "7 cm right of centre, cast off"),
         "a slot in the gap": text.replace("wide at row", "wide at middle"),
-        "two openings at once": text.replace("    slot one", "    opening vent 0 cm wide from middle to row\n    slot one"),
+        "two openings at once": text.replace("    slot one", f"    opening vent 0 cm wide from middle to row{where}\n    slot one"),
     }
     return Drawn(kind, text, damages)
 

@@ -1,4 +1,4 @@
-"""What a catalogue tells of a garment: sizes, whom they fit, girths, bed, yarn, techniques, and how it was proven."""
+"""What a catalogue says about a garment: sizes, whom they fit, girths, bed, yarn, techniques, and how it was proven."""
 
 from __future__ import annotations
 

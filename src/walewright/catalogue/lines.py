@@ -20,7 +20,7 @@ MOST_LISTED = 500
 
 
 def toml_lines(file: str, text: str) -> tuple[CatalogueLines, bool]:
-    """The lines of the text of `file`, and whether all of it is TOML. Lines that are none are reported and passed over, as long as
+    """The lines of the text of `file`, and whether all of it is TOML. Other lines are reported and passed over, as long as
     others between them can be read."""
     faults: list[Diagnostic] = []
     left, before = text, -2
@@ -101,7 +101,7 @@ class CatalogueLines:
                 )
 
     def tables(self, name: str) -> list[Mapping[str, Any]]:
-        """A list of tables, `[[name]]` each; empty where it is none."""
+        """A list of tables, `[[name]]` each; empty where it is something else."""
         value = self.values.get(name, [])
         if not isinstance(value, list) or not all(isinstance(one, dict) for one in value):
             self.fault("catalogue-line/no-tables", self.value(name), "write-tables", name=name)
@@ -109,7 +109,7 @@ class CatalogueLines:
         return value
 
     def table(self, name: str) -> Mapping[str, Any]:
-        """A table `[name]`; empty where it is none."""
+        """A table `[name]`; empty where it is something else."""
         return self.in_table((name,), self.values.get(name, {}))
 
     def in_table(self, path: TomlPath, value: Any) -> Mapping[str, Any]:

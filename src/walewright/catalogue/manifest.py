@@ -30,7 +30,7 @@ class MadeFile:
 
 @dataclass(frozen=True, slots=True)
 class CataloguedGarment:
-    """A source in a language, the fingerprints of the files that are its own, what is told of it, and its products."""
+    """A source in a language, the fingerprints of the files that are its own, what is said about it, and its products."""
 
     source: str
     language: str

@@ -55,7 +55,7 @@ def written(garment: str, fields: Mapping[str, Any]) -> str:
 
 
 def read(text: str) -> Remembered | str:
-    """What such a text remembers; or, where it is none, the key at which it cannot be understood (empty: it is no such file)."""
+    """What such a text remembers; or, of another text, the key at which it cannot be understood (empty: it is no such file)."""
     try:
         said = json.loads(text)
     except (ValueError, RecursionError):

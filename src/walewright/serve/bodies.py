@@ -22,7 +22,7 @@ NAME = re.compile(rb'[;\s]name="([^"\r\n]{0,200})"', re.IGNORECASE)
 
 
 class BodyUnreadable(Exception):
-    """A body that is none of a form; `status` as HTTP has it."""
+    """A body that is not that of a form; `status` as HTTP has it."""
 
     def __init__(self, status: int) -> None:
         super().__init__(status)

@@ -52,7 +52,7 @@ class MadeProduct:
 
 @dataclass(frozen=True, slots=True)
 class MadeGarment:
-    """What a making came to: the exit code; the products; what is told of the garment, None where there is none; the shipped files
+    """What a making came to: the exit code; the products; what is said about the garment, or None; the shipped files
     that it used; and whether the source only defines."""
 
     code: int

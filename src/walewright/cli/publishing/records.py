@@ -1,6 +1,6 @@
-"""What is kept of each making beside its products: which files were made, of what, and what is told of the garment.
+"""What is kept of each making beside its products: which files were made, of what, and what is said about the garment.
 
-A record is JSON, with a fingerprint of itself: one that is cut short or changed is as none, and what it told of is made again. As
+A record is JSON, with a fingerprint of itself: one that is cut short or changed counts for nothing, and what it described is made again. As
 many are kept as the catalogue has makings, each of at most `MOST` bytes.
 """
 
@@ -38,7 +38,7 @@ class KeptProduct:
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """What was made in one making. `garment` is what is told of it; None for a source that only defines. `depends`: what the
+    """What was made in one making. `garment` is what is said about it; None for a source that only defines. `depends`: what the
     compiled garment depends on."""
 
     making: str

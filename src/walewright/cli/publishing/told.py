@@ -51,7 +51,7 @@ def _before(into: str) -> object:
 
 
 def _garment(catalogue: Catalogue, record: Record, into: str, look: bool) -> CataloguedGarment | None:
-    """What is told of a record; None where nothing is made of it. `look`: whether its files have to be looked at."""
+    """What a record says; None where nothing is made of it. `look`: whether its files have to be looked at."""
     making = next(one for one in catalogue.makings if one.name == record.making)
     products = [one for one in record.products if not look or _is_there(into, one)]
     if record.garment is None or not products:

@@ -11,7 +11,7 @@ from walewright.report.said import said
 from walewright.source import syntax
 
 SEVERAL = 2
-"""Taken in place of a number that is not known, so that nothing is told of what several copies need."""
+"""Taken in place of a number that is not known, so that nothing is reported about what several copies need."""
 
 
 def with_copies(node: syntax.PieceBlock, scope: Scope, findings: Findings) -> syntax.PieceBlock:
