@@ -1,7 +1,8 @@
-"""A catalogue made into a folder: what has changed is made anew, in order, each making's files together; then the manifest and the shelf.
+"""A catalogue made into a folder: what has changed is made anew, in order, each making's files together; then
+the manifest and the shelf.
 
 Whenever a run ends, each making's files are old or new together, and its record says which: a record that does not agree with the
-files is as none. So runs can be ended at any moment, and two at once do no harm but work.
+files counts for nothing. So runs can be ended at any moment, and two at once do no harm but work.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """What is kept of each making beside its products: which files were made, of what, and what is said about the garment.
 
-A record is JSON, with a fingerprint of itself: one that is cut short or changed counts for nothing, and what it described is made again. As
-many are kept as the catalogue has makings, each of at most `MOST` bytes.
+A record is JSON, with a fingerprint of itself: one that is cut short or changed counts for nothing, and what it described is made
+again. As many are kept as the catalogue has makings, each of at most `MOST` bytes.
 """
 
 from __future__ import annotations
