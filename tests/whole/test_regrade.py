@@ -103,3 +103,11 @@ def test_a_size_that_is_too_tight_by_itself_is_refused_with_the_others_as_they_a
     found = compile(text, "shoal.wale", SHIPPED, Changes(("8_years", "10_years"), {}, {}))
     assert not found.proven
     assert [(d.code, d.sizes) for d in found.diagnostics] == [("too-tight", ("8_years",))]
+
+
+def test_a_seam_does_not_go_on_along_what_is_knitted_after_it() -> None:
+    """At this tension the neckband has two parts, and the straps are sewn down before its second one is picked up."""
+    tensions = {"plain": "25.810 st 30.319 rows", "rib": "27.753 st 32.768 rows"}
+    found = compile(source("halyard"), "halyard.wale", SHIPPED, Changes(("M",), tensions, {}))
+    assert found.proven, [in_english(d).message for d in found.diagnostics]
+    assert "neckband 2" in (found.plain_text or "").replace("\N{NO-BREAK SPACE}", " ")

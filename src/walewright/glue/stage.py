@@ -171,7 +171,7 @@ def _glued(
     for number, g in enumerate(joining.found):
         across = g.other[::-1]
         corners = surface.corner(surface.edges[g.one[0]].begin), surface.corner(surface.edges[g.one[-1]].end)
-        zipped = strips.get(number, {})
+        zipped = {at: pair for at, pair in strips.get(number, {}).items() if _all_there(work, number, pair)}
         over = [zipped.get(corner, ()) for corner in corners]
         beyond = [_strip_owners(surface, ends) for ends in ((g.one[:1], across[:1]), (g.one[-1:], across[-1:]))]
         one, other = (tuple(e for e in path if surface.edges[e].ring.state != "strip") for path in (g.one, across))
@@ -191,6 +191,13 @@ def _glued(
     made = tuple(_line(surface, line, lines, work) for line in lines)
     sewn = tuple(EndsSewn(*surface.chain(pair)) for pair in ends)
     return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines), sewn)
+
+
+def _all_there(work: Ordered, seam: int, strips: Sequence[str]) -> bool:
+    """Whether the strips are knitted before the seam is made, so that it can go on along their ends."""
+    made = next((at for at, task in enumerate(work.tasks) if task.kind == "seam" and task.number == seam), len(work.tasks))
+    later = {task.name for task in work.tasks[made:] if task.kind != "seam"}
+    return not any(name.removesuffix(" end") in later for name in strips)
 
 
 def _worn(design: Design, lines: Sequence[HungCopy]) -> tuple[tuple[str, Face], ...]:
