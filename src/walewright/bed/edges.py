@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from itertools import takewhile
 
 from walewright.bed.density import Density
 from walewright.bed.fabric import UPPER
@@ -61,12 +62,12 @@ def _density(m: Machine) -> Density:
 def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> list[BedEdge]:
     """What was cast on, rehung or picked up before the first of all `passes`, or else, on waste yarn, the stitches drawn through
     it (all of them: some may be held in the first row); as wide as the first of the piece's own `rows` lies. If these begin on
-    an edging that was folded and hung, the first of them, which closes the fold."""
+    an edging that was folded and hung, the first of them, which closes the fold, with the yarn laid over needles held in it."""
     if not rows:
         return []
     first = rows[0]
     if m.feet_hung_at is not None and m.feet_hung_at < first.first_loop:
-        loops = list(range(first.first_loop, first.first_loop + first.count))
+        loops = [*range(first.first_loop, first.first_loop + first.count), *_laid_with(m, first)]
     else:
         before = [c for c in m.courses if c.first_loop < passes[0].first_loop]
         hung = [c for c in before if c.kind in ("cast on", "rehang", "pick up")]
@@ -75,6 +76,14 @@ def start(m: Machine, passes: tuple[Course, ...], rows: tuple[Course, ...]) -> l
     slots = _across(m.loops.slot[loop] for (loop,) in points)
     length = _density(m).width_cm(first, slots, len(slots))
     return [BedEdge("start", "whole", "stitches", len(points), length, points)]
+
+
+def _laid_with(m: Machine, row: Course) -> Iterator[int]:
+    """The loops laid over needles that are held in a row."""
+    after = m.courses[m.courses.index(row) + 1 :]
+    for course in takewhile(lambda course: course.kind != "knit", after):
+        if course.kind == "laid":
+            yield from range(course.first_loop, course.first_loop + course.count)
 
 
 def feet(m: Machine) -> tuple[int, ...]:
