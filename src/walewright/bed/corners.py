@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from walewright.bed.model import BedEdge, BedPart
-from walewright.bed.outline import Shape, reaches
+from walewright.bed.model import BedEdge, BedPart, inner_top
+from walewright.bed.outline import OutlineGap, Shape, reaches
 from walewright.bed.sides import BedSides
-from walewright.knit.operations import NEXT_COPY, HungFace, HungPart, NameEdge, SeamEnd, Side
+from walewright.knit.operations import NEXT_COPY, HungFace, HungPart, NameEdge, NameGap, SeamEnd, Side
 
 Corner = tuple[str, int]
 """A side ("left", "right") and a row along it; or a name of an opening or a slot and where there: 0 foot left, 1 foot right, 2 head
@@ -63,7 +63,7 @@ def corners(edges: Sequence[BedEdge], named: Sequence[NameEdge], outline: Shape 
     sides = {side: _Along(outline, side) for side in ("left", "right")}
     rows = {op.edge: (op.from_row, op.to_row) for op in named}
     top = outline.top
-    parted = {e.name for e in edges if e.along == "rows" and rows.get(e.name, (0, 0))[1] == top and _is_inner(e, named)}
+    parted = _to_the_top(named, outline)
     found: dict[tuple[str, BedPart], Corners] = {}
     for edge in edges:
         found[edge.name, edge.part] = _corners(edge, edges, named, sides, rows, parted, top)
@@ -76,7 +76,7 @@ def _corners(
     named: Sequence[NameEdge],
     sides: dict[str, _Along],
     rows: dict[str, tuple[int, int]],
-    parted: set[str],
+    parted: dict[str, int],
     top: int,
 ) -> Corners:
     ends = (("left", sides["left"].at(top)), ("right", sides["right"].at(top)))
@@ -86,22 +86,41 @@ def _corners(
         # Of a gap that has come to nothing where its parts rejoin, both edges end in one place.
         headed = to_top or any(e.name == f"{edge.name} upper" for e in edges)
         foot = (edge.name, 1 if right and footed else 0)
-        return foot, (_TOP if to_top else edge.name, 3 if right and headed else 2)
+        return foot, (_top(parted[edge.name]) if to_top else edge.name, 3 if right and headed else 2)
     if edge.along == "rows":
         side = edge.at or "left"
         low, high = rows.get(edge.name, (0, top))
         return (side, sides[side].at(low)), (side, sides[side].at(high))
     if edge.name == "start":
         return ("left", sides["left"].at(0)), ("right", sides["right"].at(0))
+    if inner_top(edge.name):
+        return (_top(inner_top(edge.name) - 1), 3), (_top(inner_top(edge.name)), 2)
     if edge.name in ("end", "shoulder"):
         if edge.part == "left":
-            return ends[0], (_TOP, 2)
-        return ((_TOP, 3), ends[1]) if edge.part == "right" else ends
+            return ends[0], (_top(1), 2)
+        return ((_top(max(parted.values(), default=1)), 3), ends[1]) if edge.part == "right" else ends
     if edge.part == "centre":
         return (edge.name, 0), (edge.name, 1)
     above = edge.name.removesuffix(" upper")
     is_gap = any(e.name == above and e.along == "rows" for e in edges)
     return ((above, 2), (above, 3)) if is_gap else ((above, 0), (above, 1))
+
+
+def _top(number: int) -> str:
+    """Where the corners at the top of an opening belong: that of the `number`th from the left of those that go there."""
+    return f"{_TOP} {number}"
+
+
+def _to_the_top(named: Sequence[NameEdge], outline: Shape) -> dict[str, int]:
+    """By the name of an opening that goes to the top: which it is of these, from the left."""
+    found: dict[str, OutlineGap] = {}
+    for op in named:
+        gaps = outline.gaps_at(op.from_row + 1)
+        number = op.gap if isinstance(op, NameGap) else 1
+        if op.where == "inner" and op.to_row == outline.top and number <= len(gaps):
+            found[op.edge] = gaps[number - 1]
+    order = sorted(found, key=lambda name: found[name].right[0].first)
+    return {name: number for number, name in enumerate(order, 1)}
 
 
 def _is_inner(edge: BedEdge, named: Sequence[NameEdge]) -> bool:

@@ -10,7 +10,7 @@ from walewright.bed.density import Density
 from walewright.bed.fabric import UPPER
 from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import Machine
-from walewright.bed.model import BedEdge, BedPart, Course
+from walewright.bed.model import INNER_TOP, BedEdge, BedPart, Course
 from walewright.bed.outline import Between, OutlineGap, Shape, missing_row, reaches, row_edge
 from walewright.bed.refusals import Refusal
 from walewright.bed.strips import as_it_hangs, through_both
@@ -21,7 +21,7 @@ SIDES: tuple[Side, Side] = ("left", "right")
 
 def ended(m: Machine) -> Iterator[BedEdge]:
     """Edges of stitches that left the bed; after a slot's, that of the stitches cast on in their place."""
-    for edge, first in m.ended:
+    for edge, first in _in_place(m):
         yield _measured(m, edge)
         last_loop = max(loop for point in edge.points for loop in point)
         at = m.course_of(last_loop)
@@ -31,6 +31,20 @@ def ended(m: Machine) -> Iterator[BedEdge]:
             if edge.live and course.apart and same_row and same_needles:
                 name = edge.name if edge.part == "whole" else f"{edge.name} {edge.part}"
                 yield _stitches(m, f"{name} {UPPER}", "whole", course)
+
+
+def _in_place(m: Machine) -> list[tuple[BedEdge, int]]:
+    """The edges with their first needles; what was closed as the end of a piece is a part of it where more than one was, called by
+    its place from the left."""
+    closed = sorted((first, n) for n, (edge, first) in enumerate(m.ended) if edge.name == "end" and not edge.live)
+    found = list(m.ended)
+    for place, (first, n) in enumerate(closed if len(closed) > 1 else (), 1):
+        edge = m.ended[n][0]
+        if place in (1, len(closed)):
+            found[n] = replace(edge, part="left" if place == 1 else "right"), first
+        else:
+            found[n] = replace(edge, name=f"{INNER_TOP}{place}", part="whole"), first
+    return found
 
 
 def _stitches(m: Machine, name: str, part: BedPart, course: Course) -> BedEdge:

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from walewright.bed.corners import Corners, HungEdge
 from walewright.bed.density import Density, fabric_at
 from walewright.bed.loops import NOTHING, SEWN_COURSE, YARNLESS, YARNLESS_COURSES, LoopKind
-from walewright.bed.model import PARTS, Bar, BedEdge, BedPart, Course, Crossed, Float, Gauge, Hung, Link, Turn
+from walewright.bed.model import PARTS, Bar, BedEdge, BedPart, Course, Crossed, Float, Gauge, Hung, Link, Turn, inner_top
 from walewright.bed.outline import BesideGap, reaches
 from walewright.bed.sameness import digest, same
 from walewright.knit.operations import Side
@@ -300,16 +300,18 @@ class KnitFabric:
     def edge(self, name: str) -> tuple[BedEdge, ...]:
         """The parts of an edge, from left to right; an edge that both sides have alike counts once. () if unknown.
 
-        The ends of a parted piece's halves are the parts of "end" and of "shoulder" alike.
+        The ends of a parted piece's halves are the parts of "end" and of "shoulder" alike, and so is what ends between openings.
         """
         head, part = split_name(_spaced(name))
-        names = _SHOULDERS if head in _SHOULDERS else (head,)
+        at_top = head in _SHOULDERS
+        names = _SHOULDERS if at_top else (head,)
         found = [
             edge
             for edge in self.edges
-            if edge.name in names and (edge.name == head or edge.part != "whole") and part in ("whole", edge.part)
+            if (edge.name in names and (edge.name == head or edge.part != "whole") and part in ("whole", edge.part))
+            or (at_top and part == "whole" and inner_top(edge.name))
         ]
-        found.sort(key=lambda edge: ("left", "whole", "centre", "right").index(edge.part))
+        found.sort(key=lambda edge: (("left", "whole", "centre", "right").index(edge.part), inner_top(edge.name)))
         if part == "whole" and found and found[0].each:
             return (found[0],)
         return tuple(found)

@@ -188,6 +188,16 @@ class BedEdge:
     loose_cm: float = 0.0
 
 
+INNER_TOP = "shoulder "
+"""Before the number, from the left, of a part of the last row that lies between two openings."""
+
+
+def inner_top(name: str) -> int:
+    """The number, from the left, of the last row of a part between two openings; 0 of every other edge."""
+    number = name.removeprefix(INNER_TOP)
+    return int(number) if name.startswith(INNER_TOP) and number.isdecimal() else 0
+
+
 @dataclass(frozen=True, slots=True)
 class Link:
     """The loop `loop` of this fabric is made of, or hangs on, `loops` of `piece`."""

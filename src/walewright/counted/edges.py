@@ -11,13 +11,13 @@ from itertools import pairwise
 from math import hypot
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
-from walewright.counted.needles import moved, moves, shoulders, top_width
+from walewright.counted.needles import moved, moves, top_width, tops
 from walewright.counted.piece import CountedPiece, Layer
 from walewright.counted.stretches import NOTHING as NOTHING
 from walewright.counted.stretches import EdgeLength as EdgeLength
 from walewright.counted.stretches import EdgeStretch as EdgeStretch
 from walewright.design.model import Piece
-from walewright.trade.edge_names import StripAt
+from walewright.trade.edge_names import StripAt, is_top, number_of_top
 from walewright.trade.sides import GAP_PARTS, SIDES, EdgePart, EdgeSide
 
 UPPER = " upper"
@@ -93,15 +93,8 @@ def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
         return tuple(_end_of_edging(of, strip, side) for side in SIDES)
     if head == "start":
         return (_loops(of, "whole", 1, -sized.start_left, sized.start),)
-    if head in ("end", "shoulder"):
-        first, width = -sized.start_left - moved(sized.left), top_width(sized)
-        parted = next((o for o in sized.openings if not o.rejoins), None)
-        if of.end_edging is not None:
-            return (EdgeStretch("whole", EdgeLength(0, width, of.end_width_cm), width),)
-        if parted is None:
-            return (_loops(of, "whole", sized.rows, first, width),)
-        left, right = shoulders(sized, parted)
-        return _loops(of, "left", sized.rows, first, left), _loops(of, "right", sized.rows, first + width - right, right)
+    if is_top(head):
+        return _top(of, number_of_top(head))
     for opening in sized.openings:
         if opening.name == head:
             return _gap(of, opening)
@@ -116,6 +109,18 @@ def _named(of: CountedPiece, head: str) -> tuple[EdgeStretch, ...]:
         for side, runs in zip(SIDES, (sized.left, sized.right), strict=True)
         if any(run.name == head for run in runs)
     )
+
+
+def _top(of: CountedPiece, number: int) -> tuple[EdgeStretch, ...]:
+    """The last row, in its parts from left to right, or the `number`th of these."""
+    sized = of.sized
+    if of.end_edging is not None:
+        width = top_width(sized)
+        return (EdgeStretch("whole", EdgeLength(0, width, of.end_width_cm), width),)
+    parts = tops(sized)
+    outer: dict[int, EdgePart] = {1: "left", len(parts): "right"} if len(parts) > 1 else {}
+    found = tuple(_loops(of, outer.get(n, "whole"), sized.rows, *at) for n, at in enumerate(parts, 1))
+    return found[number - 1 : number] if number else found
 
 
 def _end_of_edging(of: CountedPiece, at: StripAt, side: EdgeSide) -> EdgeStretch:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
 
@@ -95,13 +96,15 @@ def top_width(sized: SizedPiece) -> int:
     return sized.start + moved((*sized.left, *sized.right))
 
 
-def shoulders(sized: SizedPiece, opening: SizedOpening) -> tuple[int, int]:
-    """Stitches of the last row left and right of an opening."""
-    both = top_width(sized) - opening.width
-    if not opening.left:
-        return both // 2, both - both // 2
-    left = sized.start_left + moved(sized.left) + opening.first + moved(opening.left)
-    return left, both - left
+def to_the_top(sized: SizedPiece) -> tuple[SizedOpening, ...]:
+    """The openings that part the last row, from left to right."""
+    return tuple(sorted((o for o in sized.openings if not o.rejoins), key=lambda o: o.first))
+
+
+def tops(sized: SizedPiece) -> tuple[tuple[int, int], ...]:
+    """The parts of the last row from left to right: the first slot of each, and its stitches."""
+    ends = (InWork(sized, *between).at(sized.rows) for between in pairwise((None, *to_the_top(sized), None)))
+    return tuple((first, last - first + 1) for first, last in ends)
 
 
 def widest_of(sized: SizedPiece, from_row: int, to_row: int) -> tuple[int, int]:

@@ -13,6 +13,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
+from walewright.counted.needles import to_the_top
 from walewright.counted.piece import CountedPiece
 from walewright.trade.sides import EdgeSide
 
@@ -46,8 +47,8 @@ class Dart:
 class Outline:
     """In cm. `left` and `right` are the outer edges from the start up; `foot` the line along the start from the left edge to the
     right one; `shoulder_left/right` the lines from the edges' upper ends to the neck (or to the middle of the top), outer end
-    first; `neck` runs from the left part's top down and up again to the right's, empty when no opening goes to the top. `gaps`
-    are the openings that rejoin, `darts` held rows in mid-piece."""
+    first; `neck` runs from the leftmost part's top to the rightmost one's, down and up again at each opening there, empty when none
+    goes to the top; `tops` are these openings. `gaps` are the openings that rejoin, `darts` held rows in mid-piece."""
 
     left: tuple[Point, ...]
     right: tuple[Point, ...]
@@ -56,6 +57,7 @@ class Outline:
     neck: tuple[Point, ...]
     foot: tuple[Point, ...] = ()
     gaps: tuple[GapOutline, ...] = ()
+    tops: tuple[GapOutline, ...] = ()
     darts: tuple[Dart, ...] = ()
 
     @property
@@ -113,9 +115,8 @@ def outline(of: CountedPiece) -> Outline:
     piece = of.sized
     right = tuple(between_slopes(piece, "right", edge_points(piece.right, of.middle + piece.start / 2, +1)))
     left = tuple(between_slopes(piece, "left", edge_points(piece.left, of.middle - piece.start / 2, -1)))
-    tops = [o for o in piece.openings if not o.rejoins]
-    opening = tops[-1] if tops else None
-    neck = tuple(_gap(opening)) if opening else ()
+    tops = to_the_top(piece)
+    neck = tuple(point for opening in tops for point in _gap(opening))
     inner = (neck[0][0], neck[-1][0]) if neck else _meeting(piece, left[-1][0], right[-1][0])
     rows = float(piece.rows)
     return Outline(
@@ -126,6 +127,7 @@ def outline(of: CountedPiece) -> Outline:
         neck=line_cm(of, neck),
         foot=line_cm(of, _foot(piece, left[0], right[0])),
         gaps=tuple(GapOutline(o.name, line_cm(of, _gap(o)), True) for o in piece.openings if o.rejoins),
+        tops=tuple(GapOutline(o.name, line_cm(of, _gap(o)), False) for o in tops),
         darts=tuple(_darts(of)),
     )
 

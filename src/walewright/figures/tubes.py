@@ -19,6 +19,7 @@ from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import Glued, Place, Seam
 from walewright.solve.model import Counts
+from walewright.trade.edge_names import is_top
 
 CLOSING = 0.4
 """A top narrower than this share of the widest is closed."""
@@ -199,7 +200,7 @@ def _on_top(glued: Glued, main: MeasuredPiece, other: MeasuredPiece) -> bool:
 
 def _shuts(seam: Seam) -> bool:
     """Whether a seam closes the top: its loops meet each other."""
-    return all(p.edge.partition(" ")[0] in ("end", "shoulder") for p in (*seam.one, *seam.other))
+    return all(is_top(p.edge) for p in (*seam.one, *seam.other))
 
 
 def _band_on(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edge: str, size: int) -> float:

@@ -18,7 +18,6 @@ from walewright.knit.operations import Side
 from walewright.trade.sides import SIDES
 
 SHOULDERS = ("shoulder left", "shoulder right")
-TOPS = ("end", *SHOULDERS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,5 +196,10 @@ def _rows(runs: Iterable[EdgeRun], sized: SizedPiece) -> Iterator[tuple[EdgeRun,
 
 
 def to_top(piece: Piece) -> Opening | None:
-    """The opening that parts a piece to its top."""
-    return next((o for o in piece.openings if o.to_level in ("", piece.levels[-1].name)), None)
+    """The opening that parts a piece to its top; of several the one nearest to the centre."""
+    return min(all_to_top(piece), key=lambda o: max(map(abs, o.centre), default=0.0), default=None)
+
+
+def all_to_top(piece: Piece) -> tuple[Opening, ...]:
+    """The openings that part a piece to its top."""
+    return tuple(o for o in piece.openings if o.to_level in ("", piece.levels[-1].name))

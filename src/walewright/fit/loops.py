@@ -7,13 +7,15 @@ is measured by its rows. Where a seam is crossed, the same share of it is come t
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from walewright.counted.needles import tops
 from walewright.design.model import Design
 from walewright.fit.cloth import SHOULDERS, Cloth, RowEdge
 from walewright.glue.model import Chain, EndAt, Glued, Place
+from walewright.trade.edge_names import top_between
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import EdgeSide
 
@@ -205,6 +207,9 @@ class Walker:
         """The share of a whole row that a share of a start, an end or a shoulder is."""
         if name in ("start", "end"):
             return share
+        between = self._between_gaps(owner).get(name)
+        if between is not None:
+            return between[0] + share * (between[1] - between[0])
         if name not in SHOULDERS:
             return None
         widths = [self.cloth.length(Place(owner, n)) or 0.0 for n in SHOULDERS]
@@ -241,7 +246,18 @@ class Walker:
             return SHOULDERS[0], min(share * wide / widths[0], 1.0)
         if (1 - share) * wide <= widths[1] + 1e-6 and widths[1]:
             return SHOULDERS[1], max(1 - (1 - share) * wide / widths[1], 0.0)
-        return None
+        inner = self._between_gaps(piece).items()
+        return next(((name, (share - low) / (high - low)) for name, (low, high) in inner if low <= share <= high), None)
+
+    def _between_gaps(self, piece: str) -> Mapping[str, tuple[float, float]]:
+        """The parts of a last row that lie between two openings, as shares of the whole row."""
+        parts = tops(self.cloth.sized(piece)) if piece in self.cloth.fabrics else ()
+        if len(parts) < 3:
+            return {}
+        left, (last, stitches) = parts[0][0], parts[-1]
+        wide = last + stitches - left
+        shares = (((first - left) / wide, (first + count - left) / wide) for first, count in parts[1:-1])
+        return {top_between(number): share for number, share in enumerate(shares, 2)}
 
 
 def rows_of(cloth: Cloth, piece: str) -> Iterator[tuple[str, int]]:

@@ -12,12 +12,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from walewright.design.model import Design, Measurement
-from walewright.fit.cloth import TOPS, Cloth, to_top
+from walewright.fit.cloth import Cloth, to_top
 from walewright.fit.girths import SPAN_MORE, Tube, body
 from walewright.fit.loops import Walker
 from walewright.fit.model import Reach, Ring
 from walewright.fit.rings import edges_below, is_sleeve
 from walewright.glue.model import Glued, Place
+from walewright.trade.edge_names import is_top
 from walewright.trade.worn import ReachWay
 
 ROW = "centre_back_neck_to_wrist"
@@ -38,7 +39,7 @@ def reaches(
     back = _back(design, walkers[0], sorted(own.owners & at_it), gap_only=neck is None)
     if back is None:
         return ()
-    at_neck = {p.owner for r in rings for p in edges_below(design, glued, r.edges) if p.edge in TOPS or r is neck}
+    at_neck = {p.owner for r in rings for p in edges_below(design, glued, r.edges) if is_top(p.edge) or r is neck}
     found: list[Reach] = []
     for piece in design.pieces:
         if piece.name in own.owners or not is_sleeve(walkers[0], tubes, piece.name):
@@ -85,7 +86,7 @@ def _top_free(glued: Glued, piece: str) -> bool:
     """Whether the last row of a piece lies at an opening, or under a band, and not in a seam."""
     seamed = {(p.owner, p.edge) for s in glued.seams for p in (*s.one, *s.other)}
     begun = any(line.owner == piece for line in glued.lines)
-    return not begun and not any((piece, top) in seamed for top in TOPS)
+    return not begun and not any(owner == piece and is_top(edge) for owner, edge in seamed)
 
 
 def _way(cloth: Cloth, glued: Glued, back: str, sleeve: str, way: ReachWay) -> float:

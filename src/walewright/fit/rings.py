@@ -12,12 +12,12 @@ from dataclasses import replace
 
 from walewright.design.model import Design, PerSize
 from walewright.fit import shares
-from walewright.fit.cloth import TOPS, Cloth, to_top
+from walewright.fit.cloth import Cloth, all_to_top
 from walewright.fit.girths import Tube
 from walewright.fit.loops import Bond, PlaceKey, Walker, key
 from walewright.fit.model import Ring, Role
 from walewright.glue.model import Chain, Glued, Place
-from walewright.trade.edge_names import BAND_ENDS
+from walewright.trade.edge_names import BAND_ENDS, is_top
 
 
 def is_strip_end(design: Design, place: Place) -> bool:
@@ -82,7 +82,7 @@ def share(design: Design, place: Place) -> float:
         if piece.start_edging is not None:
             return shares.of_edging(design, design.edging(piece.start_edging), piece.start_way)
         return shares.started(piece.start_way)
-    if place.edge in TOPS:
+    if is_top(place.edge):
         if piece.end_edging is not None:
             return shares.of_edging(design, design.edging(piece.end_edging))
         return shares.closed(design.fabric(piece.fabric), piece.end_way)
@@ -120,10 +120,10 @@ def is_neck(design: Design, walker: Walker, tubes: Sequence[Tube], below: Chain)
         return False
     names = {(p.owner, p.copy, p.edge) for p in below}
     for owner, copy in discs:
-        gap = to_top(design.piece(owner)) if walker.cloth.piece(owner) is not None else None
-        if gap is not None and {(owner, copy, f"{gap.name} {side}") for side in ("left", "right")} <= names:
+        gaps = all_to_top(design.piece(owner)) if walker.cloth.piece(owner) is not None else ()
+        if any({(owner, copy, f"{gap.name} {side}") for side in ("left", "right")} <= names for gap in gaps):
             return True
-    tops = {(p.owner, p.copy) for p in below if p.edge in TOPS}
+    tops = {(p.owner, p.copy) for p in below if is_top(p.edge)}
     return len(tops) > 2 and any(is_sleeve(walker, tubes, owner) for owner, _ in tops)
 
 

@@ -9,9 +9,8 @@ from itertools import pairwise
 
 from walewright.design.model import EdgeName
 from walewright.glue.surface import Path, Surface
+from walewright.trade.edge_names import TOPS, number_of_top
 from walewright.trade.sides import GAP_PARTS, SIDES
-
-TOP = ("end", "shoulder")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,13 +34,19 @@ def _paths(surface: Surface, name: EdgeName) -> Iterator[Path]:
         return
     for _, first in _copies(surface, name.piece):
         by_name = {surface.edges[e].ring.edge: e for e in first if not surface.edges[e].ring.cut}
-        parts = [by_name[f"{head} {part}"] for part in GAP_PARTS if f"{head} {part}" in by_name]
+        parts = [by_name[edge] for edge in _parts(head, by_name) if edge in by_name]
         if not parts:
             continue
         if in_line(surface, parts):
             yield tuple(parts)
         else:
             yield from ((e,) for e in parts)
+
+
+def _parts(head: str, names: Iterable[str]) -> list[str]:
+    """What the parts of an edge are called, from left to right: of the last row also those between openings."""
+    between = sorted((e for e in names if number_of_top(e)), key=number_of_top) if head in TOPS else []
+    return [f"{head} {SIDES[0]}", *between, *(f"{head} {part}" for part in GAP_PARTS[1:])]
 
 
 def _there(surface: Surface, owner: str, edge: str) -> bool:
@@ -134,4 +139,4 @@ def wanted(names: Sequence[EdgeName], surface: Surface) -> tuple[tuple[EdgeName,
 
 
 def _two_sided(surface: Surface, name: EdgeName) -> bool:
-    return all(_there(surface, name.piece, f"{name.edge} {side}") for side in SIDES) and name.edge not in TOP
+    return all(_there(surface, name.piece, f"{name.edge} {side}") for side in SIDES) and name.edge not in TOPS

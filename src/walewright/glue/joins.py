@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from walewright.design.model import Design, EdgeJoin, EdgeName, PerSize
 from walewright.glue.chains import ChainRun, Unit, runs, units, wanted
+from walewright.glue.rings import BEYOND
 from walewright.glue.surface import Path, Surface, SurfaceEdge
 from walewright.trade.joins import JOINS
 
@@ -233,7 +234,9 @@ def _corners_cost(surface: Surface, one: tuple[int, bool], other: tuple[int, boo
         return -1.0
     here, there = (surface.edges[e].ring.begin if begin else surface.edges[e].ring.end for e, begin in (one, other))
     common = here & there
-    return (0.0 if any(c.startswith("level ") for c in common) else 0.5) + (0.0 if common & {"outer", "inner"} else 1.0)
+    beyond = [{c for c in corner if c.startswith(BEYOND)} for corner in (here, there)]
+    elsewhere = 0.25 if all(beyond) and not common & beyond[0] else 0.0
+    return elsewhere + (0.0 if any(c.startswith("level ") for c in common) else 0.5) + (0.0 if common & {"outer", "inner"} else 1.0)
 
 
 def _upside_down(surface: Surface, one: Path, other: Path) -> bool:

@@ -12,7 +12,7 @@ from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.glue.model import EndAt
-from walewright.trade.edge_names import BAND_ENDS
+from walewright.trade.edge_names import BAND_ENDS, top_between
 from walewright.trade.ends import STARTS, EndWay
 from walewright.trade.sides import EdgeSide
 
@@ -108,6 +108,10 @@ def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
     yield RingEdge("start", "live" if live else "closed", at, at, "right", "left")
 
 
+BEYOND = "openings beyond: "
+"""Before the number, in a corner: how many openings of the last row lie further out than the one there."""
+
+
 def _corner(level: str, where: str) -> frozenset[str]:
     return frozenset({f"level {level}", where} if level else {where})
 
@@ -153,14 +157,23 @@ _LAST_ROW: Mapping[EndWay, EdgeState] = {"waste": "live", "cast-off": "closed", 
 
 def _top(piece: Piece, top: str) -> Iterator[RingEdge]:
     state = _LAST_ROW[piece.end_way]
-    parted = next((o for o in piece.openings if not rejoins(piece, o)), None)
-    outer, inner = _corner("" if piece.end_edging else top, "outer"), _corner(top, "inner")
-    if parted is None:
+    outer = _corner("" if piece.end_edging else top, "outer")
+    gaps = sorted((o for o in piece.openings if not rejoins(piece, o)), key=lambda o: o.centre[:1])
+    if not gaps:
         yield RingEdge("end", state, outer, outer, "left", "right")
         return
-    yield RingEdge("shoulder left", state, outer, inner, "left", "right")
-    yield from _gap(piece, parted, inner)
-    yield RingEdge("shoulder right", state, inner, outer, "left", "right")
+    for number, gap in enumerate(gaps, 1):
+        inner = _beside(top, number - 2, len(gaps)), _beside(top, len(gaps) - number, len(gaps))
+        edge = top_between(number) if number > 1 else "shoulder left"
+        yield RingEdge(edge, state, inner[0] if number > 1 else outer, inner[1], "left", "right")
+        yield from _gap(piece, gap, _corner(top, "inner"))
+    yield RingEdge("shoulder right", state, _beside(top, len(gaps) - 1, len(gaps)), outer, "left", "right")
+
+
+def _beside(top: str, others: int, gaps: int) -> frozenset[str]:
+    """The corner of a part's last row at an opening; of several openings, so many `others` lie further out. Where two pieces lie
+    right side to right side, the one's from the left are the other's from the right."""
+    return _corner(top, "inner") | ({f"{BEYOND}{others}"} if gaps > 1 else set())
 
 
 def _gap(piece: Piece, opening: Opening, above: frozenset[str]) -> Iterator[RingEdge]:

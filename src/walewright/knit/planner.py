@@ -20,7 +20,7 @@ from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
-from walewright.knit.ends import edge_notes, finish, knitted_on, start
+from walewright.knit.ends import edge_notes, finish, knitted_on, start, top_of
 from walewright.knit.fold import Known, body_shape
 from walewright.knit.hands import perform
 from walewright.knit.order import GroupKey, RowStretch
@@ -197,7 +197,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
         if turn.openings:
             add(*_given_way(fabrics, turn, worked[number + 1].turn.part, state))
         elif turn.then == "ends" and not own.whole:
-            add("", off(f"shoulder {own.sides[0]}"))
+            add("", off(top_of(sized, own)))
     if worked[-1].turn.part.whole:
         add(said("knit-on"), knitted_on(design, piece, sized, state))
         add(said("finish"), off("end"))

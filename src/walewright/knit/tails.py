@@ -15,12 +15,9 @@ from walewright.design.model import Design, Fabric, Piece
 from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
-from walewright.trade.edge_names import part_of_edge
+from walewright.trade.edge_names import is_top, number_of_top, part_of_edge
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
-
-LAST = ("end", "shoulder")
-"""Names of the last edge of a piece: an author may call it either."""
 
 Where = tuple[str, str]
 """(piece, "start", or "end" with a side where the author named one)."""
@@ -81,11 +78,11 @@ def _both_open(design: Design, seam: Seam) -> bool:
 
 
 def _last(edge: str) -> str:
-    """ "end" of a last edge, with its side if one is named; of any other nothing."""
-    of = part_of_edge(edge)
-    if of.name not in LAST:
+    """ "end" of a last edge, with its side or its number if one is named; of any other nothing. An author may call it either."""
+    if not is_top(edge):
         return ""
-    return "end" if of.part == "whole" else f"end {of.part}"
+    part = number_of_top(edge) or part_of_edge(edge).part
+    return "end" if part == "whole" else f"end {part}"
 
 
 def _open_last(design: Design, side: Chain) -> list[Where]:

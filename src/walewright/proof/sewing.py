@@ -9,13 +9,11 @@ from walewright.counted.bands import band_fabric
 from walewright.design.model import Design
 from walewright.glue.model import Glued
 from walewright.proof.seams import pairs
-from walewright.trade.edge_names import part_of_edge
+from walewright.trade.edge_names import is_top
 from walewright.trade.joins import JOINS
 
 GRAFT = 4 / 3
 """A graft without a tail takes 4 widths of yarn, where a seam takes 3 lengths (common practice)."""
-LAST = ("end", "shoulder")
-"""Edges where the yarn was broken off."""
 
 
 def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, KnitFabric]) -> dict[str, float]:
@@ -23,7 +21,7 @@ def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, KnitFabric]) ->
     found: dict[str, float] = {}
     for made in glued.seams:
         way = design.joins[made.join].way
-        new_end = way == "grafted" and not any(part_of_edge(p.edge).name in LAST for p in (*made.one, *made.other))
+        new_end = way == "grafted" and not any(is_top(p.edge) for p in (*made.one, *made.other))
         # Linked seams are knitted, grafted ones are sewn with a tail that was asked for, where one hangs.
         along = seam(fabrics, pairs(made.one)) if JOINS[way].by_needle or new_end else None
         if along is not None:

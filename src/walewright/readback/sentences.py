@@ -207,6 +207,10 @@ class _Phrases(Transformer[Token, Any]):
         names = sum(isinstance(c, str) for c in children)
         return Several(tuple(children) if names > 2 else ("whole", *children))
 
+    def NTH_SHOULDER(self, words: Token) -> str:
+        """The last row of a part between two openings, by its number from the left."""
+        return f"shoulder {words.rpartition(' ')[2]}"
+
     def shoulder_told(self, children: list[Any]) -> Several:
         return Several((*children, "shoulder"))
 

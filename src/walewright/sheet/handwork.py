@@ -13,7 +13,7 @@ from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.model import HowTo
-from walewright.trade.edge_names import part_of_edge
+from walewright.trade.edge_names import is_top, part_of_edge
 from walewright.write.model import Instructions, Section
 
 
@@ -67,9 +67,6 @@ def features(design: Design, section: Section) -> Iterator[str]:
         yield f"edging {edging.kind} {edging.mock}" if edging.mock else f"edging {edging.kind}"
 
 
-LAST = ("end", "shoulder")
-
-
 def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
     """How it is put together; of what is sewn, what lies against what."""
     edges = (*join.one, *join.other)
@@ -86,7 +83,7 @@ def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
 
 def _waits(design: Design, edge: EdgeName) -> bool:
     """Whether its loops are on waste yarn."""
-    return part_of_edge(edge.edge).name in LAST and design.piece(edge.piece).end_way == "waste"
+    return is_top(edge.edge) and design.piece(edge.piece).end_way == "waste"
 
 
 def _of_stitches(design: Design, edge: EdgeName) -> bool:
@@ -94,7 +91,7 @@ def _of_stitches(design: Design, edge: EdgeName) -> bool:
     other it is rows."""
     of = part_of_edge(edge.edge)
     piece = design.piece(edge.piece)
-    return of.name in ("start", *LAST, *(s.name for s in piece.slots)) or of.part == "centre" or of.upper
+    return is_top(edge.edge) or of.name in ("start", *(s.name for s in piece.slots)) or of.part == "centre" or of.upper
 
 
 def _charts(design: Design, section: Section) -> list[Chart]:

@@ -16,6 +16,12 @@ OwnEdge = Literal["start", "end", "shoulder", "neck"]
 
 OWN_EDGES: tuple[OwnEdge, ...] = get_args(OwnEdge)
 
+TOPS: tuple[OwnEdge, ...] = ("end", "shoulder")
+"""The last row of a piece, and what is called so of one that is parted to its top."""
+
+_BETWEEN = "shoulder "
+"""Before the number of a part of the last row that lies between two openings."""
+
 UPPER = " upper"
 """Behind the name of an opening or slot: the edge above it."""
 
@@ -43,6 +49,23 @@ class PartOfEdge:
     name: str
     part: EdgePart = "whole"
     upper: bool = False
+
+
+def top_between(number: int) -> str:
+    """The last row of the part between two openings that is the `number`th from the left: those beside them are the left and the
+    right shoulder."""
+    return f"{_BETWEEN}{number}"
+
+
+def number_of_top(edge: str) -> int:
+    """Of such a part's last row its number, 0 of every other edge."""
+    number = edge.removeprefix(_BETWEEN)
+    return int(number) if edge.startswith(_BETWEEN) and number.isdecimal() else 0
+
+
+def is_top(edge: str) -> bool:
+    """Whether an edge is the last row of a piece, or a part of it."""
+    return part_of_edge(edge).name in TOPS or number_of_top(edge) > 0
 
 
 def part_of_edge(edge: str) -> PartOfEdge:

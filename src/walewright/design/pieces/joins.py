@@ -13,6 +13,7 @@ from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.edge_names import is_top
 from walewright.trade.ends import ENDS, STARTS
 from walewright.trade.joins import JOINS
 
@@ -104,7 +105,7 @@ def _picked(node: syntax.BandLine, what: Said, findings: Findings) -> bool:
     place = node.place_of("picked")
     if place is None:
         return True
-    if all(ref.edge in ("start", "end", "shoulder") for ref in node.along):
+    if all(ref.edge == "start" or is_top(ref.edge.replace("_", " ")) for ref in node.along):
         findings.idle(node, "picked", said("no-row-edge", band=node.name), said("leave-out"))
         return False
     if 1 <= node.picked <= node.of_rows <= MOST_OF_ROWS:
@@ -280,7 +281,7 @@ def _loop_by_loop(
 def _has_loops(piece: Piece, edge: str, edgings: Mapping[str, Edging | None], closed_may_be: bool) -> bool:
     """Whether an edge is a row of stitches that are open, or (`closed_may_be`) cast off or cast on. An edging that is left on
     waste yarn has the open loops of its start."""
-    if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
+    if is_top(edge):
         end = ENDS[piece.end_way]
         return end.open or (closed_may_be and end.edge)
     if edge == "start":
@@ -300,7 +301,7 @@ def _loops_by(edge: str, piece: Piece, closed_may_be: bool) -> str:
     if edge == "start":
         # What is hung on a start closes it, but for what is left on waste yarn.
         return "begin-on-waste" if piece.start_edging is None else "begin-without-edging"
-    if edge in ("end", "shoulder", "shoulder left", "shoulder right"):
+    if is_top(edge):
         return "end-on-waste-or-cast-off" if closed_may_be else "end-on-waste"
     return "sew"
 

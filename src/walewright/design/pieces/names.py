@@ -10,7 +10,7 @@ from walewright.design.pieces.slots import upper
 from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
-from walewright.trade.edge_names import BAND_ENDS, OWN_EDGES, StripAt, strip_name
+from walewright.trade.edge_names import BAND_ENDS, OWN_EDGES, StripAt, strip_name, top_between
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.sides import SIDES
 
@@ -97,7 +97,8 @@ def _names(node: syntax.PieceBlock | None) -> dict[str, str] | None:
         return None
     tops = {s.levels[-1].name for s in node.body if isinstance(s, syntax.Levels) and s.levels}
     openings = [s for s in node.body if isinstance(s, syntax.OpeningLine)]
-    parted = any(isinstance(s, syntax.Neck) for s in node.body) or any(o.to_level in tops for o in openings)
+    at_top = sum(isinstance(s, syntax.Neck) for s in node.body) + sum(o.to_level in tops for o in openings)
+    parted = at_top > 0
     found = {"start": "start"}
     found |= {name: name for name, _ in _given(node.body)}
     found["shoulder" if parted else "end"] = "shoulder" if parted else "end"
@@ -114,6 +115,8 @@ def _names(node: syntax.PieceBlock | None) -> dict[str, str] | None:
     for edge in _two_sided(node.body, parted):
         for side in ("left", "right"):
             found.setdefault(f"{edge}_{side}", f"{edge} {side}")
+    for number in range(2, at_top + 1):
+        found.setdefault(_written(top_between(number)), top_between(number))
     gaps = [s.name for s in openings] + ["neck" for s in node.body if isinstance(s, syntax.Neck)]
     for gap in gaps:
         for part in ("left", "centre", "right"):

@@ -17,7 +17,7 @@ def apart(gaps: Sequence[OpeningGap], outline: PieceOutline, place: AmountPlace)
         and _in_one_order(one, other, outline, place)
         and _rows_between(one, other, outline, place)
         for one, other in pairs
-    ) and _one_to_the_top(gaps, outline, place)
+    )
 
 
 def shared(one: OpeningGap, other: OpeningGap, size: int) -> tuple[float, float]:
@@ -94,26 +94,6 @@ def _in_one_order(one: OpeningGap, other: OpeningGap, outline: PieceOutline, pla
 
 def _sign(cm: float) -> int:
     return 0 if abs(cm) < NOTHING else 1 if cm > 0 else -1
-
-
-def _one_to_the_top(gaps: Sequence[OpeningGap], outline: PieceOutline, place: AmountPlace) -> bool:
-    """Whether at most one opening goes to the top, where its two shoulders are called by their sides."""
-    top = outline.levels[-1].name
-    found = [gap for gap in gaps if gap.opening.to_level in ("", top)]
-    if len(found) < 2:
-        return True
-    one, other = found[:2]
-    place.findings.report(
-        "two-to-the-top",
-        (other.opening.origin.span, "other"),
-        (one.opening.origin.span, "one"),
-        helps=("rejoin",),
-        one=one.opening.name,
-        other=other.opening.name,
-        piece=outline.piece,
-        top=top,
-    )
-    return False
 
 
 def _rows_between(one: OpeningGap, other: OpeningGap, outline: PieceOutline, place: AmountPlace) -> bool:

@@ -84,11 +84,6 @@ WORDINGS: dict[str, Wording] = {
             "further-apart": "or let them lie further apart, by more than this: {over}",
         },
     ),
-    "two-to-the-top": Wording(
-        "`{one}` and `{other}` of piece `{piece}` both go to its top",
-        labels={"one": "to `{top}`", "other": "to `{top}`"},
-        helps={"rejoin": "let one of them end below `{top}`, where its parts rejoin"},
-    ),
     "openings-touch": Wording(
         "`{upper}` of piece `{piece}` begins in the row where `{lower}` ends",
         labels={"from": "from {low}", "to": "to {high}"},

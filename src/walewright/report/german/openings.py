@@ -91,11 +91,6 @@ WORDINGS: dict[str, Wording] = {
             "further-apart": "oder sie weiter auseinander legen, um mehr als: {over}",
         },
     ),
-    "two-to-the-top": Wording(
-        "`{one}` und `{other}` von Teil `{piece}` gehen beide bis oben",
-        labels={"one": "bis `{top}`", "other": "bis `{top}`"},
-        helps={"rejoin": "eines davon unter `{top}` enden lassen, wo sich das Teil wieder schließt"},
-    ),
     "openings-touch": Wording(
         "`{upper}` von Teil `{piece}` beginnt in der Reihe, in der `{lower}` endet",
         labels={"from": "von {low}", "to": "bis {high}"},

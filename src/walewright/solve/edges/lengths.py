@@ -11,6 +11,7 @@ from walewright.counted.edges import above, called_on_both, split_part
 from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
+from walewright.solve.edges.apart import from_the_left
 from walewright.solve.edges.curves import quarter_ellipse
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
 from walewright.solve.edges.edgings import edging_rows
@@ -19,7 +20,7 @@ from walewright.solve.edges.gauge import fabric_above, fabric_below, level_numbe
 from walewright.solve.edges.held import end_of
 from walewright.solve.edges.multiples import leeway
 from walewright.solve.edges.widths import across
-from walewright.trade.edge_names import StripAt
+from walewright.trade.edge_names import StripAt, is_top, number_of_top, part_of_edge
 from walewright.trade.sides import SIDES, EdgeSide
 
 FINE = 10_000
@@ -72,9 +73,9 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
         first = piece.levels[0].name
         loops = _loops(terms.left.start + terms.right.start, fabric_above(design, piece, first))
         return loops + _in_panels(design, piece, first, size)
-    if head in ("end", "shoulder"):
-        parted = bool(part) or any(not rejoins(piece, o) for o in piece.openings)
-        loops = _loops(_top(piece, terms, part), fabric_below(design, piece, ""))
+    if is_top(head):
+        parted = any(not rejoins(piece, o) for o in piece.openings)
+        loops = _loops(_top(piece, terms, name), fabric_below(design, piece, ""))
         return loops + _in_panels(design, piece, "", size, parted)
     for opening, own in zip(piece.openings, terms.openings, strict=True):
         end = end_level(piece, opening)
@@ -118,11 +119,18 @@ def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool
     return LengthTerms(rough=True) if parted else LengthTerms(length=NOTHING - round(FINE * by.spare / by.per_cm))
 
 
-def _top(piece: Piece, terms: PieceTerms, part: str) -> Terms:
-    """Stitches of the last row, or of its part at one side of an opening."""
-    open_at_top = [o for o, own in zip(terms.openings, piece.openings, strict=True) if not rejoins(piece, own)]
-    width = {side: terms.edge(side).after[-1] - sum((o.edge(side).after[-1] for o in open_at_top), NOTHING) for side in SIDES}
-    return width[part] if part in SIDES else width["left"] + width["right"]
+def _top(piece: Piece, terms: PieceTerms, edge: str) -> Terms:
+    """Stitches of the last row, or of its part that is called so."""
+    numbers = from_the_left(piece.openings, [n for n, opening in enumerate(piece.openings) if not rejoins(piece, opening)])
+    gaps = [terms.openings[n] for n in numbers]
+    # How far each part reaches to the left and to the right of the centre line.
+    left = [terms.left.after[-1], *(-gap.right.after[-1] for gap in gaps)]
+    right = [*(-gap.left.after[-1] for gap in gaps), terms.right.after[-1]]
+    widths = [a + b for a, b in zip(left, right, strict=True)]
+    part, number = part_of_edge(edge).part, number_of_top(edge)
+    if number:
+        return widths[number - 1]
+    return widths[0] if part == "left" else widths[-1] if part == "right" else sum(widths, NOTHING)
 
 
 # ----------------------------------------------------------------- rows

@@ -21,6 +21,7 @@ from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import edging_rows, even, needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.joins.band_holes import behind, holes_of
+from walewright.trade.edge_names import is_top
 from walewright.trade.fabrics import FabricSide
 from walewright.trade.sides import EdgePart
 
@@ -186,7 +187,7 @@ def _there(
 def _is_live(piece: Piece, edge: str) -> bool:
     """Whether the edge is one of open loops."""
     head, part = split_part(edge)
-    if head in ("end", "shoulder"):
+    if is_top(head):
         return piece.end_way == "waste"
     if part == "centre":
         return any(o.name == head and o.taken == "waste" for o in piece.openings)

@@ -13,6 +13,7 @@ from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
 from walewright.solve.joins.joining import easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.trade.edge_names import is_top
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES
 
@@ -86,10 +87,6 @@ def sized_seam(of: InSize, seam: Seam) -> SizedSeam:
     )
 
 
-STITCH_EDGES = frozenset({"start", "end", "shoulder"})
-"""Edges along stitches that every piece has."""
-
-
 def unlike_joins(design: Design) -> list[Diagnostic]:
     """A message for each join row for row or loop for loop of rows to stitches: no counts could make those equal."""
     told: list[Diagnostic] = []
@@ -122,7 +119,7 @@ def _each_kind(kinds: frozenset[str]) -> tuple[Said, ...]:
 
 def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
     head, part = split_part(edge)
-    if head in STITCH_EDGES or part == "centre" or head in {s.name for s in piece.slots}:
+    if head == "start" or is_top(head) or part == "centre" or head in {s.name for s in piece.slots}:
         return ("stitches",)
     if above(head) in {*(s.name for s in piece.slots), *(o.name for o in piece.openings)}:
         return ("stitches",)
