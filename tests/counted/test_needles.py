@@ -7,7 +7,7 @@ from dataclasses import replace
 from tests.counted.test_piece import asked, zone
 from tests.solve.workshop import SIMPLE, origin
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedRepeat, SizedRun, SizedWedge
-from walewright.counted.needles import InWork, ends, last_row, moved_in, moves, shoulders, stitches_at, top_width, widest_of
+from walewright.counted.needles import InWork, ends, last_row, moved_in, moves, stitches_at, top_width, tops, widest_of
 from walewright.counted.ribs import ribs
 
 
@@ -40,7 +40,7 @@ def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
     parts = InWork(sized, right=NECK), InWork(sized, left=NECK)
     assert [part.at(40) for part in parts] == [(-20, -3), (2, 19)]
     assert [part.at(60) for part in parts] == [(-20, -6), (5, 19)]
-    assert shoulders(sized, NECK) == (15, 15)
+    assert tops(sized) == ((-20, 15), (5, 15))
     assert [last_row(sized, first, 1, 20, 60) for first in (-2, -3)] == [40, 60]
     assert last_row(sized, -2, 1, 40, 60) == 60
     assert [sized.parted(row) is NECK for row in (39, 40, 59, 60)] == [False, True, True, False]

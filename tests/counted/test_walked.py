@@ -22,9 +22,10 @@ from walewright.counted.needles import (
     moved,
     moved_in,
     moves,
-    shoulders,
     stitches_at,
+    to_the_top,
     top_width,
+    tops,
     widest_of,
 )
 from walewright.counted.ribs import rib_begin
@@ -110,12 +111,23 @@ def test_shoulders_beside_an_opening_off_the_centre() -> None:
     """40 stitches; the gap begins with slots -10 to -7, and 3 of the left part and 3 of the right part follow it."""
     gap = SizedOpening("neck", 40, 4, 10, GAP, origin("neck"), 60, -10, left=(GAP,), right=(GAP,))
     sized = asked(openings=(gap,)).sized
-    assert shoulders(sized, gap) == (20 - 10 - 3, 20 + 6 - 3)
+    assert tops(sized) == ((-20, 20 - 10 - 3), (-6 + 3, 20 + 6 - 3))
     assert [part.at(60) for part in (InWork(sized, right=gap), InWork(sized, left=gap))] == [(-20, -14), (-3, 19)]
     # Edges that are alike need not be told twice: the odd stitch is at the right.
     like = SizedOpening("neck", 40, 4, 10, GAP, origin("neck"), 60, -2)
-    assert shoulders(asked(start=41, openings=(like,)).sized, like) == (15, 16)
+    assert [stitches for _, stitches in tops(asked(start=41, openings=(like,)).sized)] == [15, 16]
     assert NECK.depth == 20
+
+
+def test_what_ends_between_two_openings_is_between_their_edges() -> None:
+    """40 stitches; 4 are taken from slot -10 on, and 4 from slot 6 on; then each part beside them loses 3."""
+    gaps = [
+        SizedOpening(name, 40, 4, 10, GAP, origin(name), 60, at, left=(GAP,), right=(GAP,)) for name, at in (("b", 6), ("a", -10))
+    ]
+    sized = asked(openings=tuple(gaps)).sized
+    assert [gap.name for gap in to_the_top(sized)] == ["a", "b"]
+    assert tops(sized) == ((-20, 7), (-6 + 3, 12 - 6), (10 + 3, 7))
+    assert top_width(sized) == 40
 
 
 def test_the_first_of_several_gaps_ends_a_chart_or_a_panel() -> None:

@@ -143,10 +143,14 @@ def test_openings_begin_and_end_in_one_order_in_all_sizes() -> None:
     assert told(piece("neck 6 cm wide, 13 cm deep, round", "opening a 2 cm wide from low to high, 8 cm left of centre")) == []
 
 
-def test_one_opening_of_a_piece_goes_to_its_top() -> None:
-    said = only(piece("neck 6 cm wide, 4 cm deep, round", "opening a 2 cm wide from low to top, 8 cm left of centre"))
-    assert said.code == "two-to-the-top"
-    assert in_english(said).helps == ("let one of them end below `top`, where its parts rejoin",)
+def test_several_openings_of_a_piece_go_to_its_top() -> None:
+    """What ends between them is called by its number from the left."""
+    lines = ("neck 6 cm wide, 4 cm deep, round", "opening a 2 cm wide from low to top, 8 cm left of centre")
+    assert [o.name for o in front(*lines).openings] == ["a", "neck"]
+    edges = ("shoulder", "shoulder_1", "shoulder_2", "shoulder_3", "end")
+    assert [edge for edge in edges if told(piece(*lines), f"free front {edge}") == []] == ["shoulder", "shoulder_2"]
+    more = (*lines, "opening b 2 cm wide from low to top, 8 cm right of centre")
+    assert [told(piece(*more), f"free front shoulder_{n}") for n in (2, 3, 4)] == [[], [], ["no-such-edge"]]
 
 
 def test_a_wedge_lies_beside_the_nearest_of_several_gaps() -> None:

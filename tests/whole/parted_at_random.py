@@ -1,4 +1,5 @@
-"""Pieces with several openings drawn at random: side by side in the same rows, beginning and ending while others are open."""
+"""Pieces with several openings drawn at random: side by side in the same rows, beginning and ending while others are open, some of
+them to the top."""
 
 from __future__ import annotations
 
@@ -48,11 +49,10 @@ def parted(seed: int) -> Drawn:
         one, other = dice.choice(beside)
         damages["one across another"] = text.replace(one.written(one.place), one.written(other.place))
         damages["one across the edge"] = text.replace(one.written(one.place), one.written(700))
-        top = [o for o in openings if o.high == LEVELS]
-        if top and one not in top and not one.body:
-            damages["two to the top"] = text.replace(
-                one.written(one.place), one.written(one.place).replace(_level(one.high), "top")
-            )
+    tops = sum(o.high == LEVELS for o in openings)
+    damages["a part at the top that is not there"] = f"{text}free front shoulder_{max(tops + 1, 2)}\n"
+    if "along front shoulder_2" in text:
+        damages["a strap twice"] = text + "band again_band with collar along front shoulder_2\n"
     bands = [o.band for o in openings if o.wide and not o.taken]
     if bands:
         damages["open loops forgotten"] = _without(text, bands[0])
@@ -67,10 +67,6 @@ def _openings(dice: Random) -> list[DrawnOpening]:
         low = dice.randrange(1, 4)
         while low < LEVELS:
             high = dice.randrange(low + 1, LEVELS + 1)
-            if high == LEVELS and any(o.high == LEVELS for o in found):
-                high -= 1
-            if high == low:
-                break
             found.append(_opening(dice, "abcdefgh"[len(found)], low, high, place))
             low = high + dice.randrange(1, 4)
             if dice.random() < 0.6:
@@ -111,6 +107,19 @@ _EDGES = (
 )
 
 
+def _tops(dice: Random, openings: int) -> list[str]:
+    """The end of the piece, and what takes it up where it is left open: of what so many openings part to the top, each part."""
+    if not openings or dice.random() < 0.5:
+        return ["    end " + dice.choice(("cast off", "cast off", "cast off sewn"))]
+    tops = ["shoulder_left", *(f"shoulder_{n}" for n in range(2, openings + 1)), "shoulder_right"]
+    if openings % 2 == 0 and dice.random() < 0.3:
+        # A band lies on the part in the middle, and the others are sewn together two and two.
+        pairs = ((tops[n], tops[-n - 1]) for n in range(openings // 2))
+        joins = [f"join front {one} to front {other}, easing 20 cm" for one, other in pairs]
+        return ["    end cast off", *joins, f"band middle_band with collar along front {tops[openings // 2]}"]
+    return ["    end on waste yarn", *(f"band {top}_band with collar along front {top}" for top in tops)]
+
+
 def _piece(dice: Random, openings: list[DrawnOpening]) -> str:
     # A chained edging asks for no columns of ribs, on a band as short as it comes.
     head = _head("parted", dice).replace("edging collar in rib", "edging collar in plain")
@@ -124,7 +133,7 @@ def _piece(dice: Random, openings: list[DrawnOpening]) -> str:
         f"    start half wide {_start(dice)}",
         dice.choice(_EDGES),
         *(o.written(o.place) for o in openings),
-        "    end cast off",
+        *_tops(dice, sum(o.high == LEVELS for o in openings)),
         *(o.band for o in openings if o.band),
     ]
     return head + "".join(map(_line, lines))

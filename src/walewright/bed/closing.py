@@ -6,7 +6,7 @@ from walewright.bed.carriage import unwrapped_across
 from walewright.bed.fabric import split_name
 from walewright.bed.loops import NOTHING, LoopKind
 from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine
-from walewright.bed.model import BedEdge
+from walewright.bed.model import BedEdge, BedPart
 from walewright.bed.needles import needs_work
 from walewright.bed.refusals import Empty, Purpose, Refusal, purpose_of
 from walewright.knit.operations import CastOff, OntoWaste
@@ -90,10 +90,19 @@ def _at_yarn(m: Machine, op: CastOff) -> Refusal | None:
 
 
 def ended_by(m: Machine, chains: list[int], first: int) -> None:
-    """The whole row, or that of a part, is off, closed by `chains`: that is the edge "end", or a part of it."""
+    """The whole row, or that of a part, is off, closed by `chains`: that is the edge "end", or a part of it. Of more than two parts
+    it is known in the end which of them each was."""
+    part: BedPart = "whole"
+    held = m.waits_at()
+    if held >= 0:
+        part = "right" if held < first else "left"
+    else:
+        for edge, _ in m.ended:
+            if edge.name in ("end", "shoulder") and edge.part in ("left", "right"):
+                part = "left" if edge.part == "right" else "right"
     ordered = sorted(chains, key=lambda chain: m.loops.slot[chain])
     points = tuple((chain,) for chain in ordered)
-    m.ended.append((BedEdge("end", "whole", "stitches", len(points), None, points), first - m.half))
+    m.ended.append((BedEdge("end", part, "stitches", len(points), None, points), first - m.half))
 
 
 def onto_waste(m: Machine, op: OntoWaste) -> Refusal | None:

@@ -9,7 +9,7 @@ from math import hypot
 from walewright.counted.edges import above, split_part
 from walewright.counted.model import SizedOpening, SizedRun
 from walewright.counted.needles import moved
-from walewright.counted.outline import STEP, Outline, Point, between_slopes, inner_points, line_cm
+from walewright.counted.outline import STEP, Outline, Point, between_slopes, between_tops, inner_points, line_cm
 from walewright.counted.piece import CountedPiece
 from walewright.trade.edge_names import is_top, number_of_top
 from walewright.trade.sides import SIDES, EdgeSide
@@ -35,10 +35,10 @@ def _line(of: CountedPiece, shape: Outline, edge: str) -> DrawnEdge:
         return _start(of, shape)
     number = number_of_top(edge)
     if number:
-        return _between_gaps(shape, number)
+        return between_tops(shape, number)
     if is_top(head):
         left, right = shape.shoulder_left, tuple(reversed(shape.shoulder_right))
-        inner = (_between_gaps(shape, number) for number in range(2, len(shape.tops) + 1))
+        inner = (between_tops(shape, number) for number in range(2, len(shape.tops) + 1))
         return _joined(*({"left": (left,), "right": (right,)}.get(part, (left, *inner, right))))
     for opening in of.sized.openings:
         if opening.name == head:
@@ -54,11 +54,6 @@ def _line(of: CountedPiece, shape: Outline, edge: str) -> DrawnEdge:
         if part in ("", side) and any(run.name == head for run in runs):
             return _side(of, shape, side, runs, head)
     return ()
-
-
-def _between_gaps(shape: Outline, number: int) -> DrawnEdge:
-    """The last row of the part between two openings that is the `number`th from the left."""
-    return shape.tops[number - 2].edge[-1], shape.tops[number - 1].edge[0]
 
 
 def _start(of: CountedPiece, shape: Outline) -> DrawnEdge:

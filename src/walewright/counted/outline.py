@@ -76,6 +76,13 @@ class Outline:
         return _without_repeats((start, *(p for p in points if p != start)))
 
     @property
+    def neckline(self) -> tuple[Point, ...]:
+        """The edge of the opening that goes to the top, of several of the one nearest to the middle of the start."""
+        middle = (self.left[0][0] + self.right[0][0]) / 2
+        edges = (gap.edge for gap in self.tops)
+        return min(edges, key=lambda edge: abs((edge[0][0] + edge[-1][0]) / 2 - middle), default=())
+
+    @property
     def width(self) -> float:
         """Extent across, cm."""
         xs = [p[0] for p in self.polygon]
@@ -130,6 +137,11 @@ def outline(of: CountedPiece) -> Outline:
         tops=tuple(GapOutline(o.name, line_cm(of, _gap(o)), False) for o in tops),
         darts=tuple(_darts(of)),
     )
+
+
+def between_tops(shape: Outline, number: int) -> tuple[Point, Point]:
+    """The last row of the part between two openings that is the `number`th from the left."""
+    return shape.tops[number - 2].edge[-1], shape.tops[number - 1].edge[0]
 
 
 # ----------------------------------------------------------------- outer edges, in (stitches, row)

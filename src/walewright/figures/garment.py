@@ -53,7 +53,7 @@ def _trunk(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], si
         return None
 
     def drop(p: MeasuredPiece) -> float:
-        return p.outlines[size].height - min(y for _, y in p.outlines[size].neck)
+        return p.outlines[size].height - min(y for _, y in p.outlines[size].neckline)
 
     body = max(necked, key=drop)
     back = next((p for p in pieces if p.piece.name != body.piece.name and p.outlines[size].neck), None)
@@ -64,7 +64,7 @@ def _trunk(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], si
 
 def _neck_cm(piece: MeasuredPiece, size: int) -> float:
     """How wide an opening goes to its top, cm."""
-    neck = piece.outlines[size].neck
+    neck = piece.outlines[size].neckline
     return neck[-1][0] - neck[0][0] if neck else 0.0
 
 

@@ -6,14 +6,14 @@ The same measures letter the schematic, fill its legend and head the table of fi
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedPiece
 from walewright.counted.needles import stitches_at
-from walewright.counted.outline import Outline, on_top, outline
+from walewright.counted.outline import Outline, between_tops, on_top, outline
 from walewright.design.model import Design, Piece
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
@@ -163,11 +163,13 @@ def _openings(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         deep = tuple(of.height_cm(o.to_row) - of.height_cm(o.row) for of, o in zip(whole.counted, openings, strict=True))
         named = said("measure/height-of" if closed else "measure/depth-of", name=name_of(name))
         yield DrawnMeasure(named, places[1], (name,), deep, depths, "rows")
-        if not closed:
-            yield from _shoulders(whole, name_of(name))
+    tops = [gap.name for gap in whole.outlines[0].tops] if whole.outlines else []
+    if tops and all([gap.name for gap in shape.tops] == tops for shape in whole.outlines):
+        yield from _shoulders(whole, tops)
 
 
-def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[DrawnMeasure]:
+def _shoulders(whole: MeasuredPiece, openings: Sequence[str]) -> Iterator[DrawnMeasure]:
+    """What ends beside the openings at the top, and between them."""
     right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
     left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
 
@@ -178,7 +180,12 @@ def _shoulders(whole: MeasuredPiece, opening: str) -> Iterator[DrawnMeasure]:
                 named, "shoulder", (side,), widths, tuple(round(w / of.stitch_cm(of.sized.rows)) for w, of in ends), "st"
             )
 
-    beside = said("measure/shoulder") if opening == "neck" else said("measure/beside", opening=opening)
+    one = said("measure/shoulder") if openings[0] == "neck" else said("measure/beside", opening=name_of(openings[0]))
+    beside = one if len(openings) == 1 else said("measure/top-part")
+    for number in range(2, len(openings) + 1):
+        lines = (between_tops(shape, number) for shape in whole.outlines)
+        widths = tuple(abs(b[0] - a[0]) for a, b in lines)
+        yield from measure(said("measure/nth-top-part", number=number), str(number), widths)
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
         yield from measure(beside, "right", right)
     else:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from walewright.counted.outline import Point, between_tops
 from walewright.design.model import Fabric
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.figures.marks import Bench, cloth, words
@@ -162,14 +163,19 @@ def _whole(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     bench.ruler.up(lanes(bench.left - LANE - bracket, -_step(bench)), bench.foot, bench.top, label, -1)
 
 
+def _at_top(bench: Bench, name: str) -> tuple[Point, ...]:
+    """The edge of an opening that goes to the top."""
+    return next(gap.edge for gap in bench.piece.outlines[bench.size].tops if gap.name == name)
+
+
 def _neck_width(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    neck = bench.piece.outlines[bench.size].neck
+    neck = _at_top(bench, measure.at[0])
     x0, x1 = bench.at(neck[0])[0], bench.at(neck[-1])[0]
     bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
 
 
 def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    neck = bench.piece.outlines[bench.size].neck
+    neck = _at_top(bench, measure.at[0])
     bottom = min(y for _, y in neck)
     x0, x1 = min(x for x, y in neck if y <= bottom + 0.05), max(x for x, y in neck if y <= bottom + 0.05)
     x, y = bench.at(((x0 + x1) / 2, bottom))
@@ -183,7 +189,8 @@ def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> 
 
 def _shoulder(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     shape = bench.piece.outlines[bench.size]
-    line = shape.shoulder_left if measure.at == ("left",) else shape.shoulder_right
+    outer = {"left": shape.shoulder_left, "right": shape.shoulder_right}
+    line = outer.get(measure.at[0]) or between_tops(shape, int(measure.at[0]))
     xs = sorted(bench.at(p)[0] for p in (line[0], line[-1]))
     bench.ruler.across(xs[0], xs[1], lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
 

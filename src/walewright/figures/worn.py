@@ -242,6 +242,7 @@ def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
         return
     paper.draw("inside", path([place(p) for p in (*line, *reversed(front.neck))], closed=True))
     if trunk.band:
+        line = [(x, y + rise) for x, y in back.neckline]
         above = _inner(line, trunk.band)
         paper.draw("cloth", path([place(p) for p in (*line, *reversed(above))], closed=True))
         paper.draw("hatch", *_rungs(line, above, place))
@@ -250,7 +251,7 @@ def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
 
 
 def _neckband(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
-    line = list(trunk.fronts[0].piece.outlines[size].neck)
+    line = list(trunk.fronts[0].piece.outlines[size].neckline)
     if not trunk.band or not line:
         return
     inner = _inner(line, trunk.band)

@@ -63,6 +63,8 @@ DRAWINGS = {
     "measure/whole": "whole {what}",
     "measure/shoulder": "shoulder",
     "measure/beside": "part beside the {opening}",
+    "measure/top-part": "part at the top",
+    "measure/nth-top-part": "part {number} from the left, at the top",
     "measure/left": "left {what}",
     "measure/right": "right {what}",
     "measure/worn": "width from {lower} to {upper}, folded as it is worn",

@@ -64,6 +64,8 @@ DRAWINGS = {
     "measure/whole": "ganze {what}",
     "measure/shoulder": "Schulter",
     "measure/beside": "Teil neben {opening}",
+    "measure/top-part": "Teil oben",
+    "measure/nth-top-part": "Teil {number} von links, oben",
     "measure/left": "{what} links",
     "measure/right": "{what} rechts",
     "measure/worn": "Breite von {lower} bis {upper}, gefaltet, wie es getragen wird",
