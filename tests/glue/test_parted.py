@@ -29,7 +29,8 @@ def test_parts_of_one_edge_follow_each_other_and_their_ends_are_sewn(
     copies: str, times: int, edge: str, left_end: str, worn: str
 ) -> None:
     """The left edge hangs with its bottom at the left, purl side to the knitter; the right one with its top. Stretches are counted
-    from the bottom up. All the same where piece and band are both worn with the purl side out."""
+    from the bottom up. Where piece and band are both worn with the purl side out only the order of the two ends is
+    another, for they are walked the other way round."""
     glued = parted(copies, edge, worn)
     parts = ("long_band_1", "long_band_2")
     found = [(line.owner, line.copy, [(p.edge, p.cut) for p in line.along], line.left_ends) for line in glued.lines]
@@ -38,7 +39,8 @@ def test_parts_of_one_edge_follow_each_other_and_their_ends_are_sewn(
         (part, n, [(edge, cut)], (left_end,)) for part, cut in zip(parts, cuts, strict=True) for n in range(1, times + 1)
     ]
     sewn = [((e.one.owner, e.one.edge, e.one.copy), (e.other.owner, e.other.edge, e.other.copy)) for e in glued.ends]
-    assert sewn == [((parts[0], "last end", n), (parts[1], "first end", n)) for n in range(1, times + 1)]
+    pairs = [((parts[0], "last end", n), (parts[1], "first end", n)) for n in range(1, times + 1)]
+    assert sewn == [pair[::-1] if worn else pair for pair in pairs]
     order = [(task.kind, task.name or task.number) for task in glued.order]
     # The ends are sewn one after the other once both parts are knitted.
     assert order == [("piece", "scarf"), ("band", parts[0]), ("band", parts[1]), *(("ends", n) for n in range(times))]
