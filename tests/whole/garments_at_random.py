@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from tests.whole.beds_at_random import bed_facts
+from tests.whole.beds_at_random import as_it_stands, bed_facts
 
 MACHINES = {
     "standard": ("14.3 cm by 15 cm", "13.4 cm by 13.8 cm", "fingering-weight wool", "50 g = 200 m"),
@@ -27,12 +27,20 @@ class Drawn:
     text: str
     damages: dict[str, str]
 
+    def on_its_bed(self, seed: int) -> Drawn:
+        """The garment and its damages on the bed of that number, as it stands."""
+
+        def there(text: str) -> str:
+            return as_it_stands(text, Random(f"bed {seed}"))
+
+        return Drawn(self.kind, there(self.text), {name: there(text) for name, text in self.damages.items()})
+
 
 def drawn(seed: int) -> Drawn:
     """The garment of that number."""
     dice = Random(seed)
     kind = dice.choice(("tube", "vest", "dropped", "square", "raglan", "saddle", "cardigan", "hat", "mittens", "panels"))
-    return {
+    made = {
         "tube": _tube,
         "vest": _vest,
         "dropped": _pullover,
@@ -44,6 +52,7 @@ def drawn(seed: int) -> Drawn:
         "mittens": _mittens,
         "panels": _panels,
     }[kind](kind, dice)
+    return made.on_its_bed(seed)
 
 
 def _head(kind: str, dice: Random) -> str:
