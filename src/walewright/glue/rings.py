@@ -108,7 +108,7 @@ def _outer_ring(design: Design, piece: Piece) -> Iterator[RingEdge]:
     yield RingEdge("start", "live" if live else "closed", at, at, "right", "left")
 
 
-BEYOND = "openings beyond: "
+BEYOND = "beyond "
 """Before the number, in a corner: how many openings of the last row lie further out than the one there."""
 
 

@@ -99,13 +99,11 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right"},
     **{"FROM_LEFT": "left", "FROM_RIGHT": "right", "FROM_BOTTOM": "bottom", "FROM_TOP": "top"},
     **{"START": "start", "END": "end", "SHOULDER": "shoulder", "FIRST_END": "first end", "LAST_END": "last end"},
-    **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
-    **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
-    **{"EACH": 0, "NEXT": NEXT_COPY},
+    **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted", "PURL_FACING": "purl", "KNIT_FACING": "knit"},
+    **{"EACH": 0, "NEXT": NEXT_COPY, "BESIDE": "whole", "ALONE": "panel"},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
     **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
-    **{"BESIDE": "whole", "ALONE": "panel"},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
     **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "threaded", "MORE": "more"},
 }
@@ -208,7 +206,6 @@ class _Phrases(Transformer[Token, Any]):
         return Several(tuple(children) if names > 2 else ("whole", *children))
 
     def NTH_SHOULDER(self, words: Token) -> str:
-        """The last row of a part between two openings, by its number from the left."""
         return f"shoulder {words.rpartition(' ')[2]}"
 
     def shoulder_told(self, children: list[Any]) -> Several:

@@ -166,7 +166,6 @@ DESIGN = _errors(
     openings_in_turn="Two openings of a piece begin or end in another order from size to size.",
     openings_overlap="Two openings of a piece reach over each other in the same rows.",
     openings_touch="An opening begins in the row where another ends.",
-    two_to_the_top="Two openings of a piece go to its top.",
     panel_fabric="A panel is in a fabric that cannot be knitted beside the other.",
     patterns_clash="A chart and something else cannot be worked on the same needles.",
     picture_other_stitch="A chart whose colours are laid in blocks has other stitches than knit.",

@@ -16,7 +16,7 @@ OwnEdge = Literal["start", "end", "shoulder", "neck"]
 
 OWN_EDGES: tuple[OwnEdge, ...] = get_args(OwnEdge)
 
-TOPS: tuple[OwnEdge, ...] = ("end", "shoulder")
+TOPS = ("end", "shoulder")
 """The last row of a piece, and what is called so of one that is parted to its top."""
 
 _BETWEEN = "shoulder "
