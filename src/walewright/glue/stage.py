@@ -41,7 +41,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     lines: list[HungCopy] = []
     own: dict[tuple[str, int], int] = {}
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
-    _hang_bands(design, joining, [h for h in hung if not h.copies], lines, own)
+    _hang_bands(joining, [h for h in hung if not h.copies], lines, own)
     overhanging(design, joining)
     told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
     told += unlike(surface, lines)
@@ -92,7 +92,7 @@ def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[HungCopy], own:
 
 
 def _hang_bands(
-    design: Design, joining: Joining, bands: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
+    joining: Joining, bands: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
 ) -> None:
     """Each band on as many lines as there are: one for each copy of its pieces."""
     surface = joining.surface
