@@ -235,7 +235,7 @@ class _Reading:
             charts=_there(stuff.charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
-            given=given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
+            given=tuple(given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes)),
             needed=_there(needs),
             photograph=photograph(title, findings),
         )

@@ -91,9 +91,7 @@ def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[HungCopy], own:
     return moved
 
 
-def _hang_bands(
-    joining: Joining, bands: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
-) -> None:
+def _hang_bands(joining: Joining, bands: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]) -> None:
     """Each band on as many lines as there are: one for each copy of its pieces."""
     surface = joining.surface
     for hanging in bands:

@@ -203,9 +203,7 @@ def _even(rows: tuple[syntax.ChartRow, ...], chart: str, findings: Findings) -> 
     return told == 0
 
 
-def _known(
-    rows: tuple[syntax.ChartRow, ...], node: syntax.ChartBlock, findings: Findings
-) -> bool:
+def _known(rows: tuple[syntax.ChartRow, ...], node: syntax.ChartBlock, findings: Findings) -> bool:
     """Whether every symbol is in the key; each that is not is told of once, at its first cell from the bottom."""
     symbols = tuple(dict.fromkeys(s.symbol for s in node.body if isinstance(s, syntax.ChartKey)))
     if any(isinstance(s, syntax.Broken) for s in node.body):
