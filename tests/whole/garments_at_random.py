@@ -28,12 +28,20 @@ class Drawn:
     damages: dict[str, str]
 
     def on_its_bed(self, seed: int) -> Drawn:
-        """The garment and its damages on the bed of that number, as it stands."""
+        """The garment and its damages on the bed of that number, as it stands. On a bed where the rib is knitted plain nothing is
+        wrong with a piece that a damage puts into the rib."""
 
         def there(text: str) -> str:
             return as_it_stands(text, Random(f"bed {seed}"))
 
-        return Drawn(self.kind, there(self.text), {name: there(text) for name, text in self.damages.items()})
+        def in_rib(text: str) -> bool:
+            return "\n    fabric rib " in text
+
+        text = there(self.text)
+        plain = "latched rib" not in text
+        put_there = {name for name, damaged in self.damages.items() if in_rib(damaged) and not in_rib(self.text)}
+        kept = {name: there(damaged) for name, damaged in self.damages.items() if not (plain and name in put_there)}
+        return Drawn(self.kind, text, kept)
 
 
 def drawn(seed: int) -> Drawn:
