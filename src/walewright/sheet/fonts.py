@@ -35,6 +35,16 @@ def font_face_css() -> str:
     return "\n".join(rules)
 
 
+def face_path(family: str) -> str:
+    """Where the upright face of a family lies; empty where its package is not installed."""
+    try:
+        return next(
+            (str(_files(package) / file) for name, style, package, file in FACES if (name, style) == (family, "normal")), ""
+        )
+    except ModuleNotFoundError:
+        return ""
+
+
 def _files(package: str) -> Path:
     spec = importlib.util.find_spec(package)
     if spec is None or spec.origin is None:
