@@ -19,13 +19,20 @@ LONG = 100_000
 @contextmanager
 def served(*arguments: str) -> Iterator[str]:
     """The address, until it is left."""
+    with served_by(*arguments) as (address, _):
+        yield address
+
+
+@contextmanager
+def served_by(*arguments: str) -> Iterator[tuple[str, int]]:
+    """The same, and the number of the process."""
     command = [sys.executable, "-m", "walewright", "serve", "--no-browser", *arguments]
     with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as process:
         try:
             assert process.stdout is not None
             found = re.search(r"http://\S+/", process.stdout.readline())
             assert found
-            yield found[0]
+            yield found[0], process.pid
         finally:
             process.terminate()
 
@@ -75,7 +82,11 @@ class KnittersHand:
 
     def follows(self) -> None:
         """Wait until the result is that of what is filled in."""
-        self.page.wait_for_function("document.querySelector('#state.unseen') && !document.querySelector('#found[aria-busy]')")
+        self.page.wait_for_selector("main:has(#state.unseen):has(#found:not([aria-busy]))")
+
+    def told(self, text: str) -> None:
+        """Wait until that stands above the result."""
+        self.page.wait_for_selector(f"#state:has-text('{text}')")
 
     def close(self) -> None:
         self.page.close()
