@@ -16,8 +16,8 @@ from tests.serve.html_seen import Seen
 from tests.serve.served import served_by
 
 CLIENTS = 20
-MOST_BYTES = 3 * 1024**3
-"""Of all its processes together: four with the libraries that count, knit and print take a third of it."""
+MOST_BYTES = 1536 * 1024**2
+"""Of all its processes together: each with the libraries that count, knit and print takes a hundred or two of millions."""
 GARMENTS = {"sandbar": "measure:span", "driftline": "measure:foot", "tidewrack": "measure:length"}
 
 
