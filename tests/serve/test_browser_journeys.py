@@ -113,4 +113,4 @@ def test_an_own_source_with_a_mistake_is_told_with_its_line(hand: KnittersHand, 
     hand.page.goto(address)
     hand.page.fill("#source", OWN.replace("with e-wrap", "with nothing"))
     hand.click("text=Open it")
-    assert "In line 19 of the source." in hand.settled("refused")
+    assert "In line 17 of the source." in hand.settled("refused")

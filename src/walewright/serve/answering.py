@@ -64,7 +64,7 @@ class Answering:
     def _offer(self, garment: ServedGarment, read: tuple[str, ...], given: Posted) -> tuple[KeptKey, Offer | None]:
         """A form depends on nothing but the alternatives that are taken, and the size whose figures it shows."""
         asked = {name: text for name, text in given.items() if name == "size" or name.startswith("choose:")}
-        key = key_of(f"form of {garment.name}", read, asked)
+        key = key_of(f"{garment.name}?", read, asked)
         return key, self.offers.get(key)
 
     def _offered(self, key: KeptKey, answer: PageAnswer) -> PageAnswer:

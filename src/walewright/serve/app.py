@@ -36,7 +36,7 @@ TYPES = {
     ".json": "application/json",
 }
 OWN = {"page.css": "text/css", "page.js": "text/javascript"}
-FACES = {"serif.ttf": "Sheet Serif", "sans.ttf": "Sheet Sans"}
+FACES = ("serif", "sans")
 FOR_AN_HOUR = {"cache-control": "private,max-age=3600"}
 
 LONGEST_SOURCE = 40_000
@@ -137,19 +137,19 @@ class Serving:
 
     async def own(self, request: Request) -> Response:
         name = request.path_params["file"]
-        if name in FACES:
-            return await self._face(FACES[name])
+        if name.removesuffix(".ttf") in FACES:
+            return await self._face(name.removesuffix(".ttf"))
         if name not in OWN:
             raise HTTPException(404)
         return Response(world.package_text(f"serve/{name}"), media_type=OWN[name])
 
-    async def _face(self, family: str) -> Response:
-        if family not in self.faces:
-            found = await self.answering.pool.in_the_background(working.face, family)
-            self.faces[family] = found if isinstance(found, str) else ""
-        if not self.faces[family]:
+    async def _face(self, face: str) -> Response:
+        if face not in self.faces:
+            found = await self.answering.pool.in_the_background(working.face, face)
+            self.faces[face] = found if isinstance(found, str) else ""
+        if not self.faces[face]:
             raise HTTPException(404)
-        return FileResponse(self.faces[family], media_type="font/ttf", headers=FOR_AN_HOUR)
+        return FileResponse(self.faces[face], media_type="font/ttf", headers=FOR_AN_HOUR)
 
     async def _given(self, request: Request) -> tuple[ServedGarment, dict[str, str]]:
         given = await posted(request)

@@ -23,7 +23,6 @@ MOST_TOLD = 12
 
 WHY = {
     f"{MESSAGE}wider-than-bed": "too-wide",
-    f"{MESSAGE}neck-too-wide": "no-neck",
     f"{MESSAGE}levels-fall": "no-height",
     f"{MESSAGE}no-width-left": "no-width",
 }
@@ -93,8 +92,6 @@ def _why(note: Said, words: Language, guide: Guide) -> str:
     match WHY.get(message.key):
         case "too-wide":
             return guide.say("serve/too-wide", piece=facts["piece"], takes=facts["takes"], needles=facts["needles"])
-        case "no-neck":
-            return guide.say("serve/no-neck")
         case "no-height":
             return guide.say("serve/no-height", piece=facts["piece"], lower=facts["lower"], upper=facts["upper"])
         case "no-width":

@@ -95,11 +95,11 @@ def cover(garment: ServedGarment, language: str) -> str:
     return picture(drawn(wanted.guide, outcome.design, outcome.counts, pieces, outcome.glued))
 
 
-def face(family: str) -> str:
+def face(kind: str) -> str:
     """Where a typeface of our paper lies; empty where it is not installed."""
     from walewright.sheet.fonts import face_path
 
-    return face_path(family)
+    return face_path(kind)
 
 
 def _result(garment: ServedGarment, answer: PageAnswer, offer: Offer, language: str) -> tuple[PageAnswer, Outcome | None]:

@@ -20,6 +20,9 @@ FACES = (
 )
 """(family as the theme names it, style, package, file)."""
 
+UPRIGHT = ("serif", "", "sans", "")
+"""What pages that are no paper call them."""
+
 SVG = "data:image/svg+xml,"
 PHOTOGRAPH = "data:image/jpeg;base64,"
 FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
@@ -35,12 +38,11 @@ def font_face_css() -> str:
     return "\n".join(rules)
 
 
-def face_path(family: str) -> str:
-    """Where the upright face of a family lies; empty where its package is not installed."""
+def face_path(kind: str) -> str:
+    """Where the upright face of a kind, "serif" or "sans", lies; empty where its package is not installed."""
+    _, _, package, file = FACES[UPRIGHT.index(kind)]
     try:
-        return next(
-            (str(_files(package) / file) for name, style, package, file in FACES if (name, style) == (family, "normal")), ""
-        )
+        return str(_files(package) / file)
     except ModuleNotFoundError:
         return ""
 

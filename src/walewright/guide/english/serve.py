@@ -110,7 +110,6 @@ SERVE = {
     "serve/also-not": "And {why}.",
     "serve/unmade": "it cannot be made: {message}",
     "serve/too-wide": "the {piece} is {takes} needles wide; your bed has {needles}",
-    "serve/no-neck": "a neck leaves nothing of the piece beside it",
     "serve/no-height": "the {piece} has no height left between {lower} and {upper}",
     "serve/no-width": "the {piece} has no width left at {level}",
 }

@@ -114,7 +114,6 @@ SERVE = {
     "serve/also-not": "Auch {why}.",
     "serve/unmade": "geht es nicht: {message}",
     "serve/too-wide": "reicht das Nadelbett nicht: {piece} braucht {takes} Nadeln, und das Nadelbett hat {needles}",
-    "serve/no-neck": "geht es nicht: ein Halsausschnitt lässt vom Teil neben sich nichts übrig",
     "serve/no-height": "geht es nicht: {piece} hat zwischen {lower} und {upper} keine Höhe mehr",
     "serve/no-width": "geht es nicht: {piece} hat bei {level} keine Breite mehr",
 }
