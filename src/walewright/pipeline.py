@@ -362,8 +362,7 @@ def bench_copy(outcome: Outcome, size: int = 0) -> tuple[BenchCopy | None, tuple
 
     design, *_ = outcome.result()
     plan, language = outcome.plans[size], _printed(outcome)
-    lines = knit.unrolled(plan, design.charts)
-    instructions = write.write_bench(plan, lines, language.writing, design.charts)
+    instructions = write.write_bench(plan, knit.unrolled(plan, design.charts), language.writing, design.charts)
     text = write.plain_text(instructions, language.writing)
     return proven_bench(outcome, size, BenchCopy(instructions, text))
 
@@ -377,10 +376,11 @@ def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCop
     works, unread = readback.read_back_all(copy.plain_text, _printed(outcome).reading)
     if works is None:
         return None, unread
-    (read,) = works
-    if _moves(read) == _moves(outcome.works[size]):
+    if _moves(works[0]) == _moves(outcome.works[size]):
         return copy, ()
-    alone = bed.knit(knit.moved_back(read, outcome.placed, size), bed_of(design))
+    alone = bed.knit(knit.moved_back(works[0], outcome.placed, size), bed_of(design))
+    if alone == outcome.results[size]:
+        return copy, ()
     again = tuple(alone if i == size else result for i, result in enumerate(outcome.results))
     _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
     wrong = tuple(d for d in faults if d.severity is Severity.ERROR)

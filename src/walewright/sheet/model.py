@@ -200,11 +200,24 @@ class KeyRow:
 
 
 @dataclass(frozen=True, slots=True)
+class ChartRows:
+    """Rows `low` to `high` of a chart lie one over the other, each `rise` mm high and `wide` mm wide, the highest at the top of the
+    drawing's plane."""
+
+    low: int
+    high: int
+    rise: float
+    wide: float
+
+
+@dataclass(frozen=True, slots=True)
 class ChartSheet:
     """`caption` such as "Sheet A: columns 1 to 30, rows 1 to 52"; empty where one sheet holds the whole chart."""
 
     drawing: Drawing
     caption: str
+    rows: ChartRows | None = None
+    """Of a chart: where its rows lie in the drawing."""
 
 
 @dataclass(frozen=True, slots=True)
