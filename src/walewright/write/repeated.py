@@ -221,6 +221,7 @@ def _reference(stood: Sequence[_Unit], of: Section, own: _Own, again: _Again, he
         ("Again", *(kind for s in sentences for kind in s.kinds)),
         row_said=bool(state),
         row_graded=bool(state) and told.graded("row").whole,
+        state=state,
         numbers=(first, last),
         refers=of.name,
     )
