@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
+from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
-from walewright.readback.phrases import ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
+from walewright.readback.phrases import Argument, ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
 from walewright.readback.sentences import Unreadable, said
 from walewright.readback.together import Shapings
 
@@ -25,6 +26,7 @@ class SectionAtWork:
         self._section, self._size, self._obey, self._language = section, size, obey, language
         self._done = 0
         self._together: Shapings | None = None
+        self._read: Callable[[ReadPhrase], ReadPhrase] = lambda told: told
 
     def all_of_it(self, before: Sequence[PrintedSection]) -> None:
         """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
@@ -33,7 +35,11 @@ class SectionAtWork:
                 told = _said(line, self._language)
                 first = told[0]
                 if isinstance(first, ReadPhrase) and first.kind == "again":
-                    self._again(first, line, before)
+                    self._again(first, referred(first, line, before, self._language), line)
+                elif isinstance(first, ReadPhrase) and first.kind == "again_on":
+                    self._again(first, referred(first, line, before, self._language), line, _on(first))
+                elif isinstance(first, ReadPhrase) and first.kind == "again_mirrored":
+                    self._again(first, self._other_half(first, line), line, mirrored)
                 else:
                     self._line(told, line)
         self._close()
@@ -41,12 +47,25 @@ class SectionAtWork:
     def _passed_by(self, line: PrintedLine) -> bool:
         return is_note(line, self._language) or (line.only is not None and self._size not in line.only)
 
-    def _again(self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]) -> None:
-        """The steps that are referred to, here, and then what is said to be true."""
+    def _other_half(self, phrase: ReadPhrase, line: PrintedLine) -> tuple[PrintedLine, ...]:
+        first, last, *_ = phrase.arguments
+        above = tuple(one for one in self._section.lines if one.start < line.start)
+        return _steps(self._section.name, above, (first, last), line, self._language)
+
+    def _again(
+        self,
+        phrase: ReadPhrase,
+        lines: tuple[PrintedLine, ...],
+        line: PrintedLine,
+        read: Callable[[ReadPhrase], ReadPhrase] = lambda told: told,
+    ) -> None:
+        """The steps that are referred to, here, each as it is `read`, and then what is said to be true."""
         self.start, self.end = line.start, line.end
-        for one in referred(phrase, line, before, self._language):
+        self._read = read
+        for one in lines:
             if not self._passed_by(one):
                 self._line(_said(one, self._language), line)
+        self._read = lambda told: told
         self._close()
         self.start, self.end = line.start, line.end
         for now in phrase.arguments:
@@ -85,7 +104,7 @@ class SectionAtWork:
             self._done += 1
             if self._done > MOST_PHRASES:
                 raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
-            yield phrase
+            yield self._read(phrase)
 
 
 def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
@@ -111,7 +130,16 @@ def referred(
         raise Contradiction("contradiction/section-missing", section=name)
     if len(found) > 1:
         raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
-    lines = found[0].lines
+    return _steps(name, found[0].lines, (first, last), line, language)
+
+
+def _steps(
+    name: str, lines: tuple[PrintedLine, ...], numbers: tuple[Argument, Argument], line: PrintedLine, language: ReadLanguage
+) -> tuple[PrintedLine, ...]:
+    """The lines of the steps of these `numbers`, which are as many as those that `line` stands for."""
+    first, last = numbers
+    assert isinstance(first, int)
+    assert isinstance(last, int)
     begin = next((at for at, one in enumerate(lines) if one.first == first), None)
     end = next((at for at, one in enumerate(lines) if one.last == last), None)
     if begin is None or end is None or begin > end:
@@ -127,9 +155,19 @@ def referred(
     return told
 
 
+def _on(phrase: ReadPhrase) -> Callable[[ReadPhrase], ReadPhrase]:
+    """How a phrase is read where the first row of another piece is hung."""
+    piece = phrase.arguments[3]
+
+    def read(told: ReadPhrase) -> ReadPhrase:
+        return ReadPhrase(told.kind, (*told.arguments[:-1], piece)) if told.kind == "rehang_start" else told
+
+    return read
+
+
 def _refers_on(line: PrintedLine, language: ReadLanguage) -> bool:
     first = None if is_note(line, language) else _said(line, language)[0]
-    return isinstance(first, ReadPhrase) and first.kind == "again"
+    return isinstance(first, ReadPhrase) and first.kind in ("again", "again_mirrored", "again_on")
 
 
 # ----------------------------------------------------------------- what a line says
