@@ -16,6 +16,10 @@ MOST_PHRASES = 100_000
 """In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
 
 Obey = Callable[[ReadPhrase], None]
+ReadAs = Callable[[ReadPhrase], ReadPhrase]
+
+_AGAIN = ("again", "again_mirrored", "again_on")
+"""Phrases that refer to steps said above."""
 
 
 class SectionAtWork:
@@ -26,7 +30,7 @@ class SectionAtWork:
         self._section, self._size, self._obey, self._language = section, size, obey, language
         self._done = 0
         self._together: Shapings | None = None
-        self._read: Callable[[ReadPhrase], ReadPhrase] = lambda told: told
+        self._read: ReadAs = _as_it_is
 
     def all_of_it(self, before: Sequence[PrintedSection]) -> None:
         """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
@@ -34,15 +38,21 @@ class SectionAtWork:
             if not self._passed_by(line):
                 told = _said(line, self._language)
                 first = told[0]
-                if isinstance(first, ReadPhrase) and first.kind == "again":
-                    self._again(first, referred(first, line, before, self._language), line)
-                elif isinstance(first, ReadPhrase) and first.kind == "again_on":
-                    self._again(first, referred(first, line, before, self._language), line, _on(first))
-                elif isinstance(first, ReadPhrase) and first.kind == "again_mirrored":
-                    self._again(first, self._other_half(first, line), line, mirrored)
+                if isinstance(first, ReadPhrase) and first.kind in _AGAIN:
+                    self.start, self.end = line.start, line.end
+                    self._again(first, *self._referred(first, line, before), line)
                 else:
                     self._line(told, line)
         self._close()
+
+    def _referred(
+        self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]
+    ) -> tuple[tuple[PrintedLine, ...], ReadAs]:
+        """The lines that are referred to, and how their phrases are read."""
+        if phrase.kind == "again_mirrored":
+            return self._other_half(phrase, line), mirrored
+        lines = referred(phrase, line, before, self._language)
+        return lines, _on(phrase, lines, self._language) if phrase.kind == "again_on" else _as_it_is
 
     def _passed_by(self, line: PrintedLine) -> bool:
         return is_note(line, self._language) or (line.only is not None and self._size not in line.only)
@@ -52,20 +62,13 @@ class SectionAtWork:
         above = tuple(one for one in self._section.lines if one.start < line.start)
         return _steps(self._section.name, above, (first, last), line, self._language)
 
-    def _again(
-        self,
-        phrase: ReadPhrase,
-        lines: tuple[PrintedLine, ...],
-        line: PrintedLine,
-        read: Callable[[ReadPhrase], ReadPhrase] = lambda told: told,
-    ) -> None:
+    def _again(self, phrase: ReadPhrase, lines: tuple[PrintedLine, ...], read: ReadAs, line: PrintedLine) -> None:
         """The steps that are referred to, here, each as it is `read`, and then what is said to be true."""
-        self.start, self.end = line.start, line.end
         self._read = read
         for one in lines:
             if not self._passed_by(one):
                 self._line(_said(one, self._language), line)
-        self._read = lambda told: told
+        self._read = _as_it_is
         self._close()
         self.start, self.end = line.start, line.end
         for now in phrase.arguments:
@@ -105,6 +108,10 @@ class SectionAtWork:
             if self._done > MOST_PHRASES:
                 raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
             yield self._read(phrase)
+
+
+def _as_it_is(phrase: ReadPhrase) -> ReadPhrase:
+    return phrase
 
 
 def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
@@ -155,9 +162,12 @@ def _steps(
     return told
 
 
-def _on(phrase: ReadPhrase) -> Callable[[ReadPhrase], ReadPhrase]:
-    """How a phrase is read where the first row of another piece is hung."""
+def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], language: ReadLanguage) -> ReadAs:
+    """How a phrase is read where the first row of another piece is hung. Raises `Contradiction` where none is."""
     piece = phrase.arguments[3]
+    told_there = (one for line in lines if not is_note(line, language) for one in _said(line, language))
+    if not any(isinstance(one, ReadPhrase) and one.kind == "rehang_start" for one in told_there):
+        raise Contradiction("contradiction/nothing-hung")
 
     def read(told: ReadPhrase) -> ReadPhrase:
         return ReadPhrase(told.kind, (*told.arguments[:-1], piece)) if told.kind == "rehang_start" else told
@@ -167,7 +177,7 @@ def _on(phrase: ReadPhrase) -> Callable[[ReadPhrase], ReadPhrase]:
 
 def _refers_on(line: PrintedLine, language: ReadLanguage) -> bool:
     first = None if is_note(line, language) else _said(line, language)[0]
-    return isinstance(first, ReadPhrase) and first.kind in ("again", "again_mirrored", "again_on")
+    return isinstance(first, ReadPhrase) and first.kind in _AGAIN
 
 
 # ----------------------------------------------------------------- what a line says
