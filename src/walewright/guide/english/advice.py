@@ -15,8 +15,7 @@ LINES = {
     "reading/dashes": "A dash in the brackets, or a heading that names sizes, means that the others leave this out.",
     "reading/counter": "RC is the row counter. “RC 84” means that 84 rows are counted: what is written there is done after row "
     "84 and before the next row.",
-    "reading/tick": "Tick each line off when it is done. The columns beside it say what the counter then reads and at which "
-    "side the carriage then stands.",
+    "reading/tick": "Tick each line off when it is done.",
     "reading/again": "The steps are numbered within each piece. “As the back, steps 1 to 6”: work those steps of the back here, "
     "with the figures of your size, and tick them off here. What the bar beside them says must be true after the last.",
     "reading/mirrored": "“As steps 10 to 14, mirrored”: work those steps once more, left for right and right for left; "

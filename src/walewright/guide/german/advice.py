@@ -16,8 +16,7 @@ LINES = {
     " auslassen.",
     "reading/counter": "RZ ist der Reihenzähler. „RZ 84“ bedeutet, dass 84 Reihen gezählt sind: was dort steht, wird nach der"
     " 84. und vor der nächsten Reihe getan.",
-    "reading/tick": "Jede Zeile abhaken, wenn sie getan ist. Die Spalten daneben sagen, was der Reihenzähler dann zeigt und auf"
-    " welcher Seite der Schlitten dann steht.",
+    "reading/tick": "Jede Zeile abhaken, wenn sie getan ist.",
     "reading/again": "Die Schritte sind in jedem Teil nummeriert. „Wie back, Schritte 1 bis 6“: jene Schritte von back hier"
     " arbeiten, mit den Zahlen der eigenen Größe, und hier abhaken. Was am Balken daneben steht, muss nach dem letzten"
     " stimmen.",
