@@ -46,7 +46,8 @@ def compose(
     drawing of making up."""
     guide = guide.on_plates() if design.machine.plates else guide
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    made = _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    return replace(made, narrow=_narrow(instructions, options))
 
 
 def _sheet(
@@ -108,7 +109,6 @@ def _sheet(
         words=page_words(guide),
         regrade=regrading.to_regrade(guide, design, options.units),
         photograph=_photograph(design, picture),
-        narrow=_narrow(instructions, options),
     )
 
 

@@ -187,7 +187,7 @@ class SheetPart:
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class SetAlike:
     """Parts that follow each other, and whether they are set in two columns."""
 
     narrow: bool
@@ -339,7 +339,7 @@ class Sheet:
     """Its lines are short, as those of one size are in ordinary print: it is set in two columns."""
 
     @property
-    def stretches(self) -> tuple[Stretch, ...]:
+    def stretches(self) -> tuple[SetAlike, ...]:
         """The parts, those next to each other that are set alike as one stretch."""
         runs = groupby(self.parts, key=lambda part: self.narrow and part.joins is None)
-        return tuple(Stretch(narrow, tuple(parts)) for narrow, parts in runs)
+        return tuple(SetAlike(narrow, tuple(parts)) for narrow, parts in runs)

@@ -16,7 +16,7 @@ from walewright.write.filling import phrase
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
-from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, Unit, hangs, numbered, once_mirrored, units_of
+from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hangs, numbered, once_mirrored, units_of
 from walewright.write.words import check
 
 FEWEST = 3
@@ -42,7 +42,7 @@ class _Again:
 class _Own:
     """A section's units, and what each says, as a number: None where it is said elsewhere, or cannot be referred to."""
 
-    units: tuple[Unit, ...]
+    units: tuple[SaidUnit, ...]
     keys: list[int | None]
     piece: str = ""
     """The piece whose first row it hangs."""
@@ -144,7 +144,7 @@ def _alike(told: _Own, one: _Own, of: int, begin: int, end: int) -> Iterator[_Ag
         before = reach
 
 
-def _trimmed(units: Sequence[Unit], begin: int, end: int, of: int, stop: int) -> Iterator[_Again]:
+def _trimmed(units: Sequence[SaidUnit], begin: int, end: int, of: int, stop: int) -> Iterator[_Again]:
     """From the first unit with a step on, if the last one has any; `stop` is where the earlier ones end."""
     while begin < end and not units[begin].steps:
         begin += 1
@@ -157,7 +157,7 @@ def _trimmed(units: Sequence[Unit], begin: int, end: int, of: int, stop: int) ->
 
 def _shortened(
     section: Section,
-    units: Sequence[Unit],
+    units: Sequence[SaidUnit],
     found: Sequence[_Again],
     earlier: Sequence[tuple[Section, _Own]],
     language: PrintedLanguage,
@@ -200,7 +200,7 @@ def _untitled(head: str, before: Sequence[Paragraph], language: PrintedLanguage)
     return prose(said("all-sizes"), language) if before and before[-1].only and not head else ""
 
 
-def _reference(stood: Sequence[Unit], of: Section, own: _Own, again: _Again, head: str, language: PrintedLanguage) -> Sentence:
+def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again, head: str, language: PrintedLanguage) -> Sentence:
     """The line that stands for the lines of units `stood`."""
     sentences = [s for unit in stood for s in unit.sentences]
     referred = [s for unit in own.units[again.at : again.at + len(stood)] for s in unit.sentences]

@@ -10,7 +10,7 @@ from walewright.write.model import Paragraph, Section, Sentence
 
 
 @dataclass(frozen=True, slots=True)
-class Unit:
+class SaidUnit:
     """Lines that are referred to as a whole: one as a rule, a table, shapings that are worked together. They are those of paragraph
     number `paragraph`, for the sizes of the head `only`."""
 
@@ -49,7 +49,7 @@ class Otherwise:
 NOTHING_ELSE = Otherwise()
 
 
-def once_mirrored(units: Sequence[Unit], halves: Halves | None, fewest: int) -> Iterator[tuple[int, int, int]]:
+def once_mirrored(units: Sequence[SaidUnit], halves: Halves | None, fewest: int) -> Iterator[tuple[int, int, int]]:
     """Where units `begin` to before `end` say mirrored what those from unit `at` on have said, the longest first: (begin, end, at)
     of at least `fewest` steps, none of them in two."""
     if halves is None:
@@ -70,13 +70,13 @@ def once_mirrored(units: Sequence[Unit], halves: Halves | None, fewest: int) -> 
         yield begin, end, at
 
 
-def hangs(unit: Unit) -> bool:
+def hangs(unit: SaidUnit) -> bool:
     """Whether the first row of a piece is hung on needles."""
     return any("RehangStart" in s.kinds for s in unit.sentences)
 
 
 def _pairs(
-    units: Sequence[Unit], here: Sequence[Hashable], there: Sequence[Hashable], taken: set[int]
+    units: Sequence[SaidUnit], here: Sequence[Hashable], there: Sequence[Hashable], taken: set[int]
 ) -> Iterator[tuple[int, int, int, int]]:
     """(steps, begin, end, at) of all that say the same, each as long as it goes."""
     for begin in range(len(units)):
@@ -98,6 +98,7 @@ def _pairs(
 
 
 def numbered(section: Section) -> Section:
+    """The section, its steps numbered from 1."""
     number = 0
     paragraphs: list[Paragraph] = []
     for paragraph in section.paragraphs:
@@ -109,7 +110,8 @@ def numbered(section: Section) -> Section:
     return replace(section, paragraphs=tuple(paragraphs))
 
 
-def units_of(section: Section) -> Iterator[Unit]:
+def units_of(section: Section) -> Iterator[SaidUnit]:
+    """The units of a section, in its order."""
     for number, paragraph in enumerate(section.paragraphs):
         lines: list[list[Sentence]] = []
         for sentence in paragraph.sentences:
@@ -117,4 +119,4 @@ def units_of(section: Section) -> Iterator[Unit]:
                 lines[-1].append(sentence)
             else:
                 lines.append([sentence])
-        yield from (Unit(number, paragraph.only, tuple(one)) for one in lines)
+        yield from (SaidUnit(number, paragraph.only, tuple(one)) for one in lines)
