@@ -46,7 +46,8 @@ def compose(
     drawing of making up."""
     guide = guide.on_plates() if design.machine.plates else guide
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    made = _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    return replace(made, narrow=_narrow(instructions, options))
 
 
 def _sheet(
@@ -61,7 +62,7 @@ def _sheet(
     glued: Glued | None,
 ) -> Sheet:
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
+    sections = _sections(guide, design, counts, instructions, proof, options, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof, options.large_print)
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
@@ -111,18 +112,24 @@ def _sheet(
     )
 
 
+def _narrow(instructions: Instructions, options: PageOptions) -> bool:
+    """Whether lines are short enough for two columns: the figures of one size, in ordinary print."""
+    return len(instructions.sizes) == 1 and not options.large_print
+
+
 def _sections(
     guide: Guide,
     design: Design,
     counts: Counts,
     instructions: Instructions,
     proof: Proof,
-    units: str,
+    options: PageOptions,
     pieces: tuple[MeasuredPiece, ...],
     glued: Glued | None,
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
+    drawings = _drawings(guide, design, pieces, counts, options.units)
+    bare = parts(guide, design, counts, instructions, proof, drawings, options.units, _narrow(instructions, options))
     return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
 
 
