@@ -8,7 +8,7 @@ those of the counts. What holds here holds in every size.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from walewright.design.model import Design, EdgeName, Origin
@@ -50,8 +50,8 @@ class Seam:
     Without the `other` it is one edge closed upon itself: folded in half, or drawn up.
 
     `join` numbers the join of the design. `one_begins[i]` is the end at which the seam comes to `one[i]`, and so of `other`.
-    `over_strips`: the strips (bands, edgings at starts, and at ends with " end" behind the piece's name) whose ends go on in the
-    seam beyond its beginning and its end."""
+    `over`: the ends of strips (of bands and edgings) along which the seam goes on beyond its beginning and beyond its end, though
+    the join does not name them."""
 
     join: int
     one: Chain
@@ -59,9 +59,20 @@ class Seam:
     one_begins: tuple[EndAt, ...]
     other_begins: tuple[EndAt, ...]
     origin: Origin
-    over_strips: tuple[tuple[str, ...], tuple[str, ...]] = ((), ())
+    over: tuple[Chain, Chain] = ((), ())
     beyond: bool = False
     """Whether one side alone goes on along them, and is longer by as much."""
+
+
+def bare(design: Design, seam: Seam) -> Seam:
+    """The seam without the ends of bands and edgings that it goes along: the edges of its pieces alone."""
+
+    def kept(chain: Chain, begins: tuple[EndAt, ...]) -> tuple[Chain, tuple[EndAt, ...]]:
+        pairs = [(p, b) for p, b in zip(chain, begins, strict=True) if design.strip(p.owner, p.edge) is None]
+        return tuple(p for p, _ in pairs), tuple(b for _, b in pairs)
+
+    (one, one_begins), (other, other_begins) = kept(seam.one, seam.one_begins), kept(seam.other, seam.other_begins)
+    return replace(seam, one=one, one_begins=one_begins, other=other, other_begins=other_begins, over=((), ()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +95,8 @@ class HangingLine:
 
 @dataclass(frozen=True, slots=True)
 class EndsSewn:
-    """Two ends of strips that meet where no seam is, sewn together: of a band knitted in parts. Each is a place ("last end")."""
+    """Two ends of strips that meet and are in no seam, sewn together: of a band knitted in parts, or where one of them is knitted
+    after the seam that they lie in line with. Each is a place ("last end")."""
 
     one: Place
     other: Place

@@ -203,7 +203,7 @@ def _without(design: Design, part: Programme, parts: Sequence[Programme], terms:
         others = elsewhere()
         if answer.values is None or others is None or join is None:
             return None
-        names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+        names = dict.fromkeys(e.piece for e in (*join.one, *join.other) if design.band(e.piece) is None)
         values = {**others, **answer.values}
         made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
         return sides_told(in_size(design, size, made), join)
