@@ -11,7 +11,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from walewright.design.model import Design, EdgeName, Origin
+from walewright.design.model import Band, Design, EdgeName, Origin
+from walewright.report.said import Said, said
+from walewright.trade.edge_names import part_of_edge
+from walewright.trade.sides import OTHER_SIDE, SIDES
 
 Face = Literal["purl", "knit"]
 """A side of the fabric. On the bed the purl side is to the knitter."""
@@ -101,6 +104,11 @@ class EndsSewn:
     one: Place
     other: Place
 
+    def origin(self, design: Design) -> Origin:
+        """The statement that they come from: the first band among them, else the piece of the first."""
+        band = design.band(self.one.owner) or design.band(self.other.owner)
+        return band.origin if band is not None else design.piece(self.one.owner).origin
+
 
 @dataclass(frozen=True, slots=True)
 class WornOpening:
@@ -138,6 +146,42 @@ class Glued:
     def lines_of(self, owner: str) -> tuple[HangingLine, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""
         return tuple(line for line in self.lines if line.owner == owner)
+
+
+# ----------------------------------------------------------------- parts of a band
+
+
+def runs_along(design: Design, glued: Glued, band: Band) -> Said | None:
+    """Where a part of a band that is knitted in parts runs: "right front to centre back", "back neck"; None of a whole band, and
+    of parts that are alike."""
+    parts = [part.name for part in design.bands if part.part_of == band.part_of]
+    lines = glued.lines_of(band.name)
+    if not band.part_of or len(parts) != band.parts or not lines:
+        return None
+    along = lines[0].along
+    first = _cut_at(design, glued, along[0], lines[0].left_ends[0])
+    last = _cut_at(design, glued, along[-1], OPPOSITE[lines[0].left_ends[-1]])
+    if first is None and last is None and len({place.owner for place in along}) == 1:
+        name = band.along[0]
+        return said("runs/edge", piece=name.piece, edge=name.edge) if len(band.along) == 1 else said("runs/piece", piece=name.piece)
+    ends = (first or said("runs/piece", piece=along[0].owner), last or said("runs/piece", piece=along[-1].owner))
+    return said("runs/to", first=ends[0], last=ends[1])
+
+
+def _cut_at(design: Design, glued: Glued, place: Place, end: EndAt) -> Said | None:
+    """What is there, where the line was parted within an opening or an edge at that end of a place; None where the edge ends."""
+    of = part_of_edge(place.edge)
+    cut = next((c for c in design.cuts if (c.piece, c.edge) == (place.owner, place.edge)), None)
+    if cut is not None and place.cut and place.cut != (1 if end in ("bottom", "left") else len(cut.at[0]) + 1):
+        centre = said("runs/centre", piece=place.owner)
+        return centre if cut.middle else said("runs/within", piece=place.owner, edge=place.edge)
+    # At the foot of a v, which has no stitches of its own there.
+    if of.part in SIDES and end == "bottom":
+        foot = {line.along[n] for line in glued.lines for n in (0, -1)}
+        other = replace(place, edge=f"{of.name} {OTHER_SIDE[of.part]}")
+        names = {p.edge for line in glued.lines for p in line.along if p.owner == place.owner}
+        return said("runs/centre", piece=place.owner) if other in foot and f"{of.name} centre" not in names else None
+    return None
 
 
 # ----------------------------------------------------------------- which side faces the knitter

@@ -9,7 +9,7 @@ from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
-from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam
+from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam, runs_along
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
@@ -68,7 +68,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     *before, (title, off) = made.paragraphs
     ends = (said("edges"), tuple(_named_ends(glued, band, edging, sized.rows)))
     paragraphs = (*before, (title, (*corner_notes(design, garment, band, sized), *off)), *([ends] if ends[1] else []))
-    return replace(made, paragraphs=paragraphs)
+    return replace(made, paragraphs=paragraphs, runs=runs_along(design, glued, band) or "")
 
 
 def _named_ends(glued: Glued, band: Band, edging: Edging, rows: int) -> Iterator[Step]:

@@ -57,10 +57,8 @@ def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequ
 def _both_ends(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, tuple[int, int], tuple[int, int]]:
     """The statement that two ends come from, and the rows and millimetres of each."""
     pair = glued.ends[number]
-    band = design.band(pair.one.owner) or design.band(pair.other.owner)
-    origin = band.origin if band is not None else design.piece(pair.one.owner).origin
     one, other = (_rows_and_mm(design, garment, end) for end in (pair.one, pair.other))
-    return origin.path, one, other
+    return pair.origin(design).path, one, other
 
 
 def _rows_and_mm(design: Design, garment: SizedGarment, end: Place) -> tuple[int, int]:

@@ -221,7 +221,8 @@ def cuts_of(line: LongBand, way: PartingWay) -> tuple[EdgeCut, ...]:
     for number in dict.fromkeys(at.place for at in way if at.share):
         place, within = line.along[number], [at for at in way if at.place == number and at.share]
         sizes = [sorted(_sure(_cut(line, at, size)) for at in within) for size in range(len(line.counts))]
-        found.append(EdgeCut(place.owner, place.edge, tuple(map(tuple, sizes))))
+        middle = [at.share for at in within] == [Fraction(1, 2)] and split_part(place.edge)[1] == "centre"
+        found.append(EdgeCut(place.owner, place.edge, tuple(map(tuple, sizes)), middle))
     return tuple(found)
 
 
