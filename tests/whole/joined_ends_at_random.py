@@ -96,8 +96,8 @@ def _mitre(dice: Random) -> str:
     )
     bands = dice.choice(("cloth side_left", "cloth hem_left + cloth side_left"))
     return (
-        f"{head}{hem}\n{trim}\n{_body('cloth', _start(dice, hem))}band up with trim along {bands}\nband over with trim along cloth end\n"
-        f"{join}\n"
+        f"{head}{hem}\n{trim}\n{_body('cloth', _start(dice, hem))}band up with trim along {bands}\n"
+        f"band over with trim along cloth end\n{join}\n"
     )
 
 

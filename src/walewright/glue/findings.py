@@ -186,13 +186,15 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
 
 def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
     """An edge on both sides of a piece that a join finds a partner for on one side, while nothing takes the other side up: a strip
-    is sewn on so, and a sleeve is forgotten so. Each to the next leaves the outer ones of the row."""
+    is sewn on so, and a sleeve is forgotten so. Each to the next leaves the outer ones of the row. A welt has two ends on a front
+    that has one side: where it lies in line with no seam, nothing is forgotten."""
     surface = joining.surface
     told: set[EdgeName] = set()
     for number, join in enumerate(design.joins):
         joined = {e for g in joining.found if g.join == number for e in (*g.one, *g.other)}
         for name in dict.fromkeys((*join.one, *join.other) if not join.next_copy else ()):
-            every, loose = units(surface, name, used=True), units(surface, name)
+            every = units(surface, name, used=True)
+            loose = [u for u in units(surface, name) if surface.edges[u.path[0]].ring.state != "strip"]
             if loose and any(set(unit.path) & joined for unit in every):
                 if name not in told:
                     yield _half(join, name, loose[0], surface)
