@@ -185,8 +185,7 @@ class _Reading:
         stuff = self._materials(there.bed)
         tell_idle_shapes(self.tree, self.shipped.shapes, self.found, findings)
         if (table := there.table) is None:
-            # Without sizes no expression has a value; the rest waits for them.
-            return None
+            return None  # Without sizes no expression has a value; the rest waits for them.
         written, graded, scope = self._sizes(table, stuff.fabrics)
         edgings = self._edgings(stuff, scope)
         known, hung = known_edges(worked := self.every(syntax.PieceBlock), edgings)
