@@ -86,7 +86,7 @@ def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
 
 def _waits(design: Design, edge: EdgeName) -> bool:
     """Whether its loops are on waste yarn."""
-    return part_of_edge(edge.edge).name in LAST and design.piece(edge.piece).end_way == "waste"
+    return part_of_edge(edge.edge).name in LAST and design.band(edge.piece) is None and design.piece(edge.piece).end_way == "waste"
 
 
 def _of_stitches(design: Design, edge: EdgeName) -> bool:
