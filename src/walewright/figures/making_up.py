@@ -279,7 +279,7 @@ def _name_places(corners: Sequence[Point], half: float) -> Iterator[tuple[float,
     """x, y and the turn of a name of that half width: on the piece, beneath, above, and along its sides."""
     left, top, right, foot = box_round(corners)
     x, y = (left + right) / 2, (top + foot) / 2
-    if 2 * half < right - left - 2:
+    if 2 * half < right - left - 2 and foot - top > RISE + DROP:
         yield from ((x, y + d, 0) for d in (0.0, 4.0, -4.0, 8.0, -8.0))
     if right - left > RISE + DROP + 2 and 2 * half < foot - top - 2:
         yield x + 1, y, -90
