@@ -221,8 +221,7 @@ def _count(outcome: Outcome, helps: bool, apart: bool = False) -> Outcome:
     if counts is None or counts.parted is None:
         return made
     # A band wider than the bed is knitted in parts, which later stages take for bands of their own.
-    bands, cuts, glued = counts.parted
-    return replace(made, design=replace(outcome.design, bands=bands, cuts=cuts), glued=glued)
+    return replace(made, design=counts.parted.of(outcome.design), glued=counts.parted.glued)
 
 
 def _knit_and_write(outcome: Outcome) -> Outcome:
