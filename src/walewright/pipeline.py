@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from walewright.proof.model import Proof
     from walewright.sheet.photograph import ReadyPicture
     from walewright.solve.model import Counts
+    from walewright.source.renamed import Renaming
     from walewright.source.syntax import ShapeBlock, Tree
     from walewright.write.model import Instructions
 
@@ -62,6 +63,8 @@ class Outcome:
     """The work of each size as the printed words tell it."""
     picture: ReadyPicture | None = None
     """The photograph that the design names, where who has the files has read it."""
+    renamed: Renaming | None = None
+    """What the names of the source are in `design` and all that follows, where the language has words of its own for them."""
 
     @property
     def proven(self) -> bool:
@@ -99,6 +102,13 @@ def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
 
 def from_design(outcome: Outcome) -> Outcome:
     """The stages after a source is understood, to the proof: an outcome that has a design, taken as far as it goes."""
+    from walewright import renaming
+
+    made = _from_design(outcome)
+    return replace(made, diagnostics=renaming.as_written(made.diagnostics, made.renamed))
+
+
+def _from_design(outcome: Outcome) -> Outcome:
     together = _put_together(outcome)
     if together.glued is None or has_errors(together.diagnostics):
         return together
@@ -134,7 +144,7 @@ def understood(text: str, file: str, shipped: Shipped, changes: Changes, languag
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: bool = False) -> Outcome:
     """`alone`: without a look into the alternatives that are not taken."""
-    from walewright import design, source
+    from walewright import design, renaming, source
 
     tree, unread = source.read(outcome.file, outcome.text)
     read, of_others = _others(tree, shipped)
@@ -144,12 +154,12 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: boo
     texts |= of_charts
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = _shapes(used, shipped)
-    language = _named(outcome)
-    spoken, shipped = source.in_language(used, language), replace(shipped, language=language)
-    meant, unclear = design.understand(spoken, shipped, changes, shapes, alone)
-    told = (*unread, *of_others, *unshared, *unshaped, *unclear)
+    spoken, shapes, by = source.in_language(used, shapes, _named(outcome), shipped.names)
+    shipped = replace(shipped, language=_named(outcome), written=by.back("size"))
+    meant, unclear = design.understand(spoken, shipped, renaming.called(changes, by), shapes, alone)
+    told = (*unread, *of_others, *unshared, *unshaped, *renaming.as_written(unclear, by))
     meant = None if has_errors((*of_others, *unshared)) else meant
-    return replace(outcome, tree=tree, design=meant, diagnostics=told, shared=texts, files=tuple(read))
+    return replace(outcome, tree=tree, design=meant, diagnostics=told, shared=texts, files=tuple(read), renamed=by)
 
 
 def _others(tree: Tree, shipped: Shipped) -> tuple[dict[str, Tree], tuple[Diagnostic, ...]]:
