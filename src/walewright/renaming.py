@@ -1,5 +1,5 @@
-"""Names of a source in the language that is printed: what a knitter gives by the one is taken by the other, and messages, which show
-lines of the source, have the names that stand there."""
+"""Names of a source in the language that is printed: what a knitter gives by the one is taken by the other, and messages, which
+show lines of the source, have the names that stand there."""
 
 from __future__ import annotations
 

@@ -106,7 +106,8 @@ class Guide:
 
     def measure(self, key: MeasureKey) -> str:
         """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""
-        one = self.say(_measured(key), name=key.name, to=key.to, across=key.across, extent=key.extent)
+        name: Fact = key.called or (self.edge(key.name) if key.at in ("opening", "slot") else key.name)
+        one = self.say(_measured(key), name=name, to=key.to, across=key.across, extent=key.extent)
         if key.times is None:
             return one
         return self.say("measured/times", what=one, times=key.times) if key.times else self.say("measured/together", what=one)

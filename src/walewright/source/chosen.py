@@ -1,5 +1,5 @@
-"""The author's words in the language that is printed: a text that is told in it takes the place of the source's own, and a name that
-the language has a word for is that word."""
+"""The author's words in the language that is printed: a text that is told in it takes the place of the source's own, and a name
+that the language has a word for is that word."""
 
 from __future__ import annotations
 

@@ -1,5 +1,5 @@
-"""The author's names in the language that is printed: each is another one wherever it stands, so that all that is made of the tree is
-as if its author had written it so.
+"""The author's names in the language that is printed: each is another one wherever it stands, so that all that is made of the
+tree is as if its author had written it so.
 
 What the language of sources gives a meaning stays as it is: edges of the trade, shipped beds, tables and their rows, functions,
 units, fibres, parameters of shapes. No two names of a kind become one.
@@ -155,6 +155,8 @@ def renaming(statements: tuple[Any, ...], words: Words) -> Renaming:
     # A name that says which part of another edge is meant follows that edge's.
     whole = [name for name in found["edge"] if not any(name.removesuffix(part) in found["edge"] for part in PARTS if part in name)]
     found["edge"] = dict.fromkeys(whole)
+    for name in OWN_EDGES:
+        found["edge"].pop(name, None)
     made = {kind: _apart(names, words.get(kind, {})) for kind, names in found.items()}
     return Renaming(made, {name: {p: _stands_for(p, shape, shapes) for p in shape.parameters} for name, shape in shapes.items()})
 
@@ -166,7 +168,7 @@ def _apart(names: Iterable[str], words: Mapping[str, str]) -> dict[str, str]:
     for name in there:
         word = words.get(name, "")
         new = word.replace(" ", "_")
-        if WORD.fullmatch(word) and name not in OWN_EDGES and new not in there and new not in made.values():
+        if WORD.fullmatch(word) and new not in there and new not in made.values():
             made[name] = new
     return made
 

@@ -186,7 +186,7 @@ class _Depends:
 
 def _put(run: PublishRun, one: Stale, made: MadeGarment, depends: _Depends, done: _Done) -> bool:
     """Put the files of a making in place, and then what is kept of it; False where that cannot be."""
-    names = common(one.making.source, depends.beside, made.shipped)
+    names = common(one.making.source, one.making.language, depends.beside, made.shipped)
     shared = depends.inputs.all_now(names)
     fresh = {}
     for product in made.products:
