@@ -222,7 +222,7 @@ def _for_some_sizes(instructions: Instructions) -> bool:
 
 def _colophon(guide: Guide, design: Design, options: PageOptions) -> str:
     made = f"Walewright {options.version}".strip()
-    return guide.say("page/colophon", title=design.title, made=made, date=options.date)
+    return guide.say("page/colophon", title=design.title, made=made, date=guide.date(options.date))
 
 
 def page_words(guide: Guide) -> dict[str, str]:
