@@ -42,7 +42,7 @@ def shelf(document: Mapping[str, Any], guide: Guide) -> str:
         else guide.date(document["date"]),
         "imprint": document["imprint"],
         "words": {word: guide.say(f"shelf/{word}") for word in WORDS},
-        "measures": _measures(garments),
+        "measures": _measures(garments, guide.code),
         "choices": tuple(_choices(guide, garments)),
         "garments": [{**_garment(guide, one), "anchor": f"garment-{at}"} for at, one in enumerate(garments, 1)],
         # Our own, and the only texts that are let through unescaped.
@@ -55,10 +55,11 @@ def shelf(document: Mapping[str, Any], guide: Guide) -> str:
     return environment.get_template("shelf.html").render(made_of)
 
 
-def _measures(garments: Sequence[JsonObject]) -> tuple[str, ...]:
-    """Measures of the body, that of the most garments first."""
+def _measures(garments: Sequence[JsonObject], code: str) -> tuple[str, ...]:
+    """Measures of the body: those of garments in the page's own language, and of these that of the most garments, first."""
     times = Counter(fit["measure"] for one in garments for fit in one["fits"])
-    return tuple(sorted(times, key=lambda name: (-times[name], name)))
+    own = {fit["measure"] for one in garments if one["code"] == code for fit in one["fits"]}
+    return tuple(sorted(times, key=lambda name: (name not in own, -times[name], name)))
 
 
 def _choices(guide: Guide, garments: Sequence[JsonObject]) -> Iterator[JsonObject]:
