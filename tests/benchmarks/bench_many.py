@@ -2,7 +2,7 @@
 
     nice -n 19 python -m tests.benchmarks.bench_many [JOBS] [COUNT ...]
 
-Sources are garments drawn at random, a hundred in all, each varied as often as is needed: so what a source costs in the middle is
+Sources are garments drawn at random, twenty in all, each varied as often as is needed: so what a source costs in the middle is
 the same in a catalogue of any size, and any growth is the program's. Text and plan are made of each, into a new folder; then the
 catalogue is run again with nothing to do. Printed are seconds of processor time, children included, by the source, and the memory
 of the largest process; the last line compares the largest catalogue with the smallest.
@@ -20,7 +20,7 @@ from pathlib import Path
 from tests.whole.garments_at_random import drawn
 
 ROOT = Path(__file__).resolve().parents[2]
-GARMENTS = 100
+GARMENTS = 20
 CATALOGUE = """\
 title = "Many"
 date = 2026-03-01
