@@ -23,7 +23,7 @@ ALLOWED: dict[str, set[str]] = {
     "design": {"report", "trade", "world", SYNTAX},
     "glue": {"report", "trade", DESIGN},
     # Questions about counted pieces are asked in one place, by the solver's own late checks too.
-    "counted": {"trade", DESIGN},
+    "counted": {"report", "trade", DESIGN},
     "solve": {"report", "trade", "world", DESIGN, GLUE, "counted"},
     "knit": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.

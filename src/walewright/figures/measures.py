@@ -14,7 +14,7 @@ from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedPiece
 from walewright.counted.needles import stitches_at
 from walewright.counted.outline import Outline, on_top, outline
-from walewright.design.model import Design, Piece
+from walewright.design.model import Design, Piece, Wedge
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.report.said import Said, said
@@ -194,7 +194,7 @@ def _darts(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     told: set[tuple[str, int]] = set()
     # Rows held for a shoulder have no width of their own, and no name that says what they are.
     wedges = {w.name for w in whole.piece.wedges if w.width is not None}
-    called = {w.name: w.printed for w in whole.piece.wedges}
+    called = {w.name: wedge_called(w) for w in whole.piece.wedges}
     for name, side in sides:
         for number in range(min(sum((d.name, d.side) == (name, side) for d in o.darts) for o in whole.outlines)):
             found = [[d for d in o.darts if (d.name, d.side) == (name, side)][number] for o in whole.outlines]
@@ -206,6 +206,11 @@ def _darts(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
             named = said("measure/held" if name in wedges else "measure/short-rows", name=called.get(name, name_of(name)))
             yield DrawnMeasure(named, "dart", (str(at),), values, counts, "st")
+
+
+def wedge_called(wedge: Wedge) -> Said:
+    """What a wedge is called on a page."""
+    return said(wedge.printed.key, **{name: name_of(str(fact)) for name, fact in wedge.printed.facts})
 
 
 def _full_width_ends(sized: SizedPiece) -> int:

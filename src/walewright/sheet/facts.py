@@ -8,7 +8,7 @@ from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
 from walewright.counted.needles import last_row
 from walewright.design.model import Design, EdgeName, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
-from walewright.figures.measures import name_of
+from walewright.figures.measures import name_of, wedge_called
 from walewright.guide.model import Guide
 from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
@@ -137,7 +137,7 @@ def _openings(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
 
 
 def _wedges(guide: Guide, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
-    named = {wedge.name: wedge.printed for wedge in piece.wedges}
+    named = {wedge.name: wedge_called(wedge) for wedge in piece.wedges}
     for number in range(min(len(s.wedges) for s in sized)):
         found = [s.wedges[number] for s in sized]
         one = found[0]

@@ -208,7 +208,8 @@ class Wedge:
         """What it is called on a page."""
         if self.width is None:
             return said("wedge/shoulders")
-        return said(f"wedge/{self.edge}", level=self.from_level.replace("_", " "))
+        keys: dict[WhichEdges, str] = {"both": "wedge/both", "left": "wedge/left", "right": "wedge/right"}
+        return said(keys[self.edge], level=self.from_level)
 
     @property
     def called(self) -> Said:
