@@ -26,6 +26,7 @@ from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.solve.model import Counts
+from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
 
@@ -66,7 +67,7 @@ def _sheet(
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
-        paper=PAPERS[options.paper],
+        paper=IN_STYLE_SHEETS[options.paper],
         title=design.title,
         summary=" ".join(texts["summary"]),
         difficulty=" ".join(texts["difficulty"]),
@@ -128,9 +129,6 @@ def _sections(
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")
 """An author's texts that have a place of their own."""
-
-PAPERS = {"a4": "A4", "letter": "letter"}
-"""Sizes of paper as a style sheet calls them."""
 
 
 def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str], ...]:
