@@ -242,8 +242,9 @@ class _Reading:
 
     def _materials(self, bed: syntax.MachineBlock | None) -> _Materials:
         findings = self.findings
-        own_machine = machine(bed, self.shipped.machines, findings) if bed else None
-        knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
+        beds, language = self.shipped.machines, self.shipped.language
+        own_machine = machine(bed, beds, findings, language) if bed else None
+        knitted = changed_bed(bed, own_machine, beds, self.changes, findings, language) if bed else None
         look_at_hand(self.tree.statements, self.found, knitted, findings)
         yarn_lines = self.every(syntax.YarnLine)
         single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))

@@ -12,6 +12,7 @@ from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.trade.papers import PaperSize
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Run
 
@@ -20,7 +21,7 @@ from walewright.write.model import Run
 class PageOptions:
     """How pages are wanted. `version` is the compiler's, `date` is ISO (or "" for an undated copy)."""
 
-    paper: Literal["a4", "letter"] = "a4"
+    paper: PaperSize = "a4"
     units: Literal["cm", "in", "both"] = "cm"
     version: str = ""
     date: str = ""
@@ -292,7 +293,7 @@ class Sheet:
 
     language: str
     paper: str
-    """CSS page size: "A4" or "letter"."""
+    """The size of the page as a style sheet calls it, such as "A4"."""
     title: str
     summary: str
     difficulty: str
