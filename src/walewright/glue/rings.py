@@ -20,6 +20,8 @@ EdgeState = Literal["rows", "live", "closed", "drawn", "strip"]
 """rows | live: open loops | closed: stitches | drawn: gathered to a point | strip: the end of an edging at the start, or of a
 band."""
 
+ALONG_ROWS: frozenset[EdgeState] = frozenset({"rows", "strip"})
+
 
 @dataclass(frozen=True, slots=True)
 class RingEdge:
@@ -166,7 +168,7 @@ def _top(piece: Piece, top: str) -> Iterator[RingEdge]:
         inner = _beside(top, number - 2, len(gaps)), _beside(top, len(gaps) - number, len(gaps))
         edge = top_between(number) if number > 1 else "shoulder left"
         yield RingEdge(edge, state, inner[0] if number > 1 else outer, inner[1], "left", "right")
-        yield from _gap(piece, gap, _corner(top, "inner"))
+        yield from _gap(gap, _corner(top, "inner"))
     yield RingEdge("shoulder right", state, _beside(top, len(gaps) - 1, len(gaps)), outer, "left", "right")
 
 
@@ -176,7 +178,7 @@ def _beside(top: str, others: int, gaps: int) -> frozenset[str]:
     return _corner(top, "inner") | ({f"{BEYOND}{others}"} if gaps > 1 else set())
 
 
-def _gap(piece: Piece, opening: Opening, above: frozenset[str]) -> Iterator[RingEdge]:
+def _gap(opening: Opening, above: frozenset[str]) -> Iterator[RingEdge]:
     """Down its left edge, across its foot, up its right one."""
     foot = _corner(opening.from_level or "", "inner")
     yield RingEdge(f"{opening.name} left", "rows", above, foot, "top", "bottom")
@@ -195,7 +197,7 @@ def _inner_rings(piece: Piece) -> Iterator[tuple[RingEdge, ...]]:
     for opening in piece.openings:
         if rejoins(piece, opening):
             head = _corner(opening.to_level, "inner")
-            left, *rest = _gap(piece, opening, head)
+            left, *rest = _gap(opening, head)
             upper = RingEdge(f"{opening.name} upper", "closed", head, head, "right", "left")
             yield (*rest, upper, left) if any(opening.width) else (*rest, left)
     for slot in piece.slots:
