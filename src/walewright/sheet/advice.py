@@ -33,7 +33,7 @@ def reading(
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
-    told = [key for key, kind in (("again", "Again"), ("together", "Together")) if kind in kinds]
+    told = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
     keys += ["counter", "tick", *told, "bar", "left-and-right", "purl-side", "edges"]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
     return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))

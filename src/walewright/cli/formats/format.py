@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from walewright.report.model import Diagnostic
     from walewright.sheet import PageOptions, Sheet
     from walewright.sheet.themed import Theme
+    from walewright.trade.papers import PaperSize
 
 
 @dataclass(frozen=True)
@@ -22,7 +23,7 @@ class Pattern:
 
     outcome: Outcome
     guide: Guide
-    paper: Literal["a4", "letter"]
+    paper: PaperSize
     units: Literal["cm", "in", "both"]
     version: str
     date: str
