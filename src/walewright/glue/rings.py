@@ -20,6 +20,8 @@ EdgeState = Literal["rows", "live", "closed", "drawn", "strip"]
 """rows | live: open loops | closed: stitches | drawn: gathered to a point | strip: the end of an edging at the start, or of a
 band."""
 
+ALONG_ROWS: frozenset[EdgeState] = frozenset({"rows", "strip"})
+
 
 @dataclass(frozen=True, slots=True)
 class RingEdge:
