@@ -233,7 +233,7 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     assert outcome.glued is not None
     plans = knit.plan(outcome.design, outcome.glued, outcome.counts)
     works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
-    machine = _bed(outcome.design)
+    machine = bed_of(outcome.design)
     language = _printed(outcome).writing
     results = tuple(bed.knit(work, machine) for work in works)
     placed, told = _placed(outcome.design, plans, works)
@@ -289,7 +289,7 @@ def _prove(outcome: Outcome) -> Outcome:
     assert outcome.design is not None
     assert outcome.counts is not None
     assert outcome.glued is not None
-    machine = _bed(outcome.design)
+    machine = bed_of(outcome.design)
     works, unread = readback.read_back_all(outcome.plain_text, _printed(outcome).reading)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
@@ -313,7 +313,7 @@ def _printed(outcome: Outcome) -> PrintedIn:
     return outcome.language or printed()
 
 
-def _bed(design: Design) -> Bed:
+def bed_of(design: Design) -> Bed:
     """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured.
 
     A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one; never one
@@ -380,7 +380,7 @@ def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCop
     (read,) = works
     if _moves(read) == _moves(outcome.works[size]):
         return copy, ()
-    alone = bed.knit(knit.moved_back(read, outcome.placed, size), _bed(design))
+    alone = bed.knit(knit.moved_back(read, outcome.placed, size), bed_of(design))
     again = tuple(alone if i == size else result for i, result in enumerate(outcome.results))
     _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
     wrong = tuple(d for d in faults if d.severity is Severity.ERROR)

@@ -93,9 +93,14 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
 
 def picture(drawing: Drawing) -> str:
     """A drawing by itself as one SVG, in the house's colours."""
-    house = defaultdict(str, colours(house_css()))
-    macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": house})
+    macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": defaultdict(str, _house())})
     return str(macros.drawing(drawing, "picture"))  # type: ignore[attr-defined]
+
+
+@cache
+def _house() -> Mapping[str, str]:
+    """The colours of the house, which do not change."""
+    return colours(house_css())
 
 
 @cache

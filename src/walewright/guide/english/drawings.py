@@ -20,6 +20,9 @@ DRAWINGS = {
     "drawing/symbol": "Symbol: {name}",
     "drawing/cell-of": "a cell of {yarn}",
     "drawing/how-to": "{title}: {shown}",
+    "drawing/taken-front": "Where it is measured, seen from the front: {name}",
+    "drawing/taken-behind": "Where it is measured, seen from behind: {name}",
+    "drawing/taken-side": "Where it is measured, seen from the side: {name}",
     # On a chart.
     "chart/also-on": "also on sheet {sheet}",
     "chart/also-on-rows": "grey rows: also on sheet {sheet}",

@@ -21,6 +21,9 @@ DRAWINGS = {
     "drawing/symbol": "Zeichen: {name}",
     "drawing/cell-of": "ein Kästchen {yarn}",
     "drawing/how-to": "{title}: {shown}",
+    "drawing/taken-front": "Wo gemessen wird, von vorn gesehen: {name}",
+    "drawing/taken-behind": "Wo gemessen wird, von hinten gesehen: {name}",
+    "drawing/taken-side": "Wo gemessen wird, von der Seite gesehen: {name}",
     # On a chart.
     "chart/also-on": "auch auf Blatt {sheet}",
     "chart/also-on-rows": "graue Reihen: auch auf Blatt {sheet}",
