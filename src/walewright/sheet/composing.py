@@ -26,6 +26,7 @@ from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.solve.model import Counts
+from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
 
@@ -67,7 +68,7 @@ def _sheet(
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
-        paper=PAPERS[options.paper],
+        paper=IN_STYLE_SHEETS[options.paper],
         title=design.title,
         summary=" ".join(texts["summary"]),
         difficulty=" ".join(texts["difficulty"]),
@@ -135,9 +136,6 @@ def _sections(
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")
 """An author's texts that have a place of their own."""
-
-PAPERS = {"a4": "A4", "letter": "letter"}
-"""Sizes of paper as a style sheet calls them."""
 
 
 def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str], ...]:
@@ -229,7 +227,7 @@ def _for_some_sizes(instructions: Instructions) -> bool:
 
 def _colophon(guide: Guide, design: Design, options: PageOptions) -> str:
     made = f"Walewright {options.version}".strip()
-    return guide.say("page/colophon", title=design.title, made=made, date=options.date)
+    return guide.say("page/colophon", title=design.title, made=made, date=guide.date(options.date))
 
 
 def page_words(guide: Guide) -> dict[str, str]:
@@ -240,11 +238,16 @@ def page_words(guide: Guide) -> dict[str, str]:
 PAGE_WORDS = (
     "abbreviations",
     "at-this-row",
+    "bench-back",
     "bench-charts",
     "bench-counter",
+    "bench-finished",
     "bench-held",
     "bench-in-work",
+    "bench-keys",
+    "bench-next",
     "bench-rows",
+    "bench-step",
     "bench-waiting",
     "bench-what",
     "carriage",
@@ -264,6 +267,15 @@ PAGE_WORDS = (
     "number",
     "of",
     "page",
+    "pick-all",
+    "pick-larger",
+    "pick-larger-sign",
+    "pick-size",
+    "pick-smaller",
+    "pick-smaller-sign",
+    "pick-type",
+    "pick-view",
+    "pick-whole",
     "rc",
     "regrade",
     "right",

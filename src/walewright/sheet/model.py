@@ -12,6 +12,7 @@ from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.trade.papers import PaperSize
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Run
 
@@ -20,7 +21,7 @@ from walewright.write.model import Run
 class PageOptions:
     """How pages are wanted. `version` is the compiler's, `date` is ISO (or "" for an undated copy)."""
 
-    paper: Literal["a4", "letter"] = "a4"
+    paper: PaperSize = "a4"
     units: Literal["cm", "in", "both"] = "cm"
     version: str = ""
     date: str = ""
@@ -209,11 +210,24 @@ class KeyRow:
 
 
 @dataclass(frozen=True, slots=True)
+class ChartRows:
+    """Rows `low` to `high` of a chart lie one over the other, each `rise` mm high and `wide` mm wide, the highest at the top of the
+    drawing's plane."""
+
+    low: int
+    high: int
+    rise: float
+    wide: float
+
+
+@dataclass(frozen=True, slots=True)
 class ChartSheet:
     """`caption` such as "Sheet A: columns 1 to 30, rows 1 to 52"; empty where one sheet holds the whole chart."""
 
     drawing: Drawing
     caption: str
+    rows: ChartRows | None = None
+    """Of a chart: where its rows lie in the drawing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -279,7 +293,7 @@ class Sheet:
 
     language: str
     paper: str
-    """CSS page size: "A4" or "letter"."""
+    """The size of the page as a style sheet calls it, such as "A4"."""
     title: str
     summary: str
     difficulty: str

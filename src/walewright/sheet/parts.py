@@ -52,7 +52,7 @@ def parts(
         found = (*section_facts(guide, design, counts, section), *long_loops(guide, proof, section.name))
         facts = (*found, *_schematic_fact(guide, drawing, legend, units))
         links = by_hand(guide, design, section)
-        made.append(_part(guide, section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links, narrow))
+        made.append(_part(guide, section, instructions.sizes, anchor(section.name), facts, drawing, legend, links, narrow))
     return tuple(made)
 
 
@@ -85,7 +85,8 @@ def _part(
     )
 
 
-def _anchor(name: str) -> str:
+def anchor(name: str) -> str:
+    """The place of a section on the pages."""
     # Piece names are words of letters, digits and underscores; a section's name may join two with a space.
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
 
@@ -156,7 +157,7 @@ def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...],
         row_figures=((0, len(sentence.row)),) if fits and sentence.row_graded else (),
         below_figures=((0, len(below)),) if below and sentence.row_graded else (),
         number=_number(guide, sentence),
-        refers=_anchor(sentence.refers) if sentence.refers else "",
+        refers=anchor(sentence.refers) if sentence.refers else "",
     )
 
 

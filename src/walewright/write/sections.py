@@ -114,6 +114,9 @@ def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
         return _put_together(block, language)
     if block.linked is not None:
         return _several(link_name(block.linked, language), block.copies, language)
+    if block.runs:
+        told = prose(said("runs", name=heading(block.name, 1, language), where=block.runs), language)
+        return _several(told, block.copies, language)
     return heading(block.name, block.copies, language)
 
 
