@@ -136,7 +136,7 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             )
 
 
-def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
+def left_over(design: Design, joining: Joining, size: int) -> list[Diagnostic]:
     """Copies that nothing joins to another piece, while others of them are joined to some."""
     surface = joining.surface
     used: dict[str, set[int]] = {}
@@ -146,7 +146,8 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
             used.setdefault(owner, set()).add(copy)
     found: list[Diagnostic] = []
     for piece in design.pieces:
-        idle = [n for n in range(1, piece.copies + 1) if used.get(piece.name) and n not in used[piece.name]]
+        copies = piece.copies[size]
+        idle = [n for n in range(1, copies + 1) if used.get(piece.name) and n not in used[piece.name]]
         if idle:
             joins = [j for j in design.joins if piece.name in {n.piece for n in (*j.one, *j.other)}]
             found.append(
@@ -156,9 +157,9 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
                     *((j.origin.span, "joined-here") for j in joins),
                     helps=("knit-fewer",),
                     piece=piece.name,
-                    copies=piece.copies,
+                    copies=copies,
                     idle=len(idle),
-                    joined=piece.copies - len(idle),
+                    joined=copies - len(idle),
                 )
             )
     return found

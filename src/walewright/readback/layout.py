@@ -29,11 +29,11 @@ class PrintedLine:
 
 @dataclass(frozen=True, slots=True)
 class PrintedSection:
-    """`name` as the heading tells it; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
+    """`name` and `copies` as the heading tells them, one number for all sizes or one for each; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
     are the heading."""
 
     name: str
-    copies: int
+    copies: tuple[int, ...]
     lines: tuple[PrintedLine, ...]
     start: int
     end: int
@@ -165,7 +165,8 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
 
 def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
-    title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
+    title, told = (found["name"], found["copies"]) if found else (opened.heading, "1")
+    copies = tuple(int(n) for n in re.findall(r"[0-9]+", told))
     joining = language.layout.joining.fullmatch(opened.heading) is not None
     end = opened.start + len(opened.heading)
     return PrintedSection(section_name(title, language), copies, tuple(opened.lines), opened.start, end, joining)

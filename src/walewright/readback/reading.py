@@ -76,6 +76,8 @@ def _unreadable(page: PrintedText, language: ReadLanguage) -> tuple[Diagnostic, 
     if not page.sections:
         return (*faults, _fault("words-unreadable/no-sections", 0, 0))
     for section in page.sections:
+        if len(section.copies) not in (1, len(page.sizes)):
+            faults.append(_readings(len(section.copies), len(page.sizes), section.start, section.end))
         for line in section.lines:
             faults += _line_faults(line, len(page.sizes), language)
     # A line that cannot be read takes its number with it.
@@ -122,9 +124,12 @@ def _line_faults(line: PrintedLine, sizes: int, language: ReadLanguage) -> Itera
         return
     for number in _numbers(told):
         if len(number.readings) not in (1, sizes):
-            count = len(number.readings)
-            yield _fault("words-size-count/readings", line.start, line.end, readings=count, sizes_known=sizes)
+            yield _readings(len(number.readings), sizes, line.start, line.end)
             return
+
+
+def _readings(count: int, sizes: int, start: int, end: int) -> Diagnostic:
+    return _fault("words-size-count/readings", start, end, readings=count, sizes_known=sizes)
 
 
 def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
@@ -157,7 +162,8 @@ def _worked(
             hands = Hands(charts)
             fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), language)  # type: ignore[misc]
             if hands.made:
-                tasks.append(Block(section.name, tuple(hands.made), section.copies))
+                copies = section.copies[size if len(section.copies) > 1 else 0]
+                tasks.append(Block(section.name, tuple(hands.made), copies))
         if fault is not None:
             return None, (fault,)
     return Work(name, tuple(tasks)), ()

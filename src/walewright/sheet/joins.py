@@ -8,7 +8,7 @@ from dataclasses import replace
 from walewright.design.model import Design
 from walewright.figures.making_up import JoinsDrawn, Numbered, making_up
 from walewright.figures.measures import MeasuredPiece
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.sheet.model import JoinsPicture, SheetPart, Stage
@@ -24,13 +24,13 @@ def with_joins(
     design: Design,
     counts: Counts,
     instructions: Instructions,
-    glued: Glued | None,
+    glued: GluedSizes | None,
     pieces: Sequence[MeasuredPiece],
     size: int,
     parts: tuple[SheetPart, ...],
 ) -> tuple[SheetPart, ...]:
     """`parts`, one a section of the instructions, with the picture and its numbers; as they are where nothing is joined."""
-    made = making_up(guide, design, counts, glued, pieces, size) if glued is not None else None
+    made = making_up(guide, design, counts, glued.in_size(size), pieces, size) if glued is not None else None
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
     if made is None or not joining:
         return parts

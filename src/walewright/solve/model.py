@@ -10,7 +10,7 @@ from typing import Literal
 
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Band, EdgeCut
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 
 SolveStatus = Literal["optimal", "infeasible", "stopped"]
 
@@ -29,6 +29,6 @@ class Component:
 class Counts:
     sizes: tuple[SizedGarment, ...]
     components: tuple[Component, ...]
-    parted: tuple[tuple[Band, ...], tuple[EdgeCut, ...], Glued] | None = None
+    parted: tuple[tuple[Band, ...], tuple[EdgeCut, ...], GluedSizes] | None = None
     """Where bands wider than the bed are knitted in parts: the bands as they are knitted, where edges are cut for them, and the
     garment put together so."""
