@@ -43,7 +43,7 @@ MEASURES = (
 )
 NOUGHT = (0.0, 0.0)
 PIECE = d.Piece(
-    "front", "plain", 2, "back", (), NOUGHT, "along", None, (), (), (), (), "gathered", AT, purpose="hood",
+    "front", "plain", (2, 2), "back", (), NOUGHT, "along", None, (), (), (), (), "gathered", AT, purpose="hood",
     start_along=(d.EdgeName("back", "neck"), d.EdgeName("back", "end")),
 )  # fmt: skip
 JOINS = (

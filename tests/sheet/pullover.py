@@ -57,7 +57,7 @@ def body_piece(name: str, count: int, depth: float) -> d.Piece:
     return d.Piece(
         name=name,
         fabric="plain",
-        copies=1,
+        copies=(1,) * count,
         mirror_of=None,
         levels=(
             d.Level("hem", zeros, ORIGIN),
@@ -87,7 +87,7 @@ def sleeve_piece(count: int) -> d.Piece:
     return d.Piece(
         name="sleeve",
         fabric="plain",
-        copies=2,
+        copies=(2,) * count,
         mirror_of=None,
         levels=(
             d.Level("cuff", zeros, ORIGIN),
@@ -190,7 +190,7 @@ def sleeve_counts(i: int) -> s.SizedPiece:
         s.SizedRun("head", widest, top, (), SIMPLE, ORIGIN),
     )
     levels = (("cuff", 0), ("widest", widest), ("top", top))
-    return s.SizedPiece("sleeve", start, levels, top, edges, edges, (), (), 12, start + 2 * times)
+    return s.SizedPiece("sleeve", start, levels, top, edges, edges, (), (), 12, start + 2 * times, copies=2)
 
 
 def make_counts(count: int) -> Counts:

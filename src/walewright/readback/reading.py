@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 
-from walewright.knit.operations import Block, Join, SeamWay, Work
+from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
@@ -22,6 +22,7 @@ from walewright.readback.phrases import (
     ReadRepeat,
     ReadSaid,
     ReadTrack,
+    SeamEdgesRead,
     Seams,
     SewnOn,
 )
@@ -203,6 +204,8 @@ def _joins(
     way: SeamWay,
     seams: Seams,
     over: SewnOn,
+    turn: str,
+    times: int,
     rows: int,
     one_mm: int,
     other_mm: int,
@@ -211,5 +214,24 @@ def _joins(
     ratio_rows: int = 0,
     ratio_stitches: int = 0,
 ) -> Iterator[Join]:
-    for one, other, ends in seams:
+    for one, other, ends in _in_turn(seams, turn, times):
         yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches), over)
+
+
+MOST_SEAMS = 1_000
+"""Made at one copy after the other."""
+
+
+def _in_turn(seams: Seams, turn: str, times: int) -> Iterator[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]]]:
+    """The seams; one that is made at one copy after the other as often as it is told."""
+    if not turn:
+        yield from seams
+        return
+    if times > MOST_SEAMS:
+        raise Contradiction("contradiction/things-to-do", most=MOST_SEAMS)
+    copies = times + 1 if turn == "next" else times
+    for number in range(1, times + 1):
+        meant = {0: number, NEXT_COPY: number + 1 if number < copies else 1} if copies > 1 else {}
+        for one, other, ends in seams:
+            sides = (tuple((piece, edge, meant.get(copy, 0)) for piece, edge, copy in side) for side in (one, other))
+            yield next(sides), next(sides), ends

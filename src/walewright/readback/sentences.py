@@ -24,6 +24,7 @@ from walewright.readback.phrases import (
     ReadSaid,
     ReadStrips,
     ReadTrack,
+    ReadTurn,
     SeamEdgesRead,
     Several,
     figure,
@@ -102,6 +103,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY},
+    **{"TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
     **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
@@ -281,9 +283,14 @@ class _Phrases(Transformer[Token, Any]):
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
         eased = next((n for n in numbers if len(n) < 3), ())
         ratio = next((n for n in numbers if len(n) > 3), ())
+        turn = next((c for c in told if isinstance(c, ReadTurn)), ReadTurn("", ReadGraded((0,))))
+        in_turn = (way, seams, over, turn.to, turn.times)
         if ratio:
-            return ReadPhrase("join_edges", (way, seams, over, *ratio))
-        return ReadPhrase("join_edges", (way, seams, over, *matched, *eased))
+            return ReadPhrase("join_edges", (*in_turn, *ratio))
+        return ReadPhrase("join_edges", (*in_turn, *matched, *eased))
+
+    def turn(self, children: list[Any]) -> ReadTurn:
+        return ReadTurn(*children)
 
     def ratio(self, children: list[Any]) -> Several:
         return Several(("about", *children))
