@@ -136,13 +136,21 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             )
 
 
+_Disc = tuple[str, int]
+"""A copy of a piece."""
+
+
 def left_over(design: Design, joining: Joining, size: int) -> list[Diagnostic]:
-    """Copies that nothing joins to another piece, while others of them are joined to some."""
+    """Copies that nothing joins to another piece, be it over further copies, while others of them are joined to some."""
     surface = joining.surface
-    used: dict[str, set[int]] = {}
+    together: dict[_Disc, set[_Disc]] = {}
     for g in joining.found:
         discs = {(surface.edges[e].owner, surface.edges[e].copy) for e in (*g.one, *g.other)}
-        for owner, copy in discs if len({owner for owner, _ in discs}) > 1 else ():
+        whole = set().union(discs, *(together.get(disc, ()) for disc in discs))
+        together |= dict.fromkeys(whole, whole)
+    used: dict[str, set[int]] = {}
+    for (owner, copy), whole in together.items():
+        if len({other for other, _ in whole}) > 1:
             used.setdefault(owner, set()).add(copy)
     found: list[Diagnostic] = []
     for piece in design.pieces:

@@ -9,7 +9,7 @@ from walewright.glue import findings
 from walewright.glue.ends import sewn_ends
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
-from walewright.glue.groups import alike, merged
+from walewright.glue.groups import alike, merged, worked_otherwise
 from walewright.glue.model import EndsSewn, Face, Glued, GluedSizes, HangingLine, Seam, WornOpening, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.proposals import with_proposals
@@ -26,7 +26,10 @@ def glue(design: Design) -> tuple[GluedSizes | None, tuple[Diagnostic, ...]]:
     made, told = zip(*(_in_sizes_like(design, some[0]) for some in sizes), strict=True)
     found = tuple(glued for glued in made if glued is not None)
     said_of = merged(design, tuple(zip(sizes, told, strict=True)))
-    return (GluedSizes(found, sizes) if len(found) == len(made) else None), said_of
+    if len(found) < len(made):
+        return None, said_of
+    apart = tuple(worked_otherwise(design, sizes, found))
+    return (None if apart else GluedSizes(found, sizes)), (*said_of, *apart)
 
 
 def _in_sizes_like(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic, ...]]:

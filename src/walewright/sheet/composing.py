@@ -123,7 +123,7 @@ def _sections(
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
     bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
-    return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
+    return with_joins(guide, design, counts, instructions, glued, pieces, bare)
 
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")
