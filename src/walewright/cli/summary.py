@@ -96,8 +96,6 @@ def _join_table(outcome: Outcome, guide: Guide) -> Table:
             both = ("" if j is None else guide.decimal(f"{j.one_cm:.1f}/{j.other_cm:.1f}") for j in of_size)
             made.add_row(text, guide.say("check/cm"), *both)
         if any(j.longer_cm for j in found):
-            longer = (
-                "" if j is None else guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in of_size
-            )
+            longer = ("" if j is None else guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in of_size)
             made.add_row("", guide.say("check/longer"), *longer)
     return made

@@ -106,13 +106,14 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     if heights is None or width is None or begin is None:
         return None
     outline = _outline(block, heights, width, cloth)
-    inside = _inside(block, outline, cloth, begin, finish or Ending("waste"), copies) if outline else None
+    inside = _inside(block, outline, cloth, begin, finish or Ending("waste")) if outline else None
     if inside is not None and end is not None and finish is not None and not in_one(end, inside, findings):
         return None
     if fabric is None or finish is None or along is None or outline is None or inside is None or not named:
         return None
     return replace(
         inside,
+        copies=copies,
         start_width=width.width,
         start_most=width.most,
         start_along=along,
@@ -196,10 +197,8 @@ def _wide_enough(
     return True
 
 
-def _inside(
-    block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, ending: Ending, copies: CountPerSize
-) -> Piece | None:
-    """The piece but for its start's width what parts it, is held in it, cut into it or goes over a stretch."""
+def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, ending: Ending) -> Piece | None:
+    """The piece but for its start's width and its copies: what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
@@ -227,7 +226,7 @@ def _inside(
     made = Piece(
         name=node.name,
         fabric=node.fabric,
-        copies=copies,
+        copies=(),
         mirror_of=None,
         levels=outline.levels,
         start_width=(),

@@ -25,9 +25,7 @@ LONG_SLEEVES = "arm_length_to_underarm"
 """A source that names this row means sleeves down to the wrist."""
 
 
-def reaches(
-    design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube], rings: Sequence[Ring]
-) -> tuple[Reach, ...]:
+def reaches(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube], rings: Sequence[Ring]) -> tuple[Reach, ...]:
     """The reach of every sleeve that is alike in all sizes told."""
     glued = walkers[0].glued
     neck = next((r for r in rings if r.role == "neck"), None)

@@ -11,7 +11,6 @@ from walewright.fit.girths import Tube
 from walewright.fit.loops import Walker
 from walewright.fit.model import ROWS, Ring
 from walewright.fit.rings import edges_below
-from walewright.glue.model import Glued
 
 
 def with_roles(design: Design, walker: Walker, tubes: Sequence[Tube], rings: tuple[Ring, ...]) -> tuple[Ring, ...]:

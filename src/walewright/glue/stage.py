@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from walewright.design.model import Design
 from walewright.glue import findings
 from walewright.glue.ends import sewn_ends
+from walewright.glue.groups import alike, merged, worked_otherwise
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
-from walewright.glue.groups import alike, merged, worked_otherwise
 from walewright.glue.model import EndsSewn, Face, Glued, GluedSizes, HangingLine, Seam, WornOpening, right_side
 from walewright.glue.order import Ordered, ordered
 from walewright.glue.proposals import with_proposals

@@ -1,5 +1,5 @@
-"""The sides of seams as they are told: from which end, and of which copies. Where the number of copies differs by size, seams at one
-copy after the other are told as one, so that they are the same sentence in every size."""
+"""The sides of seams as they are told: from which end, and of which copies. Where the number of copies differs by size, seams at
+one copy after the other are told as one, so that they are the same sentence in every size."""
 
 from __future__ import annotations
 
@@ -12,9 +12,10 @@ from walewright.knit import steps as st
 from walewright.knit.copies import EACH, NEXT, Copy, of_several
 from walewright.knit.manners import SeamTurn
 
+
 def seam_told(seam: Seam, one: Copy | None = None, other: Copy | None = None) -> st.SeamOf:
-    """Told from the bottom of rows upwards; of stitches, from the left end of the first ones. `one` and `other`: the copies that are
-    named on each side, where they are not those of the seam's own places."""
+    """Told from the bottom of rows upwards; of stitches, from the left end of the first ones. `one` and `other`: the copies that
+    are named on each side, where they are not those of the seam's own places."""
     first, second = (seam.one, seam.one_begins), (seam.other, seam.other_begins)
     if not seam.other:
         return st.SeamOf(edges_told(*first, one), ())

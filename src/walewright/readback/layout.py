@@ -29,8 +29,8 @@ class PrintedLine:
 
 @dataclass(frozen=True, slots=True)
 class PrintedSection:
-    """`name` and `copies` as the heading tells them, one number for all sizes or one for each; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
-    are the heading."""
+    """`name` and `copies` as the heading tells them, one number for all sizes or one for each; under a heading of `joining` things
+    are put together off the bed. Characters `start`..`end` are the heading."""
 
     name: str
     copies: tuple[int, ...]

@@ -91,14 +91,6 @@ class Several:
 
 
 @dataclass(frozen=True, slots=True)
-class ReadTurn:
-    """Of a seam that is made at one copy after the other: to which copy each is joined, and how many seams there are."""
-
-    to: str
-    times: ReadGraded
-
-
-@dataclass(frozen=True, slots=True)
 class ReadPhrase:
     """`kind` is the grammar's rule, the arguments stand in the order of its words."""
 

@@ -143,8 +143,8 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class JoinsPicture:
-    """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number. `sizes`: which it is of,
-    where others are put together of more or fewer copies and have a drawing of their own; else empty."""
+    """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number. `sizes`: which
+    it is of, where others are put together of more or fewer copies and have a drawing of their own; else empty."""
 
     drawing: Drawing
     sizes: str

@@ -99,7 +99,9 @@ def _at_a_glance(design: Design) -> tuple[Diagnostic, ...]:
     return told or tuple(unfit_amounts(design))
 
 
-def _attempted(design: Design, glued: GluedSizes, coupling: Coupling, glue: Glue) -> tuple[Counts | None, tuple[Diagnostic, ...], bool]:
+def _attempted(
+    design: Design, glued: GluedSizes, coupling: Coupling, glue: Glue
+) -> tuple[Counts | None, tuple[Diagnostic, ...], bool]:
     """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))

@@ -39,7 +39,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"often": "je nach Größe {copies:or} Mal"},
         notes={"order": "{sizes:and}: {order:names`}"},
         helps={
-            "same-order": "zuerst verbinden, was beide brauchen, und erst dann, was offen bleiben muss, bis eines davon gestrickt ist",
+            "same-order": "zuerst verbinden, was beide brauchen, und dann erst, was so lange offen bleiben muss",
             "make-apart": "oder Größen mit der gleichen Zahl zusammen erzeugen: {groups:or}",
         },
     ),

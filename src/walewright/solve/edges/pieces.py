@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -114,12 +114,17 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 clause=said("is-up", level=level.name, piece=piece.name),
                 share=HIDDEN if level.name in hidden else 1.0,
                 figure=("height", piece.name, level.name),
-                times=tuple(map(max, zip(*(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels))))),
+                times=_most_often(number, (p for p in design.pieces if p.name in alike and number < len(p.levels))),
             )
             want_range(draft, quantity, most, highest(level))
         for i, of_size in enumerate(found):
             of_size[level.name] = terms[i]
     return found
+
+
+def _most_often(number: int, pieces: Iterable[Piece]) -> CountPerSize:
+    """How often the rows below that level are knitted in each size, in the piece that has them most often."""
+    return tuple(map(max, zip(*(_times(piece, number) for piece in pieces), strict=True)))
 
 
 def _times(piece: Piece, number: int) -> CountPerSize:

@@ -37,7 +37,10 @@ def together_as_it_is(_: Design) -> GluedSizes | None:
 
 def bands_of(design: Design, glued: GluedSizes, garments: Garments) -> list[tuple[SizedBand, ...]]:
     """The bands of each size."""
-    return [tuple(sized_band(design, b, i, own, glued.in_size(i).lines_of(b.name)) for b in design.bands) for i, own in enumerate(garments)]
+    return [
+        tuple(sized_band(design, b, i, own, glued.in_size(i).lines_of(b.name)) for b in design.bands)
+        for i, own in enumerate(garments)
+    ]
 
 
 def parted(design: Design, glued: GluedSizes, garments: Garments, glue: Glue) -> tuple[Design, GluedSizes, tuple[Diagnostic, ...]]:
@@ -175,7 +178,9 @@ def written(along: Sequence[EdgeName]) -> str:
 # ----------------------------------------------------------------- what has no room and cannot be parted
 
 
-def bands_too_wide(design: Design, glued: GluedSizes, garments: Garments, bands: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
+def bands_too_wide(
+    design: Design, glued: GluedSizes, garments: Garments, bands: Sequence[Sequence[SizedBand]]
+) -> Iterator[Diagnostic]:
     """A message for each band with more stitches than the bed has needles that is not parted; `bands[i]` are those of size i."""
     needles = design.machine.needles
     for number, band in enumerate(design.bands):

@@ -40,9 +40,7 @@ def whole_wishes(draft: Draft, design: Design, garment: Garment, glued: GluedSiz
                     _wish(draft, design, garment, finished, crossed, sizes)
 
 
-def _wish(
-    draft: Draft, design: Design, garment: Garment, finished: Finished, crossed: _Crossed, sizes: Sequence[int]
-) -> None:
+def _wish(draft: Draft, design: Design, garment: Garment, finished: Finished, crossed: _Crossed, sizes: Sequence[int]) -> None:
     for size, wanted in ((size, finished.wanted[size]) for size in sizes):
         terms, cm, per_cm = NOTHING, wanted, 0.0
         for name, level in crossed.pieces:
