@@ -229,6 +229,8 @@ def _in_turn(seams: Seams, turn: str, times: int) -> Iterator[tuple[SeamEdgesRea
         return
     if times > MOST_SEAMS:
         raise Contradiction("contradiction/things-to-do", most=MOST_SEAMS)
+    if any(copy == NEXT_COPY for one, other, _ in seams for _, _, copy in (*one, *other)) == (turn == "own"):
+        raise Contradiction("contradiction/copies-of-seams")
     copies = times + 1 if turn == "next" else times
     for number in range(1, times + 1):
         meant = {0: number, NEXT_COPY: number + 1 if number < copies else 1} if copies > 1 else {}
