@@ -10,8 +10,11 @@ import os
 import pytest
 from hypothesis import HealthCheck, is_hypothesis_test, settings
 
+from tests.browser import browser
 from tests.draws import PROFILES
 from tests.whole import shipped_once
+
+__all__ = ["browser"]
 
 for name, examples in PROFILES.items():
     # How long a draw takes depends on what else the computer does, and says nothing of the compiler.

@@ -16,7 +16,7 @@ import pytest
 from tests.laws.code_tree import dotted, modules, tree
 from walewright.figures.hands import TECHNIQUES
 from walewright.languages import known, printed
-from walewright.source import syntax
+from walewright.source import quantities, syntax
 from walewright.source.rules import RULES
 from walewright.trade.cells import CELLS
 from walewright.trade.edgings import EDGINGS
@@ -40,7 +40,7 @@ OPEN = {
     "source.wearing_lines.Through.part": "as written; `design` knows the parts of the body",
     "source.quantities.Number.unit": "as written; `design` knows the units",
     "source.syntax.SizeRow.unit": "as written; `design` knows the units",
-    "source.syntax.YarnCount.system": "as written, in capitals or not; `design` knows the systems",
+    "source.material_lines.YarnCount.system": "as written, in capitals or not; `design` knows the systems",
     "source.reading.ReadBlock.kind": GRAMMAR,
     "readback.phrases.ReadPhrase.kind": GRAMMAR,
     "report.said.Amount.unit": WORDS,
@@ -136,7 +136,7 @@ def closed_fields() -> Iterator[tuple[type[syntax.Node], str, tuple[str, ...]]]:
     """(node, field, kinds) of every field of the tree that holds a kind."""
     nodes = {made.node for made in RULES.values() if made.node is not None}
     for node in sorted(nodes, key=lambda n: n.__name__):
-        hints = get_type_hints(node, {**vars(syntax), **vars(importlib.import_module(node.__module__))})
+        hints = get_type_hints(node, {**vars(quantities), **vars(syntax), **vars(importlib.import_module(node.__module__))})
         for field in fields(node):
             if kinds(hints[field.name]):
                 yield node, field.name, kinds(hints[field.name])

@@ -1,5 +1,5 @@
 """The law of printed languages: each has every key that English has and no other, and every sentence the same facts. That of
-messages is held by `test_wordings.py`.
+messages is held by `tests/report/test_languages.py`.
 
 What a language only chooses a word by (`{count:=one|more}`) is no fact of its sentence: another may need one word for both.
 """

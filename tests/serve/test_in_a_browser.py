@@ -1,4 +1,4 @@
-"""The page in a real browser: where there is one that can be driven."""
+"""The page in a real browser."""
 
 from __future__ import annotations
 
@@ -6,12 +6,12 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
-from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import pytest
 
-CHROMIUM = Path("/usr/bin/chromium")
+if TYPE_CHECKING:
+    from playwright.sync_api import Browser, Page
 
 
 @pytest.fixture(scope="module")
@@ -28,18 +28,7 @@ def address() -> Iterator[str]:
             served.terminate()
 
 
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Any]:
-    driver = pytest.importorskip("playwright.sync_api", reason="what drives a browser is not installed")
-    if not CHROMIUM.is_file():
-        pytest.skip("there is no browser here")
-    with driver.sync_playwright() as started:
-        made = started.chromium.launch(executable_path=str(CHROMIUM), args=["--no-sandbox"])
-        yield made
-        made.close()
-
-
-def _open(browser: Any, address: str, **how: Any) -> tuple[Any, list[str]]:
+def _open(browser: Browser, address: str, **how: Any) -> tuple[Page, list[str]]:
     page = browser.new_page(**how)
     said: list[str] = []
     page.on("console", lambda message: said.append(message.text))
@@ -48,7 +37,7 @@ def _open(browser: Any, address: str, **how: Any) -> tuple[Any, list[str]]:
     return page, said
 
 
-def test_the_result_follows_a_change_and_the_cursor_stays(browser: Any, address: str) -> None:
+def test_the_result_follows_a_change_and_the_cursor_stays(browser: Browser, address: str) -> None:
     page, said = _open(browser, address)
     page.fill("[id='f-measure:bust']", "300")
     page.keyboard.press("Tab")
@@ -72,7 +61,7 @@ def test_the_result_follows_a_change_and_the_cursor_stays(browser: Any, address:
 
 
 @pytest.mark.parametrize(("width", "height"), [(390, 844), (640, 500), (320, 640)])
-def test_nothing_is_wider_than_the_screen(width: int, height: int, browser: Any, address: str) -> None:
+def test_nothing_is_wider_than_the_screen(width: int, height: int, browser: Browser, address: str) -> None:
     page, _ = _open(browser, address, viewport={"width": width, "height": height})
     page.click("text=Work it out >> nth=0")
     page.wait_for_selector(".state.proven", timeout=90_000)
@@ -80,7 +69,7 @@ def test_nothing_is_wider_than_the_screen(width: int, height: int, browser: Any,
     page.close()
 
 
-def test_without_scripts_the_button_does_the_same(browser: Any, address: str) -> None:
+def test_without_scripts_the_button_does_the_same(browser: Browser, address: str) -> None:
     page, _ = _open(browser, address, java_script_enabled=False)
     page.fill("[id='f-measure:bust']", "104")
     page.click("text=Work it out >> nth=0")

@@ -511,3 +511,13 @@ def test_a_byte_order_mark_is_no_part_of_the_first_line() -> None:
 
 def test_spans_do_not_count_for_equality() -> None:
     assert source.read("", "let a = 1")[0] == source.read("", "\n\nlet  a  =  1")[0]
+
+
+@pytest.mark.parametrize(
+    ("header", "opens"),
+    [("piece back in", True), ("piece back plain in", True), ("piece", True), ("edging x", False), ("nothing at all", False)],
+)
+def test_a_comment_below_a_header_that_does_not_read_stands_in_its_block(header: str, opens: bool) -> None:
+    tree, told = source.read("x.wale", f'pattern "x"\n{header}\n    # within\n')
+    assert [d.code for d in told] == ["unreadable-line"]
+    assert [(c.text, c.before, c.indent) for c in tree.comments] == [("within", 2, int(opens))]

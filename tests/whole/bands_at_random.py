@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from random import Random
 
-from tests.whole.beds_at_random import bed_facts
+from tests.whole.beds_at_random import bed_facts, lacking
 
 BEDS = {"fine": (3.6, 250), "standard": (4.5, 200), "mid": (6.5, 150), "bulky": (9.0, 110)}
 """Pitch in mm and needles, for swatches that the bed could have knitted."""
@@ -32,7 +32,8 @@ def cloth(dice: Random) -> Cloth:
     rib_wide, rib_high = wide * dice.uniform(0.85, 1.0), high * dice.uniform(0.85, 1.05)
     every = dice.choice((2, 2, 3, 3, 3, 4, 5, 6))
     right = "\n    right side purl" if dice.random() < 0.15 else ""
-    text = f"""machine {machine}{bed_facts(Random(f"{wide} {every}"))}
+    facts = bed_facts(Random(f"{wide} {every}")) + lacking(Random(f"{every} {wide}"))
+    text = f"""machine {machine}{facts}
 yarn wool "a yarn", 100 g = {dice.choice((120, 200, 400))} m
 fabric plain
     stocking stitch in wool at tension 6{right}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from tests.whole.beds_at_random import bed_facts
+from tests.whole.beds_at_random import bed_facts, lacking
 from tests.whole.charts_at_random import FAMILIES, Drawing, drawing
 
 BEDS = {"fine": (34, 48), "standard": (28, 40), "mid": (20, 28), "bulky": (13, 18)}
@@ -117,7 +117,7 @@ class _Garment:
         parts = [
             'pattern "Drawn"',
             self._sizes(),
-            f"machine {self.bed}{bed_facts(Random(self.per_cm))}",
+            f"machine {self.bed}{bed_facts(Random(self.per_cm))}{lacking(Random(self.rows_per_cm))}",
             'yarn wool "wool", 100 g = 200 m\nyarn navy "navy wool", 100 g = 200 m\nyarn red "red wool", 100 g = 200 m',
             f"fabric plain\n    stocking stitch in wool at tension 5\n    {self._swatch(1, 1)}",
             f"fabric rib\n    latched rib every {chance.choice(('2nd', '3rd', '4th'))} needle in wool at tension 3\n"

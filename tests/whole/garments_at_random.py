@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from tests.whole.beds_at_random import bed_facts
+from tests.whole.beds_at_random import as_it_stands, bed_facts
 
 MACHINES = {
     "standard": ("14.3 cm by 15 cm", "13.4 cm by 13.8 cm", "fingering-weight wool", "50 g = 200 m"),
@@ -27,12 +27,28 @@ class Drawn:
     text: str
     damages: dict[str, str]
 
+    def on_its_bed(self, seed: int) -> Drawn:
+        """The garment and its damages on the bed of that number, as it stands. On a bed where the rib is knitted plain nothing is
+        wrong with a piece that a damage puts into the rib."""
+
+        def there(text: str) -> str:
+            return as_it_stands(text, Random(f"bed {seed}"))
+
+        def in_rib(text: str) -> bool:
+            return "\n    fabric rib " in text
+
+        text = there(self.text)
+        plain = "latched rib" not in text
+        put_there = {name for name, damaged in self.damages.items() if in_rib(damaged) and not in_rib(self.text)}
+        kept = {name: there(damaged) for name, damaged in self.damages.items() if not (plain and name in put_there)}
+        return Drawn(self.kind, text, kept)
+
 
 def drawn(seed: int) -> Drawn:
     """The garment of that number."""
     dice = Random(seed)
     kind = dice.choice(("tube", "vest", "dropped", "square", "raglan", "saddle", "cardigan", "hat", "mittens", "panels"))
-    return {
+    made = {
         "tube": _tube,
         "vest": _vest,
         "dropped": _pullover,
@@ -44,6 +60,7 @@ def drawn(seed: int) -> Drawn:
         "mittens": _mittens,
         "panels": _panels,
     }[kind](kind, dice)
+    return made.on_its_bed(seed)
 
 
 def _head(kind: str, dice: Random) -> str:

@@ -45,4 +45,4 @@ def more(seed: int) -> Drawn:
     """The garment of that number."""
     dice = Random(seed)
     kind = dice.choice(list(KINDS))
-    return KINDS[kind](kind, dice)
+    return KINDS[kind](kind, dice).on_its_bed(seed)

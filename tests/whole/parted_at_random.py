@@ -56,7 +56,7 @@ def parted(seed: int) -> Drawn:
     bands = [o.band for o in openings if o.wide and not o.taken]
     if bands:
         damages["open loops forgotten"] = _without(text, bands[0])
-    return Drawn("parted", text, damages)
+    return Drawn("parted", text, damages).on_its_bed(seed)
 
 
 def _openings(dice: Random) -> list[DrawnOpening]:

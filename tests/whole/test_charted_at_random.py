@@ -34,6 +34,8 @@ HONEST = frozenset(
         "motif-past-top",
         "motif-too-high",
         "neck-too-wide",
+        "needle-missing",
+        "no-such-tool",
         "patterns-clash",
         "repeat-parity",
         "repeat-wider-than-piece",

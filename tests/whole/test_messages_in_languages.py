@@ -12,7 +12,7 @@ import pytest
 from syrupy.assertion import SnapshotAssertion
 
 from tests.docs import error_pages
-from tests.laws.test_wordings import OTHERS, texts, told
+from tests.report.test_languages import OTHERS, texts, told
 from walewright import world
 from walewright.report.english import ENGLISH
 from walewright.report.model import Diagnostic

@@ -14,7 +14,7 @@ from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
 from walewright.design.pieces.fabrics_alike import fabrics_written_out, of_one_swatch
 from walewright.design.pieces.joins import cord, every_band, join, joins_before
-from walewright.design.pieces.names import edges, given_edges, known_edges
+from walewright.design.pieces.names import edges, known_edges
 from walewright.design.pieces.shapes import expanded
 from walewright.design.pieces.turned_over import turned_over
 from walewright.design.pieces.worn import Worn, stated
@@ -40,47 +40,19 @@ from walewright.design.used.agreement import look_for_disagreement
 from walewright.design.used.alternatives import OneWay, told_of_all
 from walewright.design.used.at_hand import look_at_hand
 from walewright.design.used.edition import edition, given
-from walewright.design.used.idle import look_into
+from walewright.design.used.idle import tell_idle_shapes
 from walewright.design.used.idle_places import tell_idle_places
 from walewright.design.used.needed import needed, photograph
+from walewright.design.used.once import StatementKind, every, heads
 from walewright.design.used.shared import only_definitions
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
-from walewright.report.model import Diagnostic, Span, has_errors
-from walewright.report.said import said
+from walewright.report.model import Diagnostic, has_errors
 from walewright.source import syntax
 
 MadeOf = TypeVar("MadeOf")
 NamedPart = TypeVar("NamedPart", syntax.YarnLine, syntax.ChartBlock, syntax.FabricBlock, syntax.EdgingLine)
-StatementKind = TypeVar("StatementKind", bound=syntax.Node)
-
-TOP_LEVEL = (
-    syntax.Broken
-    | syntax.ChoiceLine
-    | syntax.UseFrom
-    | syntax.TextLine
-    | syntax.PatternBlock
-    | syntax.Sizes
-    | syntax.Let
-    | syntax.MachineBlock
-    | syntax.YarnLine
-    | syntax.ChartBlock
-    | syntax.FabricBlock
-    | syntax.EdgingLine
-    | syntax.PieceBlock
-    | syntax.ShapeBlock
-    | syntax.BandLine
-    | syntax.JoinLine
-    | syntax.Free
-    | syntax.CordLine
-    | syntax.NeededLine
-    | syntax.FinishedLine
-    | syntax.Through
-    | syntax.LapLine
-    | syntax.Require
-    | syntax.MakingUp
-)
 
 
 def understand(
@@ -205,14 +177,14 @@ class _Reading:
         self.findings = findings
 
     def every(self, kind: type[StatementKind]) -> tuple[StatementKind, ...]:
-        return tuple(s for s in self.tree.statements if isinstance(s, kind))
+        return every(self.tree, kind)
 
     def design(self, lines_lost: bool) -> Design | None:
         findings = self.findings
-        title, table, bed, finish = self._heads(lines_lost)
-        stuff = self._materials(bed)
-        self._idle_shapes()
-        if table is None:
+        there = heads(self.tree, lines_lost, findings)
+        stuff = self._materials(there.bed)
+        tell_idle_shapes(self.tree, self.shipped.shapes, self.found, findings)
+        if (table := there.table) is None:
             # Without sizes no expression has a value; the rest waits for them.
             return None
         written, graded, scope = self._sizes(table, stuff.fabrics)
@@ -221,7 +193,7 @@ class _Reading:
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
         made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, hung, findings, first_rows))
         bands = every_band(self.every(syntax.BandLine), hung, edgings, stuff.fabrics, scope, findings)
-        order = (*self.every(syntax.JoinLine), *(finish.body if finish else ()))
+        order = (*self.every(syntax.JoinLine), *(there.finish.body if there.finish else ()))
         joins = [join(n, known, made, edgings, stuff.fabrics, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
         closed(edgings.values(), made.values(), bands, joins, findings)
         free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
@@ -235,7 +207,7 @@ class _Reading:
         finished, required = self._claims(worn, scope)
         needs = [needed(n, worn, bands, findings) for n in self.every(syntax.NeededLine)]
         source = stuff.edition(table.names, written, self.found)
-        if title is None or stuff.machine is None or source is None:
+        if (title := there.title) is None or stuff.machine is None or source is None:
             return None
         return Design(
             file=self.tree.file,
@@ -267,25 +239,6 @@ class _Reading:
             needed=_there(needs),
             photograph=photograph(title, findings),
         )
-
-    def _heads(
-        self, lines_lost: bool
-    ) -> tuple[syntax.PatternBlock | None, syntax.Sizes | None, syntax.MachineBlock | None, syntax.MakingUp | None]:
-        """What there is one of. What lacks is told, and what has the name of another."""
-        findings = self.findings
-        title = findings.one("pattern", self.every(syntax.PatternBlock), said("the-source"))
-        table = findings.one("sizes", self.every(syntax.Sizes), said("the-source"))
-        bed = findings.one("machine", self.every(syntax.MachineBlock), said("the-source"))
-        finish = findings.one("making up", self.every(syntax.MakingUp), said("the-source"))
-        if table is not None and not table.names:
-            table = None
-        self._misplaced()
-        parts = (("pattern title", title), ("sizes", table), ("machine", bed), ("piece", self.every(syntax.PieceBlock) or None))
-        lacking = [what for what, node in parts if node is None]
-        if lacking and not lines_lost and self.tree.statements:
-            findings.report("missing-part/source", (Span(self.tree.file, 0, 0), ""), lacking=tuple(lacking))
-        self._repeated_names()
-        return title, table, bed, finish
 
     def _materials(self, bed: syntax.MachineBlock | None) -> _Materials:
         findings = self.findings
@@ -349,50 +302,6 @@ class _Reading:
             if node.name not in made:
                 made[node.name] = make(node)
         return made
-
-    def _idle_shapes(self) -> None:
-        shapes = {s.name: s for s in reversed(self.every(syntax.ShapeBlock))}
-        idle = [s for s in self.every(syntax.ShapeBlock) if not self.found.has("shape", s.name)]
-        known = {
-            "measurement": (
-                *(r.name for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)),
-                *(n.name for n in self.every(syntax.Let) if HIDDEN not in n.name),
-            ),
-            "yarn": tuple(n.name for n in self.every(syntax.YarnLine)),
-            "chart": tuple(n.name for n in self.every(syntax.ChartBlock)),
-            "fabric": tuple(n.name for n in self.every(syntax.FabricBlock)),
-            "edging": tuple(n.name for n in self.every(syntax.EdgingLine)),
-        }
-        look_into(idle, shapes, sorted(self.shipped.shapes), known, self.findings)
-
-    def _repeated_names(self) -> None:
-        findings = self.findings
-        for what, nodes in (
-            ("yarn", self.every(syntax.YarnLine)),
-            ("chart", self.every(syntax.ChartBlock)),
-            ("fabric", self.every(syntax.FabricBlock)),
-            ("edging", self.every(syntax.EdgingLine)),
-        ):
-            findings.once(what, ((n.name, n.span) for n in nodes))
-        # Levels and edges have names of their own in each piece; a reader meets them all on one page.
-        blocks = [*(p.body for p in self.every(syntax.PieceBlock)), *(s.body for s in self.every(syntax.ShapeBlock))]
-        stacks = [s for block in blocks for s in block if isinstance(s, syntax.Levels)]
-        findings.alike("level", ((level.name, level.span) for stack in stacks for level in stack.levels))
-        findings.alike("edge", (given for node in self.every(syntax.PieceBlock) for given in given_edges(node)))
-        # Pieces and bands head their own part of the page: their names are one kind. So are rows and lets.
-        worked = [(n.name, n.span) for n in self.every(syntax.PieceBlock)] + [(n.name, n.span) for n in self.every(syntax.BandLine)]
-        findings.once("piece", worked)
-        rows = {r.name: r.span for t in self.every(syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)}
-        lets = [(n.name, n.span) for n in self.every(syntax.Let)]
-        # A chest can be stated as finished beside the row of the same name that it fits.
-        stated_ones = [(n.name, n.span) for n in self.every(syntax.FinishedLine)]
-        findings.once("measurement", (*((n, s) for n, s in lets if n in dict(stated_ones)), *stated_ones))
-        findings.once("measurement", (*((n, s) for n, s in rows.items()), *lets))
-
-    def _misplaced(self) -> None:
-        for statement in self.tree.statements:
-            if not isinstance(statement, TOP_LEVEL):
-                self.findings.report("impossible-statement/at-margin", (statement.span, "alone"))
 
 
 def _there(made: Iterable[MadeOf | None]) -> tuple[MadeOf, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from walewright.source import syntax
 from walewright.source.expressions import expression
+from walewright.source.written_as import ORDINAL_ENDINGS
 
 
 def joined(*parts: str) -> str:
@@ -31,3 +32,9 @@ def counted(count: int | syntax.Name, one: str, many: str) -> str:
 def number_or_name(count: int | syntax.Name) -> str:
     """A number that counts something, or its name."""
     return count.name if isinstance(count, syntax.Name) else str(count)
+
+
+def ordinal(count: int) -> str:
+    """`3rd`, `11th`."""
+    ending = "th" if count % 100 in (11, 12, 13) else ORDINAL_ENDINGS.get(count % 10, "th")
+    return f"{count}{ending}"

@@ -7,26 +7,21 @@ from typing import Any
 
 from walewright.source import syntax
 from walewright.source.expressions import amount, expression, number
+from walewright.source.material_statements import chart_repeat, edging, key, machine_fact, stitch, swatch, yarn
 from walewright.source.page_statements import amount_of, in_languages, needed, photograph, place, text_line
-from walewright.source.phrasing import counted, joined, maybe, number_or_name, with_options
+from walewright.source.phrasing import counted, joined, maybe, number_or_name, ordinal, with_options
 from walewright.source.text import escaped
 from walewright.source.written_as import (
     BESIDE,
-    CELLS,
     COLOUR_WAYS,
-    EDGINGS,
     ENDS,
-    FITS,
     HOLDING,
-    MOCK_RIBS,
     NEXT_COPIES,
-    ORDINAL_ENDINGS,
     PARITIES,
     PLACES,
     STARTS,
     TAKEN,
     WEDGE_EDGES,
-    WHEN,
     WHICH,
 )
 from walewright.trade.ends import Taken
@@ -38,12 +33,6 @@ from walewright.trade.sides import EdgeSide
 def line(statement: syntax.Statement) -> str:
     """The statement without its block and its indentation."""
     return _LINES[type(statement)](statement)
-
-
-def ordinal(count: int) -> str:
-    """`3rd`, `11th`."""
-    ending = "th" if count % 100 in (11, 12, 13) else ORDINAL_ENDINGS.get(count % 10, "th")
-    return f"{count}{ending}"
 
 
 def _extent(value: syntax.Expr, most: syntax.Expr | None) -> str:
@@ -91,63 +80,6 @@ def _size_row(row: syntax.SizeRow) -> str:
 def described(row: syntax.SizeRow) -> str:
     """The text at the end of a row, as it is written."""
     return ", ".join((escaped(row.about), *in_languages(row.others))) if row.about else ""
-
-
-def _machine_fact(fact: syntax.MachineFact) -> str:
-    return joined(fact.key, *(amount(v) for v in fact.values), ", ".join(fact.names))
-
-
-def _yarn(yarn: syntax.YarnLine) -> str:
-    length = f" = {amount(yarn.ball_length)}" if yarn.ball_length is not None else ""
-    count = f" of {yarn.count.text} {yarn.count.system}" if yarn.count is not None else ""
-    ball = " + ".join(yarn.strands) + " together" if yarn.ball_weight is None else f"{amount(yarn.ball_weight)}{length}{count}"
-    said = f"yarn {yarn.name} {escaped(yarn.label)}, {ball}"
-    fibres = f"fibre {' + '.join(yarn.fibres)}" if yarn.fibres else ""
-    shown = f"shown {escaped(yarn.colour)}" if yarn.colour is not None else ""
-    return with_options(said, [fibres, shown, *in_languages(yarn.others)])
-
-
-def _stitch(stitch: syntax.Stitch) -> str:
-    if stitch.stitch == "stripes":
-        stripes = ", ".join(f"{counted(s.rows, 'row', 'rows')} {s.yarn}" for s in stitch.stripes)
-        return f"stripes of {stripes} at tension {stitch.tension}"
-    if stitch.stitch == "chart":
-        edge = counted(stitch.edge, "edge stitch", "edge stitches") if stitch.edge is not None else ""
-        head = f"chart {stitch.chart} in {stitch.yarn} at tension {stitch.tension}"
-        return with_options(head, [FITS[stitch.fit] if stitch.fit is not None else "", edge])
-    every = f"every {ordinal(stitch.every)} needle" if stitch.every is not None else ""
-    return joined(stitch.stitch, every, f"in {stitch.yarn} at tension {stitch.tension}")
-
-
-def _swatch(swatch: syntax.Swatch) -> str:
-    counted = f"swatch {amount(swatch.stitches)} by {amount(swatch.rows)}"
-    measured = f"{amount(swatch.width)} by {amount(swatch.height)}"
-    weight = amount(swatch.weight) if swatch.weight is not None else ""
-    loop = f"{amount(swatch.loop)} to a stitch" if swatch.loop is not None else ""
-    return with_options(f"{counted} = {measured}", [weight, loop])
-
-
-def _key(key: syntax.ChartKey) -> str:
-    meaning = CELLS[key.kind]
-    if key.cross is not None:
-        meaning = f"cross {key.cross} over {key.over}, {key.hung_first} first"
-    yarn = f"in {key.yarn}" if key.yarn is not None else ""
-    return joined("key", key.symbol, meaning, yarn)
-
-
-def _chart_repeat(repeat: syntax.ChartRepeat) -> str:
-    after = f"after {counted(repeat.after, 'stitch', 'stitches')}" if repeat.after else ""
-    return with_options(f"repeat {counted(repeat.stitches, 'stitch', 'stitches')}", [after])
-
-
-def _edging(edging: syntax.EdgingLine) -> str:
-    # An edging knitted first ends in the piece and has nothing to cast off.
-    cast_off = f"cast off {edging.cast_off}" if (edging.when, edging.cast_off) != ("first", "chain") else ""
-    kind = joined(EDGINGS[edging.kind], MOCK_RIBS[edging.mock])
-    fold = f"fold row at tension {edging.fold_tension}" if edging.fold_tension is not None else ""
-    inside = f"inside at tension {edging.inside_tension}" if edging.inside_tension is not None else ""
-    options = (maybe("", edging.depth, "deep"), kind, fold, inside, WHEN[edging.when], cast_off)
-    return with_options(f"edging {edging.name} in {edging.fabric}", options)
 
 
 def _piece(piece: syntax.PieceBlock) -> str:
@@ -351,18 +283,18 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.SizeRow: _size_row,
     syntax.Let: lambda s: f"let {s.name} = {expression(s.value)}",
     syntax.MachineBlock: lambda s: f"machine {s.name}",
-    syntax.MachineFact: _machine_fact,
-    syntax.YarnLine: _yarn,
+    syntax.MachineFact: machine_fact,
+    syntax.YarnLine: yarn,
     syntax.FabricBlock: lambda s: f"fabric {s.name} like {s.like}, in {s.yarn}" if s.like else f"fabric {s.name}",
-    syntax.Stitch: _stitch,
+    syntax.Stitch: stitch,
     syntax.RightSide: lambda s: f"right side {s.face}",
-    syntax.Swatch: _swatch,
+    syntax.Swatch: swatch,
     syntax.ChartBlock: lambda s: f"chart {s.name}",
-    syntax.ChartKey: _key,
+    syntax.ChartKey: key,
     syntax.ChartRow: lambda s: joined("|", *s.cells, "|"),
-    syntax.ChartRepeat: _chart_repeat,
+    syntax.ChartRepeat: chart_repeat,
     syntax.ChartWay: lambda s: f"colours {COLOUR_WAYS[s.way]}",
-    syntax.EdgingLine: _edging,
+    syntax.EdgingLine: edging,
     syntax.PieceBlock: _piece,
     syntax.Levels: _levels,
     syntax.Start: _start,

@@ -6,11 +6,23 @@ units as written. A statement that could not be read is a `Broken` node, which l
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from walewright.report.model import Span
 from walewright.source.choice_lines import ChoiceLine, ForBlock, UseFrom
 from walewright.source.joining_lines import BandLine, JoinLine
+from walewright.source.material_lines import (
+    ChartKey,
+    ChartRepeat,
+    ChartRow,
+    ChartWay,
+    EdgingLine,
+    RightSide,
+    Stitch,
+    StripeRows,
+    Swatch,
+    YarnCount,
+    YarnLine,
+)
 from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
     AcrossLine,
@@ -37,12 +49,8 @@ from walewright.source.piece_lines import (
 )
 from walewright.source.quantities import Binary, Call, Expr, Name, Negative, Node, Number, Regauged
 from walewright.source.wearing_lines import Along, CordLine, FinishedLine, Free, LapLine, PlaceRef, Round, Through, ToMeasure
-from walewright.trade.cells import CellKind
-from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
-from walewright.trade.fabrics import ChartFit, ColourWay, FabricSide, StitchKind
 from walewright.trade.parity import Parity
 from walewright.trade.relations import Relation
-from walewright.trade.sides import EdgeSide
 
 __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
@@ -139,32 +147,6 @@ class MachineFact(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class YarnLine(Node):
-    """`yarn wool "aran-weight wool", 50 g = 82 m`."""
-
-    name: str
-    label: str
-    ball_weight: Number | None = None
-    ball_length: Number | None = None
-    count: YarnCount | None = None
-    """Of `yarn fine "28/2 wool", 500 g of 2/28 Nm`: the yarn's count in place of a length."""
-    colour: str | None = None
-    """`, shown "#23395d"`: the colour in which the page draws it."""
-    strands: tuple[str, ...] = ()
-    """Of `yarn marl "wool and silk", wool + silk together`, in place of a ball: the yarns that are held together."""
-    fibres: tuple[str, ...] = ()  # `, fibre wool + polyamide`
-    others: tuple[InLanguage, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class YarnCount(Node):
-    """`2/28 Nm`, `83 tex`, `20/2 Ne`: `text` as written, without the system, and the system's abbreviation."""
-
-    text: str
-    system: str
-
-
-@dataclass(frozen=True, slots=True)
 class FabricBlock(Node):
     """`fabric plain` with a block of `Stitch`, `Swatch` and texts; `fabric navy like plain, in blue`: that of `like` in `yarn`."""
 
@@ -175,112 +157,11 @@ class FabricBlock(Node):
 
 
 @dataclass(frozen=True, slots=True)
-class Stitch(Node):
-    """`stocking stitch in wool at tension 4`: `stitch` = "stocking stitch", "latched rib" (with `every`), "chart" (with `chart`) or
-    "stripes" (with `stripes`; `yarn` is then empty).
-
-    `chart lozenge in wool at tension 5, centred, 2 edge stitches`: `fit` "whole" (`whole repeats`), "centred" or "balanced".
-    `stripes of 4 rows wool, 2 rows navy at tension 5`."""
-
-    stitch: StitchKind
-    yarn: str
-    tension: str
-    every: int | None = None
-    chart: str | None = None
-    fit: ChartFit | None = None
-    edge: int | None = None
-    stripes: tuple[StripeRows, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class StripeRows(Node):
-    rows: int
-    yarn: str
-
-
-@dataclass(frozen=True, slots=True)
-class RightSide(Node):
-    """In a fabric: `right side purl` or `right side knit`."""
-
-    face: FabricSide
-
-
-@dataclass(frozen=True, slots=True)
 class ChartBlock(Node):
     """`chart lozenge` with a block of `ChartKey`s, `ChartRow`s, and at most one `ChartRepeat` and one `ChartWay`."""
 
     name: str
     body: tuple[Statement, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ChartKey(Node):
-    """`key O hole`, `key N knit in navy`, `key C cross 2 over 2, left first`: `kind` as `design.model.Cell` has it."""
-
-    symbol: str
-    kind: CellKind
-    yarn: str | None = None
-    cross: int | None = None
-    over: int | None = None
-    hung_first: EdgeSide | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class ChartRow(Node):
-    """`| . . O / . |`: one row, as it lies before the knitter; the first line is the last row knitted. Blanks between the symbols
-    mean nothing. `cells` are the symbols, `places` where each stands in the file."""
-
-    cells: tuple[str, ...]
-    places: tuple[Span, ...] = field(default=(), compare=False, repr=False)
-
-
-@dataclass(frozen=True, slots=True)
-class ChartRepeat(Node):
-    """`repeat 6 stitches, after 1 stitch`: so many columns, after so many at the left, are the repeat across."""
-
-    stitches: int
-    after: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class ChartWay(Node):
-    """`colours laid in blocks` (picture knitting) or `colours with floats`: `way` "blocks" or "floats"."""
-
-    way: ColourWay
-
-
-@dataclass(frozen=True, slots=True)
-class Swatch(Node):
-    """`swatch 40 stitches by 60 rows = 25.2 cm by 27.0 cm, 34 g` (weight optional)."""
-
-    stitches: Number
-    rows: Number
-    width: Number
-    height: Number
-    weight: Number | None = None
-    loop: Number | None = None
-    """`, 14 mm to a stitch`: yarn to a stitch as measured by unravelling."""
-
-
-@dataclass(frozen=True, slots=True)
-class EdgingLine(Node):
-    """`edging welt in rib, 6 cm deep, added after, cast off chain`.
-
-    `fabric` names a fabric; `when` is "after" (hung on to finished loops) or "first" (`knitted first`: before the piece).
-
-    `edging hem in plain, 3 cm deep, folded, fold row at tension 8, inside at tension 3, knitted first`; `kind` and `mock` as
-    `design.model.Edging` has them: `folded`, `picot`, `mock rib 1 by 1`, `mock rib 2 by 1`, `rolled`, `facing`, `chained` (which
-    has no depth)."""
-
-    name: str
-    fabric: str
-    depth: Expr | None = None
-    when: EdgingWhen = "after"
-    cast_off: EdgingCastOff = "chain"
-    kind: EdgingKind = "plain"
-    mock: int = 0
-    fold_tension: str | None = None
-    inside_tension: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

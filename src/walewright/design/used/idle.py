@@ -9,21 +9,28 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import fields
 
 from walewright.design.findings import Findings
-from walewright.design.used.uses import REFERENCES
+from walewright.design.reading.values import HIDDEN
+from walewright.design.used.once import every
+from walewright.design.used.uses import REFERENCES, Uses
 from walewright.report.said import said
 from walewright.source import syntax
 
 
-def look_into(
-    idle: Iterable[syntax.ShapeBlock],
-    shapes: Mapping[str, syntax.ShapeBlock],
-    shipped: Iterable[str],
-    known: Mapping[str, Iterable[str]],
-    findings: Findings,
-) -> None:
-    """Tells of every name in the `idle` shapes that nothing has. `shapes` are the source's own, `shipped` the names of the
-    others; `known` are the names of each kind of definition."""
-    elsewhere = tuple(shipped)
+def tell_idle_shapes(tree: syntax.Tree, shipped: Iterable[str], found: Uses, findings: Findings) -> None:
+    """Tells of every name that nothing has in the shapes of the source that nothing uses. `shipped`: the names of the others."""
+    shapes = {s.name: s for s in reversed(every(tree, syntax.ShapeBlock))}
+    idle = [s for s in every(tree, syntax.ShapeBlock) if not found.has("shape", s.name)]
+    known = {
+        "measurement": (
+            *(r.name for t in every(tree, syntax.Sizes) for r in t.body if isinstance(r, syntax.SizeRow)),
+            *(n.name for n in every(tree, syntax.Let) if HIDDEN not in n.name),
+        ),
+        "yarn": tuple(n.name for n in every(tree, syntax.YarnLine)),
+        "chart": tuple(n.name for n in every(tree, syntax.ChartBlock)),
+        "fabric": tuple(n.name for n in every(tree, syntax.FabricBlock)),
+        "edging": tuple(n.name for n in every(tree, syntax.EdgingLine)),
+    }
+    elsewhere = tuple(sorted(shipped))
     for shape in idle:
         own = {*shape.parameters, *(s.name for s in shape.body if isinstance(s, syntax.Let))}
         for kind, name, node in _named(shape.body):

@@ -52,13 +52,15 @@ def steps_off(run: EdgeRun, sizes: int) -> CountPerSize:
 
 
 def step_rules(draft: Draft, run: EdgeRun, edge: Sequence[EdgeTerms], number: int, which: Said) -> None:
-    """Writes into the draft that the steps of run number `number`, which are not all equal, come to its move after what is cast off
-    first, and that each has a stitch at least."""
+    """Writes into the draft that each step of run number `number` has a stitch at least, and that those which are not all equal
+    come to its move after what is cast off first."""
     lines: Lines = []
     for size, terms in enumerate(edge):
         far = terms.ways[number][0] * terms.moved(number) - terms.cast_off[number]
         if run.larger and run.change[size]:
             lines.append((size, far >= run.steps[size]))
+        elif run.equal_steps and run.change[size]:
+            lines.append((size, terms.step[number] >= 1))
         elif run.in_turn:
             parts = terms.in_turn[number]
             moves = sum((alike.times[size] * part for alike, part in zip(run.in_turn, parts, strict=True)), start=NOTHING)
