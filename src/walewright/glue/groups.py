@@ -11,10 +11,10 @@ from walewright.glue.model import Glued, Task
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import only, said
 
-SizeNumbers = tuple[int, ...]
+AlikeSizes = tuple[int, ...]
 
 
-def alike(design: Design) -> tuple[SizeNumbers, ...]:
+def alike(design: Design) -> tuple[AlikeSizes, ...]:
     """The sizes by number, those with the same copies of every piece together, in the order of their first ones."""
     found: dict[tuple[int, ...], list[int]] = {}
     for size in range(len(design.sizes)):
@@ -22,7 +22,7 @@ def alike(design: Design) -> tuple[SizeNumbers, ...]:
     return tuple(tuple(sizes) for sizes in found.values())
 
 
-def merged(design: Design, told: Sequence[tuple[SizeNumbers, Sequence[Diagnostic]]]) -> tuple[Diagnostic, ...]:
+def merged(design: Design, told: Sequence[tuple[AlikeSizes, Sequence[Diagnostic]]]) -> tuple[Diagnostic, ...]:
     """What there is to say of each group of sizes, once of all for which it is the same."""
     found: dict[Diagnostic, set[int]] = {}
     for sizes, some in told:
@@ -32,7 +32,7 @@ def merged(design: Design, told: Sequence[tuple[SizeNumbers, Sequence[Diagnostic
     return tuple(replace(one, sizes=only(design.sizes, sorted(sizes))) for one, sizes in found.items())
 
 
-def worked_otherwise(design: Design, sizes: Sequence[SizeNumbers], made: Sequence[Glued]) -> Iterator[Diagnostic]:
+def worked_otherwise(design: Design, sizes: Sequence[AlikeSizes], made: Sequence[Glued]) -> Iterator[Diagnostic]:
     """One message where something is knitted before another thing in some sizes and after it in others: what is printed has one
     order for all of them."""
     orders = [_knitted(design, glued) for glued in made]
