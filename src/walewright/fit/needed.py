@@ -27,9 +27,12 @@ def needed(design: Design, walkers: Sequence[Walker]) -> tuple[tuple[PerSize, ..
 
 def _for_buttonholes(design: Design, walkers: Sequence[Walker], one: Needed) -> PerSize:
     """One for each; a band is knitted once on each of its lines, and the copies of a piece are counted already."""
-    times = [[max(1, _lines(design, walker.glued, owner)) for owner, _ in one.holes] for walker in walkers]
-    holes = zip(*(counts for _, counts in one.holes), strict=True)
-    return tuple(float(sum(n * k for n, k in zip(*of_size, strict=True))) for of_size in zip(holes, times, strict=True))
+    if not one.holes:
+        return ()
+    found: list[float] = []
+    for size, walker in enumerate(walkers):
+        found.append(float(sum(counts[size] * max(1, _lines(design, walker.glued, owner)) for owner, counts in one.holes)))
+    return tuple(found)
 
 
 def _lines(design: Design, glued: Glued, owner: str) -> int:
