@@ -274,7 +274,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
             w.Section(
                 name,
                 name.capitalize(),
-                1,
+                (1,) * count,
                 (
                     w.Paragraph(
                         "Cast on",
@@ -347,7 +347,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
             w.Section(
                 f"{name} welt",
                 f"{name.capitalize()} welt",
-                1,
+                (1,) * count,
                 (
                     w.Paragraph(
                         "",
@@ -374,7 +374,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
         w.Section(
             "sleeve",
             "Sleeves (knit 2)",
-            2,
+            (2,) * count,
             (
                 w.Paragraph(
                     "Knit and shape",
@@ -400,7 +400,9 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
         )
     )
     sections.append(
-        w.Section("neckband", "Neckband", 1, (w.Paragraph("", "", (say("Pick up *20* sts along the back neck.", every),)),))
+        w.Section(
+            "neckband", "Neckband", (1,) * count, (w.Paragraph("", "", (say("Pick up *20* sts along the back neck.", every),)),)
+        )
     )
     joins = (
         "back shoulder to front shoulder",
@@ -409,7 +411,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
     )
     steps = tuple(say(f"By hand: {text}", every) for text in STEPS)
     joined = tuple(say(f"Join {j}.", every) for j in joins)
-    sections.append(w.Section("joining 1", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),), joining=True))
+    sections.append(w.Section("joining 1", "Making up", (1,) * count, (w.Paragraph("", "", (*steps, *joined)),), joining=True))
     return w.Instructions(
         NAMES[:count],
         tuple(sections),
