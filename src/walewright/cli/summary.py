@@ -85,7 +85,8 @@ def _join_table(outcome: Outcome, guide: Guide) -> Table:
     sizes = outcome.result()[3].sizes
     made = table(guide.say("check/joins"), [size.size for size in sizes])
     named = [{(join.join, join.one, join.other): join for join in size.joins} for size in sizes]
-    for key in sorted(dict.fromkeys(key for of in named for key in of), key=lambda key: key[0]):
+    order = list(dict.fromkeys(join.join for size in sizes for join in size.joins))
+    for key in sorted(dict.fromkeys(key for of in named for key in of), key=lambda key: order.index(key[0])):
         of_size = [of.get(key) for of in named]
         found = [join for join in of_size if join is not None]
         one, other = (tuple(written(e.piece, e.edge, e.copy) for e in side) for side in key[1:])
@@ -95,6 +96,14 @@ def _join_table(outcome: Outcome, guide: Guide) -> Table:
         else:
             both = ("" if j is None else guide.decimal(f"{j.one_cm:.1f}/{j.other_cm:.1f}") for j in of_size)
             made.add_row(text, guide.say("check/cm"), *both)
+        if found[0].over:
+            strips = tuple(dict.fromkeys(said("check/strip", piece=o.piece, edging=o.edging) for o in found[0].over))
+            on = [[] if j is None else list({(o.piece, o.edging): o for o in j.over}.values()) for j in of_size]
+            made.add_row(
+                guide.say("check/over", strips=strips), guide.say("check/rows"), *("/".join(str(o.rows) for o in j) for j in on)
+            )
+            lengths = ("/".join(f"{o.cm:.1f}" for o in j) for j in on)
+            made.add_row("", guide.say("check/cm"), *(guide.decimal(text) for text in lengths))
         if any(j.longer_cm for j in found):
             longer = ("" if j is None else guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in of_size)
             made.add_row("", guide.say("check/longer"), *longer)

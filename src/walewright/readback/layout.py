@@ -167,6 +167,8 @@ def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
     title, told = (found["name"], found["copies"]) if found else (opened.heading, "1")
     copies = tuple(int(n) for n in re.findall(r"[0-9]+", told))
+    runs = language.layout.part.fullmatch(title)
+    title = runs["name"] if runs else title
     joining = language.layout.joining.fullmatch(opened.heading) is not None
     end = opened.start + len(opened.heading)
     return PrintedSection(section_name(title, language), copies, tuple(opened.lines), opened.start, end, joining)
