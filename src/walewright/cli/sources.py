@@ -39,6 +39,7 @@ def shipped() -> Shipped:
         machines=_folder("machines", ".toml"),
         shapes=_folder("shapes", ".wale"),
         charts=_folder("charts", ".wale"),
+        names=_folder("names", ".toml"),
         measures=world.shipped_text("patterns", "tables/measures.toml"),
     )
 

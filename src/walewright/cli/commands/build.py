@@ -158,7 +158,7 @@ COMMAND = command(
     GIVEN,
     FROM,
     LANGUAGE,
-    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
+    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help=f"Of {', '.join(options.PAPERS)}."),
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
     click.option("--theme", default="", metavar="FILE", help="Your own style sheet (.css) or theme folder, over the house's."),
