@@ -221,9 +221,10 @@ def test_too_much_at_once_is_told() -> None:
 
 def test_the_page_is_in_the_language_that_is_wanted() -> None:
     with serving_client(shipped_garments(), Limits(processes=1), language="german") as client:
-        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "150"})
+        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:Spannweite": "150"})
         assert '<html lang="de">' in answer.text
+        assert "150" in Seen(answer.text).text
         assert "So lässt es sich stricken" in answer.text
-        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "breit"})
+        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:Spannweite": "breit"})
         assert "So lässt es sich nicht stricken" in refused.text
         assert "pattern" not in Seen(refused.text).text
