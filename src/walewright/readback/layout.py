@@ -167,6 +167,7 @@ def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
     title, told = (found["name"], found["copies"]) if found else (opened.heading, "1")
     copies = tuple(int(n) for n in re.findall(r"[0-9]+", told))
+    # A link is told by its edge behind a colon in some languages: that is no part of a band.
     runs = None if language.layout.link.fullmatch(title) else language.layout.part.fullmatch(title)
     title = runs["name"] if runs else title
     joining = language.layout.joining.fullmatch(opened.heading) is not None
