@@ -181,8 +181,7 @@ def _count(outcome: Outcome, helps: bool, apart: bool = False) -> Outcome:
     if counts is None or counts.parted is None:
         return made
     # A band wider than the bed is knitted in parts, which later stages take for bands of their own.
-    bands, cuts, glued = counts.parted
-    return replace(made, design=replace(outcome.design, bands=bands, cuts=cuts), glued=glued)
+    return replace(made, design=counts.parted.of(outcome.design), glued=counts.parted.glued)
 
 
 def _knit_and_write(outcome: Outcome) -> Outcome:
@@ -193,7 +192,7 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     assert outcome.glued is not None
     plans = knit.plan(outcome.design, outcome.glued, outcome.counts)
     works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
-    machine = _bed(outcome.design)
+    machine = bed_of(outcome.design)
     language = _printed(outcome).writing
     results = tuple(bed.knit(work, machine) for work in works)
     placed, told = _placed(outcome.design, plans, works)
@@ -249,7 +248,7 @@ def _prove(outcome: Outcome) -> Outcome:
     assert outcome.design is not None
     assert outcome.counts is not None
     assert outcome.glued is not None
-    machine = _bed(outcome.design)
+    machine = bed_of(outcome.design)
     works, unread = readback.read_back_all(outcome.plain_text, _printed(outcome).reading)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
@@ -273,7 +272,7 @@ def _printed(outcome: Outcome) -> PrintedIn:
     return outcome.language or printed()
 
 
-def _bed(design: Design) -> Bed:
+def bed_of(design: Design) -> Bed:
     """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured.
 
     A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one; never one
@@ -322,8 +321,7 @@ def bench_copy(outcome: Outcome, size: int = 0) -> tuple[BenchCopy | None, tuple
 
     design, *_ = outcome.result()
     plan, language = outcome.plans[size], _printed(outcome)
-    lines = knit.unrolled(plan, design.charts)
-    instructions = write.write_bench(plan, lines, language.writing, design.charts)
+    instructions = write.write_bench(plan, knit.unrolled(plan, design.charts), language.writing, design.charts)
     text = write.plain_text(instructions, language.writing)
     return proven_bench(outcome, size, BenchCopy(instructions, text))
 
@@ -337,10 +335,11 @@ def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCop
     works, unread = readback.read_back_all(copy.plain_text, _printed(outcome).reading)
     if works is None:
         return None, unread
-    (read,) = works
-    if _moves(read) == _moves(outcome.works[size]):
+    if _moves(works[0]) == _moves(outcome.works[size]):
         return copy, ()
-    alone = bed.knit(knit.moved_back(read, outcome.placed, size), _bed(design))
+    alone = bed.knit(knit.moved_back(works[0], outcome.placed, size), bed_of(design))
+    if alone == outcome.results[size]:
+        return copy, ()
     again = tuple(alone if i == size else result for i, result in enumerate(outcome.results))
     _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
     wrong = tuple(d for d in faults if d.severity is Severity.ERROR)

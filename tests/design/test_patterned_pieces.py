@@ -272,6 +272,16 @@ def test_beside_a_panel_all_is_free() -> None:
     assert codes(panel, "edges straight to middle", "across to 30 cm wide at middle") == ["patterns-clash"]
 
 
+def test_two_ribs_on_the_same_needles() -> None:
+    panel = "fabric rib from low to high, 10 cm wide"
+    assert in_cloth("rib", panel) == ["patterns-clash"]
+    # Where the rib around it goes only so far, the panel may begin there.
+    assert in_cloth("rib", panel, "fabric plain from low to high") == []
+    assert codes(panel, "fabric rib from hem to low") == []
+    assert codes(panel, "fabric rib from middle to top, 4 cm wide") == ["patterns-clash"]
+    assert codes(f"{panel}, 10 cm left of centre", "fabric rib from middle to top, 4 cm wide, 8 cm right of centre") == []
+
+
 def test_charts_and_stripes() -> None:
     assert in_cloth("striped", "motif leaf at low") == ["patterns-clash"]
     assert in_cloth("striped", "fabric lacy from low to high, 3 repeats wide") == ["patterns-clash"]
@@ -346,6 +356,7 @@ def test_the_cell_in_the_way_is_marked_once() -> None:
     other = one.replace("piece front", "piece back")
     found = said(*parts, one, other)
     assert places(source(*parts, one, other), found) == [("chart-begins-open", 1, 3)]
+    assert dict(found[0].facts)["column"] == 3
     assert in_english(found[0]).helps
 
 

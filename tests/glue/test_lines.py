@@ -148,8 +148,7 @@ def test_a_line_goes_over_the_end_of_a_welt() -> None:
     assert right.left_ends == ("bottom", "bottom")
     assert made.lines_of("left_band")[0].left_ends == ("top", "top")
     # What is picked up is sewn to nothing.
-    strips = {name for seam in made.seams for pair in seam.over_strips for name in pair}
-    assert strips == set()
+    assert {place for seam in made.seams for ends in seam.over for place in ends} == set()
 
 
 def test_and_over_the_ends_of_a_band_that_is_knitted_before_it() -> None:

@@ -180,7 +180,8 @@ def test_a_seam_goes_round_one_piece() -> None:
 def test_ends_of_strips_are_sewn_in_the_seam_that_they_lie_in_line_with() -> None:
     back, front = (body(name, start="on waste yarn, with welt") for name in ("back", "front"))
     made = sewn(back + front + SIDES)
-    assert {tuple(sorted(pair)) for seam in made.seams for pair in seam.over_strips if any(pair)} == {("back", "front")}
+    over = {tuple(sorted(place.text for place in ends)) for seam in made.seams for ends in seam.over if ends}
+    assert over == {("back welt left", "front welt right"), ("back welt right", "front welt left")}
 
 
 def over(longer: str, front_first: bool = False) -> tuple[tuple[tuple[str, ...], tuple[str, ...]], bool]:
@@ -193,7 +194,7 @@ def over(longer: str, front_first: bool = False) -> tuple[tuple[tuple[str, ...],
     seam = sewn(welted + band + f"join {sides}, easing 1 cm, longer by {longer}\n").seams[-1]
     assert {seam.one[0].owner, seam.other[0].owner} == {"strip", "right_front"}
     assert seam.one_begins == seam.other_begins
-    top, hem = seam.over_strips if seam.one_begins == ("top",) else seam.over_strips[::-1]
+    top, hem = (tuple(place.owner for place in ends) for ends in seam.over[:: 1 if seam.one_begins == ("top",) else -1])
     return (top, hem), seam.beyond
 
 

@@ -17,6 +17,8 @@ from walewright.write.bench import BENCH_PARTS
 from walewright.write.words import PARTS, named
 
 NAMING = tuple(path for package in ("knit", "write") for path in of_package(package))
+NAMING += tuple(path for path in of_package("glue") if path.name == "model.py")
+"""What a glued garment says of itself is printed too."""
 
 WORKED_OUT = {
     *(f"{side}-{part}" for side in ("left", "right") for part in ("half", "part")),

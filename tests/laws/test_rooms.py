@@ -18,6 +18,7 @@ ROOMS: dict[str, tuple[str, ...]] = {
         "parts",
         "inside",
         "stretches",
+        "edgings",
         "piece",
         "bands",
         "ribs",

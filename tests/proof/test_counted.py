@@ -196,7 +196,7 @@ DESIGNED = {
         slots=(Slot("thumb", "palm", (3.0,), (-1.0,), "waste", HERE),),
         wedges=(Wedge("dart", "right", "dart", HERE, "dart_top", (4.0,)),),
     ),
-    "hat": piece(HAT, parity="odd"),
+    "hat": piece(HAT, parity="odd", wedges=(Wedge("gore", "left", "low", HERE, "high", (4.0,)),)),
 }
 DESIGN = Design(
     file="by hand",

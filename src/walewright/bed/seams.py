@@ -11,7 +11,7 @@ from walewright.bed.lying import ENDS
 from walewright.bed.model import BedEdge, Fault, fault_of
 from walewright.bed.refusals import Refusal, known_edges, refused, walk_said
 from walewright.bed.sides import Turned, clockwise_backwards
-from walewright.bed.strips import rows_of_strip
+from walewright.bed.strips import having, rows_of_strip
 from walewright.knit.operations import Join
 from walewright.report.said import Amount, tenths
 
@@ -40,11 +40,19 @@ def edges_of(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]])
     alike lies there once."""
     found: list[BedEdge] = []
     for piece, name in side:
-        edges = fabrics[piece].edge(name) if piece in fabrics else ()
+        own = having(fabrics, piece, name)
+        edges = own[1].edge(name) if own is not None else ()
         if not edges:
             return None
         found += edges
     return tuple(found)
+
+
+def _held(fabrics: Mapping[str, KnitFabric], name: str, edge: str) -> tuple[str, KnitFabric]:
+    """The block that has an edge, which is known to be there."""
+    found = having(fabrics, name, edge)
+    assert found is not None, f"nothing is called {name}"
+    return found
 
 
 def seam(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> SewnSeam | None:
@@ -73,13 +81,12 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
     for name, edge, _ in (*op.one, *op.other):
         if name not in pieces:
             return refused("piece-unknown/to-join", piece=name)
-        if name not in fabrics:
+        own = having(fabrics, name, edge)
+        if own is None:
             return None
-        found = fabrics[name].edge(edge)
+        found = own[1].edge(edge)
         if len(found) != 1 or (found[0].each and found[0].part not in edge):
-            return refused(
-                "edge-unknown/to-join", piece=name, edge=edge, known=known_edges((e.name, e.part) for e in fabrics[name].edges)
-            )
+            return refused("edge-unknown/to-join", piece=name, edge=edge, known=known_edges((e.name, e.part) for e in own[1].edges))
     refusal = _copies(op, fabrics)
     if refusal is not None:
         return refusal
@@ -116,8 +123,9 @@ def _closed(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, Kni
         return refused("join-way/closing", way=op.way)
     refusal = _taken(op, pieces, fabrics)
     ((name, edge_name, copy),) = op.one
-    (edge,) = fabrics[name].edge(edge_name)
-    low, high = fabrics[name].corners[edge.name, edge.part]
+    _, fabric = _held(fabrics, name, edge_name)
+    (edge,) = fabric.edge(edge_name)
+    low, high = fabric.corners[edge.name, edge.part]
     for one in copies_of(copy, fabrics[name].copies):
         meetings.join((name, one, low), (name, one, high))
     return refusal
@@ -132,12 +140,13 @@ def _measured(fabrics: Mapping[str, KnitFabric], side: SeamWalk) -> SewnSeam:
 def _taken(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFabric]) -> Refusal | None:
     """Every stretch of an edge is joined once."""
     for name, edge_name, copy in (*op.one, *op.other):
-        for edge in fabrics[name].edge(edge_name):
-            for one in copies_of(copy, fabrics[name].copies):
+        block, fabric = _held(fabrics, name, edge_name)
+        for edge in fabric.edge(edge_name):
+            for one in copies_of(copy, fabric.copies):
                 key = (edge.name, edge.part, one)
-                if key in pieces[name].taken or any(key == some for some, _ in pieces[name].stretches):
+                if key in pieces[block].taken or any(key == some for some, _ in pieces[block].stretches):
                     return refused("edge-taken/joined", edge=edge_name, piece=name)
-                pieces[name].taken.add(key)
+                pieces[block].taken.add(key)
     return None
 
 
@@ -185,9 +194,10 @@ def _walked(
     first: _CornerAt | None = None
     sheets: list[Turned] = []
     for name, edge_name, copy in side:
-        (edge,) = fabrics[name].edge(edge_name)
-        which = copy or min(number, fabrics[name].copies)
-        low, high = ((name, which, corner) for corner in fabrics[name].corners[edge.name, edge.part])
+        _, fabric = _held(fabrics, name, edge_name)
+        (edge,) = fabric.edge(edge_name)
+        which = copy or min(number, fabric.copies)
+        low, high = ((name, which, corner) for corner in fabric.corners[edge.name, edge.part])
         if at is None:
             if begin not in ENDS[edge.along]:
                 return None
@@ -223,8 +233,9 @@ def _way(op: Join, pieces: Mapping[str, KnitPiece], fabrics: Mapping[str, KnitFa
     if op.way != "grafted":
         return None
     for name, edge_name, _ in (*op.one, *op.other):
-        for edge in fabrics[name].edge(edge_name):
-            is_open = edge.live or (edge.name == "start" and bool(fabrics[name].feet))
+        _, fabric = _held(fabrics, name, edge_name)
+        for edge in fabric.edge(edge_name):
+            is_open = edge.live or (edge.name == "start" and bool(fabric.feet))
             if edge.along == "rows":
                 return refused("grafted-not-open-loops/row-ends", edge=edge_name, piece=name)
             if not is_open:

@@ -60,10 +60,18 @@ def corners_of_strips(m: Machine, strips: Sequence[BedEdge], own: Corners | None
 def holder(pieces: Mapping[str, KnitPiece], name: str, edge: str) -> tuple[str, KnitPiece] | None:
     """The block that has an edge of a piece: its own, or that which hangs from its first row; None of a piece that is not there."""
     own = pieces.get(name)
-    if own is None or own.fabric is None or own.fabric.edge(edge):
+    if own is None or own.fabric is None:
         return None if own is None else (name, own)
-    below = ((n, p) for n, p in pieces.items() if p.fabric is not None and p.fabric.below == name and p.fabric.edge(edge))
-    return next(below, (name, own))
+    found = having({n: p.fabric for n, p in pieces.items() if p.fabric is not None}, name, edge)
+    return None if found is None else (found[0], pieces[found[0]])
+
+
+def having(fabrics: Mapping[str, KnitFabric], name: str, edge: str) -> tuple[str, KnitFabric] | None:
+    """The same among finished `fabrics`."""
+    own = fabrics.get(name)
+    if own is None or own.edge(edge):
+        return None if own is None else (name, own)
+    return next(((n, f) for n, f in fabrics.items() if f.below == name and f.edge(edge)), (name, own))
 
 
 def fabric_with(pieces: Mapping[str, KnitPiece], name: str, edge: str) -> KnitFabric | None:

@@ -90,6 +90,14 @@ def _join_table(outcome: Outcome, guide: Guide) -> Table:
             made.add_row(text, guide.say("check/rows"), *(f"{j.one_rows}/{j.other_rows}" for j in found))
         else:
             made.add_row(text, guide.say("check/cm"), *(guide.decimal(f"{j.one_cm:.1f}/{j.other_cm:.1f}") for j in found))
+        if join.over:
+            strips = tuple(dict.fromkeys(said("check/strip", piece=o.piece, edging=o.edging) for o in join.over))
+            on = [list({(o.piece, o.edging): o for o in j.over}.values()) for j in found]
+            made.add_row(
+                guide.say("check/over", strips=strips), guide.say("check/rows"), *("/".join(str(o.rows) for o in j) for j in on)
+            )
+            lengths = ("/".join(f"{o.cm:.1f}" for o in j) for j in on)
+            made.add_row("", guide.say("check/cm"), *(guide.decimal(text) for text in lengths))
         if any(j.longer_cm for j in found):
             longer = (guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in found)
             made.add_row("", guide.say("check/longer"), *longer)

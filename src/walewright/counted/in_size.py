@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from walewright.counted.edges import NOTHING, EdgeLength, edge_length
+from walewright.counted.edgings import strip_end
 from walewright.counted.model import SizedPiece
 from walewright.counted.piece import CountedPiece, counted_piece
 from walewright.design.model import Design
@@ -13,17 +14,23 @@ from walewright.design.model import Design
 
 @dataclass(frozen=True, slots=True)
 class InSize:
-    """`design` in its size number `size`; `pieces` by their names, all or some of them."""
+    """`design` in its size number `size`; `pieces` by their names, all or some of them. Of bands the ends are edges too."""
 
     design: Design
     size: int
     pieces: Mapping[str, CountedPiece]
 
     def length(self, edges: Iterable[tuple[str, str]], round_them: Iterable[str] = ()) -> EdgeLength:
-        """Rows, stitches and centimetres of edges, each by its piece and name, one after the other; `round_them`: pieces that they
-        go all round."""
+        """Rows, stitches and centimetres of edges, each by its piece or band and its name, one after the other; `round_them`: the
+        pieces that they go all round."""
         whole = frozenset(round_them)
-        return sum((edge_length(self.pieces[owner], edge, owner in whole) for owner, edge in edges), NOTHING)
+        return sum((self._edge(owner, edge, owner in whole) for owner, edge in edges), NOTHING)
+
+    def _edge(self, owner: str, edge: str, round_it: bool) -> EdgeLength:
+        band = self.design.band(owner)
+        if band is not None:
+            return strip_end(self.design, self.design.edging(band.edging), self.size)
+        return edge_length(self.pieces[owner], edge, round_it)
 
 
 def in_size(design: Design, size: int, pieces: Iterable[SizedPiece]) -> InSize:

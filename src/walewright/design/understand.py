@@ -13,8 +13,8 @@ from walewright.design.pieces.alike import written_out
 from walewright.design.pieces.cords import drawn_through
 from walewright.design.pieces.edgings import closed, edging
 from walewright.design.pieces.fabrics_alike import fabrics_written_out, of_one_swatch
-from walewright.design.pieces.joins import cord, every_band, join, joins_before
-from walewright.design.pieces.names import edges, known_edges
+from walewright.design.pieces.joins import cloth_of_each, cord, every_band, every_join, joins_before
+from walewright.design.pieces.names import edges, known_edges, with_bands
 from walewright.design.pieces.shapes import expanded
 from walewright.design.pieces.turned_over import turned_over
 from walewright.design.pieces.worn import Worn, stated
@@ -185,18 +185,18 @@ class _Reading:
         stuff = self._materials(there.bed)
         tell_idle_shapes(self.tree, self.shipped.shapes, self.found, findings)
         if (table := there.table) is None:
-            # Without sizes no expression has a value; the rest waits for them.
-            return None
+            return None  # Without sizes no expression has a value; the rest waits for them.
         written, graded, scope = self._sizes(table, stuff.fabrics)
         edgings = self._edgings(stuff, scope)
         known, hung = known_edges(worked := self.every(syntax.PieceBlock), edgings)
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
         made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, hung, findings, first_rows))
-        bands = every_band(self.every(syntax.BandLine), hung, edgings, stuff.fabrics, scope, findings)
+        bands = every_band(lines := self.every(syntax.BandLine), hung, edgings, stuff.fabrics, scope, findings)
         order = (*self.every(syntax.JoinLine), *(there.finish.body if there.finish else ()))
-        joins = [join(n, known, made, edgings, stuff.fabrics, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
+        sewn = with_bands(hung, lines, edgings)
+        joins = every_join(order, sewn, made, edgings, cloth_of_each(made, lines, edgings, stuff.fabrics), scope, findings)
         closed(edgings.values(), made.values(), bands, joins, findings)
-        free = [edges(n.edges, known, findings) for n in self.every(syntax.Free)]
+        free = [edges(n.edges, sewn, findings) for n in self.every(syntax.Free)]
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
         child = table_of_children(table)
         if child is not None:
@@ -235,7 +235,7 @@ class _Reading:
             charts=_there(stuff.charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
-            given=given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
+            given=tuple(given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes)),
             needed=_there(needs),
             photograph=photograph(title, findings),
         )

@@ -76,7 +76,7 @@ def _fronts(
     sides: dict[str, dict[str, str]] = {}
     edges: dict[tuple[str, str], set[str]] = {}
     for join in design.joins:
-        for own, other in _single(join):
+        for own, other in _single(design, join):
             piece = by_name[own[0]]
             edges.setdefault((other[0], own[0]), set()).add(own[1])
             side = _side_of(piece, own[1], size)
@@ -94,11 +94,12 @@ def _fronts(
     return None
 
 
-def _single(join: EdgeJoin) -> list[tuple[tuple[str, str], tuple[str, str]]]:
-    """(piece, edge) to (piece, edge), both ways round, of a join of one edge to one."""
-    if len(join.one) != 1 or len(join.other) != 1:
+def _single(design: Design, join: EdgeJoin) -> list[tuple[tuple[str, str], tuple[str, str]]]:
+    """(piece, edge) to (piece, edge), both ways round, of a join of one edge to one, ends of bands and edgings left out."""
+    sides = [[(e.piece, e.edge) for e in side if design.strip(e.piece, e.edge) is None] for side in (join.one, join.other)]
+    if any(len(side) != 1 for side in sides):
         return []
-    one, other = ((e[0].piece, e[0].edge) for e in (join.one, join.other))
+    (one,), (other,) = sides
     return [(one, other), (other, one)]
 
 

@@ -20,7 +20,7 @@ from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
 from walewright.figures.pens import LETTER_MM, Paper, path
-from walewright.glue.model import EndAt, Glued, Place, Task
+from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import Guide
 from walewright.report.said import Said, said
 from walewright.solve.model import Counts
@@ -122,12 +122,12 @@ def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbe
     joints: list[Joint] = []
     numbers: list[Numbered] = []
     doing = [task for task in glued.order if task.kind in ("seam", "band", "piece", "ends")]
-    for key, tasks in groupby(doing, key=lambda task: _alike(glued, task)):
+    for key, tasks in groupby(doing, key=lambda task: _alike(design, glued, task)):
         found = [sides for task in tasks for sides in _sides(glued, task)]
         if not found:
             continue
         number = len(numbers) + 1
-        numbers.append(Numbered(number, _told(design, key, found), _origin(design, key)))
+        numbers.append(Numbered(number, _told(design, glued, key, found), _origin(design, key)))
         for at, sides in enumerate(found):
             # Within one copy no other edge can be meant.
             told_apart = len(found) > 1 and len({(e.place.owner, e.place.copy) for side in sides for e in side}) > 1
@@ -138,11 +138,11 @@ def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbe
 _Sides = tuple[tuple[JoinedEdge, ...], ...]
 
 
-def _alike(glued: Glued, task: Task) -> tuple[str, str, int]:
+def _alike(design: Design, glued: Glued, task: Task) -> tuple[str, str, int]:
     if task.kind == "seam":
         return task.kind, "", glued.seams[task.number].join
     if task.kind == "ends":
-        return task.kind, glued.ends[task.number].one.owner, -1
+        return task.kind, glued.ends[task.number].origin(design).path, -1
     return task.kind, task.name, -1
 
 
@@ -174,12 +174,14 @@ def _origin(design: Design, key: tuple[str, str, int]) -> str:
     kind, name, join = key
     if kind == "seam":
         return design.joins[join].origin.path
+    if kind == "ends":
+        return name
     if kind == "piece":
         return design.piece(name).origin.path
     return next(band.origin.path for band in design.bands if band.name == name)
 
 
-def _told(design: Design, key: tuple[str, str, int], found: Sequence[_Sides]) -> Said:
+def _told(design: Design, glued: Glued, key: tuple[str, str, int], found: Sequence[_Sides]) -> Said:
     kind, name, join = key
     if kind == "seam":
         way: JoinWay = design.joins[join].way
@@ -190,7 +192,18 @@ def _told(design: Design, key: tuple[str, str, int], found: Sequence[_Sides]) ->
             copies = {e.place.copy for side in found[0] for e in side}
             return said("joined/itself" if len(copies) == 1 else "joined/next", one=tuple(one), way=way)
         return said("joined/seam", one=tuple(one), other=tuple(other), way=way)
-    return said("joined/ends" if kind == "ends" else "joined/hung", piece=name_of(name))
+    band = design.band(name)
+    if kind == "ends":
+        owners = dict.fromkeys(e.place.owner for sides in found for side in sides for e in side)
+        whole = dict.fromkeys(of.part_of or of.name if (of := design.band(owner)) is not None else owner for owner in owners)
+        return said("joined/ends", piece=tuple(name_of(n) for n in whole))
+    runs = runs_along(design, glued, band) if band is not None else None
+    return said("joined/hung", piece=name_of(name), runs=_named(runs) if runs is not None else "")
+
+
+def _named(runs: Said) -> Said:
+    """Where a part of a band runs, with names as a reader sees them."""
+    return Said(runs.key, tuple((key, _named(f) if isinstance(f, Said) else name_of(str(f))) for key, f in runs.facts))
 
 
 # ----------------------------------------------------------------- paper
@@ -266,7 +279,7 @@ def _name_places(corners: Sequence[Point], half: float) -> Iterator[tuple[float,
     """x, y and the turn of a name of that half width: on the piece, beneath, above, and along its sides."""
     left, top, right, foot = box_round(corners)
     x, y = (left + right) / 2, (top + foot) / 2
-    if 2 * half < right - left - 2:
+    if 2 * half < right - left - 2 and foot - top > RISE + DROP:
         yield from ((x, y + d, 0) for d in (0.0, 4.0, -4.0, 8.0, -8.0))
     if right - left > RISE + DROP + 2 and 2 * half < foot - top - 2:
         yield x + 1, y, -90

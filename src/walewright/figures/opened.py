@@ -18,7 +18,7 @@ from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.pens import turned
-from walewright.glue.model import EndAt, Glued, Place, Seam
+from walewright.glue.model import EndAt, Glued, Place, Seam, bare
 from walewright.solve.model import Counts
 
 SQUARE = 25.0
@@ -72,7 +72,9 @@ def opened(
     """The discs laid out about `gap` cm apart, without those of parts that are alike."""
     waiting = {disc.key: disc for disc in _discs(design, counts, glued, pieces, size)}
     placed: dict[DiscKey, Disc] = {}
-    seams = [glued.seams[task.number] for task in glued.order if task.kind == "seam"]
+    # A piece is laid beside the piece that it is sewn to; strips in the same seam come with it or after it.
+    whole = [glued.seams[task.number] for task in glued.order if task.kind == "seam"]
+    seams = [*(bare(design, seam) for seam in whole), *whole]
     for part in _parts(glued, waiting):
         own = {key: waiting[key] for key in part}
         laid = _laid(own, seams, gap)

@@ -17,7 +17,7 @@ from walewright.counted.model import SizedWedge
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece
-from walewright.glue.model import Glued, Place, Seam
+from walewright.glue.model import Glued, Place, Seam, bare
 from walewright.solve.model import Counts
 
 CLOSING = 0.4
@@ -97,7 +97,8 @@ def tube(
         return None
     main = max(walls, key=lambda p: p.outlines[size].width * p.outlines[size].height)
     copies = main.piece.copies
-    seams = [s for s in glued.seams if {p.owner for p in (*s.one, *s.other)} == {main.piece.name}]
+    every = [bare(design, seam) for seam in glued.seams]
+    seams = [s for s in every if {p.owner for p in (*s.one, *s.other)} == {main.piece.name}]
     round_ = [s for s in seams if _meets(main, s, size)]
     alike = len({copy for s in round_ for copy in (p.copy for p in (*s.one, *s.other))})
     ring = alike if any(s.one[0].copy != s.other[0].copy for s in round_) else 1

@@ -166,7 +166,7 @@ def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, si
     met: dict[tuple[str, str], list[EdgeName]] = {}
     for join in design.joins:
         for own, other in ((join.one, join.other), (join.other, join.one)):
-            if len({e.piece for e in own}) == 1 and own[0].piece not in bodies:
+            if len({e.piece for e in own}) == 1 and own[0].piece not in bodies and design.band(own[0].piece) is None:
                 met.setdefault((own[0].piece, own[0].edge), []).extend(other)
     for (name, _), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:

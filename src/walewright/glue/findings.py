@@ -27,12 +27,32 @@ def unresolved(design: Design, joining: Joining, hung: Sequence[Hanging], lines:
     """Joins without a seam, and bands and pieces that are hung on nothing."""
     users = _users(design, joining, lines)
     for number, join in enumerate(design.joins):
-        if number not in joining.done:
-            yield _used_twice(join.origin, (*join.one, *join.other), joining.surface, users) or _no_partner(join, joining.surface)
+        if number not in joining.done and not _without_line(design, join, lines):
+            yield (
+                _once(join, joining.surface)
+                or _used_twice(join.origin, (*join.one, *join.other), joining.surface, users)
+                or _no_partner(join, joining.surface)
+            )
     for hanging in hung:
         there = sum(1 for line in lines if line.hanging.owner == hanging.owner)
         if there == 0 or there < hanging.copies:
             yield _used_twice(hanging.origin, hanging.along, joining.surface, users) or _not_in_line(hanging, joining.surface)
+
+
+def _without_line(design: Design, join: EdgeJoin, lines: Sequence[HungCopy]) -> bool:
+    """Whether a join names a band that cannot be hung: that is reported of the band."""
+    hung = {line.hanging.owner for line in lines}
+    return any(design.band(name.piece) is not None and name.piece not in hung for name in (*join.one, *join.other))
+
+
+def _once(join: EdgeJoin, surface: Surface) -> Diagnostic | None:
+    """Of copies that are joined each to the next, what there is one of: a band is knitted as often as what it lies on."""
+    copies = [surface.edges[u.path[0]].copies for u in units(surface, join.one[0], used=True)]
+    if not join.next_copy or max(copies, default=0) > 1:
+        return None
+    return diagnosed(
+        "join-not-in-line/knitted-once", (join.origin.span, "next"), helps=("leave-out-or-lines",), band=join.one[0].piece
+    )
 
 
 def _users(design: Design, joining: Joining, lines: Sequence[HungCopy]) -> dict[int, Origin]:
@@ -166,13 +186,15 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
 
 def half_joined(design: Design, joining: Joining) -> Iterator[Diagnostic]:
     """An edge on both sides of a piece that a join finds a partner for on one side, while nothing takes the other side up: a strip
-    is sewn on so, and a sleeve is forgotten so. Each to the next leaves the outer ones of the row."""
+    is sewn on so, and a sleeve is forgotten so. Each to the next leaves the outer ones of the row. A welt has two ends on a front
+    that has one side: where it lies in line with no seam, nothing is forgotten."""
     surface = joining.surface
     told: set[EdgeName] = set()
     for number, join in enumerate(design.joins):
         joined = {e for g in joining.found if g.join == number for e in (*g.one, *g.other)}
         for name in dict.fromkeys((*join.one, *join.other) if not join.next_copy else ()):
-            every, loose = units(surface, name, used=True), units(surface, name)
+            every = units(surface, name, used=True)
+            loose = [u for u in units(surface, name) if surface.edges[u.path[0]].ring.state != "strip"]
             if loose and any(set(unit.path) & joined for unit in every):
                 if name not in told:
                     yield _half(join, name, loose[0], surface)

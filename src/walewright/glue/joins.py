@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from walewright.design.model import Design, EdgeJoin, EdgeName, PerSize
 from walewright.glue.chains import ChainRun, Unit, runs, units, wanted
+from walewright.glue.rings import ALONG_ROWS
 from walewright.glue.surface import Path, Surface, SurfaceEdge
 from walewright.trade.joins import JOINS
 
@@ -30,6 +31,8 @@ class Glueing:
     join: int
     one: Path
     other: Path
+    beyond: Path = ()
+    """Which of their edges are ends of strips that the join does not name."""
 
 
 @dataclass(slots=True)
@@ -40,12 +43,12 @@ class Joining:
     found: list[Glueing] = field(default_factory=list)
     done: set[int] = field(default_factory=set)
 
-    def put(self, join: int, one: Path, other: Path) -> None:
+    def put(self, join: int, one: Path, other: Path, beyond: Path = ()) -> None:
         if other:
             self.surface.glue(one, other, len(self.found))
         else:
             self.surface.fold(one[0], len(self.found))
-        self.found.append(Glueing(join, one, other))
+        self.found.append(Glueing(join, one, other, beyond))
         self.done.add(join)
 
 
@@ -57,11 +60,12 @@ def is_overhang(join: EdgeJoin) -> bool:
 
 def resolve(design: Design, joining: Joining, shared: bool) -> bool:
     """One round through the joins; whether anything new was put together. A join with one name on a side may be resolved edge by
-    edge at its turn, each name on the other side meeting it once; others only at last (`shared`)."""
+    edge at its turn, each name on the other side meeting it once; others only at last (`shared`), and so one of ends of strips
+    alone, whose partners are known by the seams that they lie in line with. What names a band waits for it."""
     moved = False
     for number, join in enumerate(design.joins):
         before = len(joining.found)
-        if is_overhang(join):
+        if is_overhang(join) or not _all_there(joining.surface, join) or (_of_strips(joining.surface, join) and not shared):
             continue
         if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1 and not join.next_copy:
             _one_edge(joining, number, join)
@@ -77,9 +81,23 @@ def resolve(design: Design, joining: Joining, shared: bool) -> bool:
     return moved
 
 
+def _edges(surface: Surface, names: Sequence[EdgeName]) -> Iterator[SurfaceEdge]:
+    return (surface.edges[e] for n in names for u in units(surface, n, used=True) for e in u.path)
+
+
+def _all_there(surface: Surface, join: EdgeJoin) -> bool:
+    """Whether everything that a join names is on the table."""
+    return all(units(surface, name, used=True) for name in (*join.one, *join.other))
+
+
+def _of_strips(surface: Surface, join: EdgeJoin) -> bool:
+    """Whether a join names ends of strips alone."""
+    return all(edge.ring.state == "strip" for edge in _edges(surface, (*join.one, *join.other)))
+
+
 def _names_of(surface: Surface, names: Sequence[EdgeName]) -> frozenset[str]:
     """The edges that names mean, whichever the copy: one where an edge is joined to itself, two where it is on both sides."""
-    return frozenset(surface.edges[e].ring.edge for n in names for u in units(surface, n, used=True) for e in u.path)
+    return frozenset(edge.ring.edge for edge in _edges(surface, names))
 
 
 def overhanging(design: Design, joining: Joining) -> None:
@@ -91,16 +109,16 @@ def overhanging(design: Design, joining: Joining) -> None:
             if pair is None:
                 break
             one, other = (run.path for run in pair)
-            longer = join.longer or ()
+            longer, beyond = join.longer or (), set[int]()
             if min(longer) > 0:
-                other = _beyond(design, surface, other, longer)
+                other, beyond = _beyond(design, surface, other, longer)
             elif max(longer) < 0:
-                one = _beyond(design, surface, one, tuple(-cm for cm in longer))
-            joining.put(number, one, other)
+                one, beyond = _beyond(design, surface, one, tuple(-cm for cm in longer))
+            joining.put(number, one, other, tuple(beyond))
 
 
-def _beyond(design: Design, surface: Surface, path: Path, longer: PerSize) -> Path:
-    """The edge with the ends of strips below and above it, if they are as deep as the other side is longer."""
+def _beyond(design: Design, surface: Surface, path: Path, longer: PerSize) -> tuple[Path, set[int]]:
+    """The edge with the ends of strips below and above it, if they are as deep as the other side is longer; and which these are."""
     free = surface.next_free()
     before = next((e for e, after in free.items() if after == path[0]), None)
     ends = ((before,) if before is not None else (), (free[path[-1]],))
@@ -112,17 +130,14 @@ def _beyond(design: Design, surface: Surface, path: Path, longer: PerSize) -> Pa
         return max(abs(sum(d[i] for d in depths) - cm) for i, cm in enumerate(longer))
 
     low, high = min(ways, key=off)
-    return (*low, *path, *high)
+    return (*low, *path, *high), {*low, *high}
 
 
 def _depth(design: Design, strip: SurfaceEdge) -> PerSize:
     """Of an edging at the start or the end of a piece, or of a band."""
-    band = next((b for b in design.bands if b.name == strip.owner), None)
-    if band is not None:
-        return design.edging(band.edging).depth
-    piece = design.piece(strip.owner)
-    own = piece.end_edging if strip.ring.at_end else piece.start_edging
-    return design.edging(own or "").depth
+    edging = design.strip(strip.owner, strip.ring.edge)
+    assert edging is not None, "it is the end of one"
+    return edging.depth
 
 
 # ----------------------------------------------------------------- whole chains
@@ -133,14 +148,23 @@ def _pool(surface: Surface, names: Sequence[EdgeName]) -> list[Unit]:
 
 
 def _in_runs(joining: Joining, number: int, join: EdgeJoin) -> None:
-    """Every chain with all the names of its side, and its partner."""
+    """Every chain with all the names of its side, and its partner. Where strips are known by a corner that they have in common,
+    those without one are no partners."""
     surface = joining.surface
+    met = False
     while True:
         sides = [_whole(surface, names) for names in (join.one, join.other)]
         pair = _best(joining, number, sides[0], sides[1])
-        if pair is None:
+        if pair is None or (met and not _met(surface, *pair)):
             return
+        met = _of_strips(surface, join) and _met(surface, *pair)
         joining.put(number, pair[0].path, pair[1].path)
+
+
+def _met(surface: Surface, one: ChainRun, other: ChainRun) -> bool:
+    """Whether two chains have come together at an end already."""
+    corners = ([surface.corner(_corner_at(surface, end)) for end in ends] for ends in _meeting(one.path, other.path))
+    return any(a == b for a, b in corners)
 
 
 def _whole(surface: Surface, names: Sequence[EdgeName]) -> list[ChainRun]:
@@ -228,7 +252,7 @@ def _meeting(one: Path, other: Path) -> Iterator[tuple[tuple[int, bool], tuple[i
 
 
 def _corners_cost(surface: Surface, one: tuple[int, bool], other: tuple[int, bool]) -> float:
-    numbers = [surface.edges[e].begin if begin else surface.edges[e].end for e, begin in (one, other)]
+    numbers = [_corner_at(surface, end) for end in (one, other)]
     if surface.corner(numbers[0]) == surface.corner(numbers[1]):
         return -1.0
     here, there = (surface.edges[e].ring.begin if begin else surface.edges[e].ring.end for e, begin in (one, other))
@@ -236,17 +260,24 @@ def _corners_cost(surface: Surface, one: tuple[int, bool], other: tuple[int, boo
     return (0.0 if any(c.startswith("level ") for c in common) else 0.5) + (0.0 if common & {"outer", "inner"} else 1.0)
 
 
+def _corner_at(surface: Surface, end: tuple[int, bool]) -> int:
+    edge = surface.edges[end[0]]
+    return edge.begin if end[1] else edge.end
+
+
 def _upside_down(surface: Surface, one: Path, other: Path) -> bool:
     """Whether the bottom of one row edge would meet the top of the other."""
     a, b = surface.edges[one[0]].ring, surface.edges[other[-1]].ring
-    return a.state == b.state == "rows" and a.first != b.last
+    return a.state in ALONG_ROWS and b.state in ALONG_ROWS and a.first != b.last
 
 
 def twisted(surface: Surface, one: Path, other: Path) -> bool:
-    """Whether two row edges between the same levels would meet bottom to top."""
+    """Whether two row edges between the same levels would meet bottom to top, or so the ends of two welts."""
     if len(one) != 1 or len(other) != 1:
         return False
     a, b = surface.edges[one[0]].ring, surface.edges[other[0]].ring
+    if a.state == b.state == "strip" and a.at_end == b.at_end and all(ring.begin | ring.end for ring in (a, b)):
+        return a.first != b.last
     if a.state != "rows" or b.state != "rows" or a.first == b.last:
         return False
     levels = [{c for c in x if c.startswith("level ")} for x in (a.begin, a.end, b.begin, b.end)]

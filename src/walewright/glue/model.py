@@ -8,10 +8,13 @@ those of the counts. What holds here holds in every size.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
-from walewright.design.model import Design, EdgeName, Origin
+from walewright.design.model import Band, Design, EdgeName, Origin
+from walewright.report.said import Said, said
+from walewright.trade.edge_names import part_of_edge
+from walewright.trade.sides import OTHER_SIDE, SIDES
 
 Face = Literal["purl", "knit"]
 """A side of the fabric. On the bed the purl side is to the knitter."""
@@ -50,8 +53,8 @@ class Seam:
     Without the `other` it is one edge closed upon itself: folded in half, or drawn up.
 
     `join` numbers the join of the design. `one_begins[i]` is the end at which the seam comes to `one[i]`, and so of `other`.
-    `over_strips`: the strips (bands, edgings at starts, and at ends with " end" behind the piece's name) whose ends go on in the
-    seam beyond its beginning and its end."""
+    `over`: the ends of strips (of bands and edgings) along which the seam goes on beyond its beginning and beyond its end, though
+    the join does not name them."""
 
     join: int
     one: Chain
@@ -59,9 +62,20 @@ class Seam:
     one_begins: tuple[EndAt, ...]
     other_begins: tuple[EndAt, ...]
     origin: Origin
-    over_strips: tuple[tuple[str, ...], tuple[str, ...]] = ((), ())
+    over: tuple[Chain, Chain] = ((), ())
     beyond: bool = False
     """Whether one side alone goes on along them, and is longer by as much."""
+
+
+def bare(design: Design, seam: Seam) -> Seam:
+    """The seam without the ends of bands and edgings that it goes along: the edges of its pieces alone."""
+
+    def kept(chain: Chain, begins: tuple[EndAt, ...]) -> tuple[Chain, tuple[EndAt, ...]]:
+        pairs = [(p, b) for p, b in zip(chain, begins, strict=True) if design.strip(p.owner, p.edge) is None]
+        return tuple(p for p, _ in pairs), tuple(b for _, b in pairs)
+
+    (one, one_begins), (other, other_begins) = kept(seam.one, seam.one_begins), kept(seam.other, seam.other_begins)
+    return replace(seam, one=one, one_begins=one_begins, other=other, other_begins=other_begins, over=((), ()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,10 +98,16 @@ class HangingLine:
 
 @dataclass(frozen=True, slots=True)
 class EndsSewn:
-    """Two ends of strips that meet where no seam is, sewn together: of a band knitted in parts. Each is a place ("last end")."""
+    """Two ends of strips that meet and are in no seam, sewn together: of a band knitted in parts, or where one of them is knitted
+    after the seam that they lie in line with. Each is a place ("last end")."""
 
     one: Place
     other: Place
+
+    def origin(self, design: Design) -> Origin:
+        """The statement that they come from: the first band among them, else the piece of the first."""
+        band = design.band(self.one.owner) or design.band(self.other.owner)
+        return band.origin if band is not None else design.piece(self.one.owner).origin
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +146,42 @@ class Glued:
     def lines_of(self, owner: str) -> tuple[HangingLine, ...]:
         """The lines on which a band, or a piece begun along edges, is hung: one a copy."""
         return tuple(line for line in self.lines if line.owner == owner)
+
+
+# ----------------------------------------------------------------- parts of a band
+
+
+def runs_along(design: Design, glued: Glued, band: Band) -> Said | None:
+    """Where a part of a band that is knitted in parts runs: "right front to centre back", "back neck"; None of a whole band, and
+    of parts that are alike."""
+    parts = [part.name for part in design.bands if part.part_of == band.part_of]
+    lines = glued.lines_of(band.name)
+    if not band.part_of or len(parts) != band.parts or not lines:
+        return None
+    along = lines[0].along
+    first = _cut_at(design, glued, along[0], lines[0].left_ends[0])
+    last = _cut_at(design, glued, along[-1], OPPOSITE[lines[0].left_ends[-1]])
+    if first is None and last is None and len({place.owner for place in along}) == 1:
+        name = band.along[0]
+        return said("runs/edge", piece=name.piece, edge=name.edge) if len(band.along) == 1 else said("runs/piece", piece=name.piece)
+    ends = (first or said("runs/piece", piece=along[0].owner), last or said("runs/piece", piece=along[-1].owner))
+    return said("runs/to", first=ends[0], last=ends[1])
+
+
+def _cut_at(design: Design, glued: Glued, place: Place, end: EndAt) -> Said | None:
+    """What is there, where the line was parted within an opening or an edge at that end of a place; None where the edge ends."""
+    of = part_of_edge(place.edge)
+    cut = next((c for c in design.cuts if (c.piece, c.edge) == (place.owner, place.edge)), None)
+    if cut is not None and place.cut and place.cut != (1 if end in ("bottom", "left") else len(cut.at[0]) + 1):
+        centre = said("runs/centre", piece=place.owner)
+        return centre if cut.middle else said("runs/within", piece=place.owner, edge=place.edge)
+    # At the foot of a v, which has no stitches of its own there.
+    if of.part in SIDES and end == "bottom":
+        foot = {line.along[n] for line in glued.lines for n in (0, -1)}
+        other = replace(place, edge=f"{of.name} {OTHER_SIDE[of.part]}")
+        names = {p.edge for line in glued.lines for p in line.along if p.owner == place.owner}
+        return said("runs/centre", piece=place.owner) if other in foot and f"{of.name} centre" not in names else None
+    return None
 
 
 # ----------------------------------------------------------------- which side faces the knitter

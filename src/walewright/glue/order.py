@@ -6,14 +6,15 @@ is knitted, as the second shoulder waits for a neckband.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from walewright.design.model import Design
 from walewright.glue.joins import Glueing
 from walewright.glue.lines import HungCopy, closed_by_itself
 from walewright.glue.model import Task
+from walewright.glue.rings import ALONG_ROWS
 from walewright.glue.surface import Path, Surface
 
 
@@ -125,7 +126,7 @@ class _Working:
     def _kind(self, number: int) -> frozenset[bool]:
         """Whether a seam lies along rows, stitches, or both."""
         both = (*self.glueings[number].one, *self.glueings[number].other)
-        return frozenset(self.surface.edges[e].ring.state == "rows" for e in both)
+        return frozenset(self.surface.edges[e].ring.state in ALONG_ROWS for e in both)
 
     def _needed(self, line: HungCopy, among: set[int]) -> set[int] | None:
         """Of these the seams that make the neighbours of a line meet; None where they do not."""
@@ -154,10 +155,8 @@ def ordered(
     glueings: Sequence[Glueing],
     lines: Sequence[HungCopy],
     own: dict[tuple[str, int], int],
-    ends: Sequence[Path] = (),
 ) -> Ordered:
-    """The whole work in one order. `own` numbers the glueing of each line, behind those of the seams. Each two `ends` of strips are
-    sewn together when both are knitted, those of one band after all its parts."""
+    """The whole work in one order. `own` numbers the glueing of each line, behind those of the seams."""
     work = _Working(design, surface, glueings, list(lines), own)
     hung = {line.hanging.owner for line in lines}
     for piece in design.pieces:
@@ -174,16 +173,22 @@ def ordered(
     shut = tuple((line, _closing(work, line)) for line in work.lines)
     for number in list(work.waiting):
         work.tasks.append(Task("seam", number=number))
-    _sew_ends(design, surface, work.tasks, ends)
     return Ordered(tuple(work.tasks), work.needs, {k: tuple(dict.fromkeys(v)) for k, v in work.spares.items()}, shut)
 
 
-def _sew_ends(design: Design, surface: Surface, tasks: list[Task], ends: Sequence[Path]) -> None:
-    whole = {band.name: band.part_of for band in design.bands}
+def with_ends(
+    design: Design, surface: Surface, work: Ordered, ends: Sequence[Path], in_line: Mapping[int, int] | None = None
+) -> Ordered:
+    """The same work with each two `ends` of strips sewn together when both are knitted, those of one band after all its parts, and
+    after the seam that they lie `in_line` with."""
+    tasks = list(work.tasks)
+    whole = {band.name: band.part_of or band.name for band in design.bands}
     for number in reversed(range(len(ends))):
-        of = whole[surface.edges[ends[number][0]].owner]
-        last = max((at for at, task in enumerate(tasks) if task.kind == "band" and whole[task.name] == of), default=len(tasks) - 1)
+        of = {whole.get(owner, owner) for owner in (surface.edges[e].owner for e in ends[number])}
+        seam = Task("seam", number=(in_line or {}).get(number, -1))
+        last = max(at for at, task in enumerate(tasks) if task == seam or (task.name and whole.get(task.name, task.name) in of))
         tasks.insert(last + 1, Task("ends", number=number))
+    return replace(work, tasks=tuple(tasks))
 
 
 def _steps_before(design: Design) -> dict[int, list[int]]:

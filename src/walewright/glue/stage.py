@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 
 from walewright.design.model import Design
 from walewright.glue import findings
+from walewright.glue.chains import units
 from walewright.glue.ends import sewn_ends
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
 from walewright.glue.model import EndsSewn, Face, Glued, HangingLine, Seam, WornOpening, right_side
-from walewright.glue.order import Ordered, ordered
+from walewright.glue.order import Ordered, ordered, with_ends
 from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
@@ -41,7 +42,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     lines: list[HungCopy] = []
     own: dict[tuple[str, int], int] = {}
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
-    _hang_bands(design, joining, [h for h in hung if not h.copies], lines, own)
+    _hang_bands(design, joining, hung, lines, own)
     overhanging(design, joining)
     told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
     told += unlike(surface, lines)
@@ -49,7 +50,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
         return None, tuple(told), surface, tuple(lines)
     seams = len(joining.found)
     ends = sewn_ends(design, surface, lines)
-    work = ordered(design, surface, joining.found, lines, own, ends)
+    work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
     told += findings.left_over(design, joining)
@@ -59,7 +60,9 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     if told:
         return None, tuple(told), surface, tuple(lines)
     named = (*findings.named_for_other_side(design, surface, lines), *findings.half_joined(design, joining))
-    strips = _zipped(surface, seams)
+    strips, late = _in_seams(design, joining, work, _zipped(surface, seams, _meant_free(design, surface)))
+    ends = (*ends, *(pair for pair, _ in late))
+    work = with_ends(design, surface, work, ends, {len(ends) - len(late) + n: seam for n, (_, seam) in enumerate(late)})
     warned = (*findings.not_mirrored(design, surface, lines), *named)
     return _glued(design, joining, lines, work, strips, ends), warned, surface, tuple(lines)
 
@@ -92,17 +95,18 @@ def _hang_pieces(joining: Joining, hanging: Hanging, lines: list[HungCopy], own:
 
 
 def _hang_bands(
-    design: Design, joining: Joining, bands: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
+    design: Design, joining: Joining, hung: Sequence[Hanging], lines: list[HungCopy], own: dict[tuple[str, int], int]
 ) -> None:
-    """Each band on as many lines as there are: one for each copy of its pieces."""
+    """Each band on as many lines as there are: one for each copy of its pieces; and then the joins that name its ends."""
     surface = joining.surface
-    for hanging in bands:
+    for hanging in (h for h in hung if not h.copies):
         paths: list[Path] = []
         while (path := find(surface, hanging.along, hanging.inside, {e for p in paths for e in p})) is not None:
             paths.append(path)
         surface.add(hanging.owner, strip(purl_out(hanging)), len(paths))
         for copy, path in enumerate(paths, 1):
             _hang(joining, HungCopy(hanging, copy, path), lines, own)
+        _put_together(design, joining, [h for h in hung if h.copies], lines, own)
 
 
 def _hang(joining: Joining, line: HungCopy, lines: list[HungCopy], own: dict[tuple[str, int], int]) -> None:
@@ -117,9 +121,18 @@ _LINES = 1_000_000
 """Glueings of lines are numbered from here on, those of joins from 0."""
 
 
-def _zipped(surface: Surface, seams: int) -> dict[int, dict[int, tuple[str, str]]]:
-    """The ends of strips that lie in line with a seam are sewn together in it. Seam -> corner at its end -> the two strips."""
-    found: dict[int, dict[int, tuple[str, str]]] = {}
+Zips = dict[int, dict[int, Path]]
+"""Seam -> corner at its end -> the ends of two strips that lie in line with it there."""
+
+
+def _meant_free(design: Design, surface: Surface) -> frozenset[int]:
+    """The edges that the author means to stay free."""
+    return frozenset(e for name in design.free for unit in units(surface, name, used=True) for e in unit.path)
+
+
+def _zipped(surface: Surface, seams: int, free: Container[int]) -> Zips:
+    """The ends of strips that lie in line with a seam are sewn together in it, unless they are meant to stay `free`."""
+    found: Zips = {}
     moved = True
     while moved:
         moved = False
@@ -127,11 +140,13 @@ def _zipped(surface: Surface, seams: int) -> dict[int, dict[int, tuple[str, str]
             for one, other in zip(ring, (*ring[1:], ring[0]), strict=True):
                 if one == other or {surface.edges[e].ring.state for e in (one, other)} != {"strip"}:
                     continue
+                if one in free or other in free:
+                    continue
                 at = surface.corner(surface.edges[one].end)
                 number = next((n for n in _ending_at(surface, at) if n < seams), None)
                 if number is None:
                     continue
-                found.setdefault(number, {})[at] = (surface.edges[one].strip, surface.edges[other].strip)
+                found.setdefault(number, {})[at] = (one, other)
                 surface.glue((one,), (other,), _ZIPS)
                 moved = True
                 break
@@ -141,6 +156,21 @@ def _zipped(surface: Surface, seams: int) -> dict[int, dict[int, tuple[str, str]
 
 
 _ZIPS = 2_000_000
+
+
+def _in_seams(design: Design, joining: Joining, work: Ordered, zips: Zips) -> tuple[Zips, tuple[tuple[Path, int], ...]]:
+    """The strips whose ends are sewn on in a seam, and, with the seam, those that are sewn by themselves: where one of them is
+    knitted after it, or it is made on the bed."""
+    there: Zips = {}
+    late: list[tuple[Path, int]] = []
+    for seam, ends in zips.items():
+        linked = design.joins[joining.found[seam].join].way == "linked"
+        for corner, pair in ends.items():
+            if not linked and _all_there(work, joining.surface, seam, pair):
+                there.setdefault(seam, {})[corner] = pair
+            else:
+                late.append((pair, seam))
+    return there, tuple(late)
 
 
 def _ending_at(surface: Surface, corner: int) -> list[int]:
@@ -163,7 +193,7 @@ def _glued(
     joining: Joining,
     lines: Sequence[HungCopy],
     work: Ordered,
-    strips: dict[int, dict[int, tuple[str, str]]],
+    strips: Zips,
     ends: Sequence[Path],
 ) -> Glued:
     surface = joining.surface
@@ -171,10 +201,9 @@ def _glued(
     for number, g in enumerate(joining.found):
         across = g.other[::-1]
         corners = surface.corner(surface.edges[g.one[0]].begin), surface.corner(surface.edges[g.one[-1]].end)
-        zipped = {at: pair for at, pair in strips.get(number, {}).items() if _all_there(work, number, pair)}
-        over = [zipped.get(corner, ()) for corner in corners]
-        beyond = [_strip_owners(surface, ends) for ends in ((g.one[:1], across[:1]), (g.one[-1:], across[-1:]))]
-        one, other = (tuple(e for e in path if surface.edges[e].ring.state != "strip") for path in (g.one, across))
+        over = [strips.get(number, {}).get(corner, ()) for corner in corners]
+        one, other = (tuple(e for e in path if e not in g.beyond) for path in (g.one, across))
+        beyond = [tuple(e for e in ends if e in g.beyond) for ends in ((*g.one[:1], *across[:1]), (*g.one[-1:], *across[-1:]))]
         seams.append(
             Seam(
                 g.join,
@@ -183,7 +212,7 @@ def _glued(
                 tuple(surface.first_end(e) for e in one),
                 tuple(surface.last_end(e) for e in other),
                 design.joins[g.join].origin,
-                ((*beyond[0], *over[0]), (*beyond[1], *over[1])),
+                (surface.chain((*beyond[0], *over[0])), surface.chain((*beyond[1], *over[1]))),
                 any(beyond),
             )
         )
@@ -193,21 +222,16 @@ def _glued(
     return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines), sewn)
 
 
-def _all_there(work: Ordered, seam: int, strips: Sequence[str]) -> bool:
+def _all_there(work: Ordered, surface: Surface, seam: int, strips: Path) -> bool:
     """Whether the strips are knitted before the seam is made, so that it can go on along their ends."""
     made = next((at for at, task in enumerate(work.tasks) if task.kind == "seam" and task.number == seam), len(work.tasks))
     later = {task.name for task in work.tasks[made:] if task.kind != "seam"}
-    return not any(name.removesuffix(" end") in later for name in strips)
+    return not any(surface.edges[e].owner in later for e in strips)
 
 
 def _worn(design: Design, lines: Sequence[HungCopy]) -> tuple[tuple[str, Face], ...]:
     hung: dict[str, Face] = {line.hanging.owner: "purl" if purl_out(line.hanging) else "knit" for line in lines}
     return tuple({**{p.name: right_side(design, p.fabric) for p in design.pieces}, **hung}.items())
-
-
-def _strip_owners(surface: Surface, ends: tuple[Path, ...]) -> tuple[str, ...]:
-    """Whose ends of strips are among the outermost edges of a seam."""
-    return tuple(surface.edges[e].strip for path in ends for e in path if surface.edges[e].ring.state == "strip")
 
 
 def _line(surface: Surface, line: HungCopy, lines: Sequence[HungCopy], work: Ordered) -> HangingLine:

@@ -33,11 +33,6 @@ class SurfaceEdge:
     def place(self) -> Place:
         return Place(self.owner, self.ring.edge, self.copy, self.copies, self.ring.cut)
 
-    @property
-    def strip(self) -> str:
-        """What a strip is called, whose end this edge is: the band, the piece with it at its start, or the end of the piece."""
-        return f"{self.owner} end" if self.ring.at_end else self.owner
-
 
 @dataclass(slots=True)
 class Surface:

@@ -9,16 +9,16 @@ from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
-from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam
+from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam, runs_along
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.ends import pick_ups
-from walewright.knit.folding import counted, first_use, in_work, knitted, seen_rows, set_aside
+from walewright.knit.folding import counted, end_rows, first_use, in_work, knitted, set_aside
 from walewright.knit.lengths import grafting_cm, seam_tail_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
-from walewright.knit.strips import named_strips, strip_note, through_both
+from walewright.knit.strips import named_strips, strip_note, through_both, told_ends
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
 from walewright.report.said import Said, said
@@ -68,19 +68,15 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     *before, (title, off) = made.paragraphs
     ends = (said("edges"), tuple(_named_ends(glued, band, edging, sized.rows)))
     paragraphs = (*before, (title, (*corner_notes(design, garment, band, sized), *off)), *([ends] if ends[1] else []))
-    return replace(made, paragraphs=paragraphs)
+    return replace(made, paragraphs=paragraphs, runs=runs_along(design, glued, band) or "")
 
 
 def _named_ends(glued: Glued, band: Band, edging: Edging, rows: int) -> Iterator[Step]:
-    """The ends that are sewn to those of other parts of the band, all their rows, and those that another band is picked up along,
-    their rows that are seen; by their names."""
-    sewn = {(place.owner, place.edge) for pair in glued.ends for place in (pair.one, pair.other)}
-    hung = {(place.owner, place.edge) for line in glued.lines for place in line.along}
+    """The ends that something is sewn to or another band is picked up along, by their names."""
+    told = {(place.owner, place.edge) for place in told_ends(glued)}
     for name, where in STRIP_ENDS.items():
-        if (band.name, name) in sewn:
-            yield st.EdgeIs(name, where, 0, counted(edging, rows), origin=band.origin.path)
-        elif (band.name, name) in hung:
-            yield st.EdgeIs(name, where, *seen_rows(edging, rows), origin=band.origin.path)
+        if (band.name, name) in told:
+            yield st.EdgeIs(name, where, *end_rows(edging, rows), origin=band.origin.path)
 
 
 def _which_part(design: Design, glued: Glued, band: Band) -> Iterator[Step]:

@@ -74,9 +74,16 @@ def seen_rows(edging: Edging, rows: int) -> tuple[int, int]:
     raise ValueError(f"nothing of {edging.name} is seen")
 
 
+def end_rows(edging: Edging, rows: int) -> tuple[int, int]:
+    """The rows at its ends that something is sewn to or hung on, as `seen_rows`: of a folded one both layers lie together there;
+    of what is turned in as a whole, all."""
+    return (0, counted(edging, rows)) if EDGINGS[edging.kind].turned_in else seen_rows(edging, rows)
+
+
 def sewn_rows(edging: Edging, rows: int) -> int:
-    """The rows at its ends as they are sewn: of a folded one those of both layers together."""
-    return rows if EDGINGS[edging.kind].folded else counted(edging, rows)
+    """How many rows at its ends are sewn."""
+    low, high = end_rows(edging, rows)
+    return high - low
 
 
 def in_work(edging: Edging, first: int, last: int) -> int:

@@ -7,15 +7,14 @@ from itertools import groupby
 
 from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
+from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Place, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, of_several
-from walewright.knit.folding import counted, sewn_rows
+from walewright.knit.folding import sewn_rows
 from walewright.knit.linking import link_block
 from walewright.knit.manners import SeamEdges
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import open_end, places
-from walewright.trade.edge_names import StripAt
 
 
 def made_on_the_bed(design: Design, seam: Seam) -> bool:
@@ -45,18 +44,28 @@ def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence
 
 
 def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[Step]:
-    """Sentences for ends of strips sewn together, those of as many rows in one."""
-    for (origin, rows), some in groupby(numbers, key=lambda n: _end_rows(design, glued, garment, n)):
+    """Sentences for ends of strips sewn together, those of as many rows in one; of unlike ones what both measure."""
+    for (origin, one, other), some in groupby(numbers, key=lambda n: _both_ends(design, glued, garment, n)):
         pairs = [glued.ends[n] for n in some]
         seams = tuple(st.SeamOf(*(_edges((end,), ("bottom",), False) for end in (pair.one, pair.other))) for pair in pairs)
-        yield st.JoinEdges(seams, 0, 0, "sewn", rows, 0, 0, "", origin=origin)
+        if one == other:
+            yield st.JoinEdges(seams, 0, 0, "sewn", one[0], 0, 0, "", origin=origin)
+        else:
+            yield st.JoinEdges(seams, max(1, abs(one[1] - other[1])), 0, "sewn", 0, one[1], other[1], "", origin=origin)
 
 
-def _end_rows(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, int]:
-    """The band that two ends are of, and how many rows these have."""
-    band = next(b for b in design.bands if b.name == glued.ends[number].one.owner)
-    sized = next(b for b in garment.bands if b.name == band.name)
-    return band.origin.path, counted(design.edging(band.edging), sized.rows)
+def _both_ends(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, tuple[int, int], tuple[int, int]]:
+    """The statement that two ends come from, and the rows and millimetres of each."""
+    pair = glued.ends[number]
+    one, other = (_rows_and_mm(design, garment, end) for end in (pair.one, pair.other))
+    return pair.origin(design).path, one, other
+
+
+def _rows_and_mm(design: Design, garment: SizedGarment, end: Place) -> tuple[int, int]:
+    edging = design.strip(end.owner, end.edge)
+    assert edging is not None, "it is the end of a strip"
+    _, rows = _strip(design, garment, end)
+    return rows, round(10 * rows / design.fabric(edging.fabric).rows_per_cm)
 
 
 def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
@@ -143,17 +152,15 @@ def _edges(chain: Chain, begins: Sequence[EndAt], each: bool) -> tuple[st.EdgeIn
 
 def _strips(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> dict[st.Strip, int]:
     """The edgings and bands whose ends are sewn on in these seams, and how many rows are at each end."""
-    found = [name for n in numbers for pair in glued.seams[n].over_strips for name in pair if name]
-    return dict(_strip(design, garment, name) for name in found)
+    return dict(_strip(design, garment, end) for n in numbers for side in glued.seams[n].over for end in side)
 
 
-def _strip(design: Design, garment: SizedGarment, owner: str) -> tuple[st.Strip, int]:
-    piece = next((p for p in design.pieces if owner in (p.name, f"{p.name} end")), None)
-    if piece is None:
-        band = next(b for b in design.bands if b.name == owner)
-        rows = next(b.rows for b in garment.bands if b.name == owner)
-        return (owner, ""), sewn_rows(design.edging(band.edging), rows)
-    at: StripAt = "start" if owner == piece.name else "end"
-    sized, name = garment.piece(piece.name), next(name for name, where in piece.strips if where == at)
-    edging = design.edging((piece.start_edging if at == "start" else piece.end_edging) or "")
+def _strip(design: Design, garment: SizedGarment, end: Place) -> tuple[st.Strip, int]:
+    edging = design.strip(end.owner, end.edge)
+    assert edging is not None, "it is the end of a strip"
+    if design.band(end.owner) is not None:
+        return (end.owner, ""), sewn_rows(edging, next(b.rows for b in garment.bands if b.name == end.owner))
+    piece, sized = design.piece(end.owner), garment.piece(end.owner)
+    at = piece.strip_at(end.edge)
+    name = next(name for name, where in piece.strips if where == at)
     return (piece.name, name), sewn_rows(edging, sized.edging_rows if at == "start" else sized.end_rows)

@@ -376,7 +376,7 @@ class Linked:
 @dataclass(frozen=True, slots=True)
 class StepBlock:
     """The steps of one thing on the bed (see operations.Block, also for `of`), in paragraphs with a title each; one without a
-    title (an empty text) goes on from the one before it."""
+    title (an empty text) goes on from the one before it. `runs`: of a part of a band, from where to where it runs."""
 
     name: str
     copies: int
@@ -387,6 +387,7 @@ class StepBlock:
     of: str = ""
     linked: Linked | None = None
     """Of a link, what it links."""
+    runs: Words = ""
 
 
 @dataclass(frozen=True, slots=True)

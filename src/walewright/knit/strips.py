@@ -8,7 +8,7 @@ from walewright.counted.model import SizedPiece
 from walewright.design.model import Design, Edging, Piece
 from walewright.glue.model import Glued, HangingLine, Place
 from walewright.knit import steps as st
-from walewright.knit.folding import counted, seen_rows
+from walewright.knit.folding import end_rows
 from walewright.knit.steps import Step
 from walewright.report.said import said
 from walewright.trade.edge_names import StripAt
@@ -18,20 +18,29 @@ Named = frozenset[StripAt]
 
 
 def named_strips(glued: Glued, piece: Piece) -> Named:
-    """Where the piece has edgings whose ends something hangs on, or one at the end whose ends are sewn."""
-    lines = (place for line in glued.lines for place in line.along)
-    found = {piece.strip_at(place.edge) for place in lines if place.owner == piece.name}
+    """Where the piece has edgings whose ends something hangs on or is joined to, or one at the end whose ends are sewn."""
+    found = {piece.strip_at(place.edge) for place in told_ends(glued) if place.owner == piece.name}
     # Where an edging at the end begins, nothing else tells.
-    sewn = {name for seam in glued.seams for pair in seam.over_strips for name in pair}
-    ended: set[StripAt | None] = {"end"} if f"{piece.name} end" in sewn else set()
+    over = (place for seam in glued.seams for side in seam.over for place in side if place.owner == piece.name)
+    ended = {at for at in (piece.strip_at(place.edge) for place in over) if at == "end"}
     return frozenset(at for at in found | ended if at is not None)
+
+
+def told_ends(glued: Glued) -> Iterator[Place]:
+    """The edges that lines, seams and ends sewn together speak of by their names."""
+    for line in glued.lines:
+        yield from line.along
+    for seam in glued.seams:
+        yield from (*seam.one, *seam.other)
+    for pair in glued.ends:
+        yield from (pair.one, pair.other)
 
 
 def strip_note(edging: Edging, piece: Piece, at: StripAt, rows: int, after: int = 0) -> Iterator[Step]:
     """What the ends of the edging's rows that are seen are called, of one that is turned in of all; the counter read `after` before
     its first row."""
     name = next(name for name, where in piece.strips if where == at)
-    low, high = (0, counted(edging, rows)) if EDGINGS[edging.kind].turned_in else seen_rows(edging, rows)
+    low, high = end_rows(edging, rows)
     yield st.EdgeIs(name, "outer", after + low, after + high, origin=edging.origin.path)
 
 

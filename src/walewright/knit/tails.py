@@ -15,7 +15,7 @@ from walewright.design.model import Design, Fabric, Piece
 from walewright.glue.model import Chain, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
-from walewright.trade.edge_names import part_of_edge
+from walewright.trade.edge_names import BAND_ENDS, part_of_edge
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
 
@@ -103,21 +103,25 @@ def _hanging(design: Design, garment: SizedGarment, seam: Seam) -> Iterator[tupl
             outer = (number == 0 and begin == "left") or (number == len(chain) - 1 and begin == "right")
             if _last(place.edge) and outer and _keeps_its_tail(design.piece(place.owner)):
                 yield (place.owner, _last(place.edge)), place.copy
-    for place in places(seam):
+    of_pieces = [place for place in places(seam) if design.band(place.owner) is None]
+    for place in of_pieces:
         piece = design.piece(place.owner)
         edging = design.edging(piece.start_edging) if piece.start_edging is not None else None
         if edging is not None and edging.when == "after" and (side := _side(garment, place)):
             even = counted(edging, garment.piece(piece.name).edging_rows) % 2 == 0
             at_left = "right" if start_facing(design, piece.name) == "purl" else "left"
-            if (side == at_left) == even and _run(garment, place, side, 0):
+            first = piece.strip_at(place.edge) == "start" or _run(garment, place, side, 0)
+            if (side == at_left) == even and first:
                 yield (piece.name, "start"), place.copy
-    for place in places(seam):
+    for place in of_pieces:
         if _keeps_its_tail(design.piece(place.owner)) and _side(garment, place) == "left" and _run(garment, place, "left", -1):
             yield (place.owner, "end"), place.copy
 
 
 def _side(garment: SizedGarment, place: Place) -> EdgeSide | None:
     """The side of the bed where a row edge lay, None of any other."""
+    if place.edge in BAND_ENDS:
+        return None
     sized = garment.piece(place.owner)
     name = _called(place.edge)
     for side, runs in zip(SIDES, (sized.left, sized.right), strict=True):

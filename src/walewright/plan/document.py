@@ -237,7 +237,6 @@ def task_json(task: Block | Join) -> Json:
 
 
 def _proven_join(design: Design, join: JoinProof) -> Json:
-    of = design.joins[join.join]
     return {
         "times": join.times,
         "one": [_sewn(e) for e in join.one],
@@ -249,7 +248,12 @@ def _proven_join(design: Design, join: JoinProof) -> Json:
         "easing_cm": cm(join.easing_cm),
         "longer_cm": cm(join.longer_cm),
         "way": join.way,
-        "matching": of.matching,
+        "matching": join.join is not None and design.joins[join.join].matching,
+        **(
+            {"over": [{"piece": o.piece, "edging": o.edging, "rows": o.rows, "cm": cm(o.cm)} for o in join.over]}
+            if join.over
+            else {}
+        ),
     }
 
 

@@ -21,7 +21,7 @@ from walewright.proof.charted import charts
 from walewright.proof.inside import lines
 from walewright.proof.latched import columns, latched
 from walewright.proof.told import Told
-from walewright.report.said import Fact, said
+from walewright.report.said import Fact, Said, said
 from walewright.trade.edgings import EDGINGS
 
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -40,7 +40,8 @@ def as_counted(of: CountedPiece, fabric: KnitFabric) -> Told:
     for slot in sized.slots:
         yield from _slot(sized, slot, fabric)
     for wedge in sized.wedges:
-        yield from _wedge(sized, wedge, fabric)
+        called = next(own.called for own in of.piece.wedges if own.name == wedge.name)
+        yield from _wedge(sized, wedge, called, fabric)
     yield from lines(sized, fabric)
     yield from _out(sized, fabric)
     yield from _fabrics(of, fabric)
@@ -263,14 +264,14 @@ def rows_by_group(wedge: SizedWedge) -> tuple[int, ...]:
     return tuple((4 * i + 2) if wedge.kind == "both" else 2 * (i + 1) for i in range(len(wedge.groups)))
 
 
-def _wedge(sized: SizedPiece, wedge: SizedWedge, fabric: KnitFabric) -> Told:
+def _wedge(sized: SizedPiece, wedge: SizedWedge, called: Said, fabric: KnitFabric) -> Told:
     span = wedge.to_row - wedge.from_row
     again = next((r for r in sized.repeats if r.from_row <= wedge.from_row and wedge.to_row <= r.to_row), None)
     for time in range(1 if again is None else again.times):
         after = sized.counter(wedge.from_row) + (0 if again is None else time * (again.to_row - again.from_row))
         for side in SIDES:
             if wedge.edge in ("both", side):
-                yield from _held(wedge, fabric, side, after, after + span, _late(sized, wedge, side))
+                yield from _held(wedge, called, fabric, side, after, after + span, _late(sized, wedge, side))
 
 
 def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
@@ -282,8 +283,8 @@ def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:
     return (partings[0] - wedge.from_row) // 2
 
 
-def _held(wedge: SizedWedge, fabric: KnitFabric, side: Side, after: int, to: int, late_groups: int) -> Told:
-    where: dict[str, Fact] = {"wedge": wedge.name, "side": side, "first": after + 1, "last": to}
+def _held(wedge: SizedWedge, called: Said, fabric: KnitFabric, side: Side, after: int, to: int, late_groups: int) -> Told:
+    where: dict[str, Fact] = {"wedge": called, "side": side, "first": after + 1, "last": to}
     yield said("at/wedge-reach", **where), 1 if late_groups else 2, fabric.edge_rows(side, after, to)
     at = fabric.outer_end(after + 1, side)
     if at is None or at != fabric.outer_end(to, side):

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.bed import BedResult, KnitFabric
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Piece
-from walewright.glue.model import OPPOSITE, Chain, EndAt, EndsSewn, Glued, HangingLine, Seam, right_side
+from walewright.glue.model import OPPOSITE, Chain, EndAt, EndsSewn, Glued, HangingLine, Place, Seam, right_side
 from walewright.knit.operations import Join
 from walewright.report.said import Fact, Said, said
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.edgings import EDGINGS
+
+SeamWays = tuple["Walk", "Walk"]
+"""Both sides of a seam."""
 
 Walk = tuple[tuple[tuple[str, str, int], ...], str]
 """((piece, edge, copy), ...) along one side of a seam or a line, and the end of the first edge at which it begins."""
@@ -88,7 +91,7 @@ def _edging_of(design: Design, block: str) -> str:
 # ----------------------------------------------------------------- seams
 
 
-def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[Said]:
+def otherwise_joined(design: Design, glued: Glued, result: BedResult) -> Iterator[Said]:
     """Seams that are in the one and not in the other, or twice, whichever side and end they are told from."""
     copies = {fabric.name: fabric.copies for fabric in result.fabrics}
     ways = [*map(_ways, glued.seams), *map(_ways_of_ends, glued.ends)]
@@ -101,6 +104,39 @@ def otherwise_joined(glued: Glued, result: BedResult) -> Iterator[Said]:
         yield said("not-joined", **_sides(seam))
     for seam in (made - wanted).elements():
         yield said("joined-otherwise", **_sides(seam))
+    yield from _otherwise_sewn_on(design, glued, result, told, copies)
+
+
+def _otherwise_sewn_on(
+    design: Design, glued: Glued, result: BedResult, told: Mapping[SeamWays, SeamWays], copies: dict[str, int]
+) -> Iterator[Said]:
+    """Ends of strips that a seam goes on along in the one and not in the other. Seams that are told together have theirs told
+    together."""
+    along: dict[SeamWays, frozenset[tuple[str, str]]] = {}
+    of_join: dict[int, frozenset[tuple[str, str]]] = {}
+    number: dict[SeamWays, int] = {}
+    for seam in glued.seams:
+        key = min(_ways(seam))
+        along[key] = along.get(key, frozenset()) | {_strip(design, place) for ends in seam.over for place in ends}
+        number[key] = seam.join
+        of_join[seam.join] = of_join.get(seam.join, frozenset()) | along[key]
+    for task in (done for done in result.done if isinstance(done, Join)):
+        for seam_made in _seams_of(task, copies):
+            key = told.get(seam_made, seam_made)
+            sewn = {(piece, edging) for piece, edging, _ in task.over}
+            for piece, edging in sorted(along.get(key, frozenset()) - sewn):
+                yield said("ends-not-sewn", piece=piece, edging=edging, **_sides(key))
+            for piece, edging in sorted(sewn - of_join.get(number.get(key, -1), frozenset())):
+                yield said("ends-sewn-otherwise", piece=piece, edging=edging, **_sides(key))
+
+
+def _strip(design: Design, place: Place) -> tuple[str, str]:
+    """A band, or a piece and its edging, as a seam tells them."""
+    if design.band(place.owner) is not None:
+        return place.owner, ""
+    piece = design.piece(place.owner)
+    at = piece.strip_at(place.edge)
+    return piece.name, next(name for name, where in piece.strips if where == at)
 
 
 def _ways(seam: Seam) -> tuple[tuple[Walk, Walk], ...]:

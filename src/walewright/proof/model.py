@@ -44,9 +44,21 @@ class SewnEdge:
 
 
 @dataclass(frozen=True, slots=True)
+class SewnOn:
+    """The end of an edging or a band (then `edging` is empty) along which a seam goes on, as long as it was knitted."""
+
+    piece: str
+    edging: str
+    rows: int
+    cm: float
+
+
+@dataclass(frozen=True, slots=True)
 class JoinProof:
     """The edges of both sides in order, the other side's empty where one edge is closed upon itself; rows are None where the edge
-    does not run along rows. `longer_cm` and `way`: as asked. `join` numbers the join of the design, `times` its seams that are so.
+    does not run along rows. `longer_cm` and `way`: as asked. `join` numbers the join of the design, None of ends of strips that
+    are sewn together by themselves; `times` its seams that are so. `over`: what the seam goes on along; rows and centimetres of
+    the sides are without that.
     """
 
     one: tuple[SewnEdge, ...]
@@ -58,8 +70,9 @@ class JoinProof:
     easing_cm: float
     longer_cm: float = 0.0
     way: JoinWay = "sewn"
-    join: int = 0
+    join: int | None = 0
     times: int = 1
+    over: tuple[SewnOn, ...] = ()
 
 
 LoopSource = Literal["weighed", "measured", "estimated"]

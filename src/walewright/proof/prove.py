@@ -151,7 +151,11 @@ def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedRes
 def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
     """What is joined, hung, worn, free, open or folded on the bed otherwise than the garment was glued."""
     loose = (said("loops-open", edge=edge, piece=piece) for piece, edge in result.open_edges)
-    joined = (*otherwise_joined(glued, result), *otherwise_hung(design, glued, result), *otherwise_out(design, glued, result))
+    joined = (
+        *otherwise_joined(design, glued, result),
+        *otherwise_hung(design, glued, result),
+        *otherwise_out(design, glued, result),
+    )
     for otherwise in (*loose, *joined, *left_free(design, garment, glued, result), *folds(design, result)):
         yield diagnosed("knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise)
 

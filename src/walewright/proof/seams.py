@@ -9,8 +9,8 @@ from itertools import groupby
 from walewright.bed import KnitFabric, seam
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
-from walewright.glue.model import Chain, Glued
-from walewright.proof.model import JoinProof, SewnEdge
+from walewright.glue.model import Chain, Glued, Place
+from walewright.proof.model import JoinProof, SewnEdge, SewnOn
 from walewright.solve.model import Counts
 
 
@@ -36,10 +36,34 @@ def seam_proofs(
         if join not in apart:
             of = design.joins[join]
             first = _measured(design, glued, garment, fabrics, own[0])
-            yield replace(first, one=_named(of.one), other=_named(of.other), times=len(own))
+            over = dict.fromkeys(sewn_on(design, fabrics, e) for n in own for ends in glued.seams[n].over for e in ends)
+            yield replace(first, one=_named(of.one), other=_named(of.other), times=len(own), over=tuple(over))
             continue
         for number in own:
             yield _measured(design, glued, garment, fabrics, number)
+    yield from _of_ends(glued, fabrics)
+
+
+def _of_ends(glued: Glued, fabrics: Mapping[str, KnitFabric]) -> Iterator[JoinProof]:
+    """Ends of strips that are sewn together by themselves, those of copies told once."""
+    named = [(sewn((pair.one,)), sewn((pair.other,))) for pair in glued.ends]
+    alike = [(_of_any_copy(one), _of_any_copy(other)) for one, other in named]
+    for number, (one, other) in enumerate(alike):
+        if alike.index((one, other)) < number:
+            continue
+        pair, times = glued.ends[number], alike.count((one, other))
+        here, there = (seam(fabrics, pairs((end,))) for end in (pair.one, pair.other))
+        assert here is not None, "the bed has sewn these ends"
+        assert there is not None, "the bed has sewn these ends"
+        first, second = named[number] if times == 1 else (one, other)
+        apart = abs((here.length_cm or 0.0) - (there.length_cm or 0.0))
+        lengths = here.rows, there.rows, here.length_cm or 0.0, there.length_cm or 0.0, apart if here.rows != there.rows else 0.0
+        yield JoinProof(first, second, *lengths, join=None, times=times)
+
+
+def _of_any_copy(side: tuple[SewnEdge, ...]) -> tuple[SewnEdge, ...]:
+    """Without the numbers of copies."""
+    return tuple(replace(edge, copy=0) for edge in side)
 
 
 def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapping[str, KnitFabric], number: int) -> JoinProof:
@@ -58,7 +82,27 @@ def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapp
         sized.longer_cm,
         design.joins[made.join].way,
         made.join,
+        over=tuple(sewn_on(design, fabrics, end) for ends in made.over for end in ends),
     )
+
+
+def sewn_on(design: Design, fabrics: Mapping[str, KnitFabric], end: Place) -> SewnOn:
+    """The end of an edging or a band that a seam goes on along, as it was knitted."""
+    edging = design.strip(end.owner, end.edge)
+    assert edging is not None, "it is the end of a strip"
+    per_cm = design.fabric(edging.fabric).rows_per_cm
+    if design.band(end.owner) is not None:
+        rows = fabrics[end.owner].end_rows
+        return SewnOn(end.owner, "", rows, rows / per_cm)
+    piece = design.piece(end.owner)
+    at = piece.strip_at(end.edge)
+    name = next(name for name, where in piece.strips if where == at)
+    hung = fabrics.get(f"{piece.name} {edging.name}")
+    if at == "end":
+        rows = sum(edge.count for edge in fabrics[piece.name].edge(f"{name} left"))
+    else:
+        rows = fabrics[piece.name].rows_before if hung is None else hung.end_rows
+    return SewnOn(piece.name, name, rows, rows / per_cm)
 
 
 def pairs(chain: Chain) -> tuple[tuple[str, str], ...]:

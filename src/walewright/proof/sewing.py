@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.bed import KnitFabric, seam
-from walewright.counted.bands import band_fabric
 from walewright.design.model import Design
 from walewright.glue.model import Glued
-from walewright.proof.seams import pairs
+from walewright.proof.seams import pairs, sewn_on
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.joins import JOINS
 
@@ -27,26 +26,11 @@ def seams_cm(design: Design, glued: Glued, fabrics: Mapping[str, KnitFabric]) ->
         # Linked seams are knitted, grafted ones are sewn with a tail that was asked for, where one hangs.
         along = seam(fabrics, pairs(made.one)) if JOINS[way].by_needle or new_end else None
         if along is not None:
-            yarn = design.fabric(design.piece(made.one[0].owner).fabric).yarn
-            beyond = 0.0 if made.beyond else sum(_strip_cm(design, fabrics, pair[0]) for pair in made.over_strips if pair)
+            yarn = design.cloth(made.one[0].owner).yarn
+            beyond = 0.0 if made.beyond else sum(sewn_on(design, fabrics, ends[0]).cm for ends in made.over if ends)
             found[yarn] = found.get(yarn, 0.0) + (along.length_cm or 0.0) * (GRAFT if new_end else 1) + beyond
     for pair in glued.ends:
         along = seam(fabrics, pairs((pair.one,)))
-        yarn = band_fabric(design, pair.one.owner).yarn
+        yarn = design.cloth(pair.one.owner).yarn
         found[yarn] = found.get(yarn, 0.0) + ((along.length_cm if along else None) or 0.0)
     return found
-
-
-def _strip_cm(design: Design, fabrics: Mapping[str, KnitFabric], owner: str) -> float:
-    """How long the end of an edging or a band is that a seam goes on along: `owner` as in `Seam.over_strips`."""
-    piece = next((p for p in design.pieces if owner in (p.name, f"{p.name} end")), None)
-    if piece is None:
-        return fabrics[owner].end_rows / band_fabric(design, owner).rows_per_cm
-    at = "start" if owner == piece.name else "end"
-    edging = design.edging((piece.start_edging if at == "start" else piece.end_edging) or "")
-    if at == "start":
-        hung = fabrics.get(f"{piece.name} {edging.name}")
-        rows = fabrics[piece.name].rows_before if hung is None else hung.end_rows
-    else:
-        rows = sum(edge.count for name, where in piece.strips if where == at for edge in fabrics[piece.name].edge(f"{name} left"))
-    return rows / design.fabric(edging.fabric).rows_per_cm

@@ -19,6 +19,8 @@ class PageLayout:
     """`first`, and the `others` with colons between them."""
     several: re.Pattern[str]
     """A heading's `name` and its `copies`."""
+    part: re.Pattern[str]
+    """A heading's `name` with what stands behind it of where a part runs."""
     only: re.Pattern[str]
     """A head over lines that are for some sizes, which it numbers."""
     chart: re.Pattern[str]

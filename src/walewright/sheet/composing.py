@@ -47,7 +47,8 @@ def compose(
     drawing of making up."""
     guide = guide.on_plates() if design.machine.plates else guide
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    made = _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    return replace(made, narrow=_narrow(instructions, options))
 
 
 def _sheet(
@@ -62,7 +63,7 @@ def _sheet(
     glued: Glued | None,
 ) -> Sheet:
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
+    sections = _sections(guide, design, counts, instructions, proof, options, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof, options.large_print)
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
@@ -112,18 +113,24 @@ def _sheet(
     )
 
 
+def _narrow(instructions: Instructions, options: PageOptions) -> bool:
+    """Whether lines are short enough for two columns: the figures of one size, in ordinary print."""
+    return len(instructions.sizes) == 1 and not options.large_print
+
+
 def _sections(
     guide: Guide,
     design: Design,
     counts: Counts,
     instructions: Instructions,
     proof: Proof,
-    units: str,
+    options: PageOptions,
     pieces: tuple[MeasuredPiece, ...],
     glued: Glued | None,
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
+    drawings = _drawings(guide, design, pieces, counts, options.units)
+    bare = parts(guide, design, counts, instructions, proof, drawings, options.units, _narrow(instructions, options))
     return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
 
 
@@ -231,11 +238,16 @@ def page_words(guide: Guide) -> dict[str, str]:
 PAGE_WORDS = (
     "abbreviations",
     "at-this-row",
+    "bench-back",
     "bench-charts",
     "bench-counter",
+    "bench-finished",
     "bench-held",
     "bench-in-work",
+    "bench-keys",
+    "bench-next",
     "bench-rows",
+    "bench-step",
     "bench-waiting",
     "bench-what",
     "carriage",
@@ -255,6 +267,15 @@ PAGE_WORDS = (
     "number",
     "of",
     "page",
+    "pick-all",
+    "pick-larger",
+    "pick-larger-sign",
+    "pick-size",
+    "pick-smaller",
+    "pick-smaller-sign",
+    "pick-type",
+    "pick-view",
+    "pick-whole",
     "rc",
     "regrade",
     "right",

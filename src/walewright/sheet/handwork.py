@@ -86,12 +86,14 @@ def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
 
 def _waits(design: Design, edge: EdgeName) -> bool:
     """Whether its loops are on waste yarn."""
-    return part_of_edge(edge.edge).name in LAST and design.piece(edge.piece).end_way == "waste"
+    return part_of_edge(edge.edge).name in LAST and design.band(edge.piece) is None and design.piece(edge.piece).end_way == "waste"
 
 
 def _of_stitches(design: Design, edge: EdgeName) -> bool:
     """Whether stitches lie along the edge: a start, an end, the lips of a slot, what was taken at once of an opening; along any
     other it is rows."""
+    if design.band(edge.piece) is not None:
+        return False
     of = part_of_edge(edge.edge)
     piece = design.piece(edge.piece)
     return of.name in ("start", *LAST, *(s.name for s in piece.slots)) or of.part == "centre" or of.upper

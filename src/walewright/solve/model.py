@@ -5,11 +5,11 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from walewright.counted.model import SizedGarment
-from walewright.design.model import Band, EdgeCut
+from walewright.design.model import Band, Design, EdgeCut, EdgeJoin, EdgeName
 from walewright.glue.model import Glued
 
 SolveStatus = Literal["optimal", "infeasible", "stopped"]
@@ -26,9 +26,24 @@ class Component:
 
 
 @dataclass(frozen=True, slots=True)
+class InParts:
+    """Bands wider than the bed as they are knitted, where edges are cut for them, the joins and free edges with the ends of the
+    parts in place of those of the bands, and the garment put together so."""
+
+    bands: tuple[Band, ...]
+    cuts: tuple[EdgeCut, ...]
+    joins: tuple[EdgeJoin, ...]
+    free: tuple[EdgeName, ...]
+    glued: Glued
+
+    def of(self, design: Design) -> Design:
+        """The design with the bands in parts."""
+        return replace(design, bands=self.bands, cuts=self.cuts, joins=self.joins, free=self.free)
+
+
+@dataclass(frozen=True, slots=True)
 class Counts:
     sizes: tuple[SizedGarment, ...]
     components: tuple[Component, ...]
-    parted: tuple[tuple[Band, ...], tuple[EdgeCut, ...], Glued] | None = None
-    """Where bands wider than the bed are knitted in parts: the bands as they are knitted, where edges are cut for them, and the
-    garment put together so."""
+    parted: InParts | None = None
+    """Where bands wider than the bed are knitted in parts."""

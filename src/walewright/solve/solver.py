@@ -40,7 +40,7 @@ from walewright.solve.joins.matching import movers, pinned
 from walewright.solve.joins.ratios import with_ratios
 from walewright.solve.joins.seams import sides_told, sized_join, sized_seam, uneven_edges, unlike_joins, unmet_joins
 from walewright.solve.joins.wholes import whole_wishes
-from walewright.solve.model import Component, Counts
+from walewright.solve.model import Component, Counts, InParts
 from walewright.solve.schedule.paced import rates_not_kept
 from walewright.solve.sized.deviations import deviations
 from walewright.solve.sized.garment import sized_pieces
@@ -203,7 +203,7 @@ def _without(design: Design, part: Programme, parts: Sequence[Programme], terms:
         others = elsewhere()
         if answer.values is None or others is None or join is None:
             return None
-        names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+        names = dict.fromkeys(e.piece for e in (*join.one, *join.other) if design.band(e.piece) is None)
         values = {**others, **answer.values}
         made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
         return sides_told(in_size(design, size, made), join)
@@ -290,7 +290,8 @@ def _counted(
         for i in count
     )
     solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
-    return Counts(garments, solved, (design.bands, design.cuts, again) if in_parts else None), in_parts
+    parts = InParts(design.bands, design.cuts, design.joins, design.free, again) if in_parts else None
+    return Counts(garments, solved, parts), in_parts
 
 
 def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...], size: int) -> tuple[SizedPiece, ...]:

@@ -35,7 +35,9 @@ def _two(piece: Piece, one: Area, other: Area, ground: Ground) -> bool:
     if one.kind != "chart":
         one, other = other, one
     shared = one.shares_rows(other.low, other.high, ground.sizes)
-    if one.kind != "chart" or not shared or (one.reach is None and other.reach is None):
+    # Of two ribs each latches up its own wales of the same rows.
+    by_hand = one.kind == "chart" or one.kind == other.kind == "rib"
+    if not by_hand or not shared or (one.reach is None and other.reach is None):
         return True
     meet = one.meets(other.reach)
     both = tuple(s for s, m in zip(ground.sizes, meet, strict=True) if m and s in shared)

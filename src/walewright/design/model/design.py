@@ -373,3 +373,22 @@ class Design:
 
     def piece(self, name: str) -> Piece:
         return next(p for p in self.pieces if p.name == name)
+
+    def band(self, name: str) -> Band | None:
+        """The band of that name; None where it is a piece's."""
+        return next((b for b in self.bands if b.name == name), None)
+
+    def strip(self, owner: str, edge: str) -> Edging | None:
+        """The edging that an edge is an end of: of a band, or along a piece; None of any other edge."""
+        band = self.band(owner)
+        if band is not None:
+            return self.edging(band.edging)
+        piece = self.piece(owner)
+        at = piece.strip_at(edge)
+        name = None if at is None else piece.start_edging if at == "start" else piece.end_edging
+        return None if name is None else self.edging(name)
+
+    def cloth(self, owner: str) -> Fabric:
+        """What a piece or a band is knitted in."""
+        band = self.band(owner)
+        return self.fabric(self.piece(owner).fabric) if band is None else self.edged_in(band.edging)

@@ -27,6 +27,8 @@ class EdgeCut:
     piece: str
     edge: str
     at: tuple[tuple[int, ...], ...]
+    middle: bool = False
+    """Whether it is cut once, in its middle: the centre back."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,25 +50,15 @@ def in_one(end: syntax.End, piece: Piece, findings: Findings) -> bool:
     parted = next((o for o in piece.openings if (o.to_level or top) == top), None)
     if end.way not in ("gathered", "edging") or parted is None:
         return True
-    if end.way == "gathered":
-        findings.report(
-            "gathered-in-parts",
-            (end.span, "gathered"),
-            (parted.origin.span, "open"),
-            helps=("end-below",),
-            piece=piece.name,
-            opening=parted.name,
-            top=top,
-        )
-    else:
-        findings.report(
-            "edging-in-parts",
-            (end.span, "with"),
-            (parted.origin.span, "open"),
-            helps=("bands", "end-below"),
-            piece=piece.name,
-            opening=parted.name,
-            top=top,
-            edging=piece.end_edging or "",
-        )
+    drawn_up = end.way == "gathered"
+    findings.report(
+        "gathered-in-parts" if drawn_up else "edging-in-parts",
+        (end.span, "gathered" if drawn_up else "with"),
+        (parted.origin.span, "open"),
+        helps=("end-below",) if drawn_up else ("bands", "end-below"),
+        piece=piece.name,
+        opening=parted.name,
+        top=top,
+        edging=piece.end_edging or "",
+    )
     return False

@@ -13,10 +13,9 @@ from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.design.reading.values import Scope
 from walewright.report.said import Said, said
 from walewright.source import syntax
+from walewright.trade.edge_names import BAND_ENDS
 from walewright.trade.ends import ENDS, STARTS
 from walewright.trade.joins import JOINS
-
-"""Ways that go loop by loop."""
 
 
 def every_band(
@@ -156,16 +155,41 @@ def _holes(
     return (counts, found[0], found[1]) if len(found) == 2 else None
 
 
+def cloth_of_each(
+    pieces: Mapping[str, Piece | None],
+    bands: Sequence[syntax.BandLine],
+    edgings: Mapping[str, Edging | None],
+    fabrics: Mapping[str, Fabric | None],
+) -> Mapping[str, Fabric | None]:
+    """The fabric of each piece, and of each band, that is known."""
+    own = {name: piece.fabric for name, piece in pieces.items() if piece is not None}
+    own |= {band.name: made.fabric for band in bands if (made := edgings.get(band.edging)) is not None and band.name not in pieces}
+    return {name: fabrics.get(fabric) for name, fabric in own.items()}
+
+
+def every_join(
+    order: Sequence[syntax.Statement],
+    known: EdgesOfPieces,
+    pieces: Mapping[str, Piece | None],
+    edgings: Mapping[str, Edging | None],
+    cloth: Mapping[str, Fabric | None],
+    scope: Scope,
+    findings: Findings,
+) -> list[EdgeJoin | None]:
+    """The joins among statements; each may name ends of edgings and of bands, wherever these stand."""
+    return [join(n, known, pieces, edgings, cloth, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
+
+
 def join(
     node: syntax.JoinLine,
     known: EdgesOfPieces,
     pieces: Mapping[str, Piece | None],
     edgings: Mapping[str, Edging | None],
-    fabrics: Mapping[str, Fabric | None],
+    cloth: Mapping[str, Fabric | None],
     scope: Scope,
     findings: Findings,
 ) -> EdgeJoin | None:
-    """Two rows of edges put together. Rows of easing are rows of the first piece's fabric."""
+    """Two rows of edges put together. Rows of easing are rows of the `cloth` of what is named first, a piece or a band."""
     one = edges(node.one, known, findings)
     other = edges(node.other, known, findings)
     if node.way not in JOINS:
@@ -173,8 +197,7 @@ def join(
         return None
     easing: PerSize | None = tuple(0.0 for _ in scope.sizes)
     longer: PerSize | None = None
-    first = pieces.get(node.one[0].piece) if node.one else None
-    place = AmountPlace(scope, findings, fabrics.get(first.fabric) if first else None)
+    place = AmountPlace(scope, findings, cloth.get(node.one[0].piece) if node.one else None)
     if node.easing is not None:
         easing = place.up(node.easing, said("easing-of-join"), NOT_NEGATIVE)
     if node.longer is not None:
@@ -262,12 +285,13 @@ def _loop_by_loop(
     closed_may_be = made.way == "linked"
     for edge, ref in zip((*made.one, *made.other), (*node.one, *node.other), strict=True):
         piece = pieces.get(edge.piece)
-        if piece is not None and not _has_loops(piece, edge.edge, edgings, closed_may_be):
+        no_loops = edge.edge in BAND_ENDS if piece is None else not _has_loops(piece, edge.edge, edgings, closed_may_be)
+        if no_loops:
             findings.report(
                 "join-needs-loops",
                 (ref.span, "here"),
-                (piece.origin.span, "piece"),
-                helps=(_loops_by(edge.edge, piece, closed_may_be),),
+                *([(piece.origin.span, "piece")] if piece is not None else []),
+                helps=(_loops_by(edge.edge, piece, closed_may_be) if piece is not None else "sew",),
                 way=made.way,
                 closed_too=closed_may_be,
                 piece=edge.piece,

@@ -26,6 +26,8 @@ COMMANDS = {
     "check/wanted-and-knitted": "cm wanted/knitted",
     "check/needles": "needles",
     "check/joins": "joins",
+    "check/over": "  and on along {strips:and}",
+    "check/strip": "{piece}{edging:? {edging}}",
     "check/longer": "cm longer wanted/knitted",
     "check/unused": "unused: {told}",
     "check/unsewn": "unsewn: nothing is joined to {edge}",

@@ -26,6 +26,8 @@ COMMANDS = {
     "check/wanted-and-knitted": "cm gewünscht/gestrickt",
     "check/needles": "Nadeln",
     "check/joins": "Verbindungen",
+    "check/over": "  und weiter an {strips:and}",
+    "check/strip": "{piece}{edging:? {edging}}",
     "check/longer": "cm länger gewünscht/gestrickt",
     "check/unused": "ungenutzt: {told}",
     "check/unsewn": "ungenäht: nichts ist verbunden mit {edge}",

@@ -74,6 +74,11 @@ WORDINGS: dict[str, Wording] = {
             "odd-or-even": "or let pieces be `odd or even`, so that their widths come in single stitches",
         },
     ),
+    "join-not-in-line/knitted-once": Wording(
+        "each is joined to the next, and the band `{band}` is knitted once",
+        labels={"next": "each to the next"},
+        helps={"leave-out-or-lines": "leave that out, or knit what the band lies along several times"},
+    ),
     "join-not-in-line/no-one-line": Wording(
         "{one} cannot be put to {other}: the edges of a side do not make one line",
         labels={"joined-here": "joined here"},

@@ -142,6 +142,8 @@ PHRASES: dict[str, str] = {
     "float-of": "{piece}, {at}",
     "floats-of": "{piece}, {floats} floats: the first {at}; the last at RC {last}",
     "not-folded": "the first row of the edging of {fabric} is not hung up, so that it is not folded",
+    "ends-not-sewn": "in {one} to {other} the ends of the {piece}{edging:? {edging}} were not sewn on",
+    "ends-sewn-otherwise": "in {one} to {other} the ends of the {piece}{edging:? {edging}} were sewn on, and lie elsewhere",
     "folded": "the {fabric} is folded {front:?front|behind}, where its inside would show",
     "hangs-elsewhere": "the {hung} does not hang on what it is glued to",
     "hangs-on-nothing-glued": "the {hung} hangs on what nothing is glued to",

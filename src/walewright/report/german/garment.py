@@ -68,6 +68,11 @@ WORDINGS: dict[str, Wording] = {
         notes={"knitted": "{size}: angegeben {stated:.1f}, gestrickt {knitted:.1f}"},
         helps={"measure-it": "`finished {measurement} round {piece} {at}, fits {fits}` schreiben, dann wird es gemessen"},
     ),
+    "join-not-in-line/knitted-once": Wording(
+        "jedes wird mit dem nächsten verbunden, und Blende `{band}` wird einmal gestrickt",
+        labels={"next": "jedes mit dem nächsten"},
+        helps={"leave-out-or-lines": "das weglassen, oder mehrmals stricken, woran die Blende hängt"},
+    ),
     "join-not-in-line/no-one-line": Wording(
         "`{one}` lässt sich nicht an `{other}` legen: die Kanten einer Seite ergeben nicht eine Linie",
         labels={"joined-here": "hier verbunden"},

@@ -126,9 +126,9 @@ PLACES: dict[str, str] = {
     "at/slot-on-waste": "`{slot}`, Nadeln {first} bis {last} in Reihe {row}: Maschen auf Hilfsgarn",
     "at/slot-row": "`{slot}`, Nadeln {first} bis {last} in Reihe {row}: Reihe",
     "at/start": "Anfang",
-    "at/wedge-fewest": "`{wedge}`, {side:term}e Kante, Reihen {first} bis {last}: wenigste Reihen dieser Maschen",
-    "at/wedge-group": ("`{wedge}`, {side:term}e Kante, Reihen {first} bis {last}: Reihen der {stitches} Maschen ab Nadel {needle}"),
-    "at/wedge-reach": "`{wedge}`, {side:term}e Kante, Reihen {first} bis {last}: Reihen, die bis zur Kante reichen",
+    "at/wedge-fewest": "{wedge}, {side:term}e Kante, Reihen {first} bis {last}: wenigste Reihen dieser Maschen",
+    "at/wedge-group": "{wedge}, {side:term}e Kante, Reihen {first} bis {last}: Reihen der {stitches} Maschen ab Nadel {needle}",
+    "at/wedge-reach": "{wedge}, {side:term}e Kante, Reihen {first} bis {last}: Reihen, die bis zur Kante reichen",
     "at/within-row": "Reihe {row}, von ihrer ersten bis zu ihrer letzten Masche",
 }
 """Where what was knitted is compared with what was counted."""
@@ -146,6 +146,12 @@ PHRASES: dict[str, str] = {
     "float-of": "`{piece}`, {at}",
     "floats-of": "`{piece}`, {floats} Spannfäden: der erste {at}; der letzte bei RZ {last}",
     "not-folded": "die erste Reihe des Randabschlusses von {fabric} wird nicht hochgehängt, also ist er nicht umgeschlagen",
+    "ends-not-sewn": (
+        "beim Verbinden von {one} mit {other} werden die Enden von `{piece}{edging:? {edging}}` nicht mit zusammengenäht"
+    ),
+    "ends-sewn-otherwise": (
+        "beim Verbinden von {one} mit {other} werden die Enden von `{piece}{edging:? {edging}}` zusammengenäht und liegen woanders"
+    ),
     "folded": "{fabric} ist nach {front:?vorn|hinten} umgeschlagen, und dort wäre die Innenseite zu sehen",
     "hangs-elsewhere": "{hung} hängt nicht an dem, womit es zusammengesetzt ist",
     "hangs-on-nothing-glued": "{hung} hängt an etwas, womit nichts zusammengesetzt ist",

@@ -1,25 +1,11 @@
-"""Edgings: how many rows of one are seen, and what its stitches have to be a multiple of."""
+"""Edgings: what the stitches of one have to be a multiple of."""
 
 from __future__ import annotations
 
-from math import floor
-
-from walewright.design.model import Design, Edging
+from walewright.design.model import Edging
 from walewright.trade.edgings import EDGINGS
 
 _ODD = (2, 1)
-
-
-def edging_rows(design: Design, edging: Edging, size: int) -> int:
-    """Rows of an edging as it is seen: of a folded one those of the outside. One that is only chained off has one row."""
-    if not EDGINGS[edging.kind].has_depth:
-        return 1
-    return even(edging.depth[size] * design.fabric(edging.fabric).rows_per_cm)
-
-
-def even(wanted: float) -> int:
-    """The nearest even number of rows or stitches, 2 at least."""
-    return max(2, 2 * floor(wanted / 2 + 0.5))
 
 
 def needles_of(edging: Edging) -> tuple[int, int]:

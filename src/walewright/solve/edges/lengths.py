@@ -8,18 +8,17 @@ from itertools import pairwise
 from math import hypot
 
 from walewright.counted.edges import above, called_on_both, split_part
-from walewright.design.model import Design, EdgeRun, Fabric, Opening, Piece, Rate
+from walewright.counted.edgings import edging_rows
+from walewright.design.model import Design, EdgeRun, Edging, Fabric, Opening, Piece, Rate
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.curves import quarter_ellipse
 from walewright.solve.edges.edges import ACROSS_RUN, runs_of
-from walewright.solve.edges.edgings import edging_rows
 from walewright.solve.edges.gaps import end_level, gap_runs, rejoins
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
 from walewright.solve.edges.held import end_of
 from walewright.solve.edges.multiples import leeway
 from walewright.solve.edges.widths import across
-from walewright.trade.edge_names import StripAt
 from walewright.trade.sides import SIDES, EdgeSide
 
 FINE = 10_000
@@ -64,10 +63,10 @@ class LengthTerms:
 def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int, round_it: bool = False) -> LengthTerms:
     """One named edge in one size, as `geometry` measures it afterwards."""
     head, part = split_part(name)
-    strip = piece.strip_at(head)
-    if strip is not None:
+    edging = design.strip(piece.name, head)
+    if edging is not None:
         times = 2 if round_it and not part else 1
-        return sum((_end_of_edging(design, piece, strip, size) for _ in range(times)), LengthTerms())
+        return sum((strip_terms(design, edging, size) for _ in range(times)), LengthTerms())
     if head == "start":
         first = piece.levels[0].name
         loops = _loops(terms.left.start + terms.right.start, fabric_above(design, piece, first))
@@ -97,9 +96,8 @@ def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size:
     return found + found if round_it and not part and head in called_on_both(piece) else found
 
 
-def _end_of_edging(design: Design, piece: Piece, at: StripAt, size: int) -> LengthTerms:
-    """How deep an edging is follows from its depth alone."""
-    edging = design.edging((piece.start_edging if at == "start" else piece.end_edging) or "")
+def strip_terms(design: Design, edging: Edging, size: int) -> LengthTerms:
+    """The end of an edging or a band: how deep it is follows from its depth alone."""
     rows = edging_rows(design, edging, size)
     length = round(FINE / design.fabric(edging.fabric).rows_per_cm) * rows
     return LengthTerms(rows=NOTHING + rows, length=NOTHING + length)
@@ -209,7 +207,7 @@ def _sideways(
     if run.path == "steps":
         return found + _stepped(run, edge, number, wide * fabric.stitches_per_cm, moved, size, fabric)
     if run.rates:
-        return found + _paced(run, run.rates[size], edge.step[number], edge.pairs(number), fabric)
+        return found + _paced(run, run.rates[size], edge.step[number], fabric)
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
@@ -233,7 +231,7 @@ def _stepped(run: EdgeRun, edge: EdgeTerms, number: int, stitches: float, moved:
     )
 
 
-def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> LengthTerms:
+def _paced(run: EdgeRun, rate: Rate, moves: Terms, fabric: Fabric) -> LengthTerms:
     """What moves at a rate add: steps where they are cast off or on, else a straight slope of a known angle."""
     if rate.stitches > 1 and rate.stitches != run.way.at_once:
         return LengthTerms(length=round(FINE * _step(rate.stitches, fabric)) * moves)

@@ -221,7 +221,8 @@ def cuts_of(line: LongBand, way: PartingWay) -> tuple[EdgeCut, ...]:
     for number in dict.fromkeys(at.place for at in way if at.share):
         place, within = line.along[number], [at for at in way if at.place == number and at.share]
         sizes = [sorted(_sure(_cut(line, at, size)) for at in within) for size in range(len(line.counts))]
-        found.append(EdgeCut(place.owner, place.edge, tuple(map(tuple, sizes))))
+        middle = [at.share for at in within] == [Fraction(1, 2)] and split_part(place.edge)[1] == "centre"
+        found.append(EdgeCut(place.owner, place.edge, tuple(map(tuple, sizes)), middle))
     return tuple(found)
 
 
@@ -267,12 +268,16 @@ def whole(line: LongBand, way: PartingWay) -> bool:
 
 
 def with_bands(design: Design, band: Band, parts: Sequence[Band], cuts: Sequence[EdgeCut]) -> Design:
-    """The design with the parts in place of the band; what lies along its ends lies along those of the outermost parts."""
+    """The design with the parts in place of the band; what lies along its ends or is joined to them has those of the outermost
+    parts."""
     ends = {EdgeName(band.name, end): EdgeName(part.name, end) for end, part in zip(BAND_ENDS, (parts[0], parts[-1]), strict=True)}
 
-    def along(other: Band) -> Band:
-        moved, holed = (tuple(ends.get(edge, edge) for edge in edges) for edges in (other.along, other.hole_along))
-        return replace(other, along=moved, hole_along=holed)
+    def moved(edges: Sequence[EdgeName]) -> tuple[EdgeName, ...]:
+        return tuple(ends.get(edge, edge) for edge in edges)
 
+    def along(other: Band) -> Band:
+        return replace(other, along=moved(other.along), hole_along=moved(other.hole_along))
+
+    joins = tuple(replace(join, one=moved(join.one), other=moved(join.other)) for join in design.joins)
     bands = tuple(b for each in design.bands for b in (parts if each.name == band.name else (along(each),)))
-    return replace(design, bands=bands, cuts=(*design.cuts, *cuts))
+    return replace(design, bands=bands, joins=joins, free=moved(design.free), cuts=(*design.cuts, *cuts))

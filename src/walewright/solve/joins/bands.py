@@ -12,13 +12,14 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from walewright.counted import counted_piece
-from walewright.counted.edges import EdgeLength, EdgeStretch, edge_rows, split_part, stretch_between, stretches
+from walewright.counted.edges import EdgeStretch, edge_rows, split_part, stretch_between, stretches
+from walewright.counted.edgings import edging_rows, even, strip_end
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
 from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
-from walewright.solve.edges.edgings import edging_rows, even, needles_of
+from walewright.solve.edges.edgings import needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.joins.band_holes import behind, holes_of
 from walewright.trade.fabrics import FabricSide
@@ -162,9 +163,8 @@ def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], size:
 
 def _end_of_band(design: Design, place: Place, size: int) -> EdgeStretch:
     """The end of a band that is knitted before: its rows that are seen, a place to pick up at each."""
-    edging = design.edging(next(band.edging for band in design.bands if band.name == place.owner))
-    rows = edging_rows(design, edging, size)
-    return EdgeStretch("whole", EdgeLength(rows, 0, rows / design.fabric(edging.fabric).rows_per_cm), rows)
+    length = strip_end(design, design.edging(next(band.edging for band in design.bands if band.name == place.owner)), size)
+    return EdgeStretch("whole", length, length.rows)
 
 
 def _there(

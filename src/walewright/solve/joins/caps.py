@@ -83,7 +83,7 @@ def _other_width(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
     """The width where the joined edge begins that may do, the free levels being at the end of their range."""
     design, name = trial.design, trial.movers[0]
     piece = design.piece(name)
-    edges = {e.edge for side in (trial.join.one, trial.join.other) for e in side if model(design, e).name == name}
+    edges = {e.edge for side in (trial.join.one, trial.join.other) for e in side if model(design, e) == name}
     first = next((i for i, run in enumerate(piece.left) if run.name in edges), None)
     if first is None or not piece.symmetric:
         return ()

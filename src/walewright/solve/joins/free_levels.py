@@ -12,7 +12,7 @@ from math import ceil, floor
 
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.in_size import InSize
-from walewright.design.model import Design, EdgeJoin, EdgeName, Level, Piece
+from walewright.design.model import Design, EdgeJoin, EdgeName, Level
 from walewright.report.said import Said
 from walewright.solve.algebra.highs import solve_programme
 from walewright.solve.algebra.programme import Programme, Rule, RuleKind, Wish
@@ -52,15 +52,15 @@ class Trial:
     def off(self, of: InSize) -> float:
         """By how much the side that moves is longer than it should be, in cm."""
         apart = apart_cm(of, self.join)
-        return apart if any(model(self.design, e).name in self.movers for e in self.join.one) else -apart
+        return apart if any(model(self.design, e) in self.movers for e in self.join.one) else -apart
 
 
-def model(design: Design, edge: EdgeName) -> Piece:
-    """The piece that an edge is of, or whose mirror image it is of."""
-    piece = design.piece(edge.piece)
-    while piece.mirror_of is not None:
-        piece = design.piece(piece.mirror_of)
-    return piece
+def model(design: Design, edge: EdgeName) -> str:
+    """The piece that an edge is of, or whose mirror image it is of; of the end of a band the band."""
+    name = edge.piece
+    while design.band(name) is None and (of := design.piece(name).mirror_of) is not None:
+        name = of
+    return name
 
 
 def leading(trial: Trial, name: str, size: int) -> tuple[Level, float, float]:
@@ -201,7 +201,7 @@ FreeChange = Callable[[int, int], Places | None]
 def measured(trial: Trial, choice: Sequence[Places]) -> tuple[InSize, ...]:
     """The pieces of the join in every size, scheduled as they would be knitted."""
     moved = {v: at for places in choice for v, at in places.items()}
-    names = dict.fromkeys(e.piece for e in (*trial.join.one, *trial.join.other))
+    names = dict.fromkeys(e.piece for e in (*trial.join.one, *trial.join.other) if trial.design.band(e.piece) is None)
     made = {name: _sized(trial, name, moved) for name in names}
     return tuple(InSize(trial.design, i, {name: of[i] for name, of in made.items()}) for i in range(len(choice)))
 

@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design, EdgeJoin, EdgeName
+from walewright.design.model import Design, EdgeJoin, EdgeName, Fabric
 from walewright.glue.model import Glued
+from walewright.report.model import Span
 from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.sums import Linear
 from walewright.solve.edges.gauge import stages
-from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, LengthTerms, edge_terms
+from walewright.solve.edges.lengths import FINE, ROUNDING, Garment, LengthTerms, edge_terms, strip_terms
 from walewright.trade.joins import JOINS
-
-"""Ways of joining that take loop to loop."""
 
 _NEAR_ROWS = 2
 """Rows that a length may be off where it has to be as near as rows allow: they come in pairs."""
@@ -38,8 +37,10 @@ def longer_cm(join: EdgeJoin, size: int) -> float:
 
 def near_cm(design: Design, join: EdgeJoin) -> float:
     """How far off a join may be that has to be as near as rows allow: one that goes round a piece moves twice for each row."""
-    pieces = [design.piece(name) for name in dict.fromkeys(e.piece for e in (*join.one, *join.other))]
-    fabrics = (fabric for piece in pieces for _, _, fabric in stages(design, piece))
+    fabrics: list[Fabric] = []
+    for name in dict.fromkeys(e.piece for e in (*join.one, *join.other)):
+        band = design.band(name)
+        fabrics += [fabric for _, _, fabric in stages(design, design.piece(name))] if band is None else [design.cloth(name)]
     twice = 2 if rounded(join.one) or rounded(join.other) else 1
     return twice * _NEAR_ROWS * max(1 / f.rows_per_cm for f in fabrics)
 
@@ -69,7 +70,7 @@ def with_free_levels(design: Design, join: EdgeJoin) -> tuple[str, ...]:
     """Pieces whose free levels are chosen so that this join comes out: `matching` does that, not the programme."""
     if join.longer is None and not any(join.easing):
         return ()
-    names = dict.fromkeys(e.piece for e in (*join.one, *join.other))
+    names = dict.fromkeys(e.piece for e in (*join.one, *join.other) if design.band(e.piece) is None)
     models = {n: design.piece(n).mirror_of or n for n in names}
     return tuple(n for n, model in models.items() if any(level.most for level in design.piece(model).levels))
 
@@ -131,6 +132,13 @@ def _says(join: EdgeJoin, size: int) -> Said:
     return said("joined-rows", **sides)
 
 
+def labelled(design: Design, join: EdgeJoin) -> Iterator[tuple[Span, Said]]:
+    """The pieces and bands that a join names, in the order of the source."""
+    names = {e.piece for e in (*join.one, *join.other)}
+    origins = {**{piece.name: piece.origin for piece in design.pieces}, **{band.name: band.origin for band in design.bands}}
+    return ((origin.span, said("the", name=name)) for name, origin in origins.items() if name in names)
+
+
 def spoken(side: Sequence[EdgeName]) -> str:
     """ "back armhole + front armhole"."""
     return " + ".join(f"{e.piece} {e.edge}" for e in side)
@@ -141,6 +149,10 @@ def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size:
     found = LengthTerms()
     whole = rounded(side)
     for edge in side:
+        band = design.band(edge.piece)
+        if band is not None:
+            found += strip_terms(design, design.edging(band.edging), size)
+            continue
         piece = design.piece(edge.piece)
         found += edge_terms(design, piece, garment[edge.piece][size], edge.edge, size, edge.piece in whole)
     return found

@@ -13,7 +13,7 @@ from walewright.solve.algebra.programme import Draft, Lines, asks
 from walewright.solve.edges.gauge import level_number
 from walewright.solve.edges.lengths import Garment
 from walewright.solve.edges.multiples import FabricStretch, whole_width
-from walewright.solve.joins.joining import easing_mm, spoken
+from walewright.solve.joins.joining import easing_mm, labelled, spoken
 from walewright.trade.fabrics import STITCH_KINDS
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
@@ -83,11 +83,10 @@ def _not_whole(design: Design, fabric: Fabric) -> Said | None:
 
 def _told(design: Design, join: EdgeJoin, fault: Said, by_size: Mapping[str, Said] | None = None) -> Diagnostic:
     notes = by_size or {}
-    pieces = tuple(dict.fromkeys(e.piece for e in (*join.one, *join.other)))
     return diagnosed(
         f"cannot-match/{fault.key}",
         (join.origin.span, "joined-here"),
-        *((design.piece(p).origin.span, said("the", name=p)) for p in pieces),
+        *labelled(design, join),
         notes=tuple(said("in-size", size=size, note=note) for size, note in notes.items()),
         helps=("mend",),
         sizes=only(design.sizes, notes),
@@ -102,6 +101,8 @@ def _along(design: Design, edge: EdgeName) -> tuple[EdgeSide, EdgeRun, EdgeRun] 
     """(side, first run, last run) of an outer edge called by that name; of one called on both sides the left one. None: it is no
     such edge."""
     head, part = split_part(edge.edge)
+    if design.band(edge.piece) is not None:
+        return None
     piece = design.piece(edge.piece)
     for side in (part,) if part in SIDES else SIDES:
         runs = [run for run in (piece.left if side == "left" else piece.right) if run.name and run.name == head]

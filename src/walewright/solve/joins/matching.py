@@ -30,7 +30,7 @@ def movers(design: Design, join: EdgeJoin) -> tuple[str, ...]:
     """Pieces, never mirror images, whose free levels move for a join: those of its first side, else those of the other."""
     free = {design.piece(n).mirror_of or n for n in with_free_levels(design, join)}
     for side in (join.one, join.other):
-        found = dict.fromkeys(model(design, e).name for e in side if model(design, e).name in free)
+        found = dict.fromkeys(model(design, e) for e in side if model(design, e) in free)
         if found:
             return tuple(found)
     return ()

@@ -8,11 +8,11 @@ from math import ceil
 from walewright.counted.edges import EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.counted.in_size import InSize
 from walewright.counted.model import SizedJoin, SizedSeam
-from walewright.design.model import Design, EdgeJoin, EdgeName, Piece
+from walewright.design.model import Design, EdgeJoin, EdgeName
 from walewright.glue.model import Chain, Glued, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
-from walewright.solve.joins.joining import easing_mm, longer_cm, near_cm, rounded, spoken
+from walewright.solve.joins.joining import easing_mm, labelled, longer_cm, near_cm, rounded, spoken
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES
 
@@ -113,15 +113,18 @@ def _counted_out(join: EdgeJoin, size: int) -> bool:
 
 
 def _kinds(design: Design, side: Sequence[EdgeName]) -> frozenset[str]:
-    return frozenset(kind for edge in side for kind in _kind(design.piece(edge.piece), edge.edge))
+    return frozenset(kind for edge in side for kind in _kind(design, edge))
 
 
 def _each_kind(kinds: frozenset[str]) -> tuple[Said, ...]:
     return tuple(said(f"along-{kind}") for kind in sorted(kinds))
 
 
-def _kind(piece: Piece, edge: str) -> tuple[str, ...]:
-    head, part = split_part(edge)
+def _kind(design: Design, edge_name: EdgeName) -> tuple[str, ...]:
+    if design.band(edge_name.piece) is not None:
+        return ("rows",)
+    piece = design.piece(edge_name.piece)
+    head, part = split_part(edge_name.edge)
     if head in STITCH_EDGES or part == "centre" or head in {s.name for s in piece.slots}:
         return ("stitches",)
     if above(head) in {*(s.name for s in piece.slots), *(o.name for o in piece.openings)}:
@@ -189,6 +192,8 @@ def _height_changes(design: Design, join: EdgeJoin, off: Mapping[int, float]) ->
     """Levels where the joined edges end, moved by as much as these are apart, up and down, those of the fewest pieces first."""
     found: dict[tuple[str, str], None] = {}
     for edge in (*join.one, *join.other):
+        if design.band(edge.piece) is not None:
+            continue
         piece = design.piece(edge.piece)
         runs = [run for side in (piece.left, piece.right) for run in side if run.name == split_part(edge.edge)[0]]
         found |= {(piece.mirror_of or piece.name, run.to_level): None for run in runs}
@@ -238,11 +243,10 @@ def unmet(
     changes: tuple[tuple[Change, ...], ...] = (),
 ) -> Diagnostic:
     """The message that the sides of a join do not meet."""
-    names = {e.piece for e in (*join.one, *join.other)}
     return diagnosed(
         "join-does-not-meet",
         (join.origin.span, "joined-here"),
-        *((piece.origin.span, said("the", name=piece.name)) for piece in design.pieces if piece.name in names),
+        *labelled(design, join),
         notes=notes,
         helps=helps or ("change-levels",),
         sizes=only(design.sizes, sizes),

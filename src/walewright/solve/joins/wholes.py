@@ -177,15 +177,19 @@ def _apart(piece: Piece, level: str) -> bool:
 
 @dataclass(frozen=True, slots=True)
 class _RowsEdge:
-    """An edge along rows, named as in `Place`, from one level to another, by number."""
+    """An edge along rows, named as in `Place`, from one level to another, by number; or the end of an edging or a band, which comes
+    to no level (`deep`)."""
 
     name: str
     side: EdgeSide
     low: int
     high: int
+    deep: PerSize = ()
 
     def length(self, piece: Piece) -> PerSize:
         """How high it is."""
+        if self.deep:
+            return self.deep
         return tuple(b - a for a, b in zip(piece.levels[self.low].height, piece.levels[self.high].height, strict=True))
 
 
@@ -235,7 +239,7 @@ def _come_out(side: _Side, other: Sequence[tuple[Piece, _RowsEdge]], share: Sequ
     whole = ends[-1]
     for number, (piece, edge) in enumerate(other):
         low, high = next(pair for at, pair in enumerate(pairwise(ends)) if at == number)
-        for at in range(edge.low, edge.high + 1):
+        for at in range(edge.low, edge.high + 1) if not edge.deep else ():
             up = tuple(a - b for a, b in zip(piece.levels[at].height, piece.levels[edge.low].height, strict=True))
             bottom = side.across_begins[number] == "bottom"
             way = tuple(lo + u if bottom else hi - u for lo, hi, u in zip(low, high, up, strict=True))
@@ -245,13 +249,16 @@ def _come_out(side: _Side, other: Sequence[tuple[Piece, _RowsEdge]], share: Sequ
 
 
 def _chained(design: Design, chain: Chain) -> list[tuple[Piece, _RowsEdge]] | None:
-    """The edges of a chain, where all are edges along rows."""
+    """The edges of a chain, where all are edges along rows, or ends of edgings and bands."""
     pieces = {piece.name: piece for piece in design.pieces}
     found: list[tuple[Piece, _RowsEdge]] = []
     for place in chain:
-        piece = pieces.get(place.owner)
-        edge = next((e for e in _edges(piece) if e.name == place.edge), None) if piece is not None else None
-        if piece is None or edge is None:
+        edging = design.strip(place.owner, place.edge)
+        piece = pieces.get(place.owner, design.pieces[0])
+        edge = next((e for e in _edges(piece) if e.name == place.edge), None)
+        if edging is not None:
+            edge = _RowsEdge(place.edge, "left", 0, 0, edging.depth)
+        if edge is None:
             return None
         found.append((piece, edge))
     return found

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from walewright.counted.edgings import edging_rows
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.charts import sized_charts
 from walewright.solve.edges.edges import runs_of
-from walewright.solve.edges.edgings import edging_rows
 from walewright.solve.edges.gaps import alike, gap_runs, rejoins
 from walewright.solve.edges.holes import settled
 from walewright.solve.edges.inlays import sized_buttonholes, sized_repeats, sized_slots, sized_zones

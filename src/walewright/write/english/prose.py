@@ -79,6 +79,12 @@ NOTES = {
     " {still:/; }.",
     "seam": "{one:and} to {other:and}",
     "edge": "{piece} {edge}",
+    "runs": "{name}: {where}",
+    "runs/to": "{first} to {last}",
+    "runs/edge": "{piece} {edge}",
+    "runs/piece": "{piece}",
+    "runs/centre": "centre {piece}",
+    "runs/within": "within the {piece} {edge}",
 }
 
 CORNERS = {

@@ -81,6 +81,12 @@ NOTES = {
     " {still:/; }.",
     "seam": "{one:and} mit {other:and}",
     "edge": "{piece} {edge}",
+    "runs": "{name}: {where}",
+    "runs/to": "{first} bis {last}",
+    "runs/edge": "{piece} {edge}",
+    "runs/piece": "{piece}",
+    "runs/centre": "Mitte {piece}",
+    "runs/within": "innerhalb {piece} {edge}",
 }
 
 CORNERS = {
