@@ -166,7 +166,8 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
 def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
     title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
-    runs = language.layout.part.fullmatch(title)
+    # A link is told by its edge behind a colon in some languages: that is no part of a band.
+    runs = None if language.layout.link.fullmatch(title) else language.layout.part.fullmatch(title)
     title = runs["name"] if runs else title
     joining = language.layout.joining.fullmatch(opened.heading) is not None
     end = opened.start + len(opened.heading)
