@@ -50,7 +50,7 @@ def _picture(guide: Guide, made: JoinsDrawn) -> JoinsPicture:
 
 def _by_origin(made: JoinsDrawn) -> dict[str, list[Numbered]]:
     found: dict[str, list[Numbered]] = {}
-    for number in made.numbers:
+    for number in (n for n in made.numbers if n.sewn):
         found.setdefault(number.origin, []).append(number)
     return found
 
