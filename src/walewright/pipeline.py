@@ -24,7 +24,8 @@ if TYPE_CHECKING:
     from walewright.proof.model import Proof
     from walewright.sheet.photograph import ReadyPicture
     from walewright.solve.model import Counts
-    from walewright.source.syntax import ShapeBlock, Tree
+    from walewright.source.renamed import Renaming
+    from walewright.source.syntax import Tree
     from walewright.write.model import Instructions
 
 
@@ -62,6 +63,8 @@ class Outcome:
     """The work of each size as the printed words tell it."""
     picture: ReadyPicture | None = None
     """The photograph that the design names, where who has the files has read it."""
+    renamed: Renaming | None = None
+    """What the names of the source are in `design` and all that follows, where the language has words of its own for them."""
 
     @property
     def proven(self) -> bool:
@@ -99,6 +102,13 @@ def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
 
 def from_design(outcome: Outcome) -> Outcome:
     """The stages after a source is understood, to the proof: an outcome that has a design, taken as far as it goes."""
+    from walewright import renaming
+
+    made = _from_design(outcome)
+    return replace(made, diagnostics=renaming.as_written(made.diagnostics, made.renamed))
+
+
+def _from_design(outcome: Outcome) -> Outcome:
     together = _put_together(outcome)
     if together.glued is None or has_errors(together.diagnostics):
         return together
@@ -134,72 +144,22 @@ def understood(text: str, file: str, shipped: Shipped, changes: Changes, languag
 
 def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: bool = False) -> Outcome:
     """`alone`: without a look into the alternatives that are not taken."""
-    from walewright import design, source
+    from walewright import design, renaming, source, used_besides
 
     tree, unread = source.read(outcome.file, outcome.text)
-    read, of_others = _others(tree, shipped)
+    read, of_others = used_besides.files(tree, shipped)
     used, unshared = design.with_shared(tree, shipped.files, read)
     texts = {shipped.files[key].name: shipped.files[key].text for key in read}
-    used, of_charts = _with_charts(used, shipped)
+    used, of_charts = used_besides.with_charts(used, shipped)
     texts |= of_charts
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
-    shapes, unshaped = _shapes(used, shipped)
-    language = _named(outcome)
-    spoken, shipped = source.in_language(used, language), replace(shipped, language=language)
-    meant, unclear = design.understand(spoken, shipped, changes, shapes, alone)
-    told = (*unread, *of_others, *unshared, *unshaped, *unclear)
+    shapes, unshaped = used_besides.shapes(used, shipped)
+    spoken, shapes, by = source.in_language(used, shapes, _named(outcome), shipped.names)
+    shipped = replace(shipped, language=_named(outcome), written=by.back("size"))
+    meant, unclear = design.understand(spoken, shipped, renaming.called(changes, by), shapes, alone)
+    told = (*unread, *of_others, *unshared, *unshaped, *renaming.as_written(unclear, by))
     meant = None if has_errors((*of_others, *unshared)) else meant
-    return replace(outcome, tree=tree, design=meant, diagnostics=told, shared=texts, files=tuple(read))
-
-
-def _others(tree: Tree, shipped: Shipped) -> tuple[dict[str, Tree], tuple[Diagnostic, ...]]:
-    """The trees of the files that a source uses, and of those that these use, by their paths from its folder."""
-    from walewright import design, source
-
-    found: dict[str, Tree] = {}
-    told: tuple[Diagnostic, ...] = ()
-    left = [design.file_key("", line.file) for line in design.used_files(tree)]
-    while left:
-        key = left.pop(0)
-        file = shipped.files.get(key)
-        if file is None or file.fault or key in found:
-            continue
-        other, unread = source.read(file.name, file.text)
-        found[key] = other
-        told += unread
-        left += [design.file_key(key, line.file) for line in design.used_files(other)]
-    return found, told
-
-
-def _with_charts(tree: Tree, shipped: Shipped) -> tuple[Tree, dict[str, str]]:
-    """The tree with the shipped charts that it names and does not define, and their texts by their files."""
-    from walewright import design, source
-
-    wanted = [name for name in design.wanted_charts(tree) if name in shipped.charts]
-    texts = {f"patterns/charts/{name}.wale": shipped.charts[name] for name in wanted}
-    charts = [statement for file, text in texts.items() for statement in source.read(file, text)[0].statements]
-    return (replace(tree, statements=(*tree.statements, *charts)) if charts else tree), texts
-
-
-def _shapes(tree: Tree, shipped: Shipped) -> tuple[tuple[ShapeBlock, ...], tuple[Diagnostic, ...]]:
-    """The shipped shapes that a tree uses, and those they use themselves; files of no use to it stay unread."""
-    from walewright import design, source
-    from walewright.source.syntax import ShapeBlock
-
-    found: list[ShapeBlock] = []
-    told: tuple[Diagnostic, ...] = ()
-    seen: set[str] = set()
-    wanted = list(design.wanted_shapes(tree))
-    while wanted:
-        name = wanted.pop()
-        if name in seen or name not in shipped.shapes:
-            continue
-        seen.add(name)
-        part, unread = source.read(f"patterns/shapes/{name}.wale", shipped.shapes[name])
-        found += (s for s in part.statements if isinstance(s, ShapeBlock))
-        told += unread
-        wanted += design.wanted_shapes(part)
-    return tuple(found), told
+    return replace(outcome, tree=tree, design=meant, diagnostics=told, shared=texts, files=tuple(read), renamed=by)
 
 
 def _put_together(outcome: Outcome) -> Outcome:
@@ -232,7 +192,7 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     assert outcome.glued is not None
     plans = knit.plan(outcome.design, outcome.glued, outcome.counts)
     works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
-    machine = _bed(outcome.design)
+    machine = bed_of(outcome.design)
     language = _printed(outcome).writing
     results = tuple(bed.knit(work, machine) for work in works)
     placed, told = _placed(outcome.design, plans, works)
@@ -288,7 +248,7 @@ def _prove(outcome: Outcome) -> Outcome:
     assert outcome.design is not None
     assert outcome.counts is not None
     assert outcome.glued is not None
-    machine = _bed(outcome.design)
+    machine = bed_of(outcome.design)
     works, unread = readback.read_back_all(outcome.plain_text, _printed(outcome).reading)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
@@ -312,7 +272,7 @@ def _printed(outcome: Outcome) -> PrintedIn:
     return outcome.language or printed()
 
 
-def _bed(design: Design) -> Bed:
+def bed_of(design: Design) -> Bed:
     """The author's bed, with the density of each fabric, by which lengths of the knitted edges are measured.
 
     A yarn at a tension, without a word of the fabric, is one without a chart or stripes, if there is such a one; never one
@@ -361,8 +321,7 @@ def bench_copy(outcome: Outcome, size: int = 0) -> tuple[BenchCopy | None, tuple
 
     design, *_ = outcome.result()
     plan, language = outcome.plans[size], _printed(outcome)
-    lines = knit.unrolled(plan, design.charts)
-    instructions = write.write_bench(plan, lines, language.writing, design.charts)
+    instructions = write.write_bench(plan, knit.unrolled(plan, design.charts), language.writing, design.charts)
     text = write.plain_text(instructions, language.writing)
     return proven_bench(outcome, size, BenchCopy(instructions, text))
 
@@ -376,10 +335,11 @@ def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCop
     works, unread = readback.read_back_all(copy.plain_text, _printed(outcome).reading)
     if works is None:
         return None, unread
-    (read,) = works
-    if _moves(read) == _moves(outcome.works[size]):
+    if _moves(works[0]) == _moves(outcome.works[size]):
         return copy, ()
-    alone = bed.knit(knit.moved_back(read, outcome.placed, size), _bed(design))
+    alone = bed.knit(knit.moved_back(works[0], outcome.placed, size), bed_of(design))
+    if alone == outcome.results[size]:
+        return copy, ()
     again = tuple(alone if i == size else result for i, result in enumerate(outcome.results))
     _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
     wrong = tuple(d for d in faults if d.severity is Severity.ERROR)

@@ -83,7 +83,7 @@ class Compiled:
         if made is None or made.design is None:
             return None
         works = tuple(knit.expand(size, made.design.charts) for size in made.plans)
-        machine = pipeline._bed(made.design)
+        machine = pipeline.bed_of(made.design)
         made = _written(replace(made, works=works, results=tuple(bed.knit(work, machine) for work in works)))
         read, unread = readback.read_back_all(made.plain_text, printed().reading)
         again = tuple(bed.knit(work, machine) for work in read) if read is not None else (None,) * len(works)
@@ -95,7 +95,7 @@ class Compiled:
         if known is None or own is None or its is None or own.design is None or its.design is None:
             return self.knitted
         alike = own.plans == its.plans and own.design.sizes == its.design.sizes and own.design.charts == its.design.charts
-        if not alike or pipeline._bed(own.design) != pipeline._bed(its.design):
+        if not alike or pipeline.bed_of(own.design) != pipeline.bed_of(its.design):
             return self.knitted
         words, again = known
         made = _written(replace(own, works=words.works, results=words.results))

@@ -10,6 +10,7 @@ import pytest
 from tests.design.drawing import FRAME, plain, sound
 from tests.design.shaped import understood
 from walewright.design.model import Origin
+from walewright.report.model import Span
 
 BACK = """\
 piece back in plain, knit 2
@@ -225,3 +226,12 @@ def test_a_fault_of_the_copy_alone_is_shown_where_it_is_like_the_model() -> None
     faults = [d for d in told if d.code not in ("unused-name", "loops-left-open")]
     assert [d.code for d in faults] == ["beyond-the-edge"]
     assert [label.said.key for label in faults[0].labels][:1] == ["by-model"]
+
+
+def test_data_of_other_places_in_the_file_are_the_same() -> None:
+    """Where something stands says nothing of what it is; which statement it is does."""
+    one, other = (Origin("piece back", Span("a.wale", at, at + 3)) for at in (1, 7))
+    assert one == other
+    assert hash(one) == hash(other)
+    assert repr(one) == repr(other)
+    assert one != Origin("piece front", one.span)

@@ -356,6 +356,7 @@ def test_the_cell_in_the_way_is_marked_once() -> None:
     other = one.replace("piece front", "piece back")
     found = said(*parts, one, other)
     assert places(source(*parts, one, other), found) == [("chart-begins-open", 1, 3)]
+    assert dict(found[0].facts)["column"] == 3
     assert in_english(found[0]).helps
 
 

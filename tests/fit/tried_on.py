@@ -32,7 +32,7 @@ def worn(text: str, head: str = HEAD) -> Worn:
     assert counts is not None, impossible
     plans = knit.plan(outcome.design, glued, counts)
     works = [knit.expand(p, outcome.design.charts) for p in plans]
-    machine = pipeline._bed(outcome.design)
+    machine = pipeline.bed_of(outcome.design)
     results = [bed.knit(w, machine) for w in works]
     assert all(r.fabrics for r in results), [r.faults for r in results]
     found, told = fit.fit(outcome.design, glued, counts, results)

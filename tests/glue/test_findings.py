@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.docs import error_pages
-from tests.glue.sewn import MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
+from tests.glue.sewn import HEAD, MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 from walewright import glue
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand
@@ -149,3 +149,17 @@ def test_two_lines_that_need_each_other_s_seam_are_one_mistake() -> None:
 def test_left_to_left_is_inside_out() -> None:
     assert codes(panel("back") + panel("front") + "join back side_left to front side_left\n") == ["seam-twisted"]
     assert codes(panel("back") + panel("front") + "join back side_left to front side_right\n") == []
+
+
+def test_of_a_copy_too_many_the_joins_of_its_piece_are_shown() -> None:
+    """A third sleeve: where the piece stands, and both joins that name it, but not those of shoulders and sides."""
+    text = (VEST + SLEEVE + NECKBAND + SHOULDERS + SLEEVES + SIDES).replace("knit 2", "knit 3")
+    (said,) = told(text)
+    assert (said.code, dict(said.facts)["idle"], dict(said.facts)["joined"]) == ("copies-left-over", 1, 2)
+    whole = HEAD + text
+    lines = [whole[label.span.start : whole.index("\n", label.span.start)] for label in said.labels]
+    assert [line.split(",")[0] for line in lines] == [
+        "piece sleeve in plain",
+        "join sleeve end to back armhole + front armhole",
+        "join sleeve seam to sleeve seam",
+    ]

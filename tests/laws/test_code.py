@@ -30,8 +30,13 @@ FORBIDDEN_CALLS = {
 FORBIDDEN_MODULES = {"os", "pathlib", "tempfile", "random", "subprocess", "socket", "time", "logging"}
 
 
-HANDED_ON = {"walewright.sheet.render": {"os", "logging"}, "walewright.sheet.fonts": {"pathlib"}}
-"""Modules that the page renderer has to be told something through: its date by the environment, its fonts by their paths."""
+HANDED_ON = {
+    "walewright.sheet.render": {"os", "logging"},
+    "walewright.sheet.fonts": {"pathlib"},
+    "walewright.serve.progress": {"logging"},
+}
+"""Modules that the page renderer has to be told something through, its date by the environment, its fonts by their paths; or that
+it tells something through: the page that it sets."""
 
 
 def impurities(module: ast.Module, allowed: Set[str] = frozenset()) -> list[str]:

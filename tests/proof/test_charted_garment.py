@@ -174,7 +174,7 @@ def test_the_plan_document_holds_it_all(outcome: Outcome) -> None:
 
 def test_what_is_not_named_is_of_the_fabric_without_a_chart(outcome: Outcome) -> None:
     assert outcome.design is not None
-    bed = pipeline._bed(outcome.design)
+    bed = pipeline.bed_of(outcome.design)
     plain = outcome.design.fabric("plain")
     assert bed.gauges["wool", "4"].stitches_per_cm == pytest.approx(plain.stitches_per_cm)
     assert bed.gauges["navy", "4"] == bed.gauges["wool", "4"]

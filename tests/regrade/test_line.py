@@ -8,6 +8,7 @@ import pytest
 
 from walewright.design.model import Edition, MachineProfile, Measurement, Origin
 from walewright.design.model.fabrics import Fabric
+from walewright.design.model.regrading import CountRow
 from walewright.regrade.line import lines
 
 HERE = Origin("here")
@@ -66,3 +67,39 @@ def test_lengths_between_are_those_a_tape_has() -> None:
     assert line.texts == ("94 cm", "94.5 cm", "95 cm")
     (line,) = lines("measure", "bust", "94.1 cm", replace(SOURCE, measurements=(replace(SOURCE.measurements[0], values=(94.0,)),)))
     assert line.texts == ("94 cm", "94.1 cm")
+
+
+COUNTED = replace(SOURCE, counts=(CountRow("gores", (6.0, 9.0), ""), CountRow("share", (2.5, 2.5), "")))
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "found"),
+    [
+        # From the nearest size on, one by one, neither end among what lies between.
+        ("gores", "12", [(("9", "10", "11", "12"), True), (("6", "7", "8", "9", "10", "11", "12"), True)]),
+        ("gores", "4", [(("6", "5", "4"), False), (("9", "8", "7", "6", "5", "4"), False)]),
+        ("gores", "7", [(("6", "7"), True), (("9", "8", "7"), False)]),
+        ("gores", "6", [(("9", "8", "7", "6"), False)]),
+        ("share", "5", [(("2.5", "3", "4", "5"), True)]),
+        ("share", "0.5", [(("2.5", "2", "1", "0.5"), False)]),
+        ("share", "2.5", []),
+        ("nothing", "5", []),
+        ("gores", "many", []),
+    ],
+)
+def test_counts_go_one_by_one(name: str, text: str, found: list[tuple[tuple[str, ...], bool]]) -> None:
+    made = list(lines("measure", name, text, COUNTED))
+    assert [(line.texts, line.rises) for line in made] == found
+    assert all((line.kind, line.name, line.last) == ("measure", name, len(line.texts) - 1) for line in made)
+
+
+def test_a_size_whose_own_value_is_given_leads_nowhere() -> None:
+    (only,) = lines("measure", "bust", "94 cm", SOURCE)
+    assert (only.texts[0], only.texts[-1], only.rises) == ("84.2 cm", "94 cm", True)
+
+
+@pytest.mark.parametrize(
+    ("text", "count"), [("needles=98", 2), ("needles=100", 0), ("needles=120", 0), ("needles=97", 0), ("pitch=9 mm", 0)]
+)
+def test_only_a_bed_with_fewer_needles_has_beds_between(text: str, count: int) -> None:
+    assert [len(line.texts) for line in lines("bed", "", text, SOURCE)] == [count] * bool(count)

@@ -14,6 +14,7 @@ class Seen(HTMLParser):
         self.labelled: set[str] = set()
         self.ids: list[str] = []
         self.text = ""
+        self.source = False
         self.forms: list[str] = []
         self.actions: list[str] = []
         self.links: list[str] = []
@@ -32,6 +33,8 @@ class Seen(HTMLParser):
                 self.forms.append(found["action"])
             case "label":
                 self.labelled.add(found["for"])
+            case "textarea" if self._form == "figures":
+                self.source = True
             case "input" if self._form == "figures":
                 self.fields[found["name"]] = found.get("value", "")
                 assert found.get("type") == "hidden" or found["id"]

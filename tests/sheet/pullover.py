@@ -31,7 +31,7 @@ class Pattern:
     proof: p.Proof
     fit: Fit | None = None
 
-    def sheet(self, **options: str) -> Sheet:
+    def sheet(self, **options: str | bool) -> Sheet:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
         made = self.design, self.counts, self.instructions, self.proof
         return compose(LANGUAGE, *made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]

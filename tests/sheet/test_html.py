@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from html.parser import HTMLParser
 from typing import Any
 
 import pytest
 
 from walewright.sheet import html
+from walewright.sheet.model import JoinsPicture
 from walewright.world import package_text
 
 Make = Callable[..., Any]
@@ -180,9 +182,26 @@ def test_what_must_be_true_keeps_its_stop_and_a_needle_its_number(pattern: Make)
     ]
 
 
-def test_seams_have_no_counter_column(pattern: Make) -> None:
+def test_one_size_is_set_in_two_columns_but_for_the_pieces_opened_out(pattern: Make) -> None:
     sheet = pattern(1).sheet()
+    opened = JoinsPicture(sheet.cover, "Opened out.", ())
+    wide = replace(sheet, charts=(), parts=(*sheet.parts[:-1], replace(sheet.parts[-1], joins=opened)))
+    assert [(stretch.narrow, len(stretch.parts)) for stretch in wide.stretches] == [(True, len(wide.parts) - 1), (False, 1)]
+    page = html(wide)
+    assert page.count('<div class="flow">') == 2
+    before, making_up = page.split(f'id="{wide.parts[-1].anchor}"')
+    assert before.count('class="flow"') == 1
+    assert making_up.count('class="flow"') == 1
+    for several in (pattern(2).sheet(), pattern(1).sheet(large_print=True)):
+        assert not several.narrow
+        assert 'class="flow"' not in html(several)
+
+
+def test_seams_have_no_counter_column(pattern: Make) -> None:
+    sheet = pattern(1).sheet(large_print=True)
     assert [part.counted for part in sheet.parts][:: len(sheet.parts) - 1] == [True, False]
+    # Set in two columns, the lines of one size say their counter themselves.
+    assert not any(part.counted for part in pattern(1).sheet().parts)
     assert not any(part.counted for part in pattern(2).sheet().parts)
     making_up = html(sheet).split('id="part-joining-1"')[1].split("</section>")[0]
     assert 'class="rc"' not in making_up

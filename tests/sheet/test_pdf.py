@@ -48,7 +48,9 @@ def test_text(read: pypdf.PdfReader) -> None:
     assert "Tidewrack" in read.pages[1].extract_text()
 
 
-@pytest.mark.parametrize(("paper", "size"), [("a4", (210, 297)), ("letter", (215.9, 279.4))])
+@pytest.mark.parametrize(
+    ("paper", "size"), [("a4", (210, 297)), ("letter", (215.9, 279.4)), ("a3", (297, 420)), ("legal", (215.9, 355.6))]
+)
 def test_paper(pattern: Make, paper: str, size: tuple[float, float]) -> None:
     sheet = pattern(1).sheet(paper=paper)
     data, warnings = pdf(html(sheet), sheet)

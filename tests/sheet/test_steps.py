@@ -66,6 +66,12 @@ def test_a_counter_of_many_sizes_stands_beneath_its_line_unless_the_line_says_it
     assert not part.counted
 
 
+def test_a_counter_that_the_line_does_not_say_stands_beneath_it_in_two_columns(pattern: Make) -> None:
+    lines = (sentence("Decrease.", "88"), replace(sentence("Knit to RC 90.", "90"), row_said=True))
+    part = with_paragraph(pattern(1), Paragraph("", "", lines)).sheet().parts[0]
+    assert [(x.row, x.below) for x in part.stages[0].lines] == [("", "RC 88"), ("", "")]
+
+
 def row(at: str, what: str, stitches: str, number: int = 1) -> Sentence:
     cells = Cells((Run(at, "number"),), (Run(what),), (Run(stitches, "number"),))
     return replace(sentence(f"RC {at}: {what}; {stitches}.", cells=cells), numbers=(number,))

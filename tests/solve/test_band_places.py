@@ -255,3 +255,26 @@ band other with collar along right side, buttonholes 2 over 2 stitches, 3 cm fir
     assert (trim.copies, other.copies) == (2, 2)
     assert trim.stitches == other.stitches
     assert [p.left_end for p in (*trim.pick_ups, *other.pick_ups)] == ["bottom", "top"]
+
+
+@pytest.mark.parametrize(
+    ("needles", "high", "count"), [(40, 68, 2), (40, 72, 2), (40, 74, 3), (42, 76, 2), (42, 78, 3), (40, 110, 4)]
+)
+def test_a_part_leaves_four_needles_of_the_bed_free(needles: int, high: int, count: int) -> None:
+    """A stitch to a row along one straight edge: as few parts as have room, each as long as the others."""
+    made = tiny(
+        f"""{COLLAR}piece scarf in plain
+    levels hem 0 cm, top {high} cm
+    start 20 cm wide with e-wrap
+    left edge straight to top called one
+    right edge straight to top
+    end cast off
+band trim with collar along scarf one
+""",
+        needles=needles,
+    )
+    each = [band.stitches for band in parts(made)]
+    assert len(each) == count
+    assert sum(each) == high
+    assert max(each) - min(each) <= 2
+    assert max(each) <= needles

@@ -93,7 +93,7 @@ def made(text: str, head: str = GRADED) -> tuple[Design, Glued, Counts, tuple[Wa
     counts, impossible = solve.solve(design, glued)
     assert counts is not None, impossible
     works = [knit.expand(p, design.charts) for p in knit.plan(design, glued, counts)]
-    results = [bed.knit(work, pipeline._bed(design)) for work in works]
+    results = [bed.knit(work, pipeline.bed_of(design)) for work in works]
     pairs = enumerate(zip(counts.sizes, results, strict=True))
     walkers = tuple(walker(design, glued, cloth(design, n, g, r.fabrics)) for n, (g, r) in pairs)
     return design, glued, counts, walkers, fit.fit(design, glued, counts, results)[0]

@@ -53,12 +53,12 @@ def test_every_text_takes_the_place_of_the_source_s_own() -> None:
         "Cowl", "soft", "it", "round the neck", "wool", "lift it", "steam it", "press it", "fold it", "a pin", "it is drawn over",
         "sew it",
     ]  # fmt: skip
-    german = [text for statement in in_language(tree, "german").statements for text in own(statement)]
+    german = [text for statement in in_language(tree, (), "german", {})[0].statements for text in own(statement)]
     assert german == [
         "Halsling", "weich", "er", "um den Hals", "Wolle", "heben", "dämpfen", "bügeln", "falten", "eine Nadel",
         "er wird übergezogen", "nähen",
     ]  # fmt: skip
-    assert in_language(tree, "french") == tree
+    assert in_language(tree, (), "french", {})[0] == tree
 
 
 def test_all_statements_with_texts_and_blocks_are_known() -> None:

@@ -10,7 +10,7 @@ from walewright import bed, proof
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.knit.operations import Block, Join, Operation, Work
-from walewright.pipeline import Outcome, _bed, _prove, compile
+from walewright.pipeline import Outcome, _prove, bed_of, compile
 from walewright.report.model import Severity
 
 SHIPPED = shipped()
@@ -129,7 +129,7 @@ def caught(text: str, work: Work) -> set[str]:
     assert outcome.design is not None
     assert outcome.glued is not None
     assert outcome.counts is not None
-    result = bed.knit(work, _bed(outcome.design))
+    result = bed.knit(work, bed_of(outcome.design))
     if result.faults:
         return {fault.code for fault in result.faults}
     _, told = proof.prove(outcome.design, outcome.glued, outcome.counts, (work,), (result,), (None,))

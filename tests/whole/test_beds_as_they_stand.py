@@ -161,7 +161,7 @@ def test_two_lengths_of_cord_lie_in_a_start_on_a_hem() -> None:
 )
 def test_words_that_the_bed_cannot_follow_are_refused(told: str, otherwise: str, code: str) -> None:
     from walewright import bed, readback
-    from walewright.pipeline import _bed
+    from walewright.pipeline import bed_of
     from walewright.readback.english import LANGUAGE as READING
 
     outcome = made()
@@ -172,4 +172,4 @@ def test_words_that_the_bed_cannot_follow_are_refused(told: str, otherwise: str,
     assert unread == ()
     assert works is not None
     assert outcome.design is not None
-    assert [fault.code for fault in bed.knit(works[0], _bed(outcome.design)).faults][:1] == [code]
+    assert [fault.code for fault in bed.knit(works[0], bed_of(outcome.design)).faults][:1] == [code]

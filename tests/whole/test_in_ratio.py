@@ -82,7 +82,7 @@ def test_the_bed_counts_for_itself() -> None:
     assert made.design is not None
     work = made.works[0]
     other = tuple(replace(task, ratio=(5, 3)) if isinstance(task, Join) else task for task in work.tasks)
-    result = knit(replace(work, tasks=other), pipeline._bed(made.design))
+    result = knit(replace(work, tasks=other), pipeline.bed_of(made.design))
     assert [fault.code for fault in result.faults] == ["join-unequal"]
 
 

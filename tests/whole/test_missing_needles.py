@@ -11,7 +11,7 @@ from walewright import bed
 from walewright.bed.reach import spans
 from walewright.design import Changes
 from walewright.knit import operations as op
-from walewright.pipeline import Outcome, _bed, bench_copy, compile
+from walewright.pipeline import Outcome, bed_of, bench_copy, compile
 
 SOURCE = """\
 pattern "Beside"
@@ -92,7 +92,7 @@ def test_the_fabric_is_the_same() -> None:
 def test_the_bed_refuses_a_missing_needle() -> None:
     whole = made("bulky, edge guides")
     assert whole.design is not None
-    gaps = bed.Bed(100, (1, 2, 3), _bed(whole.design).gauges, _bed(whole.design).fabrics, missing=frozenset({-3}))
+    gaps = bed.Bed(100, (1, 2, 3), bed_of(whole.design).gauges, bed_of(whole.design).fabrics, missing=frozenset({-3}))
     assert [f.code for f in bed.knit(whole.works[0], gaps).faults][:1] == ["needle-missing"]
     assert isinstance(whole.works[0].blocks[0].operations[0], op.MoveCarriage | op.IntoWork)
 

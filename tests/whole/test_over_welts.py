@@ -13,7 +13,7 @@ from tests.whole.glued_garments import caught, changed, made, misread, work_of
 from walewright import bed
 from walewright.bed import KnitFabric
 from walewright.knit.operations import Block, HangFeet, Join, NameEdge, Operation, PickUpEdge, Rehang
-from walewright.pipeline import Outcome, _bed
+from walewright.pipeline import Outcome, bed_of
 from walewright.proof.sewing import seams_cm
 
 SOURCE = """\
@@ -90,7 +90,7 @@ def outcome(text: str) -> Outcome:
 @cache
 def fabrics(text: str) -> dict[str, KnitFabric]:
     found = outcome(text)
-    result = bed.knit(found.works[0], _bed(found.result()[0]))
+    result = bed.knit(found.works[0], bed_of(found.result()[0]))
     return {fabric.name: fabric for fabric in result.fabrics}
 
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 
 from walewright import __version__, world
-from walewright.catalogue.model import Catalogue, JsonObject
+from walewright.catalogue.model import Catalogue, JsonObject, Product
 
 FORMAT = 1
 """Version of the document's shape: rises when a reader of the old shape could misunderstand the new one."""
@@ -15,14 +15,9 @@ FORMAT = 1
 
 @dataclass(frozen=True, slots=True)
 class MadeFile:
-    """A product as it lies there."""
+    """A product as it lies there: its form, its fingerprint and size, and on how many pages it lies."""
 
-    file: str
-    format: str
-    paper: str
-    units: str
-    theme: str
-    print: str
+    product: Product
     sha256: str
     bytes: int
     pages: int
@@ -76,10 +71,8 @@ def _garment(one: CataloguedGarment) -> JsonObject:
 
 def _product(made: MadeFile) -> JsonObject:
     """A product; what its format does not depend on, or does not have, is not there."""
-    form = {"paper": made.paper, "units": made.units, "theme": made.theme, "print": made.print, "pages": made.pages}
+    form = {**asdict(made.product), "pages": made.pages}
     return {
-        "file": made.file,
-        "format": made.format,
         "sha256": made.sha256,
         "bytes": made.bytes,
         **{name: value for name, value in form.items() if value},

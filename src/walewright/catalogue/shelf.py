@@ -37,12 +37,12 @@ def shelf(document: Mapping[str, Any], guide: Guide) -> str:
     made_of = {
         "code": guide.code,
         "title": document["title"],
-        "edition": guide.say("shelf/edition", edition=document["edition"], date=document["date"])
+        "edition": guide.say("shelf/edition", edition=document["edition"], date=guide.date(document["date"]))
         if document["edition"]
-        else document["date"],
+        else guide.date(document["date"]),
         "imprint": document["imprint"],
         "words": {word: guide.say(f"shelf/{word}") for word in WORDS},
-        "measures": _measures(garments),
+        "measures": _measures(garments, guide.code),
         "choices": tuple(_choices(guide, garments)),
         "garments": [{**_garment(guide, one), "anchor": f"garment-{at}"} for at, one in enumerate(garments, 1)],
         # Our own, and the only texts that are let through unescaped.
@@ -55,14 +55,17 @@ def shelf(document: Mapping[str, Any], guide: Guide) -> str:
     return environment.get_template("shelf.html").render(made_of)
 
 
-def _measures(garments: Sequence[JsonObject]) -> tuple[str, ...]:
-    """Measures of the body, that of the most garments first."""
+def _measures(garments: Sequence[JsonObject], code: str) -> tuple[str, ...]:
+    """Measures of the body: those of garments in the page's own language, and of these that of the most garments, first."""
     times = Counter(fit["measure"] for one in garments for fit in one["fits"])
-    return tuple(sorted(times, key=lambda name: (-times[name], name)))
+    own = {fit["measure"] for one in garments if one["code"] == code for fit in one["fits"]}
+    return tuple(sorted(times, key=lambda name: (name not in own, -times[name], name)))
 
 
 def _choices(guide: Guide, garments: Sequence[JsonObject]) -> Iterator[JsonObject]:
     """What can be chosen among, each with its values; nothing is offered that is the same in all garments."""
+    # Of what is called otherwise in another language, the page has its own name.
+    garments = sorted(garments, key=lambda one: bool(one["code"] == guide.code))
     beds = {_slug(one["bed"]["name"]): one["bed"]["label"] for one in garments}
     yarns = {_tex_class(one): _tex_words(guide, _tex_class(one)) for one in garments}
     techniques = {t["key"]: t["title"] for one in garments for t in one["techniques"]}
@@ -87,6 +90,7 @@ def _garment(guide: Guide, one: JsonObject) -> JsonObject:
     cover = next((p["file"] for p in one["products"] if p["format"] == "cover"), "")
     return {
         "language": one["language"],
+        "code": one["code"],
         "bed": _slug(one["bed"]["name"]),
         "yarn_class": _tex_class(one),
         "techniques": " ".join(t["key"] for t in one["techniques"]),

@@ -10,7 +10,7 @@ from walewright.cli import console, stops
 from walewright.cli.collecting import spare_the_collector
 from walewright.cli.command_line import CommandLine
 from walewright.cli.commands import NAMES, command_named
-from walewright.cli.parameters import HELP, VERSION, together
+from walewright.cli.parameters import HELP, LANGUAGE, VERSION, together
 from walewright.report.said import said
 
 
@@ -71,9 +71,13 @@ class _Program(click.Group):
     epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; "
     "2 the command line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
 )
-@together(VERSION, HELP)
+@together(VERSION, LANGUAGE, HELP)
 @click.pass_context
-def app(context: click.Context) -> None:
-    """The program; without a command it shows its help."""
+def app(context: click.Context, language: str) -> None:
+    """The program; without a command it shows its help. A language before the command holds for it."""
     if context.invoked_subcommand is None:
-        console.say(context.get_help())
+        from walewright.cli.helping import help_text
+
+        console.say(help_text(context, language))
+    else:
+        context.default_map = {context.invoked_subcommand: {"language": language}}

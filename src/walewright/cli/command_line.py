@@ -52,7 +52,12 @@ class CommandLine:
     @property
     def words(self) -> Language:
         """What messages are told in, looked for in the same way."""
-        return languages.telling(self._asked(LANGUAGE) or languages.ENGLISH)
+        return languages.telling(self.language)
+
+    @property
+    def language(self) -> str:
+        """The name or tag of the language that is asked for, as it is typed."""
+        return self._asked(LANGUAGE) or languages.ENGLISH
 
     def _asked(self, option: str) -> str:
         """What stands behind an option; nothing where it is not there."""

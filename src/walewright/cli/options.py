@@ -14,6 +14,8 @@ from walewright.cli.formats import USUAL
 from walewright.languages import ENGLISH, PrintedIn
 from walewright.report.model import Diagnostic, has_errors
 from walewright.report.near import near
+from walewright.trade.papers import PAPERS as PAPERS
+from walewright.trade.papers import PaperSize as PaperSize
 
 if TYPE_CHECKING:
     from walewright.cli.theme import ThemeAsked
@@ -22,17 +24,15 @@ if TYPE_CHECKING:
     from walewright.sheet.themed import Theme
     from walewright.source.syntax import MachineBlock
 
-PaperSize = Literal["a4", "letter"]
 Units = Literal["cm", "in", "both"]
 
-PAPERS = get_args(PaperSize)
 UNITS = get_args(Units)
 FORMS = get_args(MessageForm)
 
 
 @dataclass(frozen=True, slots=True)
 class Printing:
-    """How pages are wanted: `paper` a4 | letter, `units` cm | in | both, `formats` of those there are, in their order."""
+    """How pages are wanted: `paper` of those there are, `units` cm | in | both, `formats` of those there are, in their order."""
 
     paper: PaperSize = "a4"
     units: Units = "cm"

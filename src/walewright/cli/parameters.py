@@ -36,7 +36,9 @@ class _Command(click.Command):
 
 def _help(context: click.Context, _: click.Parameter, wanted: bool) -> None:
     if wanted:
-        console.say(context.get_help())
+        from walewright.cli.helping import help_text
+
+        console.say(help_text(context, context.find_root().obj.language))
         raise click.exceptions.Exit(0)
 
 

@@ -39,6 +39,7 @@ def shipped() -> Shipped:
         machines=_folder("machines", ".toml"),
         shapes=_folder("shapes", ".wale"),
         charts=_folder("charts", ".wale"),
+        names=_folder("names", ".toml"),
         measures=world.shipped_text("patterns", "tables/measures.toml"),
     )
 
@@ -128,7 +129,7 @@ def understand_file(file: str, wanted: Wanted) -> Outcome:
 
     if text is None:
         return pipeline.Outcome(file, "", diagnostics=_only(fault))
-    return pipeline.understood(text, file, _given(file, text), wanted.changes)
+    return pipeline.understood(text, file, _given(file, text), wanted.changes, wanted.printed)
 
 
 def count_file(file: str, wanted: Wanted) -> Outcome:
@@ -172,6 +173,17 @@ def _edits(outcome: Outcome, again: Again) -> Edits:
         return edits_of(outcome, again, diagnostic, number)
 
     return edits
+
+
+def meant(files: Sequence[str]) -> tuple[str, ...]:
+    """The files named on the command line; a shipped garment by its name alone, from wherever it is asked for. No source of
+    anybody's is called so, for those end in .wale."""
+    bare = [file for file in files if not world.is_source_name(file)]
+    if not bare:
+        return tuple(files)
+    there = {name.removesuffix(world.SOURCE_SUFFIX) for name in world.shipped_names("patterns", "", world.SOURCE_SUFFIX)}
+    by_name = {name: str(world.shipped_path("patterns", name + world.SOURCE_SUFFIX)) for name in bare if name in there}
+    return tuple(by_name.get(file, file) for file in files)
 
 
 def unfit_names(line: CommandLine, files: Sequence[str]) -> tuple[Diagnostic, ...]:

@@ -12,6 +12,7 @@ from typing import Literal
 from walewright.counted.row_stretches import SizedNeedlesOut as SizedNeedlesOut
 from walewright.counted.row_stretches import SizedRepeat as SizedRepeat
 from walewright.design.model import EdgeName, Origin, ShapingWay
+from walewright.report.said import Said
 from walewright.trade.ends import SlotTaken, Taken
 from walewright.trade.fabrics import ChartArea, FabricSide
 from walewright.trade.joins import JoinWay
@@ -365,6 +366,8 @@ class MeasureKey:
     across: bool = False
     to: str = ""
     times: int | None = None
+    called: Said | None = None
+    """What a wedge is called on a page, which has no name of its author's."""
 
 
 @dataclass(frozen=True, slots=True)

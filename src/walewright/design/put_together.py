@@ -100,7 +100,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     _header(node, findings)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
-    cloth = cloth_of(block.every(syntax.ZoneLine), node.name, heights, place, room.fabrics) if heights else PieceCloth(place, ())
+    cloth = cloth_of(block.every(syntax.ZoneLine), heights, place, room.fabrics) if heights else PieceCloth(place, ())
     width = start(begin, node.name, cloth.at(1) if heights else place, room.edgings) if begin else None
     along = _along(begin, node, nodes, room) if begin else ()
     finish = ending(end, node.name, room.edgings, findings) if end else None

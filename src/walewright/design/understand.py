@@ -235,15 +235,16 @@ class _Reading:
             charts=_there(stuff.charts.values()),
             cautions=CAUTIONS if child is not None and any(p.purpose == "hood" for p in worked) else (),
             edition=source,
-            given=given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes),
+            given=tuple(given(source, graded, stuff.fabrics, stuff.yarns, stuff.machine, self.changes)),
             needed=_there(needs),
             photograph=photograph(title, findings),
         )
 
     def _materials(self, bed: syntax.MachineBlock | None) -> _Materials:
         findings = self.findings
-        own_machine = machine(bed, self.shipped.machines, findings) if bed else None
-        knitted = changed_bed(bed, own_machine, self.shipped.machines, self.changes, findings) if bed else None
+        beds, language = self.shipped.machines, self.shipped.language
+        own_machine = machine(bed, beds, findings, language) if bed else None
+        knitted = changed_bed(bed, own_machine, beds, self.changes, findings, language) if bed else None
         look_at_hand(self.tree.statements, self.found, knitted, findings)
         yarn_lines = self.every(syntax.YarnLine)
         single = self._by_name(tuple(n for n in yarn_lines if not n.strands), lambda n: yarn(n, findings))

@@ -14,11 +14,12 @@ from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedPiece
 from walewright.counted.needles import stitches_at
 from walewright.counted.outline import Outline, on_top, outline
-from walewright.design.model import Design, Piece
+from walewright.design.model import Design, Piece, Wedge
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.report.said import Said, said
 from walewright.solve.model import Counts
+from walewright.trade.edge_names import OWN_EDGES
 
 SAME = 0.05
 """cm. Widths that differ by less are one width."""
@@ -149,6 +150,7 @@ def _rises(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
 def _openings(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     names = dict.fromkeys(o.name for s in whole.sized for o in s.openings)
     for name in names:
+        called = said(f"edge/{name}") if name in OWN_EDGES else name_of(name)
         found = [next((o for o in s.openings if o.name == name), None) for s in whole.sized]
         openings = [o for o in found if o is not None]
         if len(openings) < len(found):
@@ -159,9 +161,9 @@ def _openings(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         ends = [o.to_row for o in openings]
         in_cm = tuple(w * of.stitch_cm(end) for w, of, end in zip(widths, whole.counted, ends, strict=True))
         if any(in_cm):
-            yield DrawnMeasure(said("measure/width-of", name=name_of(name)), places[0], (name,), in_cm, widths, "st")
+            yield DrawnMeasure(said("measure/width-of", name=called), places[0], (name,), in_cm, widths, "st")
         deep = tuple(of.height_cm(o.to_row) - of.height_cm(o.row) for of, o in zip(whole.counted, openings, strict=True))
-        named = said("measure/height-of" if closed else "measure/depth-of", name=name_of(name))
+        named = said("measure/height-of" if closed else "measure/depth-of", name=called)
         yield DrawnMeasure(named, places[1], (name,), deep, depths, "rows")
         if not closed:
             yield from _shoulders(whole, name_of(name))
@@ -192,6 +194,7 @@ def _darts(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     told: set[tuple[str, int]] = set()
     # Rows held for a shoulder have no width of their own, and no name that says what they are.
     wedges = {w.name for w in whole.piece.wedges if w.width is not None}
+    called = {w.name: wedge_called(w) for w in whole.piece.wedges}
     for name, side in sides:
         for number in range(min(sum((d.name, d.side) == (name, side) for d in o.darts) for o in whole.outlines)):
             found = [[d for d in o.darts if (d.name, d.side) == (name, side)][number] for o in whole.outlines]
@@ -201,8 +204,13 @@ def _darts(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
             counts = tuple(d.wedge.reach for d in found)
             values = tuple(c * of.stitch_cm(d.wedge.to_row) for c, d, of in zip(counts, found, whole.counted, strict=True))
             at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
-            named = said("measure/held" if name in wedges else "measure/short-rows", name=name_of(name))
+            named = said("measure/held" if name in wedges else "measure/short-rows", name=called.get(name, name_of(name)))
             yield DrawnMeasure(named, "dart", (str(at),), values, counts, "st")
+
+
+def wedge_called(wedge: Wedge) -> Said:
+    """What a wedge is called on a page."""
+    return said(wedge.printed.key, **{name: name_of(str(fact)) for name, fact in wedge.printed.facts})
 
 
 def _full_width_ends(sized: SizedPiece) -> int:

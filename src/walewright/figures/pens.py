@@ -60,6 +60,16 @@ class Paper:
         return Drawing(title, next(sizes), next(sizes), strokes, letterings, next(sizes), next(sizes), tiles)
 
 
+def smooth(points: tuple[Point, ...]) -> str:
+    """Path data of a curve through points (a Catmull-Rom spline)."""
+    made = f"M{points[0][0]:.2f} {points[0][1]:.2f}"
+    for i in range(len(points) - 1):
+        (ax, ay), (bx, by), (cx, cy), (dx, dy) = (points[min(max(j, 0), len(points) - 1)] for j in (i - 1, i, i + 1, i + 2))
+        made += f"C{bx + (cx - ax) / 6:.2f} {by + (cy - ay) / 6:.2f} "
+        made += f"{cx - (dx - bx) / 6:.2f} {cy - (dy - by) / 6:.2f} {cx:.2f} {cy:.2f}"
+    return made
+
+
 def hatched(upper: tuple[Point, Point], lower: tuple[Point, Point], spacing: float) -> list[str]:
     """Rib lines of a band between its upper and lower edge (each left end, right end), about `spacing` mm apart."""
     count = max(2, round(abs(upper[1][0] - upper[0][0]) / spacing))

@@ -161,11 +161,11 @@ def _top(piece: Piece, top: str) -> Iterator[RingEdge]:
         yield RingEdge("end", state, outer, outer, "left", "right")
         return
     yield RingEdge("shoulder left", state, outer, inner, "left", "right")
-    yield from _gap(piece, parted, inner)
+    yield from _gap(parted, inner)
     yield RingEdge("shoulder right", state, inner, outer, "left", "right")
 
 
-def _gap(piece: Piece, opening: Opening, above: frozenset[str]) -> Iterator[RingEdge]:
+def _gap(opening: Opening, above: frozenset[str]) -> Iterator[RingEdge]:
     """Down its left edge, across its foot, up its right one."""
     foot = _corner(opening.from_level or "", "inner")
     yield RingEdge(f"{opening.name} left", "rows", above, foot, "top", "bottom")
@@ -184,7 +184,7 @@ def _inner_rings(piece: Piece) -> Iterator[tuple[RingEdge, ...]]:
     for opening in piece.openings:
         if rejoins(piece, opening):
             head = _corner(opening.to_level, "inner")
-            left, *rest = _gap(piece, opening, head)
+            left, *rest = _gap(opening, head)
             upper = RingEdge(f"{opening.name} upper", "closed", head, head, "right", "left")
             yield (*rest, upper, left) if any(opening.width) else (*rest, left)
     for slot in piece.slots:

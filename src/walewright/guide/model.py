@@ -45,7 +45,7 @@ class HowToText:
 class Guide:
     """`code`: the language as HTML names it (BCP 47). `words`: templates of labels, facts and sentences. `advice` and `how_to`:
     whole texts, by their keys and by those of `figures.hands`. `ordinal`: "1st". `small`: whether labels begin with a small letter
-    within a line."""
+    within a line. `months`: their names, where days are printed with them."""
 
     code: str
     words: Language
@@ -53,6 +53,7 @@ class Guide:
     how_to: Mapping[str, HowToText]
     ordinal: Callable[[int], str]
     small: bool = True
+    months: tuple[str, ...] = ()
 
     def on_plates(self) -> Guide:
         """The same where plates set the tension: of what has words for them (`page/mine/plate`), those."""
@@ -70,6 +71,14 @@ class Guide:
     def figured(self, key: str, **facts: Fact | SizedFigure) -> tuple[str, tuple[tuple[int, int], ...]]:
         """The sentence, and where in it figures begin and end; a fact may be a sentence with marked figures of its own."""
         return unmarked(self.say(key, **{name: f.marked if isinstance(f, SizedFigure) else f for name, f in facts.items()}))
+
+    def date(self, iso: str) -> str:
+        """A day as the language writes it: by the number and the month's name, where it has names for them; else as it is."""
+        parts = iso.split("-")
+        if not self.months or len(parts) != 3 or not all(part.isdecimal() for part in parts):
+            return iso
+        year, month, day = parts
+        return f"{int(day)}. {self.months[int(month) - 1]} {year}" if 1 <= int(month) <= len(self.months) else iso
 
     def within(self, label: str) -> str:
         """A label as it stands within a line."""
@@ -106,7 +115,8 @@ class Guide:
 
     def measure(self, key: MeasureKey) -> str:
         """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""
-        one = self.say(_measured(key), name=key.name, to=key.to, across=key.across, extent=key.extent)
+        name: Fact = key.called or (self.edge(key.name) if key.at in ("opening", "slot") else key.name)
+        one = self.say(_measured(key), name=name, to=key.to, across=key.across, extent=key.extent)
         if key.times is None:
             return one
         return self.say("measured/times", what=one, times=key.times) if key.times else self.say("measured/together", what=one)

@@ -176,4 +176,6 @@ def _wedge(made: _Made, wedge: Wedge, held: SizedWedge) -> Iterator[Measure]:
     beside = [edge + at if side == "left" else edge - at for at in (inwards, inwards - 1)]
     rows = max(made.fabric.rows_in_wale(at, counter, counter + held.to_row - held.from_row) for at in beside)
     up = made.of.fabric(held.to_row).rows_per_cm
-    yield Measure(MeasureKey("height", "wedge", wedge.name), wanted, rows / up, round(rows - wanted * up, 3), "rows")
+    yield Measure(
+        MeasureKey("height", "wedge", wedge.name, called=wedge.printed), wanted, rows / up, round(rows - wanted * up, 3), "rows"
+    )

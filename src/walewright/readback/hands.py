@@ -230,8 +230,18 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._waiting(waiting)
         self.now(stitches + waiting, *told)
 
+    def now_in_part(self, stitches: int, *told: int) -> None:
+        """The same in the part being worked, whatever waits."""
+        self.now(stitches + self._there_waiting(), *told)
+
+    def now_held_in_part(self, stitches: int, held: int, *told: int) -> None:
+        self.now_held(stitches + self._there_waiting(), held, *told)
+
+    def _there_waiting(self) -> int:
+        return sum(1 for state in self._needles.values() if state.startswith("waiting"))
+
     def _waiting(self, waiting: int) -> None:
-        there = sum(1 for state in self._needles.values() if state.startswith("waiting"))
+        there = self._there_waiting()
         if there != waiting:
             raise Contradiction("contradiction/stitches-wait", waiting=waiting, there=there)
 
@@ -307,6 +317,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "now_held": Hands.now_held,
     "now_in_half": Hands.now_in_half,
     "now_in_half_held": Hands.now_in_half_held,
+    "now_in_part": Hands.now_in_part,
+    "now_held_in_part": Hands.now_held_in_part,
     "now_reached": Hands.now_reached,
     "now_in_half_reached": Hands.now_in_half_reached,
     "now_held_reached": Hands.now_held_reached,

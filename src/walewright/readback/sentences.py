@@ -98,7 +98,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top"},
     **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right"},
     **{"FROM_LEFT": "left", "FROM_RIGHT": "right", "FROM_BOTTOM": "bottom", "FROM_TOP": "top"},
-    **{"START": "start", "END": "end", "SHOULDER": "shoulder", "FIRST_END": "first end", "LAST_END": "last end"},
+    **{"START": "start", "END": "end", "SHOULDER": "shoulder", "NECK": "neck", "FIRST_END": "first end", "LAST_END": "last end"},
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY},

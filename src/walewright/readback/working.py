@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
+from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
 from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
-from walewright.readback.phrases import ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
+from walewright.readback.phrases import Argument, ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
 from walewright.readback.sentences import Unreadable, said
 from walewright.readback.together import Shapings
 
@@ -15,6 +16,10 @@ MOST_PHRASES = 100_000
 """In one section, repeats written out. A piece has some hundreds; see also `hands.MOST_MOVES`."""
 
 Obey = Callable[[ReadPhrase], None]
+ReadAs = Callable[[ReadPhrase], ReadPhrase]
+
+_AGAIN = ("again", "again_mirrored", "again_on")
+"""Phrases that refer to steps said above."""
 
 
 class SectionAtWork:
@@ -25,6 +30,7 @@ class SectionAtWork:
         self._section, self._size, self._obey, self._language = section, size, obey, language
         self._done = 0
         self._together: Shapings | None = None
+        self._read: ReadAs = _as_it_is
 
     def all_of_it(self, before: Sequence[PrintedSection]) -> None:
         """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
@@ -32,21 +38,37 @@ class SectionAtWork:
             if not self._passed_by(line):
                 told = _said(line, self._language)
                 first = told[0]
-                if isinstance(first, ReadPhrase) and first.kind == "again":
-                    self._again(first, line, before)
+                if isinstance(first, ReadPhrase) and first.kind in _AGAIN:
+                    self.start, self.end = line.start, line.end
+                    self._again(first, *self._referred(first, line, before), line)
                 else:
                     self._line(told, line)
         self._close()
 
+    def _referred(
+        self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]
+    ) -> tuple[tuple[PrintedLine, ...], ReadAs]:
+        """The lines that are referred to, and how their phrases are read."""
+        if phrase.kind == "again_mirrored":
+            return self._other_half(phrase, line), mirrored
+        lines = referred(phrase, line, before, self._language)
+        return lines, _on(phrase, lines, self._language) if phrase.kind == "again_on" else _as_it_is
+
     def _passed_by(self, line: PrintedLine) -> bool:
         return is_note(line, self._language) or (line.only is not None and self._size not in line.only)
 
-    def _again(self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]) -> None:
-        """The steps that are referred to, here, and then what is said to be true."""
-        self.start, self.end = line.start, line.end
-        for one in referred(phrase, line, before, self._language):
+    def _other_half(self, phrase: ReadPhrase, line: PrintedLine) -> tuple[PrintedLine, ...]:
+        first, last, *_ = phrase.arguments
+        above = tuple(one for one in self._section.lines if one.start < line.start)
+        return _steps(self._section.name, above, (first, last), line, self._language)
+
+    def _again(self, phrase: ReadPhrase, lines: tuple[PrintedLine, ...], read: ReadAs, line: PrintedLine) -> None:
+        """The steps that are referred to, here, each as it is `read`, and then what is said to be true."""
+        self._read = read
+        for one in lines:
             if not self._passed_by(one):
                 self._line(_said(one, self._language), line)
+        self._read = _as_it_is
         self._close()
         self.start, self.end = line.start, line.end
         for now in phrase.arguments:
@@ -85,7 +107,11 @@ class SectionAtWork:
             self._done += 1
             if self._done > MOST_PHRASES:
                 raise Contradiction("contradiction/things-to-do", most=MOST_PHRASES)
-            yield phrase
+            yield self._read(phrase)
+
+
+def _as_it_is(phrase: ReadPhrase) -> ReadPhrase:
+    return phrase
 
 
 def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
@@ -111,7 +137,16 @@ def referred(
         raise Contradiction("contradiction/section-missing", section=name)
     if len(found) > 1:
         raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
-    lines = found[0].lines
+    return _steps(name, found[0].lines, (first, last), line, language)
+
+
+def _steps(
+    name: str, lines: tuple[PrintedLine, ...], numbers: tuple[Argument, Argument], line: PrintedLine, language: ReadLanguage
+) -> tuple[PrintedLine, ...]:
+    """The lines of the steps of these `numbers`, which are as many as those that `line` stands for."""
+    first, last = numbers
+    assert isinstance(first, int)
+    assert isinstance(last, int)
     begin = next((at for at, one in enumerate(lines) if one.first == first), None)
     end = next((at for at, one in enumerate(lines) if one.last == last), None)
     if begin is None or end is None or begin > end:
@@ -127,9 +162,22 @@ def referred(
     return told
 
 
+def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], language: ReadLanguage) -> ReadAs:
+    """How a phrase is read where the first row of another piece is hung. Raises `Contradiction` where none is."""
+    piece = phrase.arguments[3]
+    told_there = (one for line in lines if not is_note(line, language) for one in _said(line, language))
+    if not any(isinstance(one, ReadPhrase) and one.kind == "rehang_start" for one in told_there):
+        raise Contradiction("contradiction/nothing-hung")
+
+    def read(told: ReadPhrase) -> ReadPhrase:
+        return ReadPhrase(told.kind, (*told.arguments[:-1], piece)) if told.kind == "rehang_start" else told
+
+    return read
+
+
 def _refers_on(line: PrintedLine, language: ReadLanguage) -> bool:
     first = None if is_note(line, language) else _said(line, language)[0]
-    return isinstance(first, ReadPhrase) and first.kind == "again"
+    return isinstance(first, ReadPhrase) and first.kind in _AGAIN
 
 
 # ----------------------------------------------------------------- what a line says

@@ -9,18 +9,21 @@ from dataclasses import dataclass, field
 from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
-from starlette.responses import HTMLResponse, Response
+from starlette.responses import FileResponse, HTMLResponse, JSONResponse, Response
 from starlette.routing import Route
 from starlette.types import ASGIApp
 
 from walewright import languages, world
 from walewright.cli import remembered
 from walewright.serve import working
+from walewright.serve.answering import Answering
 from walewright.serve.bodies import BodyUnreadable, posted
 from walewright.serve.given import filled
+from walewright.serve.kept import KeptAnswer
 from walewright.serve.model import PageAnswer, PageResult, Posted, ServedGarment, TakenFile
-from walewright.serve.pages import FORMATS, Pages
-from walewright.serve.pool import Limits, Unfinished, WorkPool
+from walewright.serve.pages import FORMATS, PRINTED, Pages
+from walewright.serve.pool import Asker, Limits, Unfinished, WorkPool
+from walewright.serve.progress import TICKET
 from walewright.serve.security import Door, Guard
 
 STATUS = {"busy": 503, "stopped": 503, "memory": 503, "failed": 500}
@@ -33,22 +36,34 @@ TYPES = {
     ".json": "application/json",
 }
 OWN = {"page.css": "text/css", "page.js": "text/javascript"}
+FACES = ("serif", "sans")
+FOR_AN_HOUR = {"cache-control": "private,max-age=3600"}
+
+LONGEST_SOURCE = 40_000
+"""Letters of a source that somebody gives; the largest shipped one has a fifth of it."""
+YOURS = "yours.wale"
+"""What messages call it."""
 
 
 @dataclass(frozen=True)
 class Serving:
-    """All that answers have in common. `today` is an ISO date."""
+    """All that answers have in common."""
 
     garments: Sequence[ServedGarment]
-    door: Door
     pages: Pages
-    language: str
-    today: str
-    pool: WorkPool
+    answering: Answering
     covers: dict[str, bytes] = field(default_factory=dict)
+    faces: dict[str, str] = field(default_factory=dict)
 
-    def garment(self, request: Request) -> ServedGarment:
-        """The one that the address names. Nothing else of an address leads to a file."""
+    def garment(self, request: Request, given: Posted) -> ServedGarment:
+        """The one that the address names, or whose text was given. Nothing else of an address leads to a file."""
+        if "name" not in request.path_params:
+            text = given.get("source", "")
+            if not text.strip():
+                raise HTTPException(404)
+            if len(text) > LONGEST_SOURCE:
+                raise BodyUnreadable(413)
+            return ServedGarment("yours", YOURS, text)
         found = next((g for g in self.garments if g.name == request.path_params["name"]), None)
         if found is None:
             raise HTTPException(404)
@@ -58,32 +73,40 @@ class Serving:
         return HTMLResponse(self.pages.gallery(self.garments))
 
     async def cover(self, request: Request) -> Response:
-        garment = self.garment(request)
+        garment = self.garment(request, {})
         if garment.name not in self.covers:
-            drawn = await self.pool.in_the_background(working.cover, garment, self.language)
+            drawn = await self.answering.pool.in_the_background(working.cover, garment, self.answering.language)
             if isinstance(drawn, Unfinished) or not drawn:
                 raise HTTPException(404)
             self.covers[garment.name] = drawn.encode()
-        return Response(self.covers[garment.name], media_type="image/svg+xml", headers={"cache-control": "private,max-age=3600"})
+        return Response(self.covers[garment.name], media_type="image/svg+xml", headers=FOR_AN_HOUR)
 
     async def form(self, request: Request) -> Response:
-        garment = self.garment(request)
-        return self._answered(garment, {}, await self.pool.work(working.form, garment, {}, self.language))
+        garment = self.garment(request, {})
+        return self._answered(garment, {}, await self.answering.form(_asker(request), garment, {}))
 
     async def result(self, request: Request) -> Response:
-        garment, given = self.garment(request), await posted(request)
-        return await self._finished(garment, given, await self.pool.work(working.worked, garment, given, self.language, self.today))
+        garment, given = await self._given(request)
+        found = await self.answering.worked(_asker(request), garment, given)
+        return await self._finished(request, garment, given, found)
 
     async def make(self, request: Request) -> Response:
-        garment, given, form = self.garment(request), await posted(request), request.path_params["form"]
+        form = request.path_params["form"]
         if form not in FORMATS:
             raise HTTPException(404)
-        found = await self.pool.work(working.made, garment, given, self.language, self.today, form)
-        return await self._finished(garment, given, found)
+        garment, given = await self._given(request)
+        ticket = given.pop("ticket", "")
+        asker = _asker(request, at_once=form in PRINTED)
+        found = await self.answering.printed(asker, garment, given, form, ticket if TICKET.fullmatch(ticket) else "")
+        return await self._finished(request, garment, given, found)
+
+    async def progress(self, request: Request) -> Response:
+        """The page that a printing is at."""
+        return JSONResponse({"page": self.answering.pool.progress.page(request.path_params["ticket"])})
 
     async def keep(self, request: Request) -> Response:
-        garment, given = self.garment(request), await posted(request)
-        return await self._finished(garment, given, await self.pool.work(working.kept, garment, given, self.language))
+        garment, given = await self._given(request)
+        return await self._finished(request, garment, given, await self.answering.kept(_asker(request), garment, given))
 
     async def recall(self, request: Request) -> Response:
         """What a file remembers, for the garment that it names, or the one that it was given to."""
@@ -92,28 +115,60 @@ class Serving:
         found = remembered.read(text)
         if not isinstance(found, remembered.Remembered):
             return HTMLResponse(self.pages.gallery(self.garments, text, found), 422)
-        name = given.get("garment") or found.garment
-        garment = next((g for g in self.garments if g.name == name), None)
+        if given.get("source", "").strip():
+            garment: ServedGarment | None = self.garment(request, given)
+        else:
+            name = given.get("garment") or found.garment
+            garment = next((g for g in self.garments if g.name == name), None)
         if garment is None:
             return HTMLResponse(self.pages.gallery(self.garments, text, "garment"), 422)
-        fields = dict(found.fields)
-        answer = await self.pool.work(working.recalled, garment, fields, self.language, self.today)
-        return await self._finished(garment, filled(fields), answer)
+        fields = filled(dict(found.fields))
+        return await self._finished(request, garment, fields, await self.answering.worked(_asker(request), garment, fields))
+
+    async def yours(self, request: Request) -> Response:
+        """A source that somebody gives, as a file or pasted, or the form of one with what was filled in."""
+        given = await posted(request)
+        text = given.pop("file", "").strip("\n") or given.get("source", "")
+        if not text.strip() or len(text) > LONGEST_SOURCE:
+            return HTMLResponse(self.pages.gallery(self.garments, source=text[:LONGEST_SOURCE], unread=True), 422)
+        garment = ServedGarment("yours", YOURS, text)
+        given.pop("source", None)
+        return await self._finished(request, garment, given, await self.answering.worked(_asker(request), garment, given))
 
     async def own(self, request: Request) -> Response:
         name = request.path_params["file"]
+        if name.removesuffix(".ttf") in FACES:
+            return await self._face(name.removesuffix(".ttf"))
         if name not in OWN:
             raise HTTPException(404)
         return Response(world.package_text(f"serve/{name}"), media_type=OWN[name])
 
-    async def _finished(self, garment: ServedGarment, given: Posted, found: PageAnswer | TakenFile | Unfinished) -> Response:
+    async def _face(self, face: str) -> Response:
+        if face not in self.faces:
+            found = await self.answering.pool.in_the_background(working.face, face)
+            self.faces[face] = found if isinstance(found, str) else ""
+        if not self.faces[face]:
+            raise HTTPException(404)
+        return FileResponse(self.faces[face], media_type="font/ttf", headers=FOR_AN_HOUR)
+
+    async def _given(self, request: Request) -> tuple[ServedGarment, dict[str, str]]:
+        given = await posted(request)
+        garment = self.garment(request, given)
+        given.pop("source", None)
+        return garment, given
+
+    async def _finished(
+        self, request: Request, garment: ServedGarment, given: Posted, found: KeptAnswer | PageAnswer | TakenFile | Unfinished
+    ) -> Response:
         """The answer; where the work came to nothing, the form all the same, with what was filled in."""
-        if not isinstance(found, Unfinished):
+        if isinstance(found, KeptAnswer):
+            return self._answered(garment, given, found.answer)
+        if not isinstance(found, Unfinished) or found.why == "cancelled":
             return self._answered(garment, given, found)
-        form = await self.pool.work(working.form, garment, given, self.language)
+        form = await self.answering.form(_asker(request), garment, given)
         if isinstance(form, Unfinished):
             return self._answered(garment, given, found)
-        return self._answered(garment, given, PageAnswer(form.offer, form.values, form.stray, PageResult(found.why)))
+        return self._answered(garment, given, PageAnswer(form.offer, form.values, form.stray, PageResult(found.why), form.hints))
 
     def _answered(self, garment: ServedGarment, given: Posted, found: PageAnswer | TakenFile | Unfinished) -> Response:
         if isinstance(found, TakenFile):
@@ -123,16 +178,26 @@ class Serving:
             headers = {"content-disposition": f'attachment;filename="{name}"'}
             return Response(found.data, media_type=TYPES[suffix], headers=headers)
         if isinstance(found, Unfinished):
-            return HTMLResponse(self.pages.unfinished(garment, given, PageResult(found.why)), STATUS[found.why])
+            return HTMLResponse(self.pages.unfinished(garment, given, PageResult(found.why)), STATUS.get(found.why, 503))
         state = found.result.state if found.result is not None else "proven"
         return HTMLResponse(self.pages.garment(garment, found), STATUS.get(state, 200))
+
+
+def _asker(request: Request, at_once: bool = False) -> Asker:
+    """Who waits for the answer: until the connection is closed."""
+
+    async def gone() -> None:
+        while (await request.receive())["type"] != "http.disconnect":
+            pass
+
+    return Asker(gone, at_once)
 
 
 def serving(garments: Sequence[ServedGarment], door: Door, language: str, today: str, limits: Limits | None = None) -> ASGIApp:
     """The application that answers at `door`."""
     guide = languages.printed(language).guide
     pool = WorkPool(limits or Limits())
-    there = Serving(garments, door, Pages(guide, f"/{door.token}"), language, today, pool)
+    there = Serving(garments, Pages(guide, f"/{door.token}"), Answering(pool, language, today))
 
     @asynccontextmanager
     async def lifespan(_: Starlette) -> AsyncIterator[None]:
@@ -163,12 +228,16 @@ def _routes(there: Serving) -> list[Route]:
         "/own/{file}": there.own,
         "/cover/{name}.svg": there.cover,
         "/garment/{name}": there.form,
+        "/progress/{ticket}": there.progress,
     }
     post: dict[str, Endpoint] = {
         "/garment/{name}": there.result,
         "/garment/{name}/keep": there.keep,
         "/garment/{name}/{form}": there.make,
         "/recall": there.recall,
+        "/yours": there.yours,
+        "/yours/keep": there.keep,
+        "/yours/{form}": there.make,
     }
     return [
         *(Route(f"/{{token}}{path}", endpoint, methods=["GET"]) for path, endpoint in get.items()),

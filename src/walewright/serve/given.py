@@ -65,8 +65,14 @@ def _with_unit(text: str, unit: str) -> str:
     return f"{text.replace(',', '.')} {unit}".rstrip() if PLAIN.fullmatch(text) else text
 
 
+def in_cm(text: str) -> str:
+    """A length as it is typed, with its unit."""
+    return _with_unit(text, "cm")
+
+
 def _measure(row: OfferedRow, values: Posted) -> str:
-    return _with_unit(values.get(f"measure:{row.name}", ""), "" if row.counts else "cm")
+    text = values.get(f"measure:{row.name}", "")
+    return _with_unit(text, "") if row.counts else in_cm(text)
 
 
 def _counted(fabric: OfferedFabric, values: Posted, keys: tuple[tuple[str, str], ...]) -> str:

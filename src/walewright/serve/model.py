@@ -12,10 +12,11 @@ Posted = Mapping[str, str]
 
 @dataclass(frozen=True, slots=True)
 class ServedGarment:
-    """A source that can be chosen: `name` in addresses, `file` where it lies."""
+    """A source that can be chosen: `name` in addresses, `file` where it lies. A `text` lies nowhere: somebody gave it."""
 
     name: str
     file: str
+    text: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,14 +36,17 @@ class OfferedChoice:
 
 @dataclass(frozen=True, slots=True)
 class OfferedRow:
-    """A measurement: `value` is the pattern's in the size that is chosen. `counts`: it is a number, no length."""
+    """A measurement: `value` is the pattern's in the size that is chosen, `values` in each, in cm; `picture`: where it is taken, as
+    SVG. `counts`: it is a number, no length."""
 
     name: str
     label: str
     about: str
     value: str
-    to_fit: bool
+    of_body: bool
     counts: bool = False
+    values: tuple[float, ...] = ()
+    picture: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,27 +112,33 @@ class ResultTable:
     rows: tuple[tuple[str, ...], ...]
 
 
-ResultState = Literal["proven", "refused", "stopped", "busy", "failed", "memory"]
-"""How it ended: a pattern, or messages why not; it took too long; too many wait; a fault of the program; memory ran out."""
+ResultState = Literal["proven", "refused", "stopped", "busy", "failed", "memory", "cancelled"]
+"""How it ended: a pattern, or messages why not; it took too long; too many wait; a fault of the program; memory ran out; nobody
+wanted it any longer."""
 
 
 @dataclass(frozen=True, slots=True)
 class PageResult:
+    """`eases`: garment less body by the names of measurements, in cm."""
+
     state: ResultState
     told: tuple[ToldMistake, ...] = ()
     tables: tuple[ResultTable, ...] = ()
     drawings: tuple[DrawnPiece, ...] = ()
+    eases: Mapping[str, float] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
 class PageAnswer:
     """The form with what was filled in (`values`; `stray`: for fields that it has not now), and the result, if one was asked for.
-    Without an `offer` the source could not be understood."""
+    `hints`: by the names of measurements, the pattern's size that is nearest, and the ease. Without an `offer` the source could not
+    be understood."""
 
     offer: Offer | None
     values: Posted = field(default_factory=dict)
     stray: Posted = field(default_factory=dict)
     result: PageResult | None = None
+    hints: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

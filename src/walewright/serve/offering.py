@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from walewright.cli.options import Wanted
-from walewright.cli.sources import shipped, understand_file
-from walewright.design.model import Design, Edition
+from walewright.cli.sources import shipped
+from walewright.design.model import Edition
+from walewright.figures.bodies import taken
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import cm, sentence
@@ -19,19 +21,28 @@ from walewright.serve.model import (
     OfferedRow,
     OfferedYarn,
     Posted,
+    ServedGarment,
 )
+from walewright.serve.sourced import understood
 from walewright.sheet.regrading import fabric_words, source_of
+from walewright.sheet.render import picture
+
+if TYPE_CHECKING:
+    from walewright.design.model import Design
+    from walewright.report.model import Diagnostic
 
 
-def offered(file: str, chosen: Posted, size: str, language: str) -> tuple[Offer | None, Design | None]:
-    """The form of the source `file` under the alternatives `chosen`, with the figures of `size`; where these are not of the source,
-    of the source's own. With it, the design in all its sizes."""
-    for taken in (chosen, {}):
-        wanted = Wanted({"chosen": dict(taken)} if taken else {}, (), language=language)
-        design = understand_file(file, wanted).design
-        if design is not None:
-            return _offer(wanted.guide, design, size), design
-    return None, None
+def offered(garment: ServedGarment, chosen: Posted, size: str, language: str) -> tuple[Offer | None, tuple[Diagnostic, ...]]:
+    """The form of the garment under the alternatives `chosen`, with the figures of `size`; where these are not of the source, of
+    the source's own. Without a form: why the source cannot be understood."""
+    told: tuple[Diagnostic, ...] = ()
+    for taken_now in (chosen, {}):
+        wanted = Wanted({"chosen": dict(taken_now)} if taken_now else {}, (), language=language)
+        outcome = understood(garment, wanted)
+        if outcome.design is not None:
+            return _offer(wanted.guide, outcome.design, size), ()
+        told = outcome.diagnostics
+    return None, told
 
 
 def _offer(guide: Guide, design: Design, size: str) -> Offer:
@@ -46,7 +57,7 @@ def _offer(guide: Guide, design: Design, size: str) -> Offer:
             OfferedChoice(c.name, sentence(c.name), tuple(Alternative(a, name_of(a)) for a in c.alternatives))
             for c in design.choices
         ),
-        rows=tuple(_rows(source, at)),
+        rows=tuple(_rows(guide, source, at)),
         fabrics=tuple(
             OfferedFabric(f.name, sentence(f.name), fabric_words(guide, f), f.tension_words, f.tension) for f in source.fabrics
         ),
@@ -62,10 +73,14 @@ def _offer(guide: Guide, design: Design, size: str) -> Offer:
     )
 
 
-def _rows(source: Edition, at: int) -> Iterator[OfferedRow]:
+def _rows(guide: Guide, source: Edition, at: int) -> Iterator[OfferedRow]:
     for row in sorted(source.measurements, key=lambda m: not m.to_fit):
         label = sentence(row.printed or row.name)
-        yield OfferedRow(row.name, label, row.about, cm(row.values[at]), row.to_fit)
+        drawn = taken(guide, row.body, label)
+        of_body = row.to_fit or drawn is not None
+        yield OfferedRow(
+            row.name, label, row.about, cm(row.values[at]), of_body, False, row.values, picture(drawn) if drawn else ""
+        )
     for count in source.counts:
         yield OfferedRow(count.name, sentence(count.name), count.about, count.words(count.values[at]), False, True)
 

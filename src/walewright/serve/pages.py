@@ -5,41 +5,44 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from urllib.parse import quote
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from walewright import world
 from walewright.guide.model import Guide
 from walewright.serve.model import PageAnswer, PageResult, Posted, ServedGarment
 
 WORDS = (
-    "as-in-pattern",
     "ball-grams",
     "ball-metres",
     "bed",
+    "bed-and-yarn",
     "bed-needles",
     "bed-own",
     "bed-pitch",
     "body",
     "busy",
     "busy-help",
+    "cancelled",
+    "cancelled-help",
     "changed-since",
     "choices",
     "choose-garment",
     "choose-garment-help",
-    "commas",
     "cm",
+    "commas",
     "dial",
     "downloads",
-    "downloads-help",
+    "drawn",
     "failed",
     "failed-help",
     "figures-file",
     "figures-help",
     "figures-lost",
     "figures-paste",
-    "for-garment",
+    "figures-title",
     "form-help",
     "get-bench",
     "get-html",
@@ -48,12 +51,17 @@ WORDS = (
     "get-text",
     "grams",
     "keep",
+    "laying-out",
     "lost",
+    "lost-page",
     "memory",
     "memory-help",
     "mistake",
+    "more-measures",
     "no-garments",
     "other-garment",
+    "page-set",
+    "pattern-value",
     "proven",
     "proven-help",
     "recall",
@@ -62,16 +70,17 @@ WORDS = (
     "result",
     "result-none",
     "rows",
+    "saved",
     "size",
     "size-help",
     "skip",
     "source-broken",
     "stitches",
+    "stop",
     "stopped",
     "stopped-help",
     "swatch",
     "swatch-help",
-    "swatch-measured",
     "swatch-tall",
     "swatch-wide",
     "tension",
@@ -83,10 +92,18 @@ WORDS = (
     "working",
     "yarn",
     "yarn-label",
+    "yours",
+    "yours-file",
+    "yours-help",
+    "yours-paste",
+    "yours-show",
+    "yours-unread",
 )
 """By these names the templates ask for them."""
 
 FORMATS = ("pdf", "bench", "html", "text", "plan")
+PRINTED = frozenset({"pdf", "bench"})
+"""Those that are set page by page, which takes a while."""
 
 
 @dataclass(frozen=True)
@@ -102,23 +119,36 @@ class Pages:
 
     @cached_property
     def _templates(self) -> Environment:
-        return Environment(
+        made = Environment(
             loader=FileSystemLoader(str(world.package_path("serve/templates"))),
             autoescape=True,
             undefined=StrictUndefined,
             trim_blocks=True,
             lstrip_blocks=True,
         )
+        made.filters["quoted"] = _quoted
+        return made
 
-    def gallery(self, garments: Sequence[ServedGarment], pasted: str = "", unfit: str | None = None) -> str:
-        """Every garment by its picture. `pasted`: what was to be remembered, and `unfit` where in it that failed."""
-        return self._filled("gallery.html", garments=garments, pasted=pasted, unfit=unfit)
+    def gallery(
+        self,
+        garments: Sequence[ServedGarment],
+        pasted: str = "",
+        unfit: str | None = None,
+        source: str = "",
+        unread: bool = False,
+    ) -> str:
+        """Every garment by its picture. `pasted`: what was to be remembered, and `unfit` where in it that failed; `source`: a text
+        that was given for a pattern, and `unread` that it is none."""
+        return self._filled("gallery.html", garments=garments, pasted=pasted, unfit=unfit, given_source=source, unread=unread)
 
     def garment(self, garment: ServedGarment, answer: PageAnswer) -> str:
         """The form of a garment, and the result beside it."""
         result = answer.result
         drawings = [Markup(drawn.svg) for drawn in result.drawings] if result is not None else []
-        return self._filled("garment.html", garment=garment, answer=answer, drawings=drawings, formats=FORMATS)
+        pictures = {row.name: Markup(row.picture) for row in answer.offer.rows} if answer.offer is not None else {}
+        place = f"{self.root}/yours" if garment.text else f"{self.root}/garment/{quote(garment.name, safe='')}"
+        of = {"garment": garment, "place": place, "answer": answer, "drawings": drawings, "pictures": pictures}
+        return self._filled("garment.html", **of, formats=FORMATS, printed=PRINTED)
 
     def unfinished(self, garment: ServedGarment, posted: Posted, result: PageResult) -> str:
         """Where not even the form could be made: what was filled in is kept for another try."""
@@ -135,3 +165,12 @@ class Pages:
     def _named(self, name: str) -> str:
         """A garment's name as it is read: that of its file."""
         return name[:1].upper() + name[1:].replace("_", " ").replace("-", " ")
+
+
+def _quoted(text: str) -> Markup:
+    """A message with the names in it, which stand between grave accents, told apart by their type."""
+    parts = text.split("`")
+    if len(parts) % 2 == 0:
+        return escape(text)
+    inside = Markup("<b>{}</b>")
+    return Markup("").join(inside.format(part.replace("_", " ")) if at % 2 else escape(part) for at, part in enumerate(parts))

@@ -1,20 +1,23 @@
-"""Work in other processes, with bounds: how long, how much memory, and how much of it may wait. What is hopeless is stopped, and
-costs nobody else anything."""
+"""Work in other processes, with bounds: how long, how much memory, and how much of it may wait. What is hopeless, or no longer
+wanted, is stopped, and costs nobody else anything."""
 
 from __future__ import annotations
 
 import asyncio
 import multiprocessing
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
+from concurrent.futures import CancelledError as TakenBack
 from concurrent.futures import TimeoutError as TookTooLong
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, ParamSpec, TypeVar
+from multiprocessing.connection import Connection
+from typing import TYPE_CHECKING, Any, ParamSpec, TypeVar
 
 from walewright.cli.workers import FILES_A_PROCESS, cores
 from walewright.serve.model import ResultState
+from walewright.serve.progress import PageProgress, listening
 
 if TYPE_CHECKING:
-    from pebble import ProcessPool
+    from pebble import ProcessFuture, ProcessPool
 
 TaskGiven = ParamSpec("TaskGiven")
 TaskFound = TypeVar("TaskFound")
@@ -22,10 +25,12 @@ TaskFound = TypeVar("TaskFound")
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """`seconds` for one piece of work; `memory` in bytes for a process, where the system can bound it; how many pieces of work may
-    be `waiting`; `processes` at once, two at least, so that a cover does not keep a form waiting."""
+    """`seconds` for one piece of work, and `unwanted` for one that nobody waits for any longer; `memory` in bytes for a process,
+    where the system can bound it; how many pieces of work may be `waiting`; `processes` at once, two at least, so that a cover does
+    not keep a form waiting."""
 
     seconds: float = 150.0
+    unwanted: float = 5.0
     memory: int = 3 * 1024**3
     waiting: int = 24
     processes: int = field(default_factory=lambda: max(2, cores()))
@@ -38,12 +43,22 @@ class Unfinished:
     why: ResultState
 
 
+@dataclass(frozen=True, slots=True)
+class Asker:
+    """Who waits for work: `gone` comes to its end when they do not any longer; `at_once`: then it is stopped, even when begun."""
+
+    gone: Callable[[], Awaitable[None]]
+    at_once: bool = False
+
+
 class WorkPool:
     """The processes. Begins with `start`; `stop` ends whatever is left."""
 
     def __init__(self, limits: Limits) -> None:
         self.limits = limits
+        self.progress = PageProgress()
         self._pool: ProcessPool | None = None
+        self._told: tuple[Connection, Connection] | None = None
         self._there = 0
         self._background = asyncio.Semaphore(max(1, limits.processes - 1))
 
@@ -53,11 +68,13 @@ class WorkPool:
 
         # A fresh interpreter a process: a fork would take along threads of libraries in whatever state they are.
         context = multiprocessing.get_context("spawn")
+        self._told = reading, writing = context.Pipe(duplex=False)
+        asyncio.get_running_loop().add_reader(reading.fileno(), self.progress.heard, reading)
         self._pool = ProcessPool(
             max_workers=self.limits.processes,
             max_tasks=FILES_A_PROCESS,
-            initializer=_bounded,
-            initargs=(self.limits.memory,),
+            initializer=_begun,
+            initargs=(self.limits.memory, writing),
             context=context,
         )
 
@@ -67,16 +84,21 @@ class WorkPool:
             self._pool.stop()  # type: ignore[no-untyped-call]
             self._pool.join()
             self._pool = None
+        if self._told is not None:
+            asyncio.get_running_loop().remove_reader(self._told[0].fileno())
+            for end in self._told:
+                end.close()
+            self._told = None
 
     async def work(
-        self, task: Callable[TaskGiven, TaskFound], *arguments: TaskGiven.args, **named: TaskGiven.kwargs
+        self, asker: Asker, task: Callable[TaskGiven, TaskFound], *arguments: TaskGiven.args, **named: TaskGiven.kwargs
     ) -> TaskFound | Unfinished:
         """What `task` finds, or why it did not."""
         if self._there >= self.limits.waiting:
             return Unfinished("busy")
         self._there += 1
         try:
-            return await self._worked(task, arguments, named)
+            return await self._worked(asker, task, arguments, named)
         finally:
             self._there -= 1
 
@@ -85,17 +107,24 @@ class WorkPool:
     ) -> TaskFound | Unfinished:
         """The same for what nobody waits for at a desk: one process is always left for what somebody does."""
         async with self._background:
-            return await self._worked(task, arguments, named)
+            return await self._worked(None, task, arguments, named)
 
     async def _worked(
-        self, task: Callable[..., TaskFound], arguments: tuple[object, ...], named: dict[str, object]
+        self, asker: Asker | None, task: Callable[..., TaskFound], arguments: tuple[object, ...], named: dict[str, object]
     ) -> TaskFound | Unfinished:
         from pebble import ProcessExpired
 
         assert self._pool is not None
         future = self._pool.schedule(task, args=arguments, kwargs=named, timeout=self.limits.seconds)
+        watched = asyncio.ensure_future(self._until_gone(asker, future)) if asker is not None else None
         try:
             return await asyncio.wrap_future(future)
+        except (TakenBack, asyncio.CancelledError):
+            current = asyncio.current_task()
+            if current is not None and current.cancelling():
+                future.cancel()  # type: ignore[no-untyped-call]
+                raise
+            return Unfinished("cancelled")
         except (TookTooLong, TimeoutError):
             return Unfinished("stopped")
         except (MemoryError, ProcessExpired):
@@ -103,13 +132,25 @@ class WorkPool:
         except Exception:
             # A fault of the program costs this answer, and no other.
             return Unfinished("failed")
+        finally:
+            if watched is not None:
+                watched.cancel()
+
+    async def _until_gone(self, asker: Asker, future: ProcessFuture[Any]) -> None:
+        """Take the work back when nobody waits for it. What was begun is given a little time: a new process takes longer to be
+        there than most work, and what it finds is kept."""
+        await asker.gone()
+        if future.running() and not asker.at_once:
+            await asyncio.sleep(self.limits.unwanted)
+        future.cancel()  # type: ignore[no-untyped-call]
 
 
-def _bounded(memory: int) -> None:
-    """In the other process: no more memory than that, where the system knows such a bound."""
+def _begun(memory: int, told: Connection) -> None:
+    """In the other process: no more memory than that, where the system knows such a bound; and pages are told as they are set."""
     from walewright.cli.collecting import spare_the_collector
 
     spare_the_collector()
+    listening(told)
     try:
         import resource
     except ImportError:

@@ -2,78 +2,62 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import replace
-from typing import TYPE_CHECKING, Any
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from walewright.design.reading.given import read_measure
-from walewright.figures.measures import name_of
+from walewright.figures.measures import measured, name_of
+from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.numbers import cm, sentence
-from walewright.report.model import Diagnostic, Severity
 from walewright.report.render import unique
-from walewright.report.said import Said
-from walewright.report.wording import phrased, worded
-from walewright.serve.model import DrawnPiece, PageResult, ResultTable, ToldMistake
+from walewright.serve.given import in_cm
+from walewright.serve.model import DrawnPiece, Offer, OfferedRow, PageResult, Posted, ResultTable
+from walewright.serve.telling import MOST_TOLD, told_of
 from walewright.sheet import fitting
-from walewright.sheet.regrading import source_of
+from walewright.sheet.legends import legend
+from walewright.sheet.regrading import regraded
+from walewright.sheet.render import picture
 
 if TYPE_CHECKING:
-    from walewright.cli.formats.format import Pattern
-    from walewright.design.model import Design
     from walewright.guide.model import Guide
     from walewright.pipeline import Outcome
     from walewright.report.wording import Language
 
-MOST_TOLD = 12
-"""Messages that are shown."""
 
-
-def result(pattern: Pattern, words: Language, every_size: Design, given: Mapping[str, Any]) -> PageResult:
-    """Of an outcome, proven or not. `every_size`: the design in all its sizes; `given` as `design.Changes` has it."""
-    outcome, guide = pattern.outcome, pattern.guide
-    told = tuple(_told(d, words) for d in unique(outcome.diagnostics))
+def result(outcome: Outcome, guide: Guide, words: Language, offer: Offer) -> PageResult:
+    """Of an outcome, proven or not."""
+    told = tuple(told_of(d, words, guide, offer) for d in unique(outcome.diagnostics))
     first = tuple(sorted(told, key=lambda one: not one.error))[:MOST_TOLD]
-    nearest = tuple(_nearest(guide, every_size, given))
     if not outcome.proven:
-        return PageResult("refused", first, nearest)
-    tables = (*nearest, *_worn(guide, outcome), *_supplies(guide, outcome), *_changed(pattern))
-    return PageResult("proven", first, tables, tuple(_drawings(pattern)))
+        return PageResult("refused", first)
+    tables = (*_worn(guide, outcome), *_supplies(guide, outcome), *_changed(guide, outcome))
+    return PageResult("proven", first, tables, tuple(_drawings(guide, outcome)), dict(_eases(outcome)))
 
 
-def refused(told: tuple[Diagnostic, ...], words: Language) -> PageResult:
-    """Of figures that do not read."""
-    return PageResult("refused", tuple(_told(d, words) for d in told))
+def hints(guide: Guide, offer: Offer, values: Posted, found: PageResult | None) -> dict[str, str]:
+    """For each measurement, the size of the pattern that comes nearest to what is filled in, and the ease that was worked out."""
+    return {row.name: text for row in offer.rows if (text := " ".join(_hint(guide, offer, row, values, found)))}
 
 
-def _told(diagnostic: Diagnostic, words: Language) -> ToldMistake:
-    """A message without the option and the lines of source that it comes of: of the body, the bed and the yarn. Only what is said
-    of something given proposes a change, for the source is not the knitter's."""
-    found = worded(replace(diagnostic, given=None, labels=()), words)
-    mine = diagnostic.given is not None
-    helps = tuple(_help(one, diagnostic, words, text) for one, text in zip(diagnostic.helps, found.helps, strict=False))
-    error = diagnostic.severity is Severity.ERROR
-    return ToldMistake(error, found.message, found.notes, helps if mine and error else ())
+def _hint(guide: Guide, offer: Offer, row: OfferedRow, values: Posted, found: PageResult | None) -> Iterator[str]:
+    typed = values.get(f"measure:{row.name}", "")
+    own = read_measure(in_cm(typed)) if typed.strip() and not row.counts else None
+    if own is not None and len(offer.sizes) > 1:
+        at = min(range(len(row.values)), key=lambda i: abs(row.values[i] - own))
+        yield guide.say("serve/nearest", size=offer.sizes[at].label, cm=cm(row.values[at]))
+    if found is not None and row.name in found.eases:
+        yield guide.say("serve/ease-of", cm=cm(found.eases[row.name]))
 
 
-def _help(help_: Said, diagnostic: Diagnostic, words: Language, text: str) -> str:
-    """The help as it is; where it says how far something may go, without the option that says so."""
-    if help_.key != "may-be":
-        return text
-    what = dict(diagnostic.facts)["what"]
-    return phrased(Said("may-be-here", (("what", what), *help_.facts)), words)
-
-
-def _nearest(guide: Guide, design: Design, given: Mapping[str, Any]) -> Iterator[ResultTable]:
-    """For each measurement given, the size of the pattern that comes nearest to it."""
-    rows = []
-    for row in source_of(design).measurements:
-        own = read_measure(given.get("measures", {}).get(row.name, ""))
-        if own is not None and len(design.sizes) > 1:
-            at = min(range(len(row.values)), key=lambda i, values=row.values, own=own: abs(values[i] - own))  # type: ignore[misc]
-            rows.append((sentence(row.printed or row.name), cm(own, 0.1), name_of(design.sizes[at]), cm(row.values[at])))
-    if rows:
-        heads = tuple(guide.say(f"serve/{head}") for head in ("measure", "yours-cm", "nearest-size", "its-cm"))
-        yield ResultTable(guide.say("serve/nearest"), heads, tuple(rows))
+def _eases(outcome: Outcome) -> Iterator[tuple[str, float]]:
+    """By the measures of the body that they fit: a reach, and the tightest of what goes round."""
+    if outcome.fit is None:
+        return
+    for reach in outcome.fit.reaches:
+        if reach.body and reach.fits:
+            yield reach.fits, reach.values[0] - reach.body[0]
+    for ease in sorted(outcome.fit.eases, key=lambda one: one.ease[0], reverse=True):
+        yield ease.fits, ease.ease[0]
 
 
 def _worn(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
@@ -109,18 +93,21 @@ def _supplies(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
     yield ResultTable(guide.say("serve/to-buy"), tuple(guide.say(f"serve/{h}") for h in ("yarn-head", "balls", "grams")), yarn)
 
 
-def _changed(pattern: Pattern) -> Iterator[ResultTable]:
+def _changed(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
     """What was given, beside the source's own."""
-    table = pattern.sheet.regraded
+    table = regraded(guide, outcome.result()[0], "cm")
     if table is not None:
         yield ResultTable(table.caption, table.heads, table.rows)
 
 
-def _drawings(pattern: Pattern) -> Iterator[DrawnPiece]:
-    from walewright.sheet.render import picture
-
-    for part in pattern.sheet.parts:
-        if part.drawing is not None:
-            rows = [row for group in part.legend.groups for row in group.rows] if part.legend is not None else []
-            legend = tuple((row.key, row.label, row.cells[0].text) for row in rows)
-            yield DrawnPiece(part.title, picture(part.drawing), legend)
+def _drawings(guide: Guide, outcome: Outcome) -> Iterator[DrawnPiece]:
+    """Each piece once, in the one size there is."""
+    design, counts, _, _ = outcome.result()
+    pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
+    scale = fitting_scale(pieces, 0)
+    for piece in pieces:
+        drawn = drawing(guide, piece, design.sizes, 0, "cm", scale, design.fabrics)
+        letters = legend(guide, piece, design.sizes, "cm")
+        rows = [row for group in letters.groups for row in group.rows] if letters is not None else []
+        told = tuple((row.key, row.label, row.cells[0].text) for row in rows)
+        yield DrawnPiece(sentence(name_of(piece.piece.name)), picture(drawn), told)

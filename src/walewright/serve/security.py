@@ -20,7 +20,7 @@ METHODS = frozenset({"GET", "HEAD", "POST"})
 HEADERS: Mapping[str, str] = {
     "content-security-policy": (
         "default-src 'none'; script-src 'self'; connect-src 'self'; img-src 'self' data:; style-src 'self'; "
-        "style-src-attr 'unsafe-inline'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+        "style-src-attr 'unsafe-inline'; font-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
     ),
     "x-content-type-options": "nosniff",
     "x-frame-options": "DENY",

@@ -12,20 +12,23 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from walewright.sheet.bench import compose_bench, with_pages
+    from walewright.sheet.browser import picked_sizes
     from walewright.sheet.composing import compose
     from walewright.sheet.model import PageOptions, Sheet
-    from walewright.sheet.render import bench_html, html, on_paper, page_counts, pdf, picture
+    from walewright.sheet.render import bench_html, browser_html, html, on_paper, page_counts, pdf, picture
 
 __all__ = [
     "PageOptions",
     "Sheet",
     "bench_html",
+    "browser_html",
     "compose",
     "compose_bench",
     "html",
     "on_paper",
     "page_counts",
     "pdf",
+    "picked_sizes",
     "picture",
     "with_pages",
 ]
@@ -33,8 +36,9 @@ __all__ = [
 _WHERE = {
     **dict.fromkeys(("PageOptions", "Sheet"), "model"),
     **dict.fromkeys(("compose_bench", "with_pages"), "bench"),
-    **dict.fromkeys(("bench_html", "html", "on_paper", "page_counts", "pdf", "picture"), "render"),
+    **dict.fromkeys(("bench_html", "browser_html", "html", "on_paper", "page_counts", "pdf", "picture"), "render"),
     "compose": "composing",
+    "picked_sizes": "browser",
 }
 
 

@@ -33,7 +33,7 @@ def reading(
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
-    told = [key for key, kind in (("again", "Again"), ("together", "Together")) if kind in kinds]
+    told = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
     keys += ["counter", "tick", *told, "bar", "left-and-right", "purl-side", "edges"]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
     return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
@@ -54,9 +54,13 @@ EXPLAINED = {
 """Words of the trade that are explained, and the kinds of steps that use them."""
 
 
-def glossary(guide: Guide, kinds: frozenset[str]) -> tuple[tuple[str, str], ...]:
-    """The words of the trade that the steps of those kinds use, each with what it means."""
-    used = (word for word, where in EXPLAINED.items() if kinds & where)
+COUNTED = frozenset({"in-work", "held", "waiting"})
+"""What each line of a bench copy counts."""
+
+
+def glossary(guide: Guide, kinds: frozenset[str], counted: bool = False) -> tuple[tuple[str, str], ...]:
+    """The words of the trade that the steps of those kinds use, each with what it means; `counted`: also what lines count."""
+    used = (word for word, where in EXPLAINED.items() if kinds & where or (counted and word in COUNTED))
     return tuple((guide.say(f"word/{word}"), guide.say(f"meaning/{word}")) for word in used)
 
 

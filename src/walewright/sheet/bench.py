@@ -18,6 +18,7 @@ from walewright.sheet.charts import charts
 from walewright.sheet.composing import page_words
 from walewright.sheet.model import ChartPart, PageOptions
 from walewright.solve.model import Counts
+from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
 
@@ -103,7 +104,7 @@ def compose_bench(
     size = name_of(plan.size)
     return BenchDocument(
         language=guide.code,
-        paper={"a4": "A4", "letter": "letter"}[options.paper],
+        paper=IN_STYLE_SHEETS[options.paper],
         title=guide.say("bench/title", title=design.title, size=size),
         how=guide.say("bench/how"),
         sheets=tuple(_sheets(guide, plan, instructions)),

@@ -17,7 +17,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.proof.model import FabricPicture, Proof
 from walewright.sheet import chart_places
-from walewright.sheet.model import ChartPart, ChartSheet, Fact, KeyRow
+from walewright.sheet.model import ChartPart, ChartRows, ChartSheet, Fact, KeyRow
 from walewright.solve.model import Counts
 from walewright.write.model import ChartText, Instructions, NoteKind
 
@@ -76,6 +76,7 @@ def _part(
         ChartSheet(
             replace(chart_drawing.sheet(guide, design, chart, whole, window, lines), scale=whole.scale),
             _caption(guide, window) if several else "",
+            ChartRows(window.low + 1, window.high, round(whole.height, 4), round(len(window.columns) * whole.width, 4)),
         )
         for window in whole.sheets
     )

@@ -17,9 +17,10 @@ LINE, HEAD, WIDEST = 3.95, 10.0, 54.0
 """Height of a line of a how-to, and of all about it that is no line; what a drawing is wide at most, mm."""
 
 
-def in_columns(items: Sequence[T], count: int) -> list[list[T]]:
-    """The items in so many runs, in their order, the longest run as short as can be."""
-    weights = [_weight(item) for item in items]
+def in_columns(items: Sequence[T], count: int, long: bool = False) -> list[list[T]]:
+    """The items in so many runs, in their order, the longest run as short as can be. `long`: rows of a table may be longer than a
+    line, and weigh what their words take."""
+    weights = [_words(item) if long and isinstance(item, tuple) else _weight(item) for item in items]
     return _runs(items, weights, count)
 
 
@@ -51,9 +52,15 @@ def _weight(item: object) -> float:
     return 1.0
 
 
+def _words(row: tuple[object, ...]) -> float:
+    return sum(len(str(word)) for word in row) + 12.0
+
+
 def in_rows(ways: Sequence[HowTo], count: int) -> list[list[HowTo]]:
     """How-tos in rows of so many, each beside others about as high and the lowest row first, so that little of the page stays
-    white; a row that is not full is the last."""
+    white; a row that is not full is the last. One above the other they stay in their order."""
+    if count == 1:
+        return [[way] for way in ways]
     high = sorted(ways, key=_height)
     few = len(high) % count
     rows = [high[:few]] * bool(few) + [high[i : i + count] for i in range(few, len(high), count)]

@@ -26,6 +26,7 @@ from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.solve.model import Counts
+from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
 
@@ -46,7 +47,8 @@ def compose(
     drawing of making up."""
     guide = guide.on_plates() if design.machine.plates else guide
     design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    return _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    made = _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
+    return replace(made, narrow=_narrow(instructions, options))
 
 
 def _sheet(
@@ -61,12 +63,12 @@ def _sheet(
     glued: Glued | None,
 ) -> Sheet:
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = _sections(guide, design, counts, instructions, proof, options.units, pieces, glued)
+    sections = _sections(guide, design, counts, instructions, proof, options, pieces, glued)
     charted = charts(guide, design, counts, instructions, proof, options.large_print)
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
-        paper=PAPERS[options.paper],
+        paper=IN_STYLE_SHEETS[options.paper],
         title=design.title,
         summary=" ".join(texts["summary"]),
         difficulty=" ".join(texts["difficulty"]),
@@ -111,26 +113,29 @@ def _sheet(
     )
 
 
+def _narrow(instructions: Instructions, options: PageOptions) -> bool:
+    """Whether lines are short enough for two columns: the figures of one size, in ordinary print."""
+    return len(instructions.sizes) == 1 and not options.large_print
+
+
 def _sections(
     guide: Guide,
     design: Design,
     counts: Counts,
     instructions: Instructions,
     proof: Proof,
-    units: str,
+    options: PageOptions,
     pieces: tuple[MeasuredPiece, ...],
     glued: Glued | None,
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    bare = parts(guide, design, counts, instructions, proof, _drawings(guide, design, pieces, counts, units), units)
+    drawings = _drawings(guide, design, pieces, counts, options.units)
+    bare = parts(guide, design, counts, instructions, proof, drawings, options.units, _narrow(instructions, options))
     return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
 
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")
 """An author's texts that have a place of their own."""
-
-PAPERS = {"a4": "A4", "letter": "letter"}
-"""Sizes of paper as a style sheet calls them."""
 
 
 def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str], ...]:
@@ -222,7 +227,7 @@ def _for_some_sizes(instructions: Instructions) -> bool:
 
 def _colophon(guide: Guide, design: Design, options: PageOptions) -> str:
     made = f"Walewright {options.version}".strip()
-    return guide.say("page/colophon", title=design.title, made=made, date=options.date)
+    return guide.say("page/colophon", title=design.title, made=made, date=guide.date(options.date))
 
 
 def page_words(guide: Guide) -> dict[str, str]:
@@ -233,11 +238,16 @@ def page_words(guide: Guide) -> dict[str, str]:
 PAGE_WORDS = (
     "abbreviations",
     "at-this-row",
+    "bench-back",
     "bench-charts",
     "bench-counter",
+    "bench-finished",
     "bench-held",
     "bench-in-work",
+    "bench-keys",
+    "bench-next",
     "bench-rows",
+    "bench-step",
     "bench-waiting",
     "bench-what",
     "carriage",
@@ -257,6 +267,15 @@ PAGE_WORDS = (
     "number",
     "of",
     "page",
+    "pick-all",
+    "pick-larger",
+    "pick-larger-sign",
+    "pick-size",
+    "pick-smaller",
+    "pick-smaller-sign",
+    "pick-type",
+    "pick-view",
+    "pick-whole",
     "rc",
     "regrade",
     "right",

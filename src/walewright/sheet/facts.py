@@ -8,7 +8,7 @@ from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
 from walewright.counted.needles import last_row
 from walewright.design.model import Design, EdgeName, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
-from walewright.figures.measures import name_of
+from walewright.figures.measures import name_of, wedge_called
 from walewright.guide.model import Guide
 from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
@@ -67,7 +67,7 @@ def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) 
         yield Fact(guide.say("fact/begun-on"), _edges(guide, piece.start_along))
     yield from _slots(guide, sized)
     yield from _openings(guide, sized)
-    yield from _wedges(guide, sized)
+    yield from _wedges(guide, piece, sized)
     yield from _zones(guide, design, sized)
     yield from _motifs(guide, sized)
     for number in range(min(len(s.repeats) for s in sized)):
@@ -136,7 +136,8 @@ def _openings(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
             yield Fact(sentence(name_of(opening.name)), *guide.figured("fact/one-after-the-other", low=low, high=high))
 
 
-def _wedges(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
+def _wedges(guide: Guide, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
+    named = {wedge.name: wedge_called(wedge) for wedge in piece.wedges}
     for number in range(min(len(s.wedges) for s in sized)):
         found = [s.wedges[number] for s in sized]
         one = found[0]
@@ -144,7 +145,7 @@ def _wedges(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
         rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(w.reach) for w in found])
         sides = guide.say(f"fact/{one.edge}-edge")
         told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low)
-        yield Fact(sentence(name_of(one.name)) if one.name else guide.say("fact/short-rows"), *told)
+        yield Fact(sentence(guide.said(named[one.name])) if one.name in named else guide.say("fact/short-rows"), *told)
 
 
 def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:

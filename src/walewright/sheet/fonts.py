@@ -20,6 +20,9 @@ FACES = (
 )
 """(family as the theme names it, style, package, file)."""
 
+UPRIGHT = ("serif", "", "sans", "")
+"""What pages that are no paper call them."""
+
 SVG = "data:image/svg+xml,"
 PHOTOGRAPH = "data:image/jpeg;base64,"
 FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
@@ -33,6 +36,15 @@ def font_face_css() -> str:
         url = (_files(package) / file).as_uri()
         rules.append(f'@font-face {{ font-family: "{family}"; font-style: {style}; src: url("{url}"); }}')
     return "\n".join(rules)
+
+
+def face_path(kind: str) -> str:
+    """Where the upright face of a kind, "serif" or "sans", lies; empty where its package is not installed."""
+    _, _, package, file = FACES[UPRIGHT.index(kind)]
+    try:
+        return str(_files(package) / file)
+    except ModuleNotFoundError:
+        return ""
 
 
 def _files(package: str) -> Path:

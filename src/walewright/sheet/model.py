@@ -7,10 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import groupby
 from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.trade.papers import PaperSize
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Run
 
@@ -19,7 +21,7 @@ from walewright.write.model import Run
 class PageOptions:
     """How pages are wanted. `version` is the compiler's, `date` is ISO (or "" for an undated copy)."""
 
-    paper: Literal["a4", "letter"] = "a4"
+    paper: PaperSize = "a4"
     units: Literal["cm", "in", "both"] = "cm"
     version: str = ""
     date: str = ""
@@ -185,6 +187,14 @@ class SheetPart:
         return min(max(most, of_rows), MOST_ABREAST)
 
 
+@dataclass(frozen=True, slots=True)
+class SetAlike:
+    """Parts that follow each other, and whether they are set in two columns."""
+
+    narrow: bool
+    parts: tuple[SheetPart, ...]
+
+
 # ----------------------------------------------------------------- charts
 
 
@@ -200,11 +210,24 @@ class KeyRow:
 
 
 @dataclass(frozen=True, slots=True)
+class ChartRows:
+    """Rows `low` to `high` of a chart lie one over the other, each `rise` mm high and `wide` mm wide, the highest at the top of the
+    drawing's plane."""
+
+    low: int
+    high: int
+    rise: float
+    wide: float
+
+
+@dataclass(frozen=True, slots=True)
 class ChartSheet:
     """`caption` such as "Sheet A: columns 1 to 30, rows 1 to 52"; empty where one sheet holds the whole chart."""
 
     drawing: Drawing
     caption: str
+    rows: ChartRows | None = None
+    """Of a chart: where its rows lie in the drawing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -270,7 +293,7 @@ class Sheet:
 
     language: str
     paper: str
-    """CSS page size: "A4" or "letter"."""
+    """The size of the page as a style sheet calls it, such as "A4"."""
     title: str
     summary: str
     difficulty: str
@@ -326,3 +349,11 @@ class Sheet:
     regrade: Regrade | None = None
     photograph: PlacedPicture | None = None
     """In place of the drawing on the cover."""
+    narrow: bool = False
+    """Its lines are short, as those of one size are in ordinary print: it is set in two columns."""
+
+    @property
+    def stretches(self) -> tuple[SetAlike, ...]:
+        """The parts, those next to each other that are set alike as one stretch."""
+        runs = groupby(self.parts, key=lambda part: self.narrow and part.joins is None)
+        return tuple(SetAlike(narrow, tuple(parts)) for narrow, parts in runs)

@@ -36,16 +36,23 @@ BESIDE = 20
 
 
 def parts(
-    guide: Guide, design: Design, counts: Counts, instructions: Instructions, proof: Proof, drawings: Drawings, units: str
+    guide: Guide,
+    design: Design,
+    counts: Counts,
+    instructions: Instructions,
+    proof: Proof,
+    drawings: Drawings,
+    units: str,
+    narrow: bool = False,
 ) -> tuple[SheetPart, ...]:
-    """One part a section, in the order of work."""
+    """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves."""
     made = []
     for section in instructions.sections:
         drawing, legend = drawings.get(section.name, (None, None))
         found = (*section_facts(guide, design, counts, section), *long_loops(guide, proof, section.name))
         facts = (*found, *_schematic_fact(guide, drawing, legend, units))
         links = by_hand(guide, design, section)
-        made.append(_part(guide, section, instructions.sizes, _anchor(section.name), facts, drawing, legend, links))
+        made.append(_part(guide, section, instructions.sizes, anchor(section.name), facts, drawing, legend, links, narrow))
     return tuple(made)
 
 
@@ -58,8 +65,9 @@ def _part(
     drawing: Drawing | None,
     legend: SizesTable | None,
     links: tuple[tuple[str, str], ...],
+    narrow: bool,
 ) -> SheetPart:
-    stages = _stages(guide, section, sizes)
+    stages = _stages(guide, section, sizes, narrow)
     count = sum(len(s.lines) + len(s.rows) for s in stages)
     return SheetPart(
         anchor=anchor,
@@ -77,7 +85,8 @@ def _part(
     )
 
 
-def _anchor(name: str) -> str:
+def anchor(name: str) -> str:
+    """The place of a section on the pages."""
     # Piece names are words of letters, digits and underscores; a section's name may join two with a space.
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
 
@@ -89,22 +98,22 @@ def _schematic_fact(guide: Guide, drawing: Drawing | None, legend: SizesTable | 
     return (Fact(guide.say("fact/schematic"), guide.say("fact/schematic-unit", unit=guide.say(f"unit/{units}"))),)
 
 
-def _stages(guide: Guide, section: Section, sizes: tuple[str, ...]) -> tuple[Stage, ...]:
-    return tuple(_stage(guide, p, section.copies, sizes) for p in section.paragraphs if p.sentences)
+def _stages(guide: Guide, section: Section, sizes: tuple[str, ...], narrow: bool) -> tuple[Stage, ...]:
+    return tuple(_stage(guide, p, section.copies, sizes, narrow) for p in section.paragraphs if p.sentences)
 
 
-def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ...]) -> Stage:
+def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ...], narrow: bool) -> Stage:
     only = paragraph.only
     if only:
         working = sorted({i for s in paragraph.sentences for i in s.sizes})
         only = guide.say("part/only", only=only, sizes=tuple(sizes[i] for i in working))
     named = bool(only)
     if paragraph.table and _fits(paragraph):
-        lines = tuple(_line(guide, s, copies, sizes, named) for s in paragraph.sentences if s.cells is None)
+        lines = tuple(_line(guide, s, copies, sizes, named, narrow) for s in paragraph.sentences if s.cells is None)
         return Stage(
             paragraph.title, only, lines, tuple(_row_line(guide, s, copies) for s in paragraph.sentences if s.cells is not None)
         )
-    return Stage(paragraph.title, only, tuple(_line(guide, s, copies, sizes, named) for s in paragraph.sentences))
+    return Stage(paragraph.title, only, tuple(_line(guide, s, copies, sizes, named, narrow) for s in paragraph.sentences))
 
 
 def _fits(paragraph: Paragraph) -> bool:
@@ -130,10 +139,10 @@ def _number(guide: Guide, sentence: Sentence) -> str:
     return ""
 
 
-def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool) -> StepLine:
+def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...], named: bool, narrow: bool) -> StepLine:
     some = len(sentence.sizes) < len(sizes) and not named
     # In many sizes most counters are rows of figures, which the words have where they are needed: no column is kept for them.
-    fits = len(sizes) == 1
+    fits = len(sizes) == 1 and not narrow
     # What the line says itself need not be said beneath it.
     said = fits or not sentence.row or sentence.row_said or sentence.row.lstrip("0") == ""
     below = "" if said else f"{guide.say('rc')} {sentence.row}"
@@ -141,14 +150,14 @@ def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...],
         pieces=tuple(_stretches(sentence.runs)),
         boxes=0 if sentence.check else copies,
         row=sentence.row if fits else "",
-        side=sentence.side,
+        side="" if sentence.state else sentence.side,
         check=sentence.check,
         sizes=", ".join(sizes[i] for i in sentence.sizes) if some else "",
         below=below,
         row_figures=((0, len(sentence.row)),) if fits and sentence.row_graded else (),
         below_figures=((0, len(below)),) if below and sentence.row_graded else (),
         number=_number(guide, sentence),
-        refers=_anchor(sentence.refers) if sentence.refers else "",
+        refers=anchor(sentence.refers) if sentence.refers else "",
     )
 
 

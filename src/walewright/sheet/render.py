@@ -20,6 +20,7 @@ from markupsafe import Markup
 from walewright import world
 from walewright.figures.model import Drawing
 from walewright.sheet.bench import BenchDocument
+from walewright.sheet.browser import PickedSizes
 from walewright.sheet.columns import in_columns, in_rows
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
@@ -47,9 +48,27 @@ def _ornaments(house: str, css: str) -> str:
 def html(sheet: Sheet, theme: Theme = PLAIN, large_print: bool = False) -> str:
     """The sheet as one HTML document with its style sheet inside, and over that a publisher's `theme`, in which nothing is `unfit`;
     a browser without the sheet's fonts takes its own. Over both lies the type of a `large_print`."""
+    return _document(sheet, theme, large_print)
+
+
+def browser_html(sheet: Sheet, picked: PickedSizes, theme: Theme = PLAIN, large_print: bool = False) -> str:
+    """The same as a page for a browser: with a script, by which a size can be picked and its steps be ticked off, and with colours
+    for the night, if it has the house's by day."""
+    page = _document(sheet, theme, large_print, picked)
+    return page.replace(_KEY, hashlib.sha256(page.encode()).hexdigest()[:32])
+
+
+_KEY = "key-of-this-document"
+"""Stands for the document's hash until it is made."""
+
+
+def _document(sheet: Sheet, theme: Theme, large_print: bool, picked: PickedSizes | None = None) -> str:
     own = world.package_text("sheet/themes/imprint.css") if theme.imprint or theme.logo else ""
     css = "\n".join(part for part in (_ornaments(house_css(), theme.css), own, font_faces(theme.faces), theme.css) if part)
     css += world.package_text("sheet/themes/large.css") if large_print else ""
+    if picked is not None:
+        css += "\n" + world.package_text("sheet/themes/browser.css")
+        css += "" if theme.css or theme.faces else world.package_text("sheet/themes/night.css")
     # Style sheets alone are let through unescaped: the house's own, and one that was looked through.
     made = {
         "sheet": sheet,
@@ -58,6 +77,9 @@ def html(sheet: Sheet, theme: Theme = PLAIN, large_print: bool = False) -> str:
         "colours": defaultdict(str, colours(css)),
         "imprint": theme.imprint,
         "logo": theme.logo,
+        "browser": picked,
+        "key": _KEY,
+        "script": Markup(world.package_text("sheet/themes/browser.js")) if picked is not None else "",
     }
     return _templates().get_template("sheet.html").render(made)
 
@@ -93,9 +115,14 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
 
 def picture(drawing: Drawing) -> str:
     """A drawing by itself as one SVG, in the house's colours."""
-    house = defaultdict(str, colours(house_css()))
-    macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": house})
+    macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": defaultdict(str, _house())})
     return str(macros.drawing(drawing, "picture"))  # type: ignore[attr-defined]
+
+
+@cache
+def _house() -> Mapping[str, str]:
+    """The colours of the house, which do not change."""
+    return colours(house_css())
 
 
 @cache

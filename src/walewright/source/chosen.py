@@ -1,18 +1,29 @@
-"""The author's words in the language that is printed: a text that is told in it takes the place of the source's own."""
+"""The author's words in the language that is printed: a text that is told in it takes the place of the source's own, and a name
+that the language has a word for is that word."""
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
 from walewright.source import syntax
+from walewright.source.renamed import Renaming, renamed, renaming
 from walewright.source.syntax import Statement, Tree
 
 
-def in_language(tree: Tree, language: str) -> Tree:
-    """The tree with every text and title that it has in a language in that language; the others as they are."""
-    return replace(tree, statements=tuple(_chosen(statement, language) for statement in tree.statements))
+def in_language(
+    tree: Tree, shapes: tuple[syntax.ShapeBlock, ...], language: str, names: Mapping[str, str]
+) -> tuple[Tree, tuple[syntax.ShapeBlock, ...], Renaming]:
+    """The tree and the shapes that it uses, with every text and title that there is in a language in that language, the others as
+    they are; and with other names, by `names`, TOML of each language, with what each name becomes."""
+    words: Any = tomllib.loads(names.get(language, ""))
+    by = renaming((*tree.statements, *shapes), words)
+    told = tuple(_chosen(statement, language) for statement in tree.statements)
+    if not by.any:
+        return replace(tree, statements=told), shapes, by
+    return replace(tree, statements=renamed(told, by)), renamed(shapes, by), by
 
 
 TEXTS: Mapping[type[Statement], str] = {

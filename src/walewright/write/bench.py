@@ -11,14 +11,14 @@ from walewright.knit.bench_steps import BenchBlock, BenchLine, BenchPart
 from walewright.knit.operations import Side
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.write.charts import worked_charts
-from walewright.write.filling import Part, Parts, filled
+from walewright.write.filling import FilledIn, Part, Parts, filled
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.grading import Graded
 from walewright.write.in_mind import PLAIN as IN_MIND
 from walewright.write.in_mind import yarn_in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, sentence
-from walewright.write.model import Abbreviation, BenchCells, Instructions, Paragraph, Run, Section, Sentence
+from walewright.write.model import Abbreviation, BenchCells, BenchPlace, Instructions, Paragraph, Run, Section, Sentence
 from walewright.write.needles import listed, needle_run
 from walewright.write.said import SPACE, Phrase, StepSaid, between, capital, prose, spelt, worded
 from walewright.write.sections import abbreviations, section_heading
@@ -32,8 +32,8 @@ def write_bench(
     has at least those that it works. Raises KeyError for a chart that is not there."""
     language = language.on_plates() if plan.plates else language
     sections = tuple(_section(block, unrolled, language) for block, unrolled in zip(plan.blocks, blocks, strict=True))
-    short = abbreviations(sections, language, _IN_COLUMNS)
-    return Instructions((plan.size,), sections, short, worked_charts((plan,), charts, language))
+    short, in_columns = (abbreviations(sections, language, but) for but in (_IN_COLUMNS, frozenset(Abbreviation) - _IN_COLUMNS))
+    return Instructions((plan.size,), sections, short, worked_charts((plan,), charts, language), in_columns)
 
 
 _IN_COLUMNS = frozenset({Abbreviation.COL, Abbreviation.COR})
@@ -72,7 +72,7 @@ def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:
     if not isinstance(part, BenchLine):
         return sentence(Line((((part,),),), (0,)), (0,), language)
     cells = _cells(part, language)
-    given = {
+    given: dict[str, FilledIn] = {
         "rows": Graded((part.rows,), (0,)),
         "row": Graded((part.row,), (0,)),
         "carriage": (_carriage(part.side, language),) if part.side else (),
@@ -93,14 +93,38 @@ def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:
         next((step.origin for step in part.body if step.origin), ""),
         False,
         tuple(IN_MIND.get(type(step), type(step)).__name__ for step in part.body),
-        bench=cells,
+        bench=replace(cells, stretches=_stretches(key, language, given)),
     )
+
+
+_PLACES: Mapping[str, BenchPlace] = {"steps": "what", "counts": "counts"}
+
+
+def _stretches(key: str, language: PrintedLanguage, given: Mapping[str, FilledIn]) -> tuple[tuple[BenchPlace, Phrase], ...]:
+    """The sentence, cut where another column begins; what stands between two of them goes with the one before."""
+    marks = {name: Run(name) for name in _PLACES}
+    made: list[tuple[BenchPlace, list[Part]]] = [("where", [])]
+    for part in filled(key, language, **{**given, **{name: (mark,) for name, mark in marks.items()}}):
+        name = next((name for name, mark in marks.items() if part is mark), None)
+        if name is None:
+            made[-1][1].append(part)
+        else:
+            made.append((_PLACES[name], list(_parts(given[name]))))
+    return tuple((place, worded(*parts)) for place, parts in made if parts)
+
+
+def _parts(given: FilledIn) -> tuple[Part, ...]:
+    assert isinstance(given, tuple)
+    return given
 
 
 def _cells(part: BenchLine, language: PrintedLanguage) -> BenchCells:
     told = tuple(capital(_phrase(step, language)) for step in part.body)
     charts = sum(isinstance(step, bs.OfChart) for step in part.body)
-    return BenchCells(part.rows, part.row, part.side or "", told[:charts], told[charts:], part.in_work, part.held, part.waiting)
+    rows = tuple((step.chart, step.row) for step in part.body if isinstance(step, bs.OfChart))
+    what = told[charts:]
+    counts = part.in_work, part.held, part.waiting
+    return BenchCells(part.rows, part.row, part.side or "", told[:charts], what, *counts, chart_rows=rows)
 
 
 def _in_line(phrases: Sequence[Phrase], language: PrintedLanguage) -> list[Part]:

@@ -81,9 +81,11 @@ MOVED: frozenset[CellKind] = frozenset({"hole"})
 
 def listed(steps: Iterable[Step], drawn: Mapping[str, Chart], going: Going) -> tuple[tuple[Step, ...], Going]:
     """The steps, rows that are knitted to a row far above with what is done on the way."""
+    if not drawn:
+        return tuple(steps), going
     made: list[Step] = []
     for step in steps:
-        made.append(_with_rows(step, going) if isinstance(step, st.KnitTo) and drawn else step)
+        made.append(_with_rows(step, going) if isinstance(step, st.KnitTo) else step)
         going = _after(step, drawn, going)
     return tuple(made), going
 

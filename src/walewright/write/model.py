@@ -72,6 +72,10 @@ class Cells:
     """The counter value with its name, as it stands in the sentence."""
 
 
+BenchPlace = Literal["where", "what", "counts"]
+"""where: the rows, the counter and the carriage | what: what is done | counts: what is on the bed after it."""
+
+
 @dataclass(frozen=True, slots=True)
 class BenchCells:
     """A line of a bench copy as a row of its table: knit `rows` rows until the counter reads `row` (None while it has not been
@@ -86,6 +90,10 @@ class BenchCells:
     in_work: int
     held: int
     waiting: int
+    stretches: tuple[tuple[BenchPlace, tuple[Run, ...]], ...] = ()
+    """The whole sentence, cut where another column begins."""
+    chart_rows: tuple[tuple[str, int], ...] = ()
+    """The charts that it is for, each with the number of its row."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,3 +210,5 @@ class Instructions:
     """(abbreviation, meaning) of those that occur, in the language's order."""
     charts: tuple[ChartText, ...] = ()
     """Those that the sections work, in the order of the source."""
+    in_columns: tuple[tuple[str, str], ...] = ()
+    """Further abbreviations, which columns of a table say in full."""

@@ -7,7 +7,7 @@ section says itself is referred to, never a line of it that refers on.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Hashable, Iterator, Sequence
+from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.knit.steps import Now
@@ -16,6 +16,7 @@ from walewright.write.filling import phrase
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
+from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hangs, numbered, once_mirrored, units_of
 from walewright.write.words import check
 
 FEWEST = 3
@@ -23,62 +24,77 @@ FEWEST = 3
 
 
 @dataclass(frozen=True, slots=True)
-class _Unit:
-    """Lines that are referred to as a whole: one as a rule, a table, shapings that are worked together. They are those of paragraph
-    number `paragraph`, for the sizes of the head `only`."""
-
-    paragraph: int
-    only: str
-    sentences: tuple[Sentence, ...]
-
-    @property
-    def key(self) -> Hashable:
-        """Equal for units that say the same."""
-        return self.only, tuple(replace(s, origin="", numbers=()) for s in self.sentences)
-
-    @property
-    def steps(self) -> int:
-        return sum(bool(s.numbers) for s in self.sentences)
-
-
-@dataclass(frozen=True, slots=True)
 class _Again:
     """Units `begin` to before `end` of a section say the same as as many of the earlier section `of`, from unit `at` on; they are
-    so many `steps`."""
+    so many `steps`. `mirrored`: it is the section itself, left and right changed."""
 
     begin: int
     end: int
     of: int
     at: int
     steps: int
+    mirrored: bool = False
+    on: str = ""
+    """The piece that is hung in place of the one of the earlier section."""
 
 
 @dataclass(slots=True)
 class _Own:
     """A section's units, and what each says, as a number: None where it is said elsewhere, or cannot be referred to."""
 
-    units: tuple[_Unit, ...]
+    units: tuple[SaidUnit, ...]
     keys: list[int | None]
+    piece: str = ""
+    """The piece whose first row it hangs."""
 
 
-def once(sections: tuple[Section, ...], language: PrintedLanguage) -> tuple[Section, ...]:
-    """The sections with their steps numbered, and what an earlier one says already as references to it."""
+def once(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: Sequence[Otherwise] = ()) -> tuple[Section, ...]:
+    """The sections with their steps numbered, and what an earlier one says already as references to it; `otherwise`: what else each
+    would say. Where halves that are told as mirrored leave more to say of others, they are told as they are."""
+    of_each = otherwise or (NOTHING_ELSE,) * len(sections)
+    tellings = [_told(sections, language, of_each)]
+    if any(one.halves for one in of_each):
+        tellings.append(_told(sections, language, [replace(one, halves=None) for one in of_each]))
+    return min(tellings, key=lambda told: sum(len(section.sentences) for section in told))
+
+
+def _told(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: Sequence[Otherwise]) -> tuple[Section, ...]:
     names = Counter(section.called for section in sections)
     known: dict[Hashable, int] = {}
     own: list[_Own] = []
     made: list[Section] = []
-    for section in map(_numbered, sections):
-        units = tuple(_units(section))
-        told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units])
-        found = [] if section.joining else sorted(_found(told, own, 0, len(units)), key=lambda again: again.begin)
+    for section, other in zip(map(numbered, sections), otherwise, strict=True):
+        units = tuple(units_of(section))
+        told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.piece)
+        of_others = {
+            piece: [known.get(unit.key) for unit in units_of(numbered(said_so))] for piece, said_so in other.of_others.items()
+        }
+        found = [] if section.joining else _references(told, own, other.halves, of_others)
         for again in found:
             told.keys[again.begin : again.end] = [None] * (again.end - again.begin)
-        made.append(_shortened(section, units, found, [*zip(sections, own, strict=False)], language))
+        earlier = [*zip(sections, own, strict=False), (section, told)]
+        made.append(_shortened(section, units, found, earlier, language))
         # Two of one name could not be told apart.
         if section.joining or names[section.called] > 1:
             told.keys[:] = [None] * len(units)
         own.append(told)
     return tuple(made)
+
+
+def _references(
+    told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: Mapping[str, list[int | None]]
+) -> list[_Again]:
+    """In the order of the section: the other half of what parts, and what earlier sections say of the same or, by the keys
+    `of_others`, of another piece."""
+    found: list[_Again] = []
+    free = list(told.keys)
+    for begin, end, at in once_mirrored(told.units, halves, FEWEST):
+        steps = sum(unit.steps for unit in told.units[begin:end])
+        found.append(_Again(begin, end, len(earlier), at, steps, mirrored=True))
+        for number in (*range(begin, end), *range(at, at + end - begin)):
+            free[number] = None
+    found += _found(_Own(told.units, free, told.piece), earlier, 0, len(free), of_others)
+    return sorted(found, key=lambda again: again.begin)
 
 
 def label(sentence: Sentence, language: PrintedLanguage) -> str:
@@ -91,42 +107,29 @@ def label(sentence: Sentence, language: PrintedLanguage) -> str:
     return ""
 
 
-def _numbered(section: Section) -> Section:
-    number = 0
-    paragraphs: list[Paragraph] = []
-    for paragraph in section.paragraphs:
-        told: list[Sentence] = []
-        for sentence in paragraph.sentences:
-            number += not sentence.check
-            told.append(sentence if sentence.check else replace(sentence, numbers=(number,)))
-        paragraphs.append(replace(paragraph, sentences=tuple(told)))
-    return replace(section, paragraphs=tuple(paragraphs))
-
-
-def _units(section: Section) -> Iterator[_Unit]:
-    for number, paragraph in enumerate(section.paragraphs):
-        lines: list[list[Sentence]] = []
-        for sentence in paragraph.sentences:
-            if sentence.goes_on and lines:
-                lines[-1].append(sentence)
-            else:
-                lines.append([sentence])
-        yield from (_Unit(number, paragraph.only, tuple(one)) for one in lines)
-
-
 # ----------------------------------------------------------------- what is said already
 
 
-def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int) -> list[_Again]:
+def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: Mapping[str, list[int | None]]) -> list[_Again]:
     """The references for units `begin` to before `end`: the longest first, then what is left before and after it."""
     best: _Again | None = None
     for of, one in enumerate(earlier):
-        for again in _alike(told, one, of, begin, end):
+        for again in (*_alike(told, one, of, begin, end), *_alike_but(told, one, of, begin, end, of_others)):
             if again.steps >= FEWEST and (best is None or again.steps > best.steps):
                 best = again
     if best is None:
         return []
-    return [best, *_found(told, earlier, begin, best.begin), *_found(told, earlier, best.end, end)]
+    before, after = (_found(told, earlier, *ends, of_others) for ends in ((begin, best.begin), (best.end, end)))
+    return [best, *before, *after]
+
+
+def _alike_but(told: _Own, one: _Own, of: int, begin: int, end: int, of_others: Mapping[str, list[int | None]]) -> Iterator[_Again]:
+    """Stretches that say of another piece what the earlier section says of its own."""
+    if one.piece in of_others and len(of_others[one.piece]) == len(told.units):
+        keys = of_others[one.piece]
+        for again in _alike(_Own(told.units, keys), one, of, begin, end):
+            if any(hangs(unit) for unit in told.units[again.begin : again.end]):
+                yield replace(again, on=told.piece)
 
 
 def _alike(told: _Own, one: _Own, of: int, begin: int, end: int) -> Iterator[_Again]:
@@ -141,7 +144,7 @@ def _alike(told: _Own, one: _Own, of: int, begin: int, end: int) -> Iterator[_Ag
         before = reach
 
 
-def _trimmed(units: Sequence[_Unit], begin: int, end: int, of: int, stop: int) -> Iterator[_Again]:
+def _trimmed(units: Sequence[SaidUnit], begin: int, end: int, of: int, stop: int) -> Iterator[_Again]:
     """From the first unit with a step on, if the last one has any; `stop` is where the earlier ones end."""
     while begin < end and not units[begin].steps:
         begin += 1
@@ -154,7 +157,7 @@ def _trimmed(units: Sequence[_Unit], begin: int, end: int, of: int, stop: int) -
 
 def _shortened(
     section: Section,
-    units: Sequence[_Unit],
+    units: Sequence[SaidUnit],
     found: Sequence[_Again],
     earlier: Sequence[tuple[Section, _Own]],
     language: PrintedLanguage,
@@ -197,7 +200,7 @@ def _untitled(head: str, before: Sequence[Paragraph], language: PrintedLanguage)
     return prose(said("all-sizes"), language) if before and before[-1].only and not head else ""
 
 
-def _reference(stood: Sequence[_Unit], of: Section, own: _Own, again: _Again, head: str, language: PrintedLanguage) -> Sentence:
+def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again, head: str, language: PrintedLanguage) -> Sentence:
     """The line that stands for the lines of units `stood`."""
     sentences = [s for unit in stood for s in unit.sentences]
     referred = [s for unit in own.units[again.at : again.at + len(stood)] for s in unit.sentences]
@@ -206,7 +209,12 @@ def _reference(stood: Sequence[_Unit], of: Section, own: _Own, again: _Again, he
     state = _state(sentences, sizes)
     group = sizes if head else tuple(range(len(state)))
     name = Run(of.called, "section")
-    words = capital(phrase("again/link" if of.link else "again", language, section=(name,), first=str(begin), last=str(end)))
+    if again.mirrored:
+        words = capital(phrase("again/mirrored", language, first=str(begin), last=str(end)))
+    elif again.on:
+        words = capital(phrase("again/on", language, section=(name,), first=str(begin), last=str(end), piece=again.on))
+    else:
+        words = capital(phrase("again/link" if of.link else "again", language, section=(name,), first=str(begin), last=str(end)))
     stop = Run(language.sentences["stop"])
     told = StepSaid(state, group)
     said_so = (Run(f"{stop.text} "), *check(told, language), stop) if state else (stop,)
@@ -218,11 +226,12 @@ def _reference(stood: Sequence[_Unit], of: Section, own: _Own, again: _Again, he
         sides.pop() if len(sides) == 1 else "",
         next((s.origin for s in sentences if s.origin), ""),
         False,
-        ("Again", *(kind for s in sentences for kind in s.kinds)),
+        ("Mirrored" if again.mirrored else "Again", *(kind for s in sentences for kind in s.kinds)),
         row_said=bool(state),
         row_graded=bool(state) and told.graded("row").whole,
+        state=state,
         numbers=(first, last),
-        refers=of.name,
+        refers="" if again.mirrored else of.name,
     )
 
 

@@ -115,6 +115,10 @@ def prose(words: st.Words, language: PrintedLanguage, space: str = " ") -> str:
     return words if isinstance(words, str) else phrased(_named(words, language, space), language.prose)
 
 
+EDGE_FACTS = ("edge", "opening", "openings")
+"""Facts that are names of edges, which may be the trade's own."""
+
+
 def _named(words: Prose, language: PrintedLanguage, space: str) -> Prose:
     return Prose(words.key, tuple((name, _fact(name, fact, language, space)) for name, fact in words.facts))
 
@@ -126,5 +130,5 @@ def _fact(name: str, fact: Fact, language: PrintedLanguage, space: str) -> Fact:
         case tuple():
             return tuple(_fact(name, one, language, space) for one in fact)
         case str():
-            return (language.edge(fact) if name == "edge" else fact).replace("_", space)
+            return (language.edge(fact) if name in EDGE_FACTS else fact).replace("_", space)
     return fact

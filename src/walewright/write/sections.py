@@ -15,6 +15,7 @@ from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.listed import Going, listed
+from walewright.write.mirrored import hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
@@ -22,6 +23,7 @@ from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
 from walewright.write.tally import RowTally
 from walewright.write.together import side_by_side
+from walewright.write.units import Halves, Otherwise
 from walewright.write.words import worked
 
 
@@ -39,7 +41,8 @@ def write(
     language = language.on_plates() if plans[0].plates else language
     columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
     drawn = {chart.name: chart for chart in charts}
-    sections = once(tuple(_section(column, drawn, language) for column in columns), language)
+    told = tuple(_section(column, drawn, language) for column in columns)
+    sections = once(told, language, _otherwise(columns, drawn, language))
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
@@ -133,6 +136,34 @@ def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
     if isinstance(block.before, Linked):
         return prose(said("before-link", what=linked_edge(block.before, language)), language)
     return prose(said("before", what=block.before.replace(" ", SPACE)), language, SPACE)
+
+
+def _otherwise(
+    columns: Sequence[Column[StepBlock]], charts: Mapping[str, Chart], language: PrintedLanguage
+) -> tuple[Otherwise, ...]:
+    """What else each section would say, in the order of the columns."""
+    made: list[Otherwise] = []
+    pieces: list[str] = []
+    for column in columns:
+        of = next((hung_of(block) for block in column if block is not None), "")
+        others = {
+            other: _section(tuple(None if b is None else hung_on(b, other) for b in column), charts, language)
+            for other in dict.fromkeys(pieces)
+            if of and other != of
+        }
+        made.append(Otherwise(_halves(column, charts, language), of, others))
+        pieces += [of] if of else []
+    return tuple(made)
+
+
+def _halves(column: Column[StepBlock], charts: Mapping[str, Chart], language: PrintedLanguage) -> Halves | None:
+    """What the section of a piece that parts says without what waits, and what it says mirrored; None of others."""
+    if not any(waits(block) for block in column if block is not None):
+        return None
+    plain, other = (
+        _section(tuple(None if b is None else made(b) for b in column), charts, language) for made in (nothing_waiting, mirrored)
+    )
+    return Halves(plain, other)
 
 
 SectionPart = tuple[Words, tuple[Step, ...]]

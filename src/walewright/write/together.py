@@ -35,10 +35,15 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
         phrases.append(_for_some(said, language) if _apart(column, group, language) else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
-    runs = capital(filled_phrase("track", language, title=prose(title, language), steps=all_of_it))
+    runs = capital(filled_phrase("track", language, title=_titled(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
     return Sentence(runs, working, "", "", origin, False, tuple(told), goes_on=True)
+
+
+def _titled(title: st.Words, language: PrintedLanguage) -> str:
+    """What goes on: at an edge, which may be the trade's own."""
+    return language.edge(title) if isinstance(title, str) else prose(title, language)
 
 
 def _buttonholes(tracks: Column[st.Track]) -> bool:

@@ -19,7 +19,7 @@ from walewright.cli.formats import NAMES, format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
 from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
-from walewright.cli.sources import unfit_names
+from walewright.cli.sources import meant, unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
 from walewright.report.said import Said, said
@@ -40,6 +40,7 @@ def _build(
     **asked: Any,
 ) -> int:
     """Print proven patterns: NAME.pdf, NAME.html, NAME.txt and NAME.plan.json; on request NAME.bench.pdf."""
+    files = meant(files)
     printing, faults, texts = options.printing(line, paper, units, formats, theme, large_print)
     most = options.jobs(line, jobs)
     if printing is None or isinstance(most, Diagnostic):
@@ -157,7 +158,7 @@ COMMAND = command(
     GIVEN,
     FROM,
     LANGUAGE,
-    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help="a4 or letter."),
+    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help=f"Of {', '.join(options.PAPERS)}."),
     click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
     click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
     click.option("--theme", default="", metavar="FILE", help="Your own style sheet (.css) or theme folder, over the house's."),

@@ -11,7 +11,7 @@ from walewright.cli import console, options, sources
 from walewright.cli.command_line import CommandLine
 from walewright.cli.each import each
 from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
-from walewright.cli.sources import unfit_names
+from walewright.cli.sources import meant, unfit_names
 
 if TYPE_CHECKING:
     from walewright.pipeline import Outcome
@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
 def _check(line: CommandLine, /, files: Sequence[str], everything: bool, every_choice: bool, **asked: Any) -> int:
     """Work out and prove every size, and print what came of it. Writes nothing."""
+    files = meant(files)
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *unfit_names(line, files))
     if faults:

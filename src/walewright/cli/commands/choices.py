@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
     """List what a knitter can give in place of the source's own: alternatives, sizes, measurements, tensions, yarns and bed. Writes
     nothing."""
+    files = sources.meant(files)
     # A garment need not be proven for that, only understood.
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, files))

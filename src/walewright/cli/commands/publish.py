@@ -26,12 +26,23 @@ EXECUTORS = ("local", CLUSTER)
 
 
 def _publish(
-    line: CommandLine, /, catalogue: str, into: str, jobs: str, executor: str, scheduler: str, why: bool, watch: bool, messages: str
+    line: CommandLine,
+    /,
+    catalogue: str,
+    into: str,
+    jobs: str,
+    executor: str,
+    scheduler: str,
+    why: bool,
+    watch: bool,
+    language: str,
+    messages: str,
 ) -> int:
     """Make a catalogue: every garment that it names, in every language, paper, units and theme, and beside them a manifest and a
     page to leaf through. Only what has changed since the last time is made."""
     most = options.jobs(line, jobs)
-    faults = [*options.unfit_form(line, messages), *_unfit_executor(line, executor, scheduler)]
+    unknown = options.unknown_language(line, languages.named(language))
+    faults = [*options.unfit_form(line, messages), *unknown, *_unfit_executor(line, executor, scheduler)]
     faults += [most] if isinstance(most, Diagnostic) else []
     if not catalogue.endswith(SUFFIX):
         file, suffix = named(catalogue), SUFFIX
@@ -115,6 +126,13 @@ COMMAND = command(
         "--executor", default="local", show_default=True, metavar="NAME", help="Who works: local, or dask for a cluster that runs."
     ),
     click.option("--scheduler", default="", metavar="ADDRESS", help="The cluster's scheduler, as tcp://10.0.0.7:8786."),
+    click.option(
+        "--language",
+        default=languages.ENGLISH,
+        show_default=True,
+        metavar="NAME",
+        help="The language that is told in: its name, or its tag, such as de. That of the patterns is said by the catalogue.",
+    ),
     MESSAGES,
     HELP,
 )

@@ -14,7 +14,7 @@ from walewright import languages, world
 from walewright.cli import options
 from walewright.cli.command_line import CommandLine
 from walewright.cli.parameters import HELP, LANGUAGE, MESSAGES, command
-from walewright.cli.sources import unfit_names
+from walewright.cli.sources import meant, unfit_names
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 from walewright.report.said import said
@@ -28,7 +28,7 @@ MOST_CONNECTIONS = 200
 
 def _serve(line: CommandLine, /, files: Sequence[str], port: str, host: str, no_browser: bool, language: str, messages: str) -> int:
     """Serve a page on this computer in which patterns are regraded by a form. Without FILES it has the shipped garments."""
-    language = languages.named(language)
+    files, language = meant(files), languages.named(language)
     faults = [*options.unfit_form(line, messages), *options.unknown_language(line, language)]
     faults += unfit_names(line, [file for file in files if not world.is_folder(file)])
     number = _port(line, port)

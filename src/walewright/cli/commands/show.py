@@ -44,6 +44,7 @@ UNDERSTOOD = ("source", "design")
 def _show(line: CommandLine, /, stage: str, file: str, **asked: Any) -> int:
     """Print what a stage of the compiler made of a source, as JSON. Writes nothing."""
     # The exit code is not 0 where the source did not come so far, or has an error all the same.
+    (file,) = sources.meant((file,))
     wanted = options.wanted(line, options.Asked(**asked))
     faults = (*wanted.faults, *sources.unfit_names(line, (file,)), *_unknown(line, stage))
     if faults:

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from walewright.report.model import Diagnostic
     from walewright.sheet import PageOptions, Sheet
     from walewright.sheet.themed import Theme
+    from walewright.trade.papers import PaperSize
 
 
 @dataclass(frozen=True)
@@ -22,7 +23,7 @@ class Pattern:
 
     outcome: Outcome
     guide: Guide
-    paper: Literal["a4", "letter"]
+    paper: PaperSize
     units: Literal["cm", "in", "both"]
     version: str
     date: str
@@ -50,11 +51,29 @@ class Pattern:
         return html(self.sheet, self.theme or PLAIN, self.large_print)
 
     @cached_property
-    def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
-        """The bench copy of its one size, read back; or why it cannot be made."""
+    def browser_page(self) -> str:
+        """The page for a browser: with the bench copy of each size whose words were read back."""
+        from walewright.sheet import browser_html, picked_sizes
+        from walewright.sheet.themed import PLAIN
+
+        design, counts, instructions, proof = self.outcome.result()
+        copies = {size: copy.instructions for size, (copy, _) in enumerate(self.bench_copies) if copy is not None}
+        sheet, units, fit = self.sheet, self.units, self.outcome.fit
+        picked = picked_sizes(self.guide, design, counts, instructions, copies, proof, units, fit, sheet)
+        return browser_html(sheet, picked, self.theme or PLAIN, self.large_print)
+
+    @cached_property
+    def bench_copies(self) -> tuple[tuple[BenchCopy | None, tuple[Diagnostic, ...]], ...]:
+        """The bench copies of all sizes, each read back; or why one cannot be made."""
         from walewright import pipeline
 
-        return pipeline.bench_copy(self.outcome)
+        return tuple(pipeline.bench_copy(self.outcome, size) for size in range(len(self.outcome.plans)))
+
+    @property
+    def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
+        """That of its one size."""
+        (copy,) = self.bench_copies
+        return copy
 
 
 PAGES = frozenset({"paper", "units", "theme", "print"})

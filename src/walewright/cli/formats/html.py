@@ -6,7 +6,7 @@ from walewright.cli.formats.format import Format, Made, Pattern
 
 
 def _make(pattern: Pattern) -> Made:
-    return Made(pattern.page.encode())
+    return Made(pattern.browser_page.encode())
 
 
 FORMAT = Format(".html", _make)

@@ -14,10 +14,12 @@ from importlib.metadata import PackageNotFoundError, version
 from walewright import world
 from walewright.catalogue.model import Catalogue, Making, Product
 from walewright.cli.formats import format_named
+from walewright.languages import ENGLISH
 
 PROGRAM, PYTHON, NAMES = "program", "python", "shipped:names"
-FOLDERS = ("tables", "machines", "shapes", "charts")
+FOLDERS = ("tables", "machines", "shapes", "charts", "names")
 MEASURES = "shipped:tables/measures.toml"
+"""What is looked at for every source."""
 
 READERS = ("lark", "highspy", "numpy", "jinja2", "markupsafe", "tinycss2", "pillow")
 """Libraries that all products are made with."""
@@ -62,9 +64,10 @@ class Inputs:
         return {name: self.now(name) for name in sorted(names)}
 
 
-def common(source: str, used: Iterable[str], shipped: Iterable[str]) -> tuple[str, ...]:
-    """What everything that is made of a source depends on: the files of its own that it uses, and the shipped ones."""
-    program = (PROGRAM, PYTHON, NAMES, MEASURES, *(f"package:{name}" for name in READERS))
+def common(source: str, language: str, used: Iterable[str], shipped: Iterable[str]) -> tuple[str, ...]:
+    """What everything that is made of a source in a language depends on: the files that it uses, its own and shipped ones."""
+    words = () if language == ENGLISH else (f"shipped:names/{language}.toml",)
+    program = (PROGRAM, PYTHON, NAMES, MEASURES, *words, *(f"package:{name}" for name in READERS))
     return (*program, f"file:{source}", *(f"file:{name}" for name in used), *(f"shipped:{name}" for name in shipped))
 
 

@@ -15,6 +15,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from walewright import world
+from walewright.catalogue.manifest import MadeFile
 from walewright.catalogue.model import Catalogue
 from walewright.cli import console
 from walewright.cli.command_line import CommandLine
@@ -185,17 +186,15 @@ class _Depends:
 
 def _put(run: PublishRun, one: Stale, made: MadeGarment, depends: _Depends, done: _Done) -> bool:
     """Put the files of a making in place, and then what is kept of it; False where that cannot be."""
-    names = common(one.making.source, depends.beside, made.shipped)
+    names = common(one.making.source, one.making.language, depends.beside, made.shipped)
     shared = depends.inputs.all_now(names)
     fresh = {}
     for product in made.products:
         of = product.product
         own = depends.inputs.all_now(of_product(of, depends.themes.files.get(of.theme, ())))
         facts = dict(asked(run.catalogue, one.making, of))
-        form = (of.file, of.format, of.paper, of.units, of.theme, of.print)
-        fresh[of.file] = KeptProduct(
-            *form, world.fingerprint(product.data), len(product.data), product.pages, {**shared, **own, **facts}
-        )
+        file = MadeFile(of, world.fingerprint(product.data), len(product.data), product.pages)
+        fresh[of.file] = KeptProduct(file, {**shared, **own, **facts})
     before = done.records.get(one.making.name)
     old = {kept.file: kept for kept in before.products} if before else {}
     kept = tuple(fresh.get(p.file) or old[p.file] for p in one.making.products if p.file in fresh or p.file in old)
@@ -222,7 +221,7 @@ def _withdraw(run: PublishRun, done: _Done, there: dict[str, Record], files: fro
     made = [making for name, making in makings.items() if name not in done.records or done.records[name].garment is not None]
     wanted = {product.file for making in made for product in making.products}
     left = [one for record in there.values() for one in record.products if one.file not in wanted]
-    unchanged = [one.file for one in left if world.file_fingerprint(os.path.join(run.into, one.file)) == one.sha256]
+    unchanged = [one.file for one in left if world.file_fingerprint(os.path.join(run.into, one.file)) == one.made.sha256]
     gone = world.forget(run.into, unchanged)
     for file in gone:
         run.line.say(said("withdrew", file=named(os.path.join(run.into, file))), done=True)

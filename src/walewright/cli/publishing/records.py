@@ -8,32 +8,31 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import asdict, dataclass, field
+from typing import Any
 
 from walewright import world
-from walewright.catalogue.model import JsonObject
+from walewright.catalogue.manifest import MadeFile
+from walewright.catalogue.model import JsonObject, Product
 
 FOLDER = ".walewright-kept"
 SUFFIX = ".json"
-FORMAT = 1
+FORMAT = 2
 MOST = 4 * 1024 * 1024
 """Bytes of a record: a garment of many products has some tens of thousands."""
 
 
 @dataclass(frozen=True, slots=True)
 class KeptProduct:
-    """A file that was made: its form, its fingerprint and size, its pages, and what all that it depends on was."""
+    """A file that was made, and what all that it depends on was."""
 
-    file: str
-    format: str
-    paper: str
-    units: str
-    theme: str
-    print: str
-    sha256: str
-    bytes: int
-    pages: int
+    made: MadeFile
     depends: Mapping[str, str]
+
+    @property
+    def file(self) -> str:
+        """What it is called in the folder."""
+        return self.made.product.file
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,12 +57,9 @@ def record_bytes(record: Record) -> bytes:
         "making": record.making,
         "garment": record.garment,
         "depends": dict(record.depends),
-        "products": [{name: getattr(one, name) for name in FIELDS} for one in record.products],
+        "products": [{**asdict(one.made), "depends": dict(one.depends)} for one in record.products],
     }
     return _text({"format": FORMAT, "check": world.fingerprint(_text(told)), "record": told})
-
-
-FIELDS = ("file", "format", "paper", "units", "theme", "print", "sha256", "bytes", "pages", "depends")
 
 
 def record_of(data: bytes) -> Record | None:
@@ -73,10 +69,13 @@ def record_of(data: bytes) -> Record | None:
         told = whole["record"]
         if whole["format"] != FORMAT or whole["check"] != world.fingerprint(_text(told)):
             return None
-        products = tuple(KeptProduct(**{name: one[name] for name in FIELDS}) for one in told["products"])
-        return Record(told["making"], told["garment"], told["depends"], products)
+        return Record(told["making"], told["garment"], told["depends"], tuple(_product(**one) for one in told["products"]))
     except (ValueError, KeyError, TypeError, RecursionError):
         return None
+
+
+def _product(product: JsonObject, depends: JsonObject, **made: Any) -> KeptProduct:
+    return KeptProduct(MadeFile(Product(**product), **made), depends)
 
 
 def _text(value: JsonObject) -> bytes:

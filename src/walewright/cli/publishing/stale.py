@@ -39,7 +39,7 @@ def stale(catalogue: Catalogue, making: Making, record: Record | None, damaged: 
 def _reasons(
     catalogue: Catalogue, making: Making, product: Product, kept: KeptProduct | None, inputs: Inputs, into: str
 ) -> tuple[Said, ...]:
-    if kept is None or kept.format != product.format:
+    if kept is None or kept.made.product.format != product.format:
         return (said("why-new"),)
     now = asked(catalogue, making, product)
     before = {name: value for name, value in kept.depends.items() if name.startswith("asked:")}
@@ -49,7 +49,7 @@ def _reasons(
     if reasons:
         return reasons
     there = world.file_fingerprint(os.path.join(into, product.file))
-    if there == kept.sha256:
+    if there == kept.made.sha256:
         return ()
     return (said("why-gone") if there == world.MISSING else said("why-by-hand"),)
 

@@ -8,7 +8,7 @@ import os
 from collections.abc import Collection, Sequence
 
 from walewright import languages, world
-from walewright.catalogue.manifest import CataloguedGarment, MadeFile, manifest, manifest_bytes
+from walewright.catalogue.manifest import CataloguedGarment, manifest, manifest_bytes
 from walewright.catalogue.model import MANIFEST, SHELF, Catalogue
 from walewright.cli.publishing.inputs import PROGRAM, Inputs
 from walewright.cli.publishing.records import KeptProduct, Record, folder_of
@@ -57,9 +57,8 @@ def _garment(catalogue: Catalogue, record: Record, into: str, look: bool) -> Cat
     if record.garment is None or not products:
         return None
     files = {name.partition(":")[2]: value for name, value in record.depends.items() if name.startswith("file:")}
-    made = (MadeFile(k.file, k.format, k.paper, k.units, k.theme, k.print, k.sha256, k.bytes, k.pages) for k in products)
-    return CataloguedGarment(making.source, making.language, files, record.garment, tuple(made))
+    return CataloguedGarment(making.source, making.language, files, record.garment, tuple(one.made for one in products))
 
 
 def _is_there(into: str, one: KeptProduct) -> bool:
-    return world.file_fingerprint(os.path.join(into, one.file)) == one.sha256
+    return world.file_fingerprint(os.path.join(into, one.file)) == one.made.sha256

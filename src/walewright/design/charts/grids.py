@@ -68,7 +68,7 @@ def chart(
             findings.report("chart-empty", (node.span, "nothing"), helps=("draw",), chart=node.name)
         return None
     even = _even(rows, node.name, findings)
-    known = _known(rows, keys, node, findings)
+    known = _known(rows, node, findings)
     columns = _columns(repeat, len(rows[0].cells), node, uses, findings) if even else None
     if keys is None or not known or columns is None or broken:
         return None
@@ -203,9 +203,7 @@ def _even(rows: tuple[syntax.ChartRow, ...], chart: str, findings: Findings) -> 
     return told == 0
 
 
-def _known(
-    rows: tuple[syntax.ChartRow, ...], keys: tuple[CellKey, ...] | None, node: syntax.ChartBlock, findings: Findings
-) -> bool:
+def _known(rows: tuple[syntax.ChartRow, ...], node: syntax.ChartBlock, findings: Findings) -> bool:
     """Whether every symbol is in the key; each that is not is told of once, at its first cell from the bottom."""
     symbols = tuple(dict.fromkeys(s.symbol for s in node.body if isinstance(s, syntax.ChartKey)))
     if any(isinstance(s, syntax.Broken) for s in node.body):

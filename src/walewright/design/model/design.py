@@ -204,6 +204,14 @@ class Wedge:
     """Of steps that differ by a stitch the larger ones are the inner ones, not the outer ones."""
 
     @property
+    def printed(self) -> Said:
+        """What it is called on a page."""
+        if self.width is None:
+            return said("wedge/shoulders")
+        keys: dict[WhichEdges, str] = {"both": "wedge/both", "left": "wedge/left", "right": "wedge/right"}
+        return said(keys[self.edge], level=self.from_level)
+
+    @property
     def called(self) -> Said:
         """What it is called in a message."""
         if self.width is None:

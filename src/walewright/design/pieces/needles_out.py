@@ -39,14 +39,14 @@ def needles_out(node: syntax.NeedlesLine, outline: PieceOutline, cloth: PieceClo
         return None
     worn = None
     if node.worn is not None:
-        worn = _worn(node, node.worn, outline, low, place)
+        worn = _worn(node.worn, outline, low, place)
         if worn is None:
             return None
     origin = Origin(f"piece {outline.piece} / needles out from {node.from_level}", node.span)
     return NeedlesOut(node.from_level, node.to_level, node.every or 0, places, origin, worn=worn)
 
 
-def _worn(node: syntax.NeedlesLine, width: syntax.Expr, outline: PieceOutline, low: int, place: AmountPlace) -> PerSize | None:
+def _worn(width: syntax.Expr, outline: PieceOutline, low: int, place: AmountPlace) -> PerSize | None:
     """How wide the piece is where it is folded: folds make it narrower."""
     worn = place.across(width, said("worn-width-of", piece=outline.piece), POSITIVE)
     if worn is None:

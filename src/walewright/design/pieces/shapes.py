@@ -218,26 +218,9 @@ class _Expander:
     # ------------------------------------------------------------ values of the names
 
     def _values(self, use: syntax.Use, shape: syntax.ShapeBlock, at: Span) -> _Values | None:
-        given = dict(use.arguments)
-        named = [name for name, _ in use.arguments]
-        self.findings.once(said("value-given", shape=use.name), ((name, use.span) for name in named))
-        sound = len(given) == len(named)
-        for name in given:
-            if name not in shape.parameters:
-                self.findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
-                sound = False
-        missing = [p for p in shape.parameters if p not in given]
-        if missing:
-            self.findings.report(
-                "missing-argument",
-                (use.span, "lacking"),
-                (shape.span, "shape"),
-                helps=("say-it",),
-                used=use.name,
-                missing=tuple(missing),
-            )
-        if missing or not sound:
+        if not all_given(use, shape, self.findings):
             return None
+        given = dict(use.arguments)
         number = next(self.number)
         meant: dict[str, syntax.Expr] = {}
         for name, value in given.items():
@@ -297,3 +280,23 @@ class _Expander:
                 what=FIELD_KINDS.get(field, field),
             )
         return parameter
+
+
+def all_given(use: syntax.Use, shape: syntax.ShapeBlock, findings: Findings) -> bool:
+    """Whether a shape is given each of its values once, and nothing else; told where it is not."""
+    named = [name for name, _ in use.arguments]
+    findings.once(said("value-given", shape=use.name), ((name, use.span) for name in named))
+    strange = [name for name in dict(use.arguments) if name not in shape.parameters]
+    for name in strange:
+        findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
+    missing = [p for p in shape.parameters if p not in named]
+    if missing:
+        findings.report(
+            "missing-argument",
+            (use.span, "lacking"),
+            (shape.span, "shape"),
+            helps=("say-it",),
+            used=use.name,
+            missing=tuple(missing),
+        )
+    return not missing and not strange and len(set(named)) == len(named)

@@ -22,7 +22,6 @@ MOST_REPEATS = 400
 
 def cloth_of(
     nodes: Sequence[syntax.ZoneLine],
-    piece: str,
     levels: tuple[Level, ...],
     place: AmountPlace,
     fabrics: Mapping[str, Fabric | None],

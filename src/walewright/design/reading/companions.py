@@ -40,6 +40,7 @@ def companions(table: syntax.Sizes, graded: GradedRows, shipped: Shipped) -> tup
 
 def _entries(table: str, sizes: tuple[str, ...], shipped: Shipped) -> Iterator[tuple[str, tuple[Published, ...]]]:
     """(measure, its entry for each size)."""
+    sizes = tuple(shipped.written.get(size, size) for size in sizes)
     wanted = [(name, table, sizes) for name in OWN]
     if table in BY_AGE:
         wanted += [(name, "age", sizes) for name in OF_GROUP]

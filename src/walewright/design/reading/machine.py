@@ -47,13 +47,13 @@ MOST_WASTE_ROWS = 100
 """Far beyond the widest and coarsest beds and their tools: a number above is a slip."""
 
 
-def profile(name: str, text: str) -> MachineProfile:
+def profile(name: str, text: str, language: str = "") -> MachineProfile:
     """A shipped profile from its TOML: label, needles, pitch_mm, prongs, waste_rows, edge_guides; start and crossing as the trade
-    names them, plates where it has no dial."""
+    names them, plates where it has no dial. Its label is in the `language` where it has a table of that name."""
     read: Mapping[str, Any] = tomllib.loads(text)
     return MachineProfile(
         name=name,
-        label=str(read["label"]),
+        label=str(read.get(language, read)["label"]),
         needles=int(read["needles"]),
         pitch_mm=float(read["pitch_mm"]),
         prongs=tuple(int(p) for p in read["prongs"]),
@@ -66,13 +66,15 @@ def profile(name: str, text: str) -> MachineProfile:
     )
 
 
-def machine(node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Findings) -> MachineProfile | None:
+def machine(
+    node: syntax.MachineBlock, profiles: Mapping[str, str], findings: Findings, language: str = ""
+) -> MachineProfile | None:
     """The bed of a `machine` statement; None when told why not."""
     facts = [f for f in node.body if isinstance(f, syntax.MachineFact)]
     findings.once("machine fact", ((subject(f.key), f.span) for f in facts))
     origin = Origin(f"machine {node.name}", node.span)
     if node.name in profiles:
-        bed = replace(profile(node.name, profiles[node.name]), origin=origin)
+        bed = replace(profile(node.name, profiles[node.name], language), origin=origin)
     elif not node.body:
         findings.unknown("shipped machine", node.name, node.span, sorted(profiles))
         return None

@@ -15,11 +15,16 @@ from walewright.source import syntax
 
 
 def changed_bed(
-    node: syntax.MachineBlock, bed: MachineProfile | None, profiles: Mapping[str, str], changes: Changes, findings: Findings
+    node: syntax.MachineBlock,
+    bed: MachineProfile | None,
+    profiles: Mapping[str, str],
+    changes: Changes,
+    findings: Findings,
+    language: str = "",
 ) -> MachineProfile | None:
     """The bed that is knitted on: the source's `bed`, which is that of `node`, or the knitter's; None when told why not."""
     if changes.own_bed is not None:
-        return machine(changes.own_bed, profiles, findings)
+        return machine(changes.own_bed, profiles, findings, language)
     if not changes.bed:
         return bed
     read = read_bed(changes.bed)
@@ -31,6 +36,6 @@ def changed_bed(
     # A bed by name is that bed, whatever the source says of its own.
     wanted = syntax.MachineBlock(read.name, read.facts) if read.name else replace(node, body=(*facts, *read.facts))
     own = Findings()
-    made = machine(wanted, profiles, own)
+    made = machine(wanted, profiles, own, language)
     findings.take(own, "bed", "")
     return made and replace(made, origin=Origin("bed", NOWHERE))

@@ -152,7 +152,8 @@ class _SizesReader:
             self.findings.unknown("shipped size table", name, row.span, sorted(self.shipped.tables), code="unknown-table")
             return None
         table = size_table(name, self.shipped.tables[name])
-        entries = table.row(measurement)
+        there = table.row(measurement)
+        entries = {size: there.pop(written) for size, written in self.shipped.written.items() if written in there} | there
         if not entries:
             self.findings.report(
                 "unknown-table-row",

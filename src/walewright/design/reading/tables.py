@@ -36,6 +36,10 @@ class Shipped:
     charts: Mapping[str, str] = field(default_factory=dict)
     files: Mapping[str, SharedFile] = field(default_factory=dict)
     language: str = ""
+    names: Mapping[str, str] = field(default_factory=dict)
+    """By language, TOML text: what names are printed as in it, by what is called so."""
+    written: Mapping[str, str] = field(default_factory=dict)
+    """Sizes of a source that is printed in `language`, to what its author wrote: tables know these."""
 
     def described(self, measurement: str) -> Described:
         """What a measurement of the tables is called on paper and how it is taken; empty words for one that nothing is said of."""

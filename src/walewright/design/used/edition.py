@@ -38,19 +38,8 @@ def given(
     yarns: Mapping[str, Yarn | None],
     machine: MachineProfile,
     changes: Changes,
-) -> tuple[Given, ...]:
-    """Everything that the knitter's copy has otherwise by their own wish, in the order of the source."""
-    return tuple(_given(source, graded, fabrics, yarns, machine, changes))
-
-
-def _given(
-    source: Edition,
-    graded: GradedRows,
-    fabrics: Mapping[str, Fabric | None],
-    yarns: Mapping[str, Yarn | None],
-    machine: MachineProfile,
-    changes: Changes,
 ) -> Iterator[Given]:
+    """Everything that the knitter's copy has otherwise by their own wish, in the order of the source."""
     for row in source.measurements:
         now = graded.rows[row.name]
         if now is not None and now.origin.path.startswith("measure "):

@@ -9,10 +9,10 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import fields
 
 from walewright.design.findings import Findings
+from walewright.design.pieces.shapes import all_given
 from walewright.design.reading.values import HIDDEN
 from walewright.design.used.once import every
 from walewright.design.used.uses import REFERENCES, Uses
-from walewright.report.said import said
 from walewright.source import syntax
 
 
@@ -46,22 +46,7 @@ def _use(use: syntax.Use, shapes: Mapping[str, syntax.ShapeBlock], shipped: tupl
         if use.name not in shipped:
             findings.unknown("shape", use.name, use.span, (*shapes, *shipped))
         return
-    shape = shapes[use.name]
-    given = [name for name, _ in use.arguments]
-    findings.once(said("value-given", shape=use.name), ((name, use.span) for name in given))
-    for name in given:
-        if name not in shape.parameters:
-            findings.unknown(said("value-of", shape=use.name), name, use.span, shape.parameters, code="unknown-argument")
-    missing = [p for p in shape.parameters if p not in given]
-    if missing:
-        findings.report(
-            "missing-argument",
-            (use.span, "lacking"),
-            (shape.span, "shape"),
-            helps=("say-it",),
-            used=use.name,
-            missing=tuple(missing),
-        )
+    all_given(use, shapes[use.name], findings)
 
 
 def _named(node: object) -> Iterator[tuple[str, str, syntax.Node]]:

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
 from walewright.figures.model import Drawing
-from walewright.figures.pens import Paper, path
+from walewright.figures.pens import Paper, path, smooth
 from walewright.guide.model import Guide
 
 STEP, MARGIN = 7.4, 4.2
@@ -93,12 +93,12 @@ class Scene:
 
     def yarn(self, *points: tuple[float, float]) -> Scene:
         """A smooth thread through points."""
-        self.paper.draw("thread", _smooth(points))
+        self.paper.draw("thread", smooth(points))
         return self
 
     def other(self, *points: tuple[float, float]) -> Scene:
         """A second yarn: a heavier line."""
-        self.paper.draw("strand", _smooth(points), colour="accent", width=0.85)
+        self.paper.draw("strand", smooth(points), colour="accent", width=0.85)
         return self
 
     def bars(self, at: float, top: float, bottom: float, wide: float = 3.4) -> Scene:
@@ -187,13 +187,3 @@ def _ys(data: str) -> Iterator[float]:
     """The ys of absolute points in path data: hooks and waves, told in steps, reach no further than their beginnings."""
     for _command, numbers in re.findall(r"([MLCQ])([-\d. ]+)", data):
         yield from (float(n) for n in numbers.split()[1::2])
-
-
-def _smooth(points: tuple[tuple[float, float], ...]) -> str:
-    """Path data of a curve through points (a Catmull-Rom spline)."""
-    made = f"M{points[0][0]:.2f} {points[0][1]:.2f}"
-    for i in range(len(points) - 1):
-        (ax, ay), (bx, by), (cx, cy), (dx, dy) = (points[min(max(j, 0), len(points) - 1)] for j in (i - 1, i, i + 1, i + 2))
-        made += f"C{bx + (cx - ax) / 6:.2f} {by + (cy - ay) / 6:.2f} "
-        made += f"{cx - (dx - bx) / 6:.2f} {cy - (dy - by) / 6:.2f} {cx:.2f} {cy:.2f}"
-    return made

@@ -35,6 +35,8 @@ SHELF = {
     "shelf/format/bench": "for the machine",
     "shelf/form/a4": "A4",
     "shelf/form/letter": "US letter",
+    "shelf/form/a3": "A3",
+    "shelf/form/legal": "US legal",
     "shelf/form/cm": "cm",
     "shelf/form/in": "inches",
     "shelf/form/both": "cm and inches",

@@ -66,4 +66,8 @@ LANGUAGE = Guide(
     how_to=HOW_TO,
     ordinal=lambda number: f"{number}.",
     small=False,
+    months=(
+        *("Januar", "Februar", "März", "April", "Mai", "Juni"),
+        *("Juli", "August", "September", "Oktober", "November", "Dezember"),
+    ),
 )

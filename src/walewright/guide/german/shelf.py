@@ -35,6 +35,8 @@ SHELF = {
     "shelf/format/bench": "für die Maschine",
     "shelf/form/a4": "A4",
     "shelf/form/letter": "US Letter",
+    "shelf/form/a3": "A3",
+    "shelf/form/legal": "US Legal",
     "shelf/form/cm": "cm",
     "shelf/form/in": "Zoll",
     "shelf/form/both": "cm und Zoll",

@@ -31,6 +31,7 @@ EDGES = {
     "Anfang": "start",
     "Ende": "end",
     "Schulter": "shoulder",
+    "Halsausschnitt": "neck",
     "links": "left",
     "rechts": "right",
     "Mitte": "centre",

@@ -5,15 +5,15 @@ A wanted number gives a rule (so far off at the most), a wish (as near as possib
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
 from math import ceil, floor
 from typing import Literal
 
 from walewright.design.model import Origin
 from walewright.report.said import Fact, Said, said, tenths
-from walewright.solve.algebra.programme import Draft, FigureAt, Rule, RuleKind, Wish
+from walewright.solve.algebra.programme import Draft, FigureAt, Lines, Rule, RuleKind, Wish
 from walewright.solve.algebra.sums import Linear, Terms
 
 OFF_COST = 1.0
@@ -88,9 +88,15 @@ class Quantity:
         """Whether it is a width that everybody sees, and not a part of one."""
         return self.unit == "st" and self.share == 1.0
 
-    def says(self, lengths: Iterable[Fact]) -> tuple[Said, ...]:
-        """The clause of each size, with its length."""
-        return tuple(Said(self.clause.key, (*self.clause.facts, ("cm", cm))) for cm in lengths)
+    def rule(self, lengths: Iterable[Fact], lines: Lines) -> Rule:
+        """What is asked of it, the clause of each size with its length."""
+        says = tuple(Said(self.clause.key, (*self.clause.facts, ("cm", cm))) for cm in lengths)
+        return Rule(self.name, self.kind, (self.origin,), says, tuple(lines))
+
+    def cm_per_unit(self, wanted: Sequence[float], cm: Sequence[float]) -> float:
+        """How many centimetres one unit of its terms is, by stitches or rows that are so many centimetres; 0 of none."""
+        per_cm = max((w / length for w, length in zip(wanted, cm, strict=True) if length), default=0.0)
+        return self.factor / per_cm if per_cm else 0.0
 
 
 def want(draft: Draft, quantity: Quantity) -> None:
@@ -109,21 +115,9 @@ def want(draft: Draft, quantity: Quantity) -> None:
             near.append((size, terms.within(low if quantity.signed else max(low, 0), high)))
         draft.wishes.append(Wish(factor * terms, wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
-    says = quantity.says(tenths(cm) for cm in quantity.cm)
-    per_cm = max((w / cm for w, cm in zip(quantity.wanted, quantity.cm, strict=True) if cm), default=0.0)
-    unit = factor / per_cm if per_cm else 0.0
-    draft.rules.append(
-        Rule(
-            name=quantity.name,
-            kind=quantity.kind,
-            origins=(quantity.origin,),
-            says=says,
-            constraints=tuple(lines),
-            cm_per_unit=unit,
-            near=tuple(near),
-            figure=quantity.figure,
-        )
-    )
+    rule = quantity.rule((tenths(cm) for cm in quantity.cm), lines)
+    unit = quantity.cm_per_unit(quantity.wanted, quantity.cm)
+    draft.rules.append(replace(rule, cm_per_unit=unit, near=tuple(near), figure=quantity.figure))
     _grade(draft, quantity)
 
 

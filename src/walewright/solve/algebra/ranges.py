@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import ceil, floor
 
 from walewright.report.said import said, tenths
-from walewright.solve.algebra.programme import Draft, Rule, Wish
+from walewright.solve.algebra.programme import Draft, Wish
 from walewright.solve.algebra.quantities import BEYOND_COST, EXACT, OFF_COST, PLAIN_COST, Quantity, want
 from walewright.solve.algebra.sums import Linear, Terms
 
@@ -36,23 +37,9 @@ def want_range(draft: Draft, quantity: Quantity, most: tuple[float, ...], most_c
         else:
             draft.wishes.append(Wish(factor * terms, middle, CENTRAL))
         lines.append((size, terms.within(low if quantity.signed else max(low, 0), high)))
-    says = quantity.says(
-        tenths(low) if high - low < EXACT else said("range", least=tenths(low), most=tenths(high)) for low, high in spoken
-    )
-    per_cm = max((w / cm for w, cm in zip(most, most_cm, strict=True) if cm), default=0.0)
-    unit = factor / per_cm if per_cm else 0.0
-    draft.rules.append(
-        Rule(
-            name=quantity.name,
-            kind=quantity.kind,
-            origins=(quantity.origin,),
-            says=says,
-            constraints=tuple(lines),
-            cm_per_unit=unit,
-            figure=quantity.figure,
-            ranged=True,
-        )
-    )
+    lengths = (tenths(low) if high - low < EXACT else said("range", least=tenths(low), most=tenths(high)) for low, high in spoken)
+    unit = quantity.cm_per_unit(most, most_cm)
+    draft.rules.append(replace(quantity.rule(lengths, lines), cm_per_unit=unit, figure=quantity.figure, ranged=True))
 
 
 def want_place(draft: Draft, quantity: Quantity) -> None:
@@ -62,18 +49,8 @@ def want_place(draft: Draft, quantity: Quantity) -> None:
         if terms:
             lines.append((size, terms.within(ceil(wanted - off - EXACT), floor(wanted + off + EXACT))))
             draft.wishes.append(Wish(terms, wanted, OFF_COST * quantity.share, BEYOND_COST * quantity.share, free=1.0))
-    says = quantity.says(tenths(abs(cm)) for cm in quantity.cm)
     if lines:
-        draft.rules.append(
-            Rule(
-                name=quantity.name,
-                kind=quantity.kind,
-                origins=(quantity.origin,),
-                says=says,
-                constraints=tuple(lines),
-                cm_per_unit=0.0,
-            )
-        )
+        draft.rules.append(quantity.rule((tenths(abs(cm)) for cm in quantity.cm), lines))
 
 
 def signed(draft: Draft, name: str, piece: str, wanted: tuple[float, ...]) -> tuple[Terms, ...]:

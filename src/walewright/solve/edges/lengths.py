@@ -207,7 +207,7 @@ def _sideways(
     if run.path == "steps":
         return found + _stepped(run, edge, number, wide * fabric.stitches_per_cm, moved, size, fabric)
     if run.rates:
-        return found + _paced(run, run.rates[size], edge.step[number], edge.pairs(number), fabric)
+        return found + _paced(run, run.rates[size], edge.step[number], fabric)
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
@@ -231,7 +231,7 @@ def _stepped(run: EdgeRun, edge: EdgeTerms, number: int, stitches: float, moved:
     )
 
 
-def _paced(run: EdgeRun, rate: Rate, moves: Terms, pairs: Terms, fabric: Fabric) -> LengthTerms:
+def _paced(run: EdgeRun, rate: Rate, moves: Terms, fabric: Fabric) -> LengthTerms:
     """What moves at a rate add: steps where they are cast off or on, else a straight slope of a known angle."""
     if rate.stitches > 1 and rate.stitches != run.way.at_once:
         return LengthTerms(length=round(FINE * _step(rate.stitches, fabric)) * moves)

@@ -62,6 +62,7 @@ EDGES = {
     "start": "start",
     "end": "end",
     "shoulder": "shoulder",
+    "neck": "neck",
     "left": "left",
     "right": "right",
     "centre": "centre",

@@ -70,6 +70,7 @@ EDGES = {
     "start": "Anfang",
     "end": "Ende",
     "shoulder": "Schulter",
+    "neck": "Halsausschnitt",
     "left": "links",
     "right": "rechts",
     "centre": "Mitte",

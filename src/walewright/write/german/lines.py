@@ -9,6 +9,8 @@ LINES = {
     "at": "{RC} {row}",
     "stands": "{stitches} {stitches|st}",
     "again": "wie {section}, Schritte {first} bis {last}",
+    "again/mirrored": "gespiegelt wie Schritte {first} bis {last}",
+    "again/on": "wie {section}, Schritte {first} bis {last}, aber an {piece}",
     "again/link": "wie in {section}, Schritte {first} bis {last}",
     "stands/held": "{working} {working|st} in Arbeit, {held} gehalten",
     "row/at": "{at}:",

@@ -1,0 +1,152 @@
+"""The other half beside an opening, and a welt on another piece: said by what stands above, read where it stands, worked here; and
+references of that kind that are broken."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.in_english import plain_text, read_back_all, write
+from tests.write.test_repeated import BACK, ENDED, block, cast_on, knitted
+from walewright.bed import Bed, knit
+from walewright.knit import expand
+from walewright.knit import steps as st
+from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.readback import read_back_all as read_back_in
+from walewright.readback.german import LANGUAGE as GERMAN_READ
+from walewright.report.english import in_english
+from walewright.trade.sides import EdgeSide
+from walewright.write import plain_text as plain_text_in
+from walewright.write import write as write_in
+from walewright.write.german import LANGUAGE as GERMAN
+
+
+def half(side: EdgeSide, *between: Step, waiting: int = 0, held: int = 5, last: int = 62) -> tuple[Step, ...]:
+    far: EdgeSide = "left" if side == "right" else "right"
+    now, later = (st.NowInHalf(15, row, far, waiting) if waiting else st.Now(15, row, far) for row in (57, 59))
+    return (
+        *(st.KnitRows(1), st.CastOffAtCarriage(2), st.KnitRows(2), st.Decrease(f"{side} end", 1, 0), now),
+        *(st.HoldAtEnd(side, held), st.KnitRows(1), st.WrapHeld(side), st.KnitRows(1), st.ReturnHeld(side), later, *between),
+        *(st.KnitTo(last), st.BreakOff(), st.OffOnWaste(8, f"shoulder {side}")),
+    )
+
+
+def parted(name: str, *other_half: Step) -> StepBlock:
+    right = (st.CentreToWaste(4, -2, 1, "neck centre"), st.HoldPart("left", -20, -3), *half("right", waiting=18))
+    back = (st.CarriageAt("left"), st.SetRowCounter(54), st.ReturnPart("left", -20, -3), st.UseYarnStep("wool", "4"))
+    titled = (("Right half", right), ("Left half", (*back, *other_half)))
+    return block(name, cast_on(20), ("Knit", knitted(20, 54)), *titled)
+
+
+def welt(piece: str, stitches: int = 40) -> StepBlock:
+    far = stitches // 2
+    hung = (st.CarriageAt("right"), st.NeedlesToWork(-far, far - 1, stitches), st.RehangStart(piece, stitches))
+    return block(f"{piece} welt", ("Hang on", hung), ("Knit", (st.UseYarnStep("wool", "2"), *ENDED)))
+
+
+BED = Bed(100, (1, 2, 3))
+PARTED = (SizePlan("S", (parted("back", *half("left")),)),)
+WELTS = (SizePlan("S", (BACK, welt("back"), block("front", *BACK.paragraphs), welt("front"))),)
+
+
+def texts(plans: tuple[SizePlan, ...], section: str) -> list[str]:
+    """What a section says; the words are read back to the moves of the plan, in both languages."""
+    made = write(plans)
+    works = tuple(expand(plan) for plan in plans)
+    assert read_back_all(plain_text(made)) == (works, ())
+    assert read_back_in(plain_text_in(write_in(plans, GERMAN), GERMAN), GERMAN_READ) == (works, ())
+    return [s.text for one in made.sections if one.name == section for s in one.sentences]
+
+
+def test_the_other_half_is_the_first_one_mirrored() -> None:
+    assert texts(PARTED, "back")[-1] == "As steps 8 to 14, mirrored."
+    line = write(PARTED).sections[0].sentences[-1]
+    assert (line.numbers, line.kinds[0], line.refers) == ((18, 24), "Mirrored", "")
+
+
+def test_what_is_true_after_it_is_said_of_the_other_half() -> None:
+    told = texts((SizePlan("S", (parted("back", *half("left", last=64)),)),), "back")
+    assert told[17:19] == ["As steps 8 to 12, mirrored. 15 sts, RC 59, COR.", "Knit to RC 64."]
+
+
+def test_what_differs_in_a_half_is_said() -> None:
+    told = texts((SizePlan("S", (parted("back", *half("left", held=6)),)),), "back")
+    assert told[-2:] == ["At the left end hold 6 sts.", "As steps 11 to 14, mirrored."]
+
+
+def test_nor_is_one_mirrored_that_names_needles() -> None:
+    eyelet = half("left", st.EyeletAt(-10, "right"))
+    told = texts((SizePlan("S", (parted("back", *eyelet),)),), "back")
+    assert told[-2:-1] != ["As steps 8 to 14, mirrored."]
+    assert any("L 10" in text for text in told)
+
+
+def test_where_another_piece_would_have_to_say_more_halves_are_said() -> None:
+    """The front has both halves of the back with what is between them: one line, if the back says both."""
+    front = parted("front", *half("left"))
+    told = texts((SizePlan("S", (parted("back", *half("left")), front)),), "front")
+    assert told == ["As the back, steps 1 to 24."]
+
+
+def test_a_second_welt_is_the_first_one_on_another_piece() -> None:
+    assert texts(WELTS, "front welt") == ["As the back welt, steps 1 to 5, but on the front."]
+
+
+def test_one_of_other_stitches_is_not() -> None:
+    front = block("front", cast_on(22), ("Knit", (*knitted(22, 54), *ENDED)))
+    told = texts((SizePlan("S", (BACK, welt("back"), front, welt("front", 44))),), "front welt")
+    assert not any("but on" in text for text in told)
+
+
+def refused(text: str, was: str, instead: str) -> str:
+    damaged = text.replace(was, instead)
+    assert damaged != text
+    works, (fault,) = read_back_all(damaged)
+    assert works is None
+    assert fault.code == "words-contradict"
+    span = fault.labels[0].span
+    assert damaged[span.start : span.end].startswith("[ ] ")
+    return in_english(fault).message
+
+
+@pytest.mark.parametrize(
+    ("instead", "message"),
+    [
+        ("As steps 9 to 14, mirrored", "back: this is 7 steps, and 6 are referred to"),
+        ("As steps 18 to 24, mirrored", "back: the back has no steps 18 to 24"),
+        ("As steps 14 to 8, mirrored", "back: the back has no steps 14 to 8"),
+        ("As steps 7 to 13, mirrored", "back: these steps cannot be worked mirrored"),
+        ("As steps 8 to 14, mirrored. 15 sts, RC 62, COL", "back: 15 stitches should be on the bed, and 0 are"),
+    ],
+)
+def test_broken_references_to_the_first_half_are_refused(instead: str, message: str) -> None:
+    assert refused(plain_text(write(PARTED)), "As steps 8 to 14, mirrored", instead) == message
+
+
+def test_a_half_that_begins_at_the_other_side_is_another_fabric() -> None:
+    """The check says which side the carriage has to be at, mirrored; the bed finds it elsewhere."""
+    text = plain_text(write(PARTED))
+    damaged = text.replace("15. Take the carriage to the left", "15. Take the carriage to the right")
+    assert damaged != text
+    (work,), faults = read_back_all(damaged)[0] or (None,), read_back_all(damaged)[1]
+    assert not faults
+    assert work is not None
+    assert {fault.code for fault in knit(work, BED).faults} != {fault.code for fault in knit(expand(PARTED[0]), BED).faults}
+
+
+@pytest.mark.parametrize(
+    ("instead", "message"),
+    [
+        ("As the back welt, steps 2 to 5, but on the front", "front welt: this is 5 steps, and 4 are referred to"),
+        ("As the front welt, steps 1 to 5, but on the front", "front welt: no section before this one is called front welt"),
+        ("As the back, steps 1 to 5, but on the front", "front welt: the steps that are referred to hang no first row of a piece"),
+    ],
+)
+def test_broken_references_to_another_piece_are_refused(instead: str, message: str) -> None:
+    assert refused(plain_text(write(WELTS)), "As the back welt, steps 1 to 5, but on the front", instead) == message
+
+
+def test_another_piece_is_another_seam() -> None:
+    text = plain_text(write(WELTS))
+    works, faults = read_back_all(text.replace("but on the front", "but on the hood"))
+    assert not faults
+    assert works != tuple(expand(plan) for plan in WELTS)
