@@ -14,7 +14,7 @@ from tests.fit.wardrobe import HEAD, TUBE
 from walewright import pipeline
 from walewright.catalogue.facts import garment_facts
 from walewright.catalogue.manifest import CataloguedGarment, MadeFile, manifest, manifest_bytes, schema
-from walewright.catalogue.model import Catalogue
+from walewright.catalogue.model import Catalogue, Product
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
@@ -77,8 +77,8 @@ def test_what_was_proven_of_each_size(outcome: Outcome) -> None:
 def test_the_document_has_all_that_was_made_and_is_as_its_schema_says(outcome: Outcome) -> None:
     catalogue = Catalogue("folder\\shore.toml", "Shore", "First", datetime.date(2026, 3, 1), ("Printed", "bound"), {})
     products = (
-        MadeFile("tube-a4.pdf", "pdf", "a4", "cm", "booklet", "usual", "0" * 64, 10, 7),
-        MadeFile("tube.json", "plan", "", "", "", "", "1" * 64, 20, 0),
+        MadeFile(Product("tube-a4.pdf", "pdf", "a4", "cm", "booklet", "usual"), "0" * 64, 10, 7),
+        MadeFile(Product("tube.json", "plan"), "1" * 64, 20, 0),
     )
     one = CataloguedGarment("tube.wale", "english", {"tube.wale": "2" * 64}, garment_facts(outcome, cast(Any, SHEET)), products)
     made = manifest(catalogue, [one])

@@ -134,7 +134,7 @@ def test_page_and_text_are_in_the_language(pouch: Path) -> None:
     assert main(["build", str(pouch), "--language", "turned", "--as", "text,html"]) == 0
     text = Path("out/qpouch.txt").read_text(encoding="utf-8")
     page = Path("out/qpouch.html").read_text(encoding="utf-8")
-    shown = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", page, flags=re.DOTALL)))
+    shown = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<(style|script)>.*?</\1>", "", page, flags=re.DOTALL)))
     assert '<html lang="en-x-turned">' in page
     assert turned("Materials") in shown
     for words in (text, shown):

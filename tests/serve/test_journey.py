@@ -146,6 +146,14 @@ def test_how_far_a_measure_may_go_is_said_of_the_body(client: TestClient) -> Non
     assert "Nearest size: 4X, 144.5 cm." in seen.text
 
 
+def test_a_bed_that_is_too_small_is_said_of_piece_and_bed(client: TestClient) -> None:
+    seen = Seen(client.post(f"{ROOT}/garment/marram", data={"size": "M", "measure:bust": "300"}).text)
+    assert "With bust at 300 cm the back is 428 needles wide; your bed has 200." in seen.text
+    assert "And the left front is 210 needles wide; your bed has 200." in seen.text
+    seen = Seen(client.post(f"{ROOT}/garment/tidewrack", data={"bed-needles": "20"}).text)
+    assert "On this bed the back is 80 needles wide; your bed has 20." in seen.text
+
+
 def test_a_figure_of_another_alternative_is_kept(client: TestClient) -> None:
     seen = Seen(client.post(f"{ROOT}/garment/sandbar", data={"measure:no_such_row": "12"}).text)
     assert seen.fields["measure:no_such_row"] == "12"
@@ -213,9 +221,10 @@ def test_too_much_at_once_is_told() -> None:
 
 def test_the_page_is_in_the_language_that_is_wanted() -> None:
     with serving_client(shipped_garments(), Limits(processes=1), language="german") as client:
-        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "150"})
+        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:Spannweite": "150"})
         assert '<html lang="de">' in answer.text
+        assert "150" in Seen(answer.text).text
         assert "So lässt es sich stricken" in answer.text
-        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "breit"})
+        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:Spannweite": "breit"})
         assert "So lässt es sich nicht stricken" in refused.text
         assert "pattern" not in Seen(refused.text).text

@@ -44,9 +44,9 @@ def _hint(guide: Guide, offer: Offer, row: OfferedRow, values: Posted, found: Pa
     own = read_measure(in_cm(typed)) if typed.strip() and not row.counts else None
     if own is not None and len(offer.sizes) > 1:
         at = min(range(len(row.values)), key=lambda i: abs(row.values[i] - own))
-        yield guide.say("serve/nearest", size=offer.sizes[at].label, cm=cm(row.values[at]))
+        yield guide.say("serve/nearest", size=offer.sizes[at].label, cm=guide.decimal(cm(row.values[at])))
     if found is not None and row.name in found.eases:
-        yield guide.say("serve/ease-of", cm=cm(found.eases[row.name]))
+        yield guide.say("serve/ease-of", cm=guide.decimal(cm(found.eases[row.name])))
 
 
 def _eases(outcome: Outcome) -> Iterator[tuple[str, float]]:
@@ -68,7 +68,7 @@ def _worn(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
         ("serve/finished", fitting.finished(guide, outcome.fit)),
         ("serve/ease", fitting.eases(guide, outcome.fit)),
     ):
-        told = tuple((label, cm(values[0])) for label, values in rows)
+        told = tuple((label, guide.decimal(cm(values[0]))) for label, values in rows)
         if told:
             yield ResultTable(guide.say(title), (guide.say("serve/measure"), guide.say("serve/cm")), told)
 

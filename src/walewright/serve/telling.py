@@ -22,7 +22,7 @@ MOST_TOLD = 12
 """Messages that are shown."""
 
 WHY = {
-    f"{MESSAGE}wider-than-bed": "too-wide",
+    f"{MESSAGE}wider-than-bed/piece": "too-wide",
     f"{MESSAGE}levels-fall": "no-height",
     f"{MESSAGE}no-width-left": "no-width",
 }
