@@ -69,7 +69,7 @@ def drawing(sheet: PrintedSheet) -> ReadChart | Wrong:
     return drawing_in(sheet, READING)
 
 
-def heading(name: str, copies: int) -> str:
+def heading(name: str, copies: tuple[int, ...]) -> str:
     return sections.heading(name, copies, WRITING)
 
 

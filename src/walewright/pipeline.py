@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from walewright.design import Changes, Shipped
     from walewright.design.model import Design
     from walewright.fit.model import Fit
-    from walewright.glue.model import Glued
+    from walewright.glue.model import GluedSizes
     from walewright.knit.operations import Block, Join, Work
     from walewright.knit.placing import PlacedPlan
     from walewright.knit.steps import SizePlan
@@ -37,7 +37,7 @@ class Outcome:
     text: str
     tree: Tree | None = None
     design: Design | None = None
-    glued: Glued | None = None
+    glued: GluedSizes | None = None
     counts: Counts | None = None
     plans: tuple[SizePlan, ...] = ()
     works: tuple[Work, ...] = ()

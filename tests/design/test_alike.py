@@ -126,8 +126,8 @@ def test_a_neck_takes_the_place_of_an_opening_of_that_name_and_the_other_way_rou
 
 def test_the_header_says_what_is_its_own() -> None:
     design = sound(plain(), plain(name="thick"), BACK.replace("    end", "    end"), "piece front like back, in thick, knit 3\n")
-    assert (design.piece("front").fabric, design.piece("front").copies) == ("thick", 3)
-    assert (design.piece("back").fabric, design.piece("back").copies) == ("plain", 2)
+    assert (design.piece("front").fabric, design.piece("front").copies) == ("thick", (3, 3))
+    assert (design.piece("back").fabric, design.piece("back").copies) == ("plain", (2, 2))
 
 
 def test_a_piece_like_one_that_is_like_another() -> None:

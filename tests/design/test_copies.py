@@ -5,10 +5,6 @@ from __future__ import annotations
 import pytest
 
 from tests.design.shaped import HEAD, design, only, piece, told
-from walewright import pipeline
-from walewright.cli.sources import shipped
-from walewright.design import Changes
-from walewright.report.english import in_english
 
 RING = "join front side to front side, each to the next all round"
 LINES = ("edges straight to top called side",)
@@ -16,9 +12,9 @@ LINES = ("edges straight to top called side",)
 
 def test_a_name_is_the_number_that_it_stands_for() -> None:
     made = design(piece(*LINES, more=", knit gores", end="cast off"), "let gores = 2 * 3", RING)
-    assert made.piece("front").copies == 6
+    assert made.piece("front").copies == (6, 6)
     image = piece(*LINES, more=", knit gores") + "piece other in plain, mirror of front, knit gores\n"
-    assert design(image, "let gores = 3").piece("other").copies == 3
+    assert design(image, "let gores = 3").piece("other").copies == (3, 3)
 
 
 def test_a_row_that_is_the_same_in_all_sizes_will_do() -> None:
@@ -26,13 +22,18 @@ def test_a_row_that_is_the_same_in_all_sizes_will_do() -> None:
     assert told(piece(*LINES, more=", knit gores", end="cast off"), RING, head=head) == []
 
 
-def test_numbers_that_differ_are_told_once_with_the_sizes_that_go_together() -> None:
+def test_numbers_may_differ_by_size() -> None:
     head = HEAD.replace("sizes S M\n    length 40 42 cm\n", "sizes S M L\n    length 40 42 44 cm\n    gores 6 8 8\n")
+    image = piece(*LINES, more=", knit gores", end="cast off") + "piece other in plain, mirror of front, knit 2\n"
+    made = design(image, RING, head=head)
+    assert made.piece("front").copies == (6, 8, 8)
+    assert made.piece("other").copies == (2, 2, 2)
+
+
+def test_what_is_wrong_in_one_size_names_it() -> None:
+    head = HEAD.replace("    length 40 42 cm\n", "    length 40 42 cm\n    gores 8 0\n")
     found = only(piece(*LINES, more=", knit gores", end="cast off"), RING, head=head)
-    assert found.code == "copies-by-size"
-    words = in_english(found)
-    assert words.notes == ("S: 6", "M and L: 8")
-    assert words.helps[0].endswith("`--size S` or `--size M --size L`")
+    assert (found.code, found.sizes) == ("not-positive", ("M",))
 
 
 @pytest.mark.parametrize(
@@ -44,13 +45,3 @@ def test_what_cannot_be_so_often(value: str, code: str) -> None:
 
 def test_a_name_that_is_not_known_is_told_and_nothing_else_of_the_copies() -> None:
     assert told(piece(*LINES, more=", knit gores", end="cast off"), RING) == ["unknown-name"]
-
-
-@pytest.mark.parametrize(("sizes", "copies"), [(("S",), 6), (("M", "L"), 8)])
-def test_sizes_with_as_many_are_made_together_from_one_source(sizes: tuple[str, ...], copies: int) -> None:
-    head = HEAD.replace("sizes S M\n    length 40 42 cm\n", "sizes S M L\n    length 40 42 44 cm\n    gores 6 8 8\n")
-    body = piece(*LINES, more=", knit gores", start="length / gores + 2 stitches wide with e-wrap", end="cast off")
-    made = pipeline.compile(head + body + RING + "\n", "gores.wale", shipped(), Changes(sizes=sizes))
-    assert made.proven, [(d.code, in_english(d).message) for d in made.diagnostics]
-    assert made.design is not None
-    assert made.design.piece("front").copies == copies

@@ -41,7 +41,7 @@ def test_its_measurements_are_worked_out_for_every_size(shipped: Shipped) -> Non
     arm = 71.75 - 51 / 2 - 6
     assert [level.height[m] for level in sleeve.levels] == pytest.approx([0, arm - 3, arm])
     assert sleeve.left[0].change[m] == pytest.approx((2 * armhole - 24) / 2)
-    assert sleeve.copies == 2
+    assert set(sleeve.copies) == {2}
 
 
 def test_back_and_front_share_the_levels_of_their_sides(shipped: Shipped) -> None:

@@ -76,7 +76,7 @@ def sketch(
     piece = d.Piece(
         name=name,
         fabric="plain",
-        copies=1,
+        copies=(1, 1),
         mirror_of=None,
         levels=tuple(d.Level(level, zero, ORIGIN) for level, _ in levels),
         start_width=zero,

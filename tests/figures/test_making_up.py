@@ -34,7 +34,7 @@ def stages(name: str) -> tuple[Outcome, tuple[object, ...]]:
 @cache
 def drawn(name: str) -> JoinsDrawn:
     made, pieces = stages(name)
-    found = making_up(LANGUAGE, made.design, made.counts, made.glued, pieces, middle_size(made.counts))  # type: ignore[arg-type]
+    found = making_up(LANGUAGE, made.design, made.counts, made.glued.groups[0], pieces, middle_size(made.counts))  # type: ignore[arg-type]
     assert found is not None
     return found
 
@@ -44,7 +44,7 @@ def test_an_edge_has_its_number_once_on_each_side(name: str) -> None:
     made = compiled(name)
     assert made.design is not None
     assert made.glued is not None
-    joints, _ = joined(made.design, made.glued)
+    joints, _ = joined(made.design, made.glued.groups[0])
     labels = Counter(t.text for t in drawn(name).drawing.letterings if t.kind == "figure")
     shown = {(e.place.owner, e.place.copy) for e in (e for j in joints for s in j.sides for e in s)}
     one_of_each = {owner for owner, _ in shown}
@@ -86,7 +86,7 @@ def test_nothing_is_drawn_off_the_paper(name: str) -> None:
 @pytest.mark.parametrize("name", NAMES)
 def test_no_piece_lies_on_another_one(name: str) -> None:
     made, pieces = stages(name)
-    discs = opened(made.design, made.counts, made.glued, pieces, 0, 4.0)  # type: ignore[arg-type]
+    discs = opened(made.design, made.counts, made.glued.groups[0], pieces, 0, 4.0)  # type: ignore[arg-type]
     assert not [(a.key, b.key) for a, b in combinations(discs.values(), 2) if meet(a.lying, b.lying)]
     left, low, right, high = extent(discs.values())
     assert right > left
@@ -103,8 +103,8 @@ def test_neighbours_have_different_strokes_and_all_are_ink() -> None:
 def test_an_edge_is_drawn_as_long_as_it_is(name: str) -> None:
     made, pieces = stages(name)
     assert made.glued is not None
-    places = {p for seam in made.glued.seams for p in (*seam.one, *seam.other)} | {
-        p for line in made.glued.lines for p in line.along
+    places = {p for seam in made.glued.groups[0].seams for p in (*seam.one, *seam.other)} | {
+        p for line in made.glued.groups[0].lines for p in line.along
     }
     owners = {p.piece.name: p for p in pieces}  # type: ignore[attr-defined]
     seen = 0

@@ -215,7 +215,7 @@ def of_garment(name: str, made_up: bool) -> Drawing | None:
     assert made.glued is not None
     if not made_up:
         return cover(LANGUAGE, made.design, made.counts, pieces, made.glued)
-    found = making_up(LANGUAGE, made.design, made.counts, made.glued, pieces, middle_size(made.counts))
+    found = making_up(LANGUAGE, made.design, made.counts, made.glued.groups[0], pieces, middle_size(made.counts))
     return None if found is None else found.drawing
 
 

@@ -21,7 +21,7 @@ def found(name: str, *part: str) -> MadeTube | None:
     assert made.counts is not None
     assert made.glued is not None
     pieces = tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
-    return tube(made.design, made.counts, made.glued, pieces, frozenset(part), middle_size(made.counts))
+    return tube(made.design, made.counts, made.glued.groups[0], pieces, frozenset(part), middle_size(made.counts))
 
 
 def drawn(made: Outcome, glued: bool = True) -> Drawing:

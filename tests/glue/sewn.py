@@ -150,7 +150,8 @@ def sewn(text: str) -> Glued:
     glued, told = glue(understood(text))
     assert glued is not None, [(d.code, in_english(d).message) for d in told]
     assert told == ()
-    return glued
+    (alike,) = glued.groups
+    return alike
 
 
 def told(text: str) -> list[Diagnostic]:

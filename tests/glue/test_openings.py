@@ -50,7 +50,7 @@ def surface(text: str, *seams: tuple[str, str]) -> Surface:
     design = understood(text)
     made = Surface()
     for piece in design.pieces:
-        made.add(piece.name, rings(design, piece, right_side(design, piece.fabric) == "purl"), piece.copies)
+        made.add(piece.name, rings(design, piece, right_side(design, piece.fabric) == "purl"), piece.copies[0])
     number = {edge.place.text: i for i, edge in enumerate(made.edges)}
     for i, (one, other) in enumerate(seams):
         made.glue((number[one],), (number[other],), i)

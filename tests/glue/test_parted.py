@@ -19,7 +19,7 @@ def parted(copies: str, edge: str, worn: str = "") -> Glued:
     made = pipeline.counted(text, "long.wale", shipped(), Changes())
     assert [d.code for d in made.diagnostics] == ["band-parted"]
     assert made.glued is not None
-    return made.glued
+    return made.glued.groups[0]
 
 
 @pytest.mark.parametrize(("copies", "times"), [("", 1), (", knit 2", 2), (", knit 3", 3)])
@@ -50,5 +50,5 @@ def test_no_band_in_parts_has_no_ends_to_sew() -> None:
     text = LONG.format(copies="").replace("length 100 cm", "length 50 cm")
     made = pipeline.counted(text, "long.wale", shipped(), Changes())
     assert made.glued is not None
-    assert made.glued.ends == ()
-    assert [p.cut for line in made.glued.lines for p in line.along] == [0]
+    assert made.glued.groups[0].ends == ()
+    assert [p.cut for line in made.glued.groups[0].lines for p in line.along] == [0]

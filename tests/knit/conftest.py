@@ -27,6 +27,7 @@ from walewright.design.model import (
     ShapingWay,
     Yarn,
 )
+from walewright.glue.model import GluedSizes
 from walewright.knit import expand, plan
 from walewright.knit import steps as st
 from walewright.knit.operations import Work
@@ -108,7 +109,8 @@ class Room:
 
     def piece(self, name: str, start: int, rows: int, **fields: Any) -> tuple[Piece, SizedPiece]:
         """A piece of `start` stitches and `rows` rows with straight edges, but for what `fields` (of either model) say."""
-        own = {k: fields.pop(k) for k in ("start_way", "end_way", "start_edging", "parity", "copies", "start_along") if k in fields}
+        own = {k: fields.pop(k) for k in ("start_way", "end_way", "start_edging", "parity", "start_along") if k in fields}
+        copies = fields.pop("copies", 1)
         straight = (self.run(0, rows),)
         left, right = fields.pop("left", straight), fields.pop("right", None)
         right = left if right is None else right
@@ -116,7 +118,7 @@ class Room:
         piece = Piece(
             name=name,
             fabric=fields.pop("fabric", "plain"),
-            copies=own.pop("copies", 1),
+            copies=(copies,),
             mirror_of=None,
             levels=(),
             start_width=(20.0,),
@@ -130,7 +132,7 @@ class Room:
             origin=HERE,
             **own,
         )
-        given = {"openings": (), "wedges": (), "edging_rows": 0, "widest": start, **fields}
+        given = {"openings": (), "wedges": (), "edging_rows": 0, "widest": start, "copies": copies, **fields}
         return piece, SizedPiece(name, start, (), rows, left, right, **given)
 
     def plan(
@@ -148,7 +150,7 @@ class Room:
         )
         together = glued(design, garments[0].pieces, order)
         garments = tuple(replace(garment, seams=sized_seams(design, garment, together)) for garment in garments)
-        plans = plan(design, together, Counts(garments, ()))
+        plans = plan(design, GluedSizes((together,), (tuple(range(len(sizes))),)), Counts(garments, ()))
         return Done(plans, tuple(expand(p, design.charts) for p in plans), ())
 
     def knit(

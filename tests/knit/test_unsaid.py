@@ -23,6 +23,8 @@ APART = {
     ("JoinEdges", "strip_rows"): "said with the strips that they are of",
     ("JoinEdges", "ratio_rows"): "two counts that are said together",
     ("JoinEdges", "ratio_stitches"): "likewise",
+    ("JoinEdges", "turn"): "to which copy, which is said with how many seams there are",
+    ("JoinEdges", "times"): "likewise",
     ("PickUpAlong", "low"): "the ends of a stretch, which is said with both",
     ("PickUpAlong", "high"): "likewise",
     ("HoldPart", "nth"): "which part of many, which is said with its side",

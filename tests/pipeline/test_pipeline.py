@@ -191,5 +191,5 @@ def test_a_band_wider_than_the_bed_goes_on_in_its_parts() -> None:
     assert outcome.glued is not None
     names = [band.name for band in outcome.design.bands]
     assert len(names) == 2
-    assert {line.owner for line in outcome.glued.lines} == set(names)
-    assert sorted(task.name for task in outcome.glued.order if task.kind == "band") == sorted(names)
+    assert {line.owner for line in outcome.glued.groups[0].lines} == set(names)
+    assert sorted(task.name for task in outcome.glued.groups[0].order if task.kind == "band") == sorted(names)

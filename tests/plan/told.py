@@ -43,7 +43,7 @@ MEASURES = (
 )
 NOUGHT = (0.0, 0.0)
 PIECE = d.Piece(
-    "front", "plain", 2, "back", (), NOUGHT, "along", None, (), (), (), (), "gathered", AT, purpose="hood",
+    "front", "plain", (2, 2), "back", (), NOUGHT, "along", None, (), (), (), (), "gathered", AT, purpose="hood",
     start_along=(d.EdgeName("back", "neck"), d.EdgeName("back", "end")),
 )  # fmt: skip
 JOINS = (
@@ -160,7 +160,7 @@ FIT = f.Fit(
     (f.Ease("chest", (90.5, 100.5), "bust", (80.0, 91.00049)),),
     (("chest", (90.5, 100.55555)),),
     (f.Reach("sleeve", "from the neck", (70.0, 72.0), (68.5, 69.5)), f.Reach("other", "half the span", (1.0, 2.0))),
-    (f.Ring((Place("collar", "rim", 2), Place("front", "neck")), (40.0, 42.0), (60.0, 63.0), "neck", 3),),
+    (f.Ring(((Place("collar", "rim", 2), Place("front", "neck")),) * 2, (40.0, 42.0), (60.0, 63.0), (3, 3), "neck"),),
     (f.Passing("collar", "head", True, (40.0, 42.0), (60.0, 63.0), (55.0, 56.0), (55.5, 56.5), None, AT),),
     (f.Buttons("band", "strip", (2.5, 2.6), ((1.0, 1.1), (5.0, 5.1)), (1.25, 1.35)),),
     (),

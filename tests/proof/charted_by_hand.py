@@ -76,7 +76,7 @@ DESIGN = Design(
         Piece(
             "cloth",
             "plain",
-            1,
+            (1,),
             None,
             (Level("hem", (0.0,), HERE), Level("top", (5.4,), HERE)),
             (9.2,),

@@ -180,7 +180,7 @@ def piece(sized: SizedPiece, **more: object) -> Piece:
     heights = {"bag": 1.85, "hat": 1.85}[sized.name]
     levels = tuple(Level(name, (row / heights,), HERE) for name, row in sized.levels)
     edges = (edge_run("top"),)
-    made = Piece(sized.name, "plain", 1, None, levels, (12.0,), "e-wrap", None, edges, edges, (), (), "cast-off", HERE)
+    made = Piece(sized.name, "plain", (1,), None, levels, (12.0,), "e-wrap", None, edges, edges, (), (), "cast-off", HERE)
     return replace(made, **more)
 
 

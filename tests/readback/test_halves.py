@@ -13,6 +13,7 @@ from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.readback import read_back_all as read_back_in
 from walewright.readback.german import LANGUAGE as GERMAN_READ
+from walewright.readback.layout import laid_out
 from walewright.report.english import in_english
 from walewright.trade.sides import EdgeSide
 from walewright.write import plain_text as plain_text_in
@@ -150,3 +151,10 @@ def test_another_piece_is_another_seam() -> None:
     works, faults = read_back_all(text.replace("but on the front", "but on the hood"))
     assert not faults
     assert works != tuple(expand(plan) for plan in WELTS)
+
+
+def test_a_link_is_named_whole_behind_its_colon() -> None:
+    """In German its edge stands behind a colon, as where a part of a band runs does: it is a link all the same."""
+    text = "Größen S\n\nVerbinden: Schulter rechts von back, auf dem Nadelbett\n" + "=" * 54 + "\n"
+    (section,) = laid_out(text, GERMAN_READ).sections
+    assert section.name == "back shoulder right link"

@@ -27,9 +27,9 @@ from walewright.write.sections import link_name
     ],
 )
 def test_names_are_told_by_their_heading(name: str, copies: int, printed: str) -> None:
-    assert heading(name, copies) == printed
+    assert heading(name, (copies,)) == printed
     (section,) = laid_out(f"Sizes M\n\n{printed}\n{'=' * len(printed)}\n").sections
-    assert (section.name, section.copies) == (name, copies)
+    assert (section.name, section.copies) == (name, (copies,))
 
 
 @pytest.mark.parametrize(

@@ -57,7 +57,7 @@ def body_piece(name: str, count: int, depth: float) -> d.Piece:
     return d.Piece(
         name=name,
         fabric="plain",
-        copies=1,
+        copies=(1,) * count,
         mirror_of=None,
         levels=(
             d.Level("hem", zeros, ORIGIN),
@@ -87,7 +87,7 @@ def sleeve_piece(count: int) -> d.Piece:
     return d.Piece(
         name="sleeve",
         fabric="plain",
-        copies=2,
+        copies=(2,) * count,
         mirror_of=None,
         levels=(
             d.Level("cuff", zeros, ORIGIN),
@@ -190,7 +190,7 @@ def sleeve_counts(i: int) -> s.SizedPiece:
         s.SizedRun("head", widest, top, (), SIMPLE, ORIGIN),
     )
     levels = (("cuff", 0), ("widest", widest), ("top", top))
-    return s.SizedPiece("sleeve", start, levels, top, edges, edges, (), (), 12, start + 2 * times)
+    return s.SizedPiece("sleeve", start, levels, top, edges, edges, (), (), 12, start + 2 * times, copies=2)
 
 
 def make_counts(count: int) -> Counts:
@@ -274,7 +274,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
             w.Section(
                 name,
                 name.capitalize(),
-                1,
+                (1,) * count,
                 (
                     w.Paragraph(
                         "Cast on",
@@ -347,7 +347,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
             w.Section(
                 f"{name} welt",
                 f"{name.capitalize()} welt",
-                1,
+                (1,) * count,
                 (
                     w.Paragraph(
                         "",
@@ -374,7 +374,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
         w.Section(
             "sleeve",
             "Sleeves (knit 2)",
-            2,
+            (2,) * count,
             (
                 w.Paragraph(
                     "Knit and shape",
@@ -400,7 +400,9 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
         )
     )
     sections.append(
-        w.Section("neckband", "Neckband", 1, (w.Paragraph("", "", (say("Pick up *20* sts along the back neck.", every),)),))
+        w.Section(
+            "neckband", "Neckband", (1,) * count, (w.Paragraph("", "", (say("Pick up *20* sts along the back neck.", every),)),)
+        )
     )
     joins = (
         "back shoulder to front shoulder",
@@ -409,7 +411,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
     )
     steps = tuple(say(f"By hand: {text}", every) for text in STEPS)
     joined = tuple(say(f"Join {j}.", every) for j in joins)
-    sections.append(w.Section("joining 1", "Making up", 1, (w.Paragraph("", "", (*steps, *joined)),), joining=True))
+    sections.append(w.Section("joining 1", "Making up", (1,) * count, (w.Paragraph("", "", (*steps, *joined)),), joining=True))
     return w.Instructions(
         NAMES[:count],
         tuple(sections),

@@ -23,7 +23,7 @@ ZERO = (0.0,)
 
 def section(name: str, *kinds: str, joining: bool = False) -> Section:
     sentence = Sentence((Run("x"),), (0,), "", "", "", False, kinds)
-    return Section(name, name, 1, (Paragraph("", "", (sentence,)),), joining=joining)
+    return Section(name, name, (1,), (Paragraph("", "", (sentence,)),), joining=joining)
 
 
 @pytest.fixture

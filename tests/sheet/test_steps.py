@@ -220,7 +220,7 @@ def test_a_seam_s_box_goes_by_what_lies_against_what(pattern: Make, one: str, ot
 def test_facts_tell_what_the_drawing_marks() -> None:
     def facts(name: str) -> dict[str, str]:
         made = getattr(gallery, name)()
-        section = Section(made.name, made.name, 1, ())
+        section = Section(made.name, made.name, (1,), ())
         return {f.label: f.text for f in section_facts(LANGUAGE, made.design(), made.counts(), section)}
 
     front = facts("front")

@@ -214,7 +214,7 @@ band trim with collar along panel side
     assert [(band.name, band.copies) for band in parts(made)] == [("trim_1", 2), ("trim_2", 2)]
     assert made.counts is not None
     assert made.counts.parted is not None
-    glued = made.counts.parted.glued
+    glued = made.counts.parted.glued.groups[0]
     assert {(pair.one.copy, pair.other.copy) for pair in glued.ends} == {(1, 1), (2, 2)}
 
 

@@ -16,7 +16,7 @@ from walewright.fit.cloth import cloth
 from walewright.fit.girths import from_edge_to_edge, measured
 from walewright.fit.loops import Walker, walker
 from walewright.fit.model import Fit
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.pipeline import Outcome
 from walewright.solve.algebra.programme import Draft
 from walewright.solve.joins.wholes import _followed, _seams, whole_wishes
@@ -83,7 +83,7 @@ finished chest_round round back top, wanted chest + {whole} cm
 """
 
 
-def made(text: str, head: str = GRADED) -> tuple[Design, Glued, Counts, tuple[Walker, ...], Fit]:
+def made(text: str, head: str = GRADED) -> tuple[Design, GluedSizes, Counts, tuple[Walker, ...], Fit]:
     """The garment as the bed knits it, and who measures it."""
     outcome = pipeline._understand(Outcome("small.wale", head + text), shipped(), Changes())
     assert outcome.design is not None, outcome.diagnostics
@@ -95,7 +95,7 @@ def made(text: str, head: str = GRADED) -> tuple[Design, Glued, Counts, tuple[Wa
     works = [knit.expand(p, design.charts) for p in knit.plan(design, glued, counts)]
     results = [bed.knit(work, pipeline.bed_of(design)) for work in works]
     pairs = enumerate(zip(counts.sizes, results, strict=True))
-    walkers = tuple(walker(design, glued, cloth(design, n, g, r.fabrics)) for n, (g, r) in pairs)
+    walkers = tuple(walker(design, glued.in_size(n), cloth(design, n, g, r.fabrics)) for n, (g, r) in pairs)
     return design, glued, counts, walkers, fit.fit(design, glued, counts, results)[0]
 
 
@@ -120,7 +120,7 @@ FEWEST = {"tube": 2, "vest": 4, "pullover": 4, "raglan": 4, "skirt": 4, "strips"
 def test_what_is_followed_in_the_programme_is_what_goes_round_the_knitted_garment(name: str) -> None:
     """At every level of every piece: where the programme finds a sum, the bed's girth, or width, is that sum."""
     design, glued, counts, walkers, _ = made(SOURCES[name])
-    seams = _seams(design, glued)
+    seams = _seams(design, glued.groups[0])
     found = 0
     for piece in design.pieces:
         for level, kind in product(piece.levels, ("round level", "across level")):

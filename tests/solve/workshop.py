@@ -28,7 +28,7 @@ from walewright.design.model import (
     Yarn,
 )
 from walewright.glue import glue
-from walewright.glue.model import Glued, Task
+from walewright.glue.model import Glued, GluedSizes, Task
 from walewright.report.model import Diagnostic, Span
 from walewright.solve.model import Counts
 
@@ -120,7 +120,7 @@ class Workshop:
         made = Piece(
             name=name,
             fabric="plain",
-            copies=1,
+            copies=self.counts(1),
             mirror_of=None,
             levels=levels,
             start_width=self.each(width),
@@ -197,7 +197,7 @@ def solve(design: Design) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     return stage.solve(design, put_together(design))
 
 
-def put_together(design: Design) -> Glued:
+def put_together(design: Design) -> GluedSizes:
     """The design glued with every loop closed that nothing is begun on; nothing hangs together where `glue` has something to say
     of it."""
     begun = {(edge.piece, edge.edge.removesuffix(" upper")) for piece in design.pieces for edge in piece.start_along}
@@ -212,7 +212,8 @@ def put_together(design: Design) -> Glued:
         for piece in design.pieces
     )
     glued, _ = glue(replace(design, pieces=closed))
-    return glued or Glued((), (), (), tuple(Task("piece", piece.name) for piece in design.pieces), len(closed), ())
+    apart = Glued((), (), (), tuple(Task("piece", piece.name) for piece in design.pieces), len(closed), ())
+    return glued or GluedSizes((apart,), (tuple(range(len(design.sizes))),))
 
 
 def edges(text: str) -> tuple[EdgeName, ...]:

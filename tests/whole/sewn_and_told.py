@@ -14,13 +14,13 @@ Edges = set[tuple[str, str]]
 """(piece or band, edge)."""
 
 
-def put_together(design: Design, glued: Glued) -> Edges:
+def put_together(design: Design, glued: Glued, size: int) -> Edges:
     """Every edge with a name that is at no opening of the garment, of whichever copy: something was glued to it."""
     free = {(p.owner, p.edge, p.copy) for opening in glued.openings for p in opening.edges}
     found: Edges = set()
     for piece in design.pieces:
         named = [edge for ring in rings(design, piece, purl_out=False) for edge in ring if edge.edge and edge.state != "drawn"]
-        for copy in range(1, piece.copies + 1):
+        for copy in range(1, piece.copies[size] + 1):
             found |= {(piece.name, e.edge) for e in named if (piece.name, e.edge, copy) not in free}
     for band in design.bands:
         copies = range(1, len(glued.lines_of(band.name)) + 1)

@@ -30,4 +30,4 @@ def test_a_closed_slot_is_proven(width: str) -> None:
     outcome = compile(SOURCE.format(width=width), "bag.wale", shipped(), Changes())
     assert outcome.proven, outcome.diagnostics
     assert outcome.glued is not None
-    assert not any(place.edge.startswith("pocket") for opening in outcome.glued.openings for place in opening.edges)
+    assert not any(place.edge.startswith("pocket") for opening in outcome.glued.groups[0].openings for place in opening.edges)

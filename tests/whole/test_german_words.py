@@ -16,7 +16,7 @@ from tests.whole.shipped_once import GARMENTS, SHIPPED, source
 from walewright import source as sources
 from walewright.design import Changes
 from walewright.languages import printed
-from walewright.pipeline import compile
+from walewright.pipeline import compile, understood
 from walewright.sheet import PageOptions, compose
 from walewright.sheet import html as page_html
 from walewright.sheet.text_copy import text_copy
@@ -137,3 +137,17 @@ def test_every_word_is_one_that_can_be_a_name() -> None:
         for name, word in named.items():
             assert re.fullmatch(r"[^\W_]+(?: [^\W_]+)*", word), (kind, name)
             assert kind != "edge" or not reserved & set(word.split(" ")), (kind, name)
+
+
+def test_a_figure_is_given_by_either_name_and_messages_have_the_source_s() -> None:
+    german = printed("german")
+    given = [Changes(sizes=sizes, measures={name: "61 cm"}) for sizes, name in ((("M",), "length"), (("M",), "Länge"))]
+    own, other = (understood(source("tidewrack"), "tidewrack.wale", SHIPPED, changes, german) for changes in given)
+    assert own.design == other.design
+    assert own.design is not None
+    assert [m.values for m in own.design.measurements if m.name == "Länge"] == [(61.0,)]
+    text = source("tidewrack").replace("join back side to", "join back seite to")
+    told = understood(text, "tidewrack.wale", SHIPPED, Changes(), german).diagnostics
+    (fault,) = (one for one in told if one.code == "no-such-edge")
+    assert "'armhole'" in str(fault)
+    assert "Armausschnitt" not in str(fault)

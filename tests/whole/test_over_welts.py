@@ -443,7 +443,7 @@ def test_the_yarn_of_a_seam_is_for_its_welts_too() -> None:
     along = fabrics(sewn("rib"))
     glued = outcome(sewn("rib")).glued
     assert glued is not None
-    cm = seams_cm(design, glued, along)["wool"]
+    cm = seams_cm(design, glued.groups[0], along)["wool"]
     deep = along["skirt welt"].end_rows / design.edged_in("welt").rows_per_cm
     upper = outcome(sewn("rib")).result()[1].sizes[0].piece("skirt").end_rows / design.edged_in("top").rows_per_cm
     assert cm == pytest.approx(80 / 4 + deep + upper)

@@ -128,7 +128,8 @@ def test_measures_of_the_shipped_tables_are_described(language: str) -> None:
         assert own.about not in ("", english.about)
     outcome = understood(source("tidewrack"), "tidewrack.wale", SHIPPED, Changes(), printed(language))
     assert outcome.design is not None
-    (bust,) = (m for m in outcome.design.measurements if m.name == "bust")
+    assert outcome.renamed is not None
+    (bust,) = (m for m in outcome.design.measurements if m.name == outcome.renamed.of("value", "bust"))
     assert bust.about == told.described("bust").about
 
 

@@ -21,9 +21,9 @@ def differences(outcome: Outcome) -> set[tuple[str, str]]:
     """Edges that are glued and not told, or told and not glued, in some size."""
     design, glued = outcome.result()[0], outcome.glued
     assert glued is not None
-    wanted = put_together(design, glued)
     found: set[tuple[str, str]] = set()
-    for work in outcome.works:
+    for size, work in enumerate(outcome.works):
+        wanted = put_together(design, glued.in_size(size), size)
         named, over = told(design, work)
         # A neck without a flat part has no centre in that size.
         lacking = {(o, e) for o, e in wanted - named - over if not e.endswith(" centre")}

@@ -7,7 +7,7 @@ from dataclasses import replace
 from hypothesis import strategies as hs
 
 from walewright.knit import steps as st
-from walewright.knit.copies import EACH, Copy
+from walewright.knit.copies import EACH, NEXT, Copy
 from walewright.knit.hands import State, perform
 from walewright.knit.manners import EndsShaped
 from walewright.knit.steps import SizePlan, Step, StepBlock
@@ -31,7 +31,8 @@ def joined(
         for part in text.split(" + ") if text else ():
             piece, edge = part.split(" ", 1)
             name, _, copy = piece.partition(".")
-            found.append(st.EdgeInSeam(name, edge, EACH if copy == "each" else Copy(int(copy or 0)), begin))
+            of = {"each": EACH, "next": NEXT}.get(copy) or Copy(int(copy or 0))
+            found.append(st.EdgeInSeam(name, edge, of, begin))
         return tuple(found)
 
     first, second = ends.split()
@@ -236,6 +237,9 @@ SAMPLES: tuple[Step, ...] = (
     joined("crown start", "crown end", 0, 0, "grafted", ends="left left"),
     joined("one start", "other start", 0, 0, "grafted", edges="no tail", ends="left left"),
     joined("cuff.each end", "", 0, ends="left left"),
+    joined("strip.each side left", "strip.next side right", 0, rows=84, turn="next", times=5),
+    joined("gore.each side left", "gore.next side right", 0, rows=84, turn="round", times=6),
+    joined("gore.each end", "belt.each end", 0, turn="own", times=6, ends="left right"),
     joined("hat end", "", 0, 0, "gathered", ends="left left"),
     replace(
         joined("back side right", "front side left", 0, rows=84),

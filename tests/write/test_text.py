@@ -45,9 +45,9 @@ def test_names_of_the_sizes_can_be_told_apart_from_those_of_the_plans() -> None:
 def test_sections_are_in_the_order_of_the_blocks() -> None:
     made = write(three_sizes(copies=2))
     assert [(s.name, s.title, s.copies) for s in made.sections] == [
-        ("back", "Back (knit 2)", 2),
-        ("back welt", "Back welt", 1),
-        ("joining", "Making up", 1),
+        ("back", "Back (knit 2)", (2, 2, 2)),
+        ("back welt", "Back welt", (1, 1, 1)),
+        ("joining", "Making up", (1, 1, 1)),
     ]
     assert [s.joining for s in made.sections] == [False, False, True]
 

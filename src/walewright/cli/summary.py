@@ -43,8 +43,8 @@ def _tables(outcome: Outcome, guide: Guide, everything: bool) -> Iterator[Table]
     if outcome.fit is not None:
         yield openings(guide, outcome.fit, design.sizes)
         yield passages(guide, outcome.fit, design.sizes)
-    for index in range(len(proof.sizes[0].pieces)):
-        yield _piece_table(outcome, guide, index)
+    for name in dict.fromkeys(piece.name for size in proof.sizes for piece in size.pieces):
+        yield _piece_table(outcome, guide, name)
     yield _join_table(outcome, guide)
 
 
@@ -59,21 +59,23 @@ def _yarn_table(outcome: Outcome, guide: Guide) -> Table:
     return made
 
 
-def _piece_table(outcome: Outcome, guide: Guide, index: int) -> Table:
+def _piece_table(outcome: Outcome, guide: Guide, name: str) -> Table:
+    """Of a piece, or of a link that is made in some sizes only."""
     _, counts, _, proof = outcome.result()
     sizes = proof.sizes
-    pieces = [size.pieces[index] for size in sizes]
+    of_size = [next((piece for piece in size.pieces if piece.name == name), None) for size in sizes]
+    pieces = [piece for piece in of_size if piece is not None]
     solved = [{(d.piece, d.key): d.solved for d in garment.deviations} for garment in counts.sizes]
-    made = table(pieces[0].name, [size.size for size in sizes])
+    made = table(name, [size.size for size in sizes])
     for at, measure in enumerate(pieces[0].measures):
-        counted = [found.get((piece.name, measure.key)) for found, piece in zip(solved, pieces, strict=True)]
+        counted = [found.get((name, measure.key)) for found in solved]
         unit = guide.say(f"check/{measure.unit}")
         made.add_row(guide.measure(measure.key), unit, *("" if count is None else str(count) for count in counted))
         both = (piece.measures[at] for piece in pieces)
         compared = (guide.decimal(f"{m.wanted_cm:.1f}/{m.knitted_cm:.1f}") + (MARK if is_off(m) else "") for m in both)
         made.add_row("", guide.say("check/wanted-and-knitted"), *compared)
-    made.add_row(guide.say("check/rows"), "", *(str(p.rows) for p in pieces))
-    ends = (f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in pieces)
+    made.add_row(guide.say("check/rows"), "", *("" if p is None else str(p.rows) for p in of_size))
+    ends = ("" if p is None else f"{p.first_needle}-{p.last_needle}".replace(" ", "") for p in of_size)
     made.add_row(guide.say("check/needles"), "", *ends)
     return made
 
@@ -82,23 +84,27 @@ def _join_table(outcome: Outcome, guide: Guide) -> Table:
     """Both sides of every join: rows where both have them, else centimetres, and what was asked for."""
     sizes = outcome.result()[3].sizes
     made = table(guide.say("check/joins"), [size.size for size in sizes])
-    for at, join in enumerate(sizes[0].joins):
-        found = [size.joins[at] for size in sizes]
-        one, other = (tuple(written(e.piece, e.edge, e.copy) for e in side) for side in (join.one, join.other))
+    named = [{(join.join, join.one, join.other): join for join in size.joins} for size in sizes]
+    order = list(dict.fromkeys(join.join for size in sizes for join in size.joins))
+    for key in sorted(dict.fromkeys(key for of in named for key in of), key=lambda key: order.index(key[0])):
+        of_size = [of.get(key) for of in named]
+        found = [join for join in of_size if join is not None]
+        one, other = (tuple(written(e.piece, e.edge, e.copy) for e in side) for side in key[1:])
         text = guide.say("join/of-two", one=one, other=other) if other else guide.say("join/upon-itself", one=one)
         if all(j.one_rows is not None and j.other_rows is not None for j in found):
-            made.add_row(text, guide.say("check/rows"), *(f"{j.one_rows}/{j.other_rows}" for j in found))
+            made.add_row(text, guide.say("check/rows"), *("" if j is None else f"{j.one_rows}/{j.other_rows}" for j in of_size))
         else:
-            made.add_row(text, guide.say("check/cm"), *(guide.decimal(f"{j.one_cm:.1f}/{j.other_cm:.1f}") for j in found))
-        if join.over:
-            strips = tuple(dict.fromkeys(said("check/strip", piece=o.piece, edging=o.edging) for o in join.over))
-            on = [list({(o.piece, o.edging): o for o in j.over}.values()) for j in found]
+            both = ("" if j is None else guide.decimal(f"{j.one_cm:.1f}/{j.other_cm:.1f}") for j in of_size)
+            made.add_row(text, guide.say("check/cm"), *both)
+        if found[0].over:
+            strips = tuple(dict.fromkeys(said("check/strip", piece=o.piece, edging=o.edging) for o in found[0].over))
+            on = [[] if j is None else list({(o.piece, o.edging): o for o in j.over}.values()) for j in of_size]
             made.add_row(
                 guide.say("check/over", strips=strips), guide.say("check/rows"), *("/".join(str(o.rows) for o in j) for j in on)
             )
             lengths = ("/".join(f"{o.cm:.1f}" for o in j) for j in on)
             made.add_row("", guide.say("check/cm"), *(guide.decimal(text) for text in lengths))
         if any(j.longer_cm for j in found):
-            longer = (guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in found)
+            longer = ("" if j is None else guide.decimal(f"{j.longer_cm:.1f}/{j.one_cm - j.other_cm:.1f}") for j in of_size)
             made.add_row("", guide.say("check/longer"), *longer)
     return made

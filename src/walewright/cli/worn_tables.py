@@ -70,10 +70,12 @@ def _openings(guide: Guide, fit: Fit) -> Iterator[tuple[str, str, Figures]]:
 
 def _name(guide: Guide, ring: Ring) -> str:
     """The role, if it is known, and the edges, each once: "neck: neckband"."""
+    from walewright.guide.numbers import graded
+
     edges = tuple(dict.fromkeys(_edge(p.owner, p.edge) for p in ring.edges))
     return guide.say(
         "check/opening",
-        copies=ring.copies if ring.copies > 1 else "",
+        copies=graded([str(n) for n in ring.copies]) if max(ring.copies) > 1 else "",
         role=guide.say("fit/role", role=ring.role) if ring.role else "",
         edges=edges[:MOST_SHOWN],
         more=len(edges) > MOST_SHOWN,

@@ -249,6 +249,8 @@ class SizedPiece:
     """Rows of the edging at the end as it is seen, 0 if none."""
     lean: int = 0
     """Stitches that a one-sided piece starts further left than centred (negative: right), so that it finds room on the bed."""
+    copies: int = 1
+    """How often it is knitted in this size."""
 
     @property
     def start_left(self) -> int:

@@ -9,10 +9,10 @@ from typing import TypeVar
 from walewright.design.charts.areas import Ground
 from walewright.design.charts.charted import charted
 from walewright.design.charts.motifs import motif
-from walewright.design.findings import Findings, within
-from walewright.design.model import Chart, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
+from walewright.design.findings import Findings
+from walewright.design.model import Chart, CountPerSize, EdgeName, Edging, Fabric, Level, MachineProfile, Origin, Piece
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.copies import number_of, with_copies
+from walewright.design.pieces.copies import copies_of
 from walewright.design.pieces.edges import traced
 from walewright.design.pieces.endings import Ending, ending, in_one
 from walewright.design.pieces.inside_alone import inside_alone
@@ -35,7 +35,6 @@ from walewright.report.said import Amount, said
 from walewright.source import syntax
 
 PURPOSES_KNOWN = ("", "hood")
-MOST_COPIES = 100
 
 MadePart = TypeVar("MadePart")
 NodeKind = TypeVar("NodeKind", bound=syntax.Node)
@@ -61,11 +60,11 @@ def pieces(nodes: tuple[syntax.PieceBlock, ...], room: Workroom) -> dict[str, Pi
     """Every piece by name, in the order of the source; None for those that could not be understood."""
     first: dict[str, syntax.PieceBlock] = {}
     for node in nodes:
-        first.setdefault(node.name, with_copies(node, room.scope, room.findings))
+        first.setdefault(node.name, node)
     made: dict[str, Piece | None] = {n: _piece(p, first, room) for n, p in first.items() if p.mirror_of is None}
     for node in first.values():
         if node.mirror_of is not None and node.name not in made:
-            put_mirror(node, first, made, lambda n: _header(n, room.findings), room.findings)
+            put_mirror(node, first, made, lambda n: _header(n, room), room.findings)
     return {name: made[name] for name in first}
 
 
@@ -97,7 +96,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     lacking = [w for w, s in (("start", begin), ("levels", stack), ("end", end)) if s is None]
     if lacking and not block.every(syntax.Broken):
         findings.report("missing-part/piece", (node.span, "here"), helps=("add-lines",), piece=node.name, lacking=tuple(lacking))
-    _header(node, findings)
+    copies = _header(node, room)
     named = told_apart(node, findings)
     heights = levels(stack, node.name, place) if stack else None
     cloth = cloth_of(block.every(syntax.ZoneLine), heights, place, room.fabrics) if heights else PieceCloth(place, ())
@@ -114,6 +113,7 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
         return None
     return replace(
         inside,
+        copies=copies,
         start_width=width.width,
         start_most=width.most,
         start_along=along,
@@ -123,21 +123,11 @@ def _piece(node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], room
     )
 
 
-def _header(node: syntax.PieceBlock, findings: Findings) -> None:
-    """Tells what is wrong with a piece's first line."""
+def _header(node: syntax.PieceBlock, room: Workroom) -> CountPerSize:
+    """How often a piece is knitted; tells what is wrong with its first line."""
     if node.purpose not in PURPOSES_KNOWN:
-        findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
-    copies = number_of(node)
-    if not 1 <= copies <= MOST_COPIES:
-        findings.report(
-            "not-positive/copies" if copies < 1 else "absurd-count/copies",
-            (node.span, "knit"),
-            notes=("possible",),
-            helps=within(copies, 1, MOST_COPIES),
-            piece=node.name,
-            copies=copies,
-            most=MOST_COPIES,
-        )
+        room.findings.unknown("purpose of a piece", node.purpose, node.span, PURPOSES_KNOWN[1:])
+    return copies_of(node, room.scope, room.findings)
 
 
 def _along(
@@ -208,7 +198,7 @@ def _wide_enough(
 
 
 def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: syntax.Start, ending: Ending) -> Piece | None:
-    """The piece but for its start's width what parts it, is held in it, cut into it or goes over a stretch."""
+    """The piece but for its start's width and its copies: what parts it, is held in it, cut into it or goes over a stretch."""
     node, room, findings = block.node, block.room, block.room.findings
     block.one("neck", syntax.Neck)
     block.one("shoulders", syntax.Shoulders)
@@ -236,7 +226,7 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     made = Piece(
         name=node.name,
         fabric=node.fabric,
-        copies=number_of(node),
+        copies=(),
         mirror_of=None,
         levels=outline.levels,
         start_width=(),

@@ -13,7 +13,7 @@ from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.worn import Placed, Trunk, worn
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.solve.model import Counts
 
@@ -26,14 +26,17 @@ def middle_size(counts: Counts) -> int:
     return (len(counts.sizes) - 1) // 2
 
 
-def cover(guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], glued: Glued | None = None) -> Drawing:
+def cover(
+    guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], glued: GluedSizes | None = None
+) -> Drawing:
     """The garment in its middle size; without what meets what (`glued`) nothing is made up but a body."""
     size = middle_size(counts)
     named = counts.sizes[size].size if len(counts.sizes) > 1 else ""
     trunk = _trunk(design, counts, pieces, size)
     if trunk is not None:
         return worn(design, pieces, trunk, size, guide.say("drawing/worn", title=design.title, size=named))
-    return group(design, counts, glued, pieces, size, guide.say("drawing/group", title=design.title, size=named))
+    own = glued.in_size(size) if glued is not None else None
+    return group(design, counts, own, pieces, size, guide.say("drawing/group", title=design.title, size=named))
 
 
 def _trunk(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], size: int) -> Trunk | None:

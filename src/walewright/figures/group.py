@@ -79,7 +79,7 @@ def _items(
     for part in _parts(design, glued, pieces):
         made = tube(design, counts, glued, pieces, frozenset(part), size) if glued is not None else None
         if made is not None:
-            for _ in range(min(made.piece.piece.copies // made.copies, PAIR)):
+            for _ in range(min(made.piece.sized[size].copies // made.copies, PAIR)):
                 yield _made_up(design, made, size)
             continue
         side_by_side = _joined_copies(design, counts, glued, pieces, part, size)
@@ -88,7 +88,7 @@ def _items(
             continue
         for piece in pieces:
             if piece.piece.name in part:
-                for _ in range(min(piece.piece.copies, SHOWN)):
+                for _ in range(min(piece.sized[size].copies, SHOWN)):
                     yield _flat(design, piece, size, named)
 
 
@@ -120,10 +120,10 @@ def _joined_copies(
 ) -> _GroupItem | None:
     """Copies of one piece that are joined to each other lie as they are joined, seen from their right side."""
     piece = next(p for p in pieces if p.piece.name in part)
-    if glued is None or len(part) > 1 or piece.piece.copies == 1:
+    if glued is None or len(part) > 1 or piece.sized[size].copies == 1:
         return None
     laid = {key: disc for key, disc in opened(design, counts, glued, (piece,), size, SEAM).items() if disc.piece is not None}
-    if len(laid) < piece.piece.copies:
+    if len(laid) < piece.sized[size].copies:
         return None
     left, low, right, high = extent(laid.values())
     across = 1 if mirrored(design, piece) else -1

@@ -95,7 +95,7 @@ def _discs(design: Design, counts: Counts, glued: Glued, pieces: Sequence[Measur
         across = -1 if worn.get(piece.piece.name) == "purl" else 1
         lower = tuple(edging_foot(of, shape)) if of.edging_cm else ()
         corners = (*lower, shape.foot[-1], *_above(shape.polygon, shape.foot), shape.foot[0]) if lower else shape.polygon
-        for copy in range(1, piece.piece.copies + 1):
+        for copy in range(1, of.sized.copies + 1):
             names = {(p.edge, p.cut) for p in used if (p.owner, p.copy) == (piece.piece.name, copy)} | {("start", 0)}
             edges = {
                 name: _seen(edge_line(of, shape, name[0], _share(design, piece, name, size)), across) for name in sorted(names)

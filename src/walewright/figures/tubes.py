@@ -96,7 +96,7 @@ def tube(
     if not walls:
         return None
     main = max(walls, key=lambda p: p.outlines[size].width * p.outlines[size].height)
-    copies = main.piece.copies
+    copies = main.sized[size].copies
     every = [bare(design, seam) for seam in glued.seams]
     seams = [s for s in every if {p.owner for p in (*s.one, *s.other)} == {main.piece.name}]
     round_ = [s for s in seams if _meets(main, s, size)]
@@ -157,7 +157,7 @@ def _upright(
     profile, narrowed = _profile(main, ring, size), 1.0
     for other in others:
         # A ring of another piece set on the top, as a waistband is, which draws in what is wider.
-        if not _on_top(glued, main, other) or other.piece.copies % ring:
+        if not _on_top(glued, main, other) or other.sized[size].copies % ring:
             return None
         height, top = profile[-1][0], _profile(other, ring, size)
         before, profile = profile[0][1], _drawn_in(profile, top[0][1])

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from walewright.design.model import Design
-from walewright.fit.cloth import Cloth
-from walewright.glue.model import Glued
+from walewright.fit.loops import Walker
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, said
 
@@ -18,14 +17,14 @@ FULL = 1.2
 """Of the edges' length that a first row has at most, unless it is a frill (from memory)."""
 
 
-def drawn_in(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> Iterator[Diagnostic]:
+def drawn_in(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]:
     """A warning for each piece that starts `along` edges a good deal longer or shorter than it is wide."""
     for piece in design.pieces:
-        lines = glued.lines_of(piece.name)
-        if piece.start_way != "along" or piece.mirror_of or not lines:
+        lines = [walker.glued.lines_of(piece.name) for walker in walkers]
+        if piece.start_way != "along" or piece.mirror_of or not all(lines):
             continue
-        wide = [cloth.sized(piece.name).start * cloth.stitch(piece.name) for cloth in cloths]
-        edges = [sum(cloth.length(place) or 0.0 for place in lines[0].along) for cloth in cloths]
+        wide = [w.cloth.sized(piece.name).start * w.cloth.stitch(piece.name) for w in walkers]
+        edges = [sum(w.cloth.length(p) or 0.0 for p in own[0].along) for w, own in zip(walkers, lines, strict=True)]
         bad = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own < SHARE * along]
         full = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own > FULL * along > 0]
         if full and not piece.start_by_edges:

@@ -8,12 +8,14 @@ from dataclasses import replace
 from walewright.design.model import Design, PerSize
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import buttonholes, narrower, width_of
+from walewright.fit.loops import Walker
 from walewright.fit.model import Buttons
 from walewright.glue.model import Glued
 
 
-def buttons(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> tuple[Buttons, ...]:
+def buttons(design: Design, walkers: Sequence[Walker]) -> tuple[Buttons, ...]:
     """One for each lap whose upper strip has buttonholes."""
+    cloths = [walker.cloth for walker in walkers]
     found: list[Buttons] = []
     for lap in design.laps:
         over, under = lap.over[0], lap.under[0]
@@ -28,7 +30,7 @@ def buttons(design: Design, glued: Glued, cloths: Sequence[Cloth]) -> tuple[Butt
         # What lies at that distance from the edge above lies as far from the edge below, counted from the other side.
         below = tuple(o - a for o, a in zip(overlap, across, strict=True))
         made = Buttons(over, under, tuple(overlap), places, below)
-        found.append(_from_below(made, cloths) if _from_above(glued, over) else made)
+        found.append(_from_below(made, cloths) if _from_above(walkers[0].glued, over) else made)
     return tuple(found)
 
 

@@ -65,7 +65,7 @@ def bonds(design: Design, glued: Glued) -> dict[PlaceKey, Bond]:
 def walker(design: Design, glued: Glued, own: Cloth) -> Walker:
     """Who follows loops round the garment in one size."""
     ring = {key(p): number for number, opening in enumerate(glued.openings) for p in opening.edges}
-    return Walker(own, bonds(design, glued), ring, len(glued.openings) <= glued.parts)
+    return Walker(own, glued, bonds(design, glued), ring, len(glued.openings) <= glued.parts)
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +108,8 @@ class Exit:
 @dataclass(frozen=True, slots=True)
 class Walker:
     cloth: Cloth
+    glued: Glued
+    """How the garment is put together in this size."""
     bonds: dict[PlaceKey, Bond]
     ring: dict[PlaceKey, int]
     """Free edge -> number of the opening that it belongs to."""

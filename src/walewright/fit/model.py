@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-from walewright.design.model import Origin, PerSize
+from walewright.design.model import CountPerSize, Origin, PerSize
 from walewright.design.model.credit import Credit
 from walewright.glue.model import Chain
 from walewright.trade.worn import BodyPart, ReachWay
@@ -73,14 +73,19 @@ class Beside:
 
 @dataclass(frozen=True, slots=True)
 class Ring:
-    """An opening of the garment, with its length at rest and stretched (empty where it cannot be told). `copies`: how many there
-    are of it, alike. `opens`: it opens along a lap or goes round more than one edge of the body, and does not stretch to pass."""
+    """An opening of the garment, with its length at rest and stretched (empty where it cannot be told). `chains`: the edges that it
+    goes along in each size, and `copies`: how many there are of it, alike; none where a size has no such opening."""
 
-    edges: Chain
+    chains: tuple[Chain, ...]
     relaxed: PerSize
     stretched: PerSize
+    copies: CountPerSize
     role: Role = ""
-    copies: int = 1
+
+    @property
+    def edges(self) -> Chain:
+        """Its edges in the first size that has it."""
+        return next(chain for chain in self.chains if chain)
 
 
 @dataclass(frozen=True, slots=True)

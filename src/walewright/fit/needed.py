@@ -11,12 +11,12 @@ from walewright.glue.model import Glued
 from walewright.report.model import Diagnostic
 
 
-def needed(design: Design, glued: Glued, walkers: Sequence[Walker]) -> tuple[tuple[PerSize, ...], list[Diagnostic]]:
+def needed(design: Design, walkers: Sequence[Walker]) -> tuple[tuple[PerSize, ...], list[Diagnostic]]:
     """In the order of the design, counted or in cm, and what cannot be measured."""
     found: list[PerSize] = []
     told: list[Diagnostic] = []
     for one in design.needed:
-        amounts = one.values or _for_buttonholes(design, glued, one)
+        amounts = one.values or _for_buttonholes(design, walkers, one)
         if one.measured is not None:
             _, amounts = lengths_of(design, walkers, one.measured)
             if not amounts:
@@ -25,11 +25,14 @@ def needed(design: Design, glued: Glued, walkers: Sequence[Walker]) -> tuple[tup
     return tuple(found), told
 
 
-def _for_buttonholes(design: Design, glued: Glued, one: Needed) -> PerSize:
+def _for_buttonholes(design: Design, walkers: Sequence[Walker], one: Needed) -> PerSize:
     """One for each; a band is knitted once on each of its lines, and the copies of a piece are counted already."""
-    times = [max(1, _lines(design, glued, owner)) for owner, _ in one.holes]
-    counts = [[n * k for n in counts] for k, (_, counts) in zip(times, one.holes, strict=True)]
-    return tuple(float(sum(of_size)) for of_size in zip(*counts, strict=True))
+    if not one.holes:
+        return ()
+    found: list[float] = []
+    for size, walker in enumerate(walkers):
+        found.append(float(sum(counts[size] * max(1, _lines(design, walker.glued, owner)) for owner, counts in one.holes)))
+    return tuple(found)
 
 
 def _lines(design: Design, glued: Glued, owner: str) -> int:

@@ -58,18 +58,18 @@ _PASSES: Mapping[Role, BodyPart | None] = {"": None, "neck": "head", "cuff": "ha
 
 
 def passings(
-    design: Design, glued: Glued, walkers: Sequence[Walker], rings: Sequence[Ring]
+    design: Design, walkers: Sequence[Walker], rings: Sequence[Ring]
 ) -> tuple[tuple[Passing, ...], tuple[Diagnostic, ...]]:
     """What the author says of openings, then what is known without being told."""
     found: list[Passing] = []
     told: list[Diagnostic] = []
     spoken: set[int] = set()
     for passage in design.passages:
-        edges = _edges(glued, passage)
-        ring = next((r for r in rings if edges and edges[0] in r.edges), None)
+        edges = _edges(walkers[0].glued, passage)
+        ring = next((r for r in rings if edges and edges[0] in r.chains[0]), None)
         if ring is not None:
             spoken.add(id(ring))
-        made = _stated(design, walkers, passage, edges, ring)
+        made = _stated(design, walkers, passage, ring)
         if isinstance(made, Diagnostic):
             told.append(made)
         else:
@@ -105,7 +105,7 @@ def _edges(glued: Glued, passage: Passage) -> Chain:
     return tuple(p for p in free if p.edge == wanted or p.edge in (f"{wanted} {part}" for part in ("left", "centre", "right")))
 
 
-def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: Chain, ring: Ring | None) -> Passing | Diagnostic:
+def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, ring: Ring | None) -> Passing | Diagnostic:
     known = figure(design, passage.part)
     values, own = passage.figure, True
     credit: Credit | None = None
@@ -114,7 +114,7 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
     if not values:
         place = passage.origin.span, "passes"
         return diagnosed("nothing-to-measure/size-unknown", place, helps=("write-it",), part=passage.part)
-    lengths = [_length(design, w, edges, ring) for w in walkers] if edges else [None]
+    lengths = [_length(design, w, passage, ring) for w in walkers] if ring is not None else [None]
     known_lengths = [length for length in lengths if length is not None]
     if len(known_lengths) < len(lengths):
         return diagnosed(
@@ -133,12 +133,15 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, edges: 
     )
 
 
-def _length(design: Design, walker: Walker, edges: Chain, ring: Ring | None) -> tuple[float, float] | None:
-    """The whole ring; of one that opens along a lap, what is left of it when that is closed."""
-    assert ring is not None
-    lapped = _between_lap(design, walker.cloth, ring.edges, edges)
+def _length(design: Design, walker: Walker, passage: Passage, ring: Ring) -> tuple[float, float] | None:
+    """The whole ring; of one that opens along a lap, what is left of it when that is closed. None in a size that has no such
+    ring."""
+    edges, whole = _edges(walker.glued, passage), ring.chains[walker.cloth.size]
+    if not edges or edges[0] not in whole:
+        return None
+    lapped = _between_lap(design, walker.cloth, whole, edges)
     if lapped is None:
-        return measure(design, walker.cloth, ring.edges)
+        return measure(design, walker.cloth, whole)
     inner, overlap = lapped
     found = measure(design, walker.cloth, inner)
     if found is None:

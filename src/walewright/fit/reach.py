@@ -25,10 +25,9 @@ LONG_SLEEVES = "arm_length_to_underarm"
 """A source that names this row means sleeves down to the wrist."""
 
 
-def reaches(
-    design: Design, glued: Glued, walkers: Sequence[Walker], tubes: Sequence[Tube], rings: Sequence[Ring]
-) -> tuple[Reach, ...]:
+def reaches(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube], rings: Sequence[Ring]) -> tuple[Reach, ...]:
     """The reach of every sleeve that is alike in all sizes told."""
+    glued = walkers[0].glued
     neck = next((r for r in rings if r.role == "neck"), None)
     own = body(tubes)
     if own is None:
@@ -44,11 +43,11 @@ def reaches(
         if piece.name in own.owners or not is_sleeve(walkers[0], tubes, piece.name):
             continue
         way: ReachWay = "from the neck" if piece.name in at_neck and _top_free(glued, piece.name) else "over the shoulder"
-        values = tuple(_way(w.cloth, glued, back, piece.name, way) for w in walkers)
+        values = tuple(_way(w.cloth, w.glued, back, piece.name, way) for w in walkers)
         if all(v > 0 for v in values):
             found.append(_held(design, piece.name, way, values))
     if not found:
-        found += _spans(design, glued, walkers, own, back)
+        found += _spans(design, walkers, own, back)
     alike = {(r.way, r.values): r for r in reversed(found)}
     return tuple(reversed(alike.values()))
 
@@ -122,7 +121,7 @@ def _neck_width(cloth: Cloth, piece: str) -> float:
     return next((o.width for o in sized.openings if o.name == gap.name), 0) * cloth.stitch(piece, sized.rows)
 
 
-def _spans(design: Design, glued: Glued, walkers: Sequence[Walker], own: Tube, back: str) -> list[Reach]:
+def _spans(design: Design, walkers: Sequence[Walker], own: Tube, back: str) -> list[Reach]:
     """Sleeves in one with the body."""
     values = []
     for w in walkers:
@@ -131,6 +130,6 @@ def _spans(design: Design, glued: Glued, walkers: Sequence[Walker], own: Tube, b
         at = next((c.cm for c in own.top.loop.chords if c.owner == back), 0.0)
         if wide < at + SPAN_MORE / 2:
             return []
-        cuffs = {line.owner for line in glued.lines for p in line.along if p.owner == back and w.cloth.named(back, p.edge)}
+        cuffs = {line.owner for line in w.glued.lines for p in line.along if p.owner == back and w.cloth.named(back, p.edge)}
         values.append(wide / 2 + max((w.cloth.depth(c) for c in cuffs), default=0.0))
     return [_held(design, back, "half the span", tuple(values))]

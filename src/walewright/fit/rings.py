@@ -8,7 +8,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.design.model import Design, PerSize
 from walewright.fit import shares
@@ -26,21 +25,37 @@ def is_strip_end(design: Design, place: Place) -> bool:
     return place.edge in BAND_ENDS if piece is None else piece.strip_at(place.edge) is not None
 
 
-def rings(design: Design, glued: Glued, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Ring, ...]:
+def rings(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Ring, ...]:
     """Every opening, those of further copies that are alike counted with the first."""
-    found: dict[tuple[tuple[str, str], ...], Ring] = {}
-    for opening in glued.openings:
-        alike = _alike(opening.edges)
-        if alike in found:
-            found[alike] = replace(found[alike], copies=found[alike].copies + 1)
-            continue
-        lengths = [measure(design, w.cloth, opening.edges) for w in walkers]
+    of_size = [_openings(walker.glued) for walker in walkers]
+    found: list[Ring] = []
+    for which in dict.fromkeys(which for openings in of_size for which in openings):
+        there = [openings.get(which, ()) for openings in of_size]
+        chains = tuple(some[0] if some else () for some in there)
+        lengths = [measure(design, w.cloth, chain) if chain else None for w, chain in zip(walkers, chains, strict=True)]
         known = [m for m in lengths if m is not None]
         relaxed: PerSize = tuple(m[0] for m in known) if len(known) == len(lengths) else ()
         stretched: PerSize = tuple(m[1] for m in known) if len(known) == len(lengths) else ()
-        role = _role(design, glued, walkers[0], tubes, opening.edges)
-        found[alike] = Ring(opening.edges, relaxed, stretched, role)
-    return tuple(found.values())
+        role = _role(design, walkers[0], tubes, chains[0]) if chains[0] else ""
+        found.append(Ring(chains, relaxed, stretched, tuple(map(len, there)), role))
+    return tuple(found)
+
+
+WhichRing = tuple[frozenset[tuple[str, str]], int]
+"""The names of an opening's edges, and how many other ones there are before it with just these: by that it is the same opening in
+sizes where it goes along more or fewer copies."""
+
+
+def _openings(glued: Glued) -> dict[WhichRing, tuple[Chain, ...]]:
+    """The openings, those of further copies that are alike together."""
+    alike: dict[tuple[tuple[str, str], ...], list[Chain]] = {}
+    for opening in glued.openings:
+        alike.setdefault(_alike(opening.edges), []).append(opening.edges)
+    found: dict[WhichRing, tuple[Chain, ...]] = {}
+    for names, chains in alike.items():
+        before = sum(1 for other, _ in found if other == frozenset(names))
+        found[frozenset(names), before] = tuple(chains)
+    return found
 
 
 def _alike(edges: Chain) -> tuple[tuple[str, str], ...]:
@@ -104,8 +119,8 @@ def edges_below(design: Design, glued: Glued, edges: Chain) -> Chain:
     return tuple(found)
 
 
-def _role(design: Design, glued: Glued, walker: Walker, tubes: Sequence[Tube], edges: Chain) -> Role:
-    below = edges_below(design, glued, edges)
+def _role(design: Design, walker: Walker, tubes: Sequence[Tube], edges: Chain) -> Role:
+    below = edges_below(design, walker.glued, edges)
     if is_neck(design, walker, tubes, below):
         return "neck"
     return "cuff" if is_cuff(walker, tubes, below) and not _of_thumb(design, below[0].owner) else ""

@@ -19,7 +19,7 @@ from walewright.fit.reach import reaches
 from walewright.fit.rings import free_row_edges, rings
 from walewright.fit.roles import with_roles
 from walewright.fit.wholes import wholes, wholes_off
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, only, said
 from walewright.solve.model import Counts
@@ -32,17 +32,17 @@ SHORT = 3.0
 """cm. A sleeve that ends further from the wrist is a fault (from memory)."""
 
 
-def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResult]) -> tuple[Fit, tuple[Diagnostic, ...]]:
+def fit(design: Design, glued: GluedSizes, counts: Counts, results: Sequence[BedResult]) -> tuple[Fit, tuple[Diagnostic, ...]]:
     """Never fails: what cannot be told is not there. `results` are what the bed knitted, in the order of the sizes."""
     made = zip(counts.sizes, results, strict=True)
-    walkers = [walker(design, glued, cloth(design, n, g, r.fabrics)) for n, (g, r) in enumerate(made)]
+    walkers = [walker(design, glued.in_size(n), cloth(design, n, g, r.fabrics)) for n, (g, r) in enumerate(made)]
     all_tubes = tubes(design, walkers[0])
-    found = with_roles(design, glued, walkers[0], all_tubes, rings(design, glued, walkers, all_tubes))
-    passing, told = passings(design, glued, walkers, found)
+    found = with_roles(design, walkers[0], all_tubes, rings(design, walkers, all_tubes))
+    passing, told = passings(design, walkers, found)
     all_girths = girths(design, walkers)
     stated, eases, unstated = _stated(design, walkers)
-    needs, unmeasured = needed(design, glued, walkers)
-    reach = reaches(design, glued, walkers, all_tubes, found)
+    needs, unmeasured = needed(design, walkers)
+    reach = reaches(design, walkers, all_tubes, found)
     eases += _told_by_pieces(design, all_girths, known=eases)
     whole = Fit(
         all_girths,
@@ -51,14 +51,14 @@ def fit(design: Design, glued: Glued, counts: Counts, results: Sequence[BedResul
         reach,
         found,
         passing,
-        buttons(design, glued, [w.cloth for w in walkers]),
+        buttons(design, walkers),
         free_row_edges(design, walkers[0]),
         needs,
         tuple(wholes(design, walkers)),
     )
     findings = [*told, *unstated, *unmeasured, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
     findings += [*_required(design, walkers), *_laps(design, walkers[0]), *wholes_off(design, walkers[0], whole.beside)]
-    findings += drawn_in(design, glued, [w.cloth for w in walkers])
+    findings += drawn_in(design, walkers)
     return whole, tuple(findings)
 
 

@@ -156,17 +156,26 @@ def twisted_seams(design: Design, joining: Joining) -> Iterator[Diagnostic]:
             )
 
 
-def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
-    """Copies that nothing joins to another piece, while others of them are joined to some."""
+_Disc = tuple[str, int]
+"""A copy of a piece."""
+
+
+def left_over(design: Design, joining: Joining, size: int) -> list[Diagnostic]:
+    """Copies that nothing joins to another piece, be it over further copies, while others of them are joined to some."""
     surface = joining.surface
-    used: dict[str, set[int]] = {}
+    together: dict[_Disc, set[_Disc]] = {}
     for g in joining.found:
         discs = {(surface.edges[e].owner, surface.edges[e].copy) for e in (*g.one, *g.other)}
-        for owner, copy in discs if len({owner for owner, _ in discs}) > 1 else ():
+        whole = set().union(discs, *(together.get(disc, ()) for disc in discs))
+        together |= dict.fromkeys(whole, whole)
+    used: dict[str, set[int]] = {}
+    for (owner, copy), whole in together.items():
+        if len({other for other, _ in whole}) > 1:
             used.setdefault(owner, set()).add(copy)
     found: list[Diagnostic] = []
     for piece in design.pieces:
-        idle = [n for n in range(1, piece.copies + 1) if used.get(piece.name) and n not in used[piece.name]]
+        copies = piece.copies[size]
+        idle = [n for n in range(1, copies + 1) if used.get(piece.name) and n not in used[piece.name]]
         if idle:
             joins = [j for j in design.joins if piece.name in {n.piece for n in (*j.one, *j.other)}]
             found.append(
@@ -176,9 +185,9 @@ def left_over(design: Design, joining: Joining) -> list[Diagnostic]:
                     *((j.origin.span, "joined-here") for j in joins),
                     helps=("knit-fewer",),
                     piece=piece.name,
-                    copies=piece.copies,
+                    copies=copies,
                     idle=len(idle),
-                    joined=piece.copies - len(idle),
+                    joined=copies - len(idle),
                 )
             )
     return found

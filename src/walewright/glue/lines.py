@@ -44,8 +44,8 @@ class HungCopy:
         return self.path if self.hanging.inside else self.path[::-1]
 
 
-def hangings(design: Design) -> tuple[Hanging, ...]:
-    """Pieces begun along edges, then bands, in the order of the source."""
+def hangings(design: Design, size: int) -> tuple[Hanging, ...]:
+    """Pieces begun along edges, as often as in that size, then bands, in the order of the source."""
     found: list[Hanging] = []
     out: dict[str, Face] = {}
     """The side out of pieces begun along edges and of bands, which may be turned and have others hung on them."""
@@ -53,9 +53,8 @@ def hangings(design: Design) -> tuple[Hanging, ...]:
         if piece.start_along:
             worn = worn_of(design, piece.start_along, out)
             face = facing(design, worn, piece.fabric, piece.start_facing)
-            found.append(
-                Hanging(piece.name, piece.start_along, face, face != worn, piece.copies, piece.start_origin or piece.origin)
-            )
+            copies, origin = piece.copies[size], piece.start_origin or piece.origin
+            found.append(Hanging(piece.name, piece.start_along, face, face != worn, copies, origin))
             out[piece.name] = "purl" if purl_out(found[-1]) else "knit"
     for band in design.bands:
         worn = worn_of(design, band.along, out)

@@ -148,6 +148,19 @@ class Glued:
         return tuple(line for line in self.lines if line.owner == owner)
 
 
+@dataclass(frozen=True, slots=True)
+class GluedSizes:
+    """The garment in all its sizes: what holds for each of the `groups`, which are put together alike, and the numbers of its
+    `sizes`. One group, where every piece is knitted equally often in all of them."""
+
+    groups: tuple[Glued, ...]
+    sizes: tuple[tuple[int, ...], ...]
+
+    def in_size(self, size: int) -> Glued:
+        """How size number `size` is put together."""
+        return next(glued for glued, sizes in zip(self.groups, self.sizes, strict=True) if size in sizes)
+
+
 # ----------------------------------------------------------------- parts of a band
 
 

@@ -8,9 +8,10 @@ from walewright.design.model import Design
 from walewright.glue import findings
 from walewright.glue.chains import units
 from walewright.glue.ends import sewn_ends
+from walewright.glue.groups import alike, merged, worked_otherwise
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
-from walewright.glue.model import EndsSewn, Face, Glued, HangingLine, Seam, WornOpening, right_side
+from walewright.glue.model import EndsSewn, Face, Glued, GluedSizes, HangingLine, Seam, WornOpening, right_side
 from walewright.glue.order import Ordered, ordered, with_ends
 from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
@@ -19,25 +20,36 @@ from walewright.glue.unlike import unlike, with_lines_named
 from walewright.report.model import Diagnostic
 
 
-def glue(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
+def glue(design: Design) -> tuple[GluedSizes | None, tuple[Diagnostic, ...]]:
     """The garment, put together as its joins, bands and starts along edges say, and what there is to say about it. None where
-    something is left open, used twice or cannot be hung. What holds here holds in every size."""
-    made, told, surface, lines = _attempt(design)
+    something is left open, used twice or cannot be hung in some size. It is asked once for all sizes with the same copies."""
+    sizes = alike(design)
+    made, told = zip(*(_in_sizes_like(design, some[0]) for some in sizes), strict=True)
+    found = tuple(glued for glued in made if glued is not None)
+    said_of = merged(design, tuple(zip(sizes, told, strict=True)))
+    if len(found) < len(made):
+        return None, said_of
+    apart = tuple(worked_otherwise(design, sizes, found))
+    return (None if apart else GluedSizes(found, sizes)), (*said_of, *apart)
+
+
+def _in_sizes_like(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
+    made, told, surface, lines = _attempt(design, size)
 
     def attempt(other: Design) -> tuple[Diagnostic, ...]:
-        return _attempt(other)[1]
+        return _attempt(other, size)[1]
 
     told = with_lines_named(design, told, surface, lines, attempt)
-    return made, with_proposals(design, told, hangings(design), surface, attempt)
+    return made, with_proposals(design, told, hangings(design, size), surface, attempt)
 
 
-def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[HungCopy, ...]]:
-    hung = hangings(design)
+def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[HungCopy, ...]]:
+    hung = hangings(design, size)
     surface = Surface()
     begun = {h.owner: h for h in hung}
     for piece in design.pieces:
         out = purl_out(begun[piece.name]) if piece.name in begun else right_side(design, piece.fabric) == "purl"
-        surface.add(piece.name, rings(design, piece, out), piece.copies)
+        surface.add(piece.name, rings(design, piece, out), piece.copies[size])
     joining = Joining(surface)
     lines: list[HungCopy] = []
     own: dict[tuple[str, int], int] = {}
@@ -53,7 +65,7 @@ def _attempt(design: Design) -> tuple[Glued | None, tuple[Diagnostic, ...], Surf
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
-    told += findings.left_over(design, joining)
+    told += findings.left_over(design, joining, size)
     told += findings.mixed_copies(surface, lines)
     if not told and surface.handles():
         told += findings.crossed(design)

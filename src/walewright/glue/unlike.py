@@ -144,7 +144,7 @@ def _apart(design: Design, hanging: Hanging, ways: Sequence[EdgeNames]) -> Desig
     pieces: list[Piece] = []
     for piece in design.pieces:
         if piece.name == hanging.owner:
-            each = max(1, piece.copies // len(ways))
+            each = tuple(max(1, copies // len(ways)) for copies in piece.copies)
             pieces += [replace(piece, name=n, start_along=w, copies=each) for n, w in zip(names, ways, strict=True)]
         else:
             pieces.append(piece)

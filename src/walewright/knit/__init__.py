@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from walewright.design.model import Chart, Design
-    from walewright.glue.model import Glued
+    from walewright.glue.model import GluedSizes
     from walewright.knit.bench_steps import BenchBlock
     from walewright.knit.operations import Work
     from walewright.knit.placing import PlacedPlan
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 __all__ = ["expand", "moved_back", "place", "plan", "unrolled"]
 
 
-def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
+def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, ...]:
     """One plan per size, in the order of `counts.sizes`; things are done in the order of `glued`."""
     from walewright.knit import planner
 

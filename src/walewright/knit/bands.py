@@ -37,7 +37,7 @@ def edging_block(design: Design, glued: Glued, piece: Piece, sized: SizedPiece, 
         st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), facing, origin=edging.origin.path),
     )
     made = _hung(
-        design, edging, f"{piece.name} {edging.name}", piece.name, piece.copies, hang, sized.start, sized.edging_rows, tail
+        design, edging, f"{piece.name} {edging.name}", piece.name, sized.copies, hang, sized.start, sized.edging_rows, tail
     )
     if "start" not in named_strips(glued, piece):
         return made

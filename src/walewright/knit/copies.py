@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.knit.manners import SeamTurn
 from walewright.knit.operations import NEXT_COPY
 
 
@@ -22,6 +23,15 @@ class Copy:
 NONE = Copy()
 EACH = Copy(each=True)
 NEXT = Copy(NEXT_COPY)
+
+
+def in_turn(copy: Copy, turn: SeamTurn, number: int, times: int) -> int:
+    """The copy that is meant in seam `number` of as many as there are `times`; 0 where none has to be named."""
+    if not turn or not copy:
+        return copy.number
+    copies = times + 1 if turn == "next" else times
+    meant = number if copy.each else number % copies + 1
+    return meant if copies > 1 else 0
 
 
 def of_several(number: int, copies: int) -> Copy:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.design.model import Chart
+from walewright.knit.copies import in_turn
 from walewright.knit.hands import perform
 from walewright.knit.operations import Block, Join, Operation, SeamEnd, Work
 from walewright.knit.state import State
@@ -44,8 +45,10 @@ def _joins(block: StepBlock) -> Iterator[Join]:
         told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm, ratio, over)
         for seam in step.seams:
             ends: tuple[SeamEnd, SeamEnd] = (seam.one[0].begin, seam.other[0].begin) if seam.other else ("", "")
-            yield Join(_edges(seam.one), _edges(seam.other), ends, *told)
+            for number in range(1, step.times + 1) if step.turn else (0,):
+                yield Join(_edges(seam.one, step, number), _edges(seam.other, step, number), ends, *told)
 
 
-def _edges(side: tuple[EdgeInSeam, ...]) -> tuple[tuple[str, str, int], ...]:
-    return tuple((edge.piece, edge.edge, edge.copy.number) for edge in side)
+def _edges(side: tuple[EdgeInSeam, ...], step: JoinEdges, number: int) -> tuple[tuple[str, str, int], ...]:
+    """The edges of one side, in turn of the copies of the seam of that `number`."""
+    return tuple((edge.piece, edge.edge, in_turn(edge.copy, step.turn, number, step.times)) for edge in side)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.knit.copies import Copy
-from walewright.knit.manners import SeamEdges
+from walewright.knit.manners import SeamEdges, SeamTurn
 from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
 
@@ -54,7 +54,7 @@ class SeamOf(Step):
 @dataclass(frozen=True, slots=True)
 class JoinEdges(Step):
     """Make the `seams`, which are alike in their numbers; the rest as in operations.Join. `strips`: what is sewn on in them beyond
-    the edges, such as the ends of welts."""
+    the edges, such as the ends of welts. With a `turn` one seam stands for as many as there are `times`, one at each copy."""
 
     seams: tuple[SeamOf, ...]
     easing_mm: int
@@ -71,3 +71,5 @@ class JoinEdges(Step):
     """The rows at the end of each of them."""
     ratio_rows: int = 0
     ratio_stitches: int = 0
+    turn: SeamTurn = ""
+    times: int = 0

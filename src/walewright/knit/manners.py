@@ -35,6 +35,10 @@ LoopsOpen = Literal["", "open"]
 EdgeStretchOf = Literal["", "rows", "stitches"]
 """What a stretch of an edge is counted in; empty where all of it is meant."""
 
+SeamTurn = Literal["", "own", "next", "round"]
+"""Of seams at one copy after the other: own: each copy to that of the same number | next: each to the next one | round: and the
+last one to the first. Empty where every seam is told by itself."""
+
 SeamEdges = Literal["", "open", "no tail", "beyond"]
 """open: both are open loops, which no seam holds | no tail: of a graft, neither is a last row, where a tail hangs | beyond: what
 one side is longer lies along the strips."""

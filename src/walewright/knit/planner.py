@@ -15,7 +15,7 @@ from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.counted.parts import SizedPart
 from walewright.design.model import Design, Piece
-from walewright.glue.model import Glued, Task, start_facing
+from walewright.glue.model import Glued, GluedSizes, Task, start_facing
 from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
@@ -42,10 +42,10 @@ SHAPED = said("knit-and-shape")
 _UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes)
 
 
-def plan(design: Design, glued: Glued, counts: Counts) -> tuple[SizePlan, ...]:
+def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, ...]:
     """One plan per size, in the order of `counts.sizes`; things are done in the order of `glued`."""
     drafts = {piece.name: _draft(design, piece, tuple(g.piece(piece.name) for g in counts.sizes)) for piece in design.pieces}
-    return tuple(_size_plan(design, glued, garment, drafts) for garment in counts.sizes)
+    return tuple(_size_plan(design, glued.in_size(size), garment, drafts) for size, garment in enumerate(counts.sizes))
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,7 +202,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
         add(said("knit-on"), knitted_on(design, piece, sized, state))
         add(said("finish"), off("end"))
     add(said("edges"), (*edge_notes(piece, sized), *end_note(design, piece, sized, named)))
-    return StepBlock(piece.name, piece.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
+    return StepBlock(piece.name, sized.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 
 def _turned_to(piece: Piece, fabrics: Fabrics, part: PiecePart, before: WorkedPart, state: State) -> PlannedParagraph:

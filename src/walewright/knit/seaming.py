@@ -7,12 +7,13 @@ from itertools import groupby
 
 from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
-from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Place, Seam
+from walewright.glue.model import Glued, Place, Seam
 from walewright.knit import steps as st
-from walewright.knit.copies import EACH, of_several
+from walewright.knit.copies import EACH, Copy
 from walewright.knit.folding import sewn_rows
 from walewright.knit.linking import link_block
 from walewright.knit.manners import SeamEdges
+from walewright.knit.sides_of_seams import edges_told, in_turns, names, seam_told, varies, within_a_copy
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.tails import open_end, places
 
@@ -47,7 +48,7 @@ def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequ
     """Sentences for ends of strips sewn together, those of as many rows in one; of unlike ones what both measure."""
     for (origin, one, other), some in groupby(numbers, key=lambda n: _both_ends(design, glued, garment, n)):
         pairs = [glued.ends[n] for n in some]
-        seams = tuple(st.SeamOf(*(_edges((end,), ("bottom",), False) for end in (pair.one, pair.other))) for pair in pairs)
+        seams = tuple(st.SeamOf(*(edges_told((end,), ("bottom",)) for end in (pair.one, pair.other))) for pair in pairs)
         if one == other:
             yield st.JoinEdges(seams, 0, 0, "sewn", one[0], 0, 0, "", origin=origin)
         else:
@@ -73,19 +74,11 @@ def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
     found: list[list[int]] = []
     for number in numbers:
         seam, last = glued.seams[number], glued.seams[found[-1][0]] if found else None
-        if last is not None and seam.join == last.join and _within_a_copy(seam) and _names(seam) == _names(last):
+        if last is not None and seam.join == last.join and within_a_copy(seam) and names(seam) == names(last):
             found[-1].append(number)
         else:
             found.append([number])
     return found
-
-
-def _within_a_copy(seam: Seam) -> bool:
-    return len({(p.owner, p.copy) for p in (*seam.one, *seam.other)}) == 1
-
-
-def _names(seam: Seam) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    return tuple(p.text for p in seam.one), tuple(p.text for p in seam.other)
 
 
 def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
@@ -113,7 +106,8 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     easing, longer, rows, one, other = _numbers(design, garment.seams[some[0][0]])
     if join.way == "grafted":
         rows = one = other = 0
-    seams = tuple(_seam_of(glued.seams[group[0]], len(group) > 1) for group in some)
+    turn = in_turns(design, glued, [n for group in some for n in group])
+    seams = (turn.seam,) if turn else tuple(seam_told(glued.seams[group[0]], _at_each(design, glued, group)) for group in some)
     open_ends = [open_end(design, p) for group in some for p in places(glued.seams[group[0]])]
     if join.way == "linked":
         raise ValueError("what is linked is knitted, not sewn")
@@ -125,29 +119,15 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     strips = _strips(design, glued, garment, [n for group in some for n in group])
     ratio = join.ratio or (0, 0)
     told = easing, longer, join.way, rows, one, other, edges, tuple(strips), tuple(strips.values()), *ratio
-    return st.JoinEdges(seams, *told, origin=join.origin.path)
+    in_turn = (turn.turn, turn.times) if turn else ()
+    return st.JoinEdges(seams, *told, *in_turn, origin=join.origin.path)
 
 
-def _seam_of(seam: Seam, each: bool) -> st.SeamOf:
-    """Told from the bottom of rows upwards; of stitches, from the left end of the first ones."""
-    one, other = (seam.one, seam.one_begins), (seam.other, seam.other_begins)
-    if not seam.other:
-        return st.SeamOf(_edges(*one, each), ())
-    turned = tuple((chain[::-1], tuple(OPPOSITE[end] for end in begins[::-1])) for chain, begins in (one, other))
-    if _better(turned[0][1][0], turned[1][1][0]) > _better(one[1][0], other[1][0]):
-        one, other = turned
-    return st.SeamOf(_edges(*one, each), _edges(*other, each))
-
-
-def _better(one: EndAt, other: EndAt) -> int:
-    return 2 * (one == "bottom") + 2 * (other == "bottom") + (one == "left")
-
-
-def _edges(chain: Chain, begins: Sequence[EndAt], each: bool) -> tuple[st.EdgeInSeam, ...]:
-    return tuple(
-        st.EdgeInSeam(p.owner, p.edge, EACH if each else of_several(p.copy, p.copies), end)
-        for p, end in zip(chain, begins, strict=True)
-    )
+def _at_each(design: Design, glued: Glued, group: Sequence[int]) -> Copy | None:
+    """Whether a seam within a copy is made at each: also where there is one in this size and more in another."""
+    seam = glued.seams[group[0]]
+    several = len(group) > 1 or (within_a_copy(seam) and varies(design, seam.one[0].owner))
+    return EACH if several else None
 
 
 def _strips(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> dict[st.Strip, int]:

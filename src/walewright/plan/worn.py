@@ -9,7 +9,7 @@ from walewright.plan.shapes import Json, cm
 
 if TYPE_CHECKING:
     from walewright.design.model import PerSize
-    from walewright.fit.model import Fit
+    from walewright.fit.model import Fit, Ring
 
 
 def _beside(fit: Fit, per_size: Callable[[PerSize], Json]) -> Json:
@@ -18,6 +18,12 @@ def _beside(fit: Fit, per_size: Callable[[PerSize], Json]) -> Json:
         {"name": b.name, "wanted_cm": per_size(b.wanted), "cm": per_size(b.knitted), "off_cm": per_size(b.off)} for b in fit.beside
     ]
     return {"wanted": found} if found else {}
+
+
+def _edges(ring: Ring, sizes: tuple[str, ...]) -> Json | list[Json]:
+    """The edges of an opening, by size where it does not go along the same ones in all."""
+    every = [[{"of": p.owner, "edge": p.edge, "copy": p.copy} for p in chain] for chain in ring.chains]
+    return every[0] if all(chain == every[0] for chain in every) else dict(zip(sizes, every, strict=True))
 
 
 def worn(fit: Fit | None, sizes: tuple[str, ...]) -> Json:
@@ -48,9 +54,9 @@ def worn(fit: Fit | None, sizes: tuple[str, ...]) -> Json:
         "reach": [{"sleeve": r.sleeve, "way": r.way, "cm": per_size(r.values), "body_cm": per_size(r.body)} for r in fit.reaches],
         "openings": [
             {
-                "edges": [{"of": p.owner, "edge": p.edge, "copy": p.copy} for p in r.edges],
+                "edges": _edges(r, sizes),
                 "role": r.role,
-                "copies": r.copies,
+                "copies": r.copies[0] if len(set(r.copies)) == 1 else dict(zip(sizes, r.copies, strict=True)),
                 "cm": per_size(r.relaxed),
                 "stretched_cm": per_size(r.stretched),
             }

@@ -132,16 +132,17 @@ def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
     for repeat in piece.repeats:
         after, to = made.sized.row(repeat.from_level), made.sized.row(repeat.to_level)
         heights = {level.name: level.height[made.size] for level in piece.levels}
-        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times[made.size] * piece.copies
+        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times[made.size] * made.sized.copies
         if all(level.most is None for level in piece.levels):
             key = MeasureKey("height", "stretch", repeat.from_level, to=repeat.to_level)
-            alike = len(set(repeat.times)) == 1
+            alike = len(set(repeat.times)) == len(set(piece.copies)) == 1
             yield _times(made.height(key, wanted, after, to), times, times if alike else 0)
-    if piece.copies >= SEVERAL:
+    if max(piece.copies) >= SEVERAL:
+        copies = made.sized.copies
         whole = (_START, MeasureKey("height", "level", piece.levels[-1].name))
         for one in found:
             if one.key in whole:
-                yield _times(one, piece.copies, piece.copies)
+                yield _times(one, copies, copies if len(set(piece.copies)) == 1 else 0)
 
 
 def _times(one: Measure, times: int, named: int) -> Measure:

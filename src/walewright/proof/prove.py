@@ -10,7 +10,7 @@ from walewright.bed import BedResult, KnitFabric, seam
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design
-from walewright.glue.model import Glued
+from walewright.glue.model import Glued, GluedSizes
 from walewright.knit.operations import Block, Join, Work, needle
 from walewright.proof.banded import band_as_counted
 from walewright.proof.bobbins import bobbins
@@ -36,7 +36,7 @@ from walewright.solve.model import Counts
 
 def prove(
     design: Design,
-    glued: Glued,
+    glued: GluedSizes,
     counts: Counts,
     works: tuple[Work, ...],
     results: tuple[BedResult, ...],
@@ -50,20 +50,21 @@ def prove(
     floats: list[tuple[str, tuple[LongFloat, ...]]] = []
     apart = unlike(glued, counts)
     for index, garment in enumerate(counts.sizes):
+        own = glued.in_size(index)
         faults += _refusals(design, garment, works[index], results[index])
         if not results[index].faults:
-            faults += _miscounts(design, glued, garment, works[index], results[index])
-            faults += _unequal(design, glued, garment, results[index])
-            faults += _unlike(design, glued, garment, results[index])
+            faults += _miscounts(design, own, garment, works[index], results[index])
+            faults += _unequal(design, own, garment, results[index])
+            faults += _unlike(design, own, garment, results[index])
             faults += _unmatched(design, garment, results[index])
             faults += _unpaired(design, garment, results[index])
             faults += _misread(garment, results[index], read_back[index])
         if not faults:
             long = long_floats(design, garment, results[index].fabrics)
             floats.append((garment.size, long))
-            seams = tuple(seam_proofs(design, glued, garment, _by_name(results[index]), apart))
+            seams = tuple(seam_proofs(design, own, garment, _by_name(results[index]), apart))
             sizes.append(
-                _size(design, glued, garment, seams, works[index], results[index], index, read_back[index] is not None, long)
+                _size(design, own, garment, seams, works[index], results[index], index, read_back[index] is not None, long)
             )
     if faults:
         return None, merged(faults)

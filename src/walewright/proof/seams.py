@@ -9,17 +9,17 @@ from itertools import groupby
 from walewright.bed import KnitFabric, seam
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
-from walewright.glue.model import Chain, Glued, Place
+from walewright.glue.model import Chain, Glued, GluedSizes, Place
 from walewright.proof.model import EndSewnOn, JoinProof, SewnEdge
 from walewright.solve.model import Counts
 
 
-def unlike(glued: Glued, counts: Counts) -> frozenset[int]:
+def unlike(glued: GluedSizes, counts: Counts) -> frozenset[int]:
     """Joins whose seams differ in length in some size: each seam of them is told by itself, in all sizes."""
     found: set[int] = set()
-    for garment in counts.sizes:
+    for size, garment in enumerate(counts.sizes):
         by_join: dict[int, set[tuple[float | None, ...]]] = {}
-        for made, sized in zip(glued.seams, garment.seams, strict=True):
+        for made, sized in zip(glued.in_size(size).seams, garment.seams, strict=True):
             lengths = sized.one_rows, sized.other_rows, round(sized.one_cm, 2), round(sized.other_cm, 2)
             by_join.setdefault(made.join, set()).add(lengths)
         found |= {join for join, lengths in by_join.items() if len(lengths) > 1}

@@ -18,7 +18,7 @@ class PageLayout:
     sizes: re.Pattern[str]
     """`first`, and the `others` with colons between them."""
     several: re.Pattern[str]
-    """A heading's `name` and its `copies`."""
+    """A heading's `name` and its `copies`, one number or one for each size."""
     part: re.Pattern[str]
     """A heading's `name` with what stands behind it of where a part runs."""
     only: re.Pattern[str]

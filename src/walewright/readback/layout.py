@@ -29,11 +29,11 @@ class PrintedLine:
 
 @dataclass(frozen=True, slots=True)
 class PrintedSection:
-    """`name` as the heading tells it; under a heading of `joining` things are put together off the bed. Characters `start`..`end`
-    are the heading."""
+    """`name` and `copies` as the heading tells them, one number for all sizes or one for each; under a heading of `joining` things
+    are put together off the bed. Characters `start`..`end` are the heading."""
 
     name: str
-    copies: int
+    copies: tuple[int, ...]
     lines: tuple[PrintedLine, ...]
     start: int
     end: int
@@ -165,8 +165,10 @@ def _underlines(row: str, above: str, by: str = "=-") -> bool:
 
 def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
     found = language.layout.several.fullmatch(opened.heading)
-    title, copies = (found["name"], int(found["copies"])) if found else (opened.heading, 1)
-    runs = language.layout.part.fullmatch(title)
+    title, told = (found["name"], found["copies"]) if found else (opened.heading, "1")
+    copies = tuple(int(n) for n in re.findall(r"[0-9]+", told))
+    # A link is told by its edge behind a colon in some languages: that is no part of a band.
+    runs = None if language.layout.link.fullmatch(title) else language.layout.part.fullmatch(title)
     title = runs["name"] if runs else title
     joining = language.layout.joining.fullmatch(opened.heading) is not None
     end = opened.start + len(opened.heading)

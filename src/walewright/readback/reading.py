@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 
-from walewright.knit.operations import Block, Join, SeamWay, Work
+from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
@@ -22,6 +22,7 @@ from walewright.readback.phrases import (
     ReadRepeat,
     ReadSaid,
     ReadTrack,
+    SeamEdgesRead,
     Seams,
     SewnOn,
 )
@@ -76,6 +77,8 @@ def _unreadable(page: PrintedText, language: ReadLanguage) -> tuple[Diagnostic, 
     if not page.sections:
         return (*faults, _fault("words-unreadable/no-sections", 0, 0))
     for section in page.sections:
+        if len(section.copies) not in (1, len(page.sizes)):
+            faults.append(_readings(len(section.copies), len(page.sizes), section.start, section.end))
         for line in section.lines:
             faults += _line_faults(line, len(page.sizes), language)
     # A line that cannot be read takes its number with it.
@@ -122,9 +125,12 @@ def _line_faults(line: PrintedLine, sizes: int, language: ReadLanguage) -> Itera
         return
     for number in _numbers(told):
         if len(number.readings) not in (1, sizes):
-            count = len(number.readings)
-            yield _fault("words-size-count/readings", line.start, line.end, readings=count, sizes_known=sizes)
+            yield _readings(len(number.readings), sizes, line.start, line.end)
             return
+
+
+def _readings(count: int, sizes: int, start: int, end: int) -> Diagnostic:
+    return _fault("words-size-count/readings", start, end, readings=count, sizes_known=sizes)
 
 
 def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
@@ -157,7 +163,8 @@ def _worked(
             hands = Hands(charts)
             fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), language)  # type: ignore[misc]
             if hands.made:
-                tasks.append(Block(section.name, tuple(hands.made), section.copies))
+                copies = section.copies[size if len(section.copies) > 1 else 0]
+                tasks.append(Block(section.name, tuple(hands.made), copies))
         if fault is not None:
             return None, (fault,)
     return Work(name, tuple(tasks)), ()
@@ -197,6 +204,8 @@ def _joins(
     way: SeamWay,
     seams: Seams,
     over: SewnOn,
+    turn: str,
+    times: int,
     rows: int,
     one_mm: int,
     other_mm: int,
@@ -205,5 +214,26 @@ def _joins(
     ratio_rows: int = 0,
     ratio_stitches: int = 0,
 ) -> Iterator[Join]:
-    for one, other, ends in seams:
+    for one, other, ends in _in_turn(seams, turn, times):
         yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches), over)
+
+
+MOST_SEAMS = 1_000
+"""Made at one copy after the other."""
+
+
+def _in_turn(seams: Seams, turn: str, times: int) -> Iterator[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]]]:
+    """The seams; one that is made at one copy after the other as often as it is told."""
+    if not turn:
+        yield from seams
+        return
+    if times > MOST_SEAMS:
+        raise Contradiction("contradiction/things-to-do", most=MOST_SEAMS)
+    if any(copy == NEXT_COPY for one, other, _ in seams for _, _, copy in (*one, *other)) == (turn == "own"):
+        raise Contradiction("contradiction/copies-of-seams")
+    copies = times + 1 if turn == "next" else times
+    for number in range(1, times + 1):
+        meant = {0: number, NEXT_COPY: number + 1 if number < copies else 1} if copies > 1 else {}
+        for one, other, ends in seams:
+            sides = (tuple((piece, edge, meant.get(copy, 0)) for piece, edge, copy in side) for side in (one, other))
+            yield next(sides), next(sides), ends

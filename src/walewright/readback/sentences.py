@@ -101,7 +101,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"START": "start", "END": "end", "SHOULDER": "shoulder", "NECK": "neck", "FIRST_END": "first end", "LAST_END": "last end"},
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted"},
     **{"PURL_FACING": "purl", "KNIT_FACING": "knit"},
-    **{"EACH": 0, "NEXT": NEXT_COPY},
+    **{"EACH": 0, "NEXT": NEXT_COPY, "TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
     **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
@@ -279,17 +279,18 @@ class _Phrases(Transformer[Token, Any]):
         over = next((c for c in told if isinstance(c, ReadStrips)), ReadStrips((), ()))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
-        eased = next((n for n in numbers if len(n) < 3), ())
+        eased = next((n for n in numbers if len(n) < 3 and not isinstance(n[0], str)), ())
+        turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
         ratio = next((n for n in numbers if len(n) > 3), ())
-        if ratio:
-            return ReadPhrase("join_edges", (way, seams, over, *ratio))
-        return ReadPhrase("join_edges", (way, seams, over, *matched, *eased))
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *(ratio or (*matched, *eased))))
 
     def ratio(self, children: list[Any]) -> Several:
         return Several(("about", *children))
 
     def stretch_of_rows(self, children: list[Any]) -> Several:
         return Several(tuple(children))
+
+    turn = stretch_of_rows
 
     def stretch_of_stitches(self, children: list[Any]) -> Several:
         first, last = children

@@ -190,7 +190,6 @@ DESIGN = _errors(
     shared_file_unusable="A file that the source uses cannot be used.",
     shoulders_at_top="Shoulders are held from the top of the piece.",
     slot_at_edge="A slot or a buttonhole is at the start or the top of its piece.",
-    copies_by_size="A piece is not knitted equally often in all sizes.",
     steps_turn_back="The steps of an edge do not all go one way.",
     stitches_up="Stitches are counted up the work.",
     stretch_falls="A stretch of rows ends at a level that is not above its beginning.",
@@ -239,6 +238,7 @@ DESIGN = _errors(
 GLUE = {
     **_errors(
         band_up_both_sides="A band is to run along a name that stands for several edges.",
+        copies_by_size="With another number of copies, a garment is worked in another order in some sizes.",
         copies_mixed="Copies of a band lie on several copies of a piece, and it cannot be told on which.",
         copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",

@@ -152,7 +152,7 @@ def _sheets(guide: Guide, plan: SizePlan, instructions: Instructions) -> Iterato
             tension=guide.say("bench/tension", tension=tension) if tension else "",
             stages=tuple(_stage(p, section) for p in section.paragraphs),
             joined=(),
-            several=section.copies > 1,
+            several=section.most > 1,
         )
     if sheet is not None:
         yield sheet
@@ -172,7 +172,7 @@ def _tension(plan: SizePlan, block: str) -> str:
 def _stage(paragraph: Paragraph, section: Section) -> BenchStage:
     rows: list[BenchRow] = []
     for sentence in paragraph.sentences:
-        row = _row(sentence, section.copies)
+        row = _row(sentence, section.most)
         stood = bool(rows) and bool(row.counter) and not row.rows and rows[-1].counter == row.counter
         rows.append(replace(row, again=stood))
     return BenchStage(paragraph.title, tuple(rows))

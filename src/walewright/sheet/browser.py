@@ -129,7 +129,7 @@ def _alike(said: Iterable[tuple[int, Any]]) -> tuple[SizedBlock, ...]:
 
 def _parts(guide: Guide, copy: Instructions) -> Iterator[PagePart]:
     for section in copy.sections:
-        copies = tuple(guide.ordinal(number) for number in range(1, section.copies + 1)) if section.copies > 1 else ()
+        copies = tuple(guide.ordinal(number) for number in range(1, section.most + 1)) if section.most > 1 else ()
         yield PagePart(part_anchor(section.name), tuple(_stages(section)), copies)
 
 

@@ -9,7 +9,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.fit.model import Fit
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.proof.model import Proof
@@ -39,7 +39,7 @@ def compose(
     options: PageOptions,
     fit: Fit | None = None,
     picture: ReadyPicture | None = None,
-    glued: Glued | None = None,
+    glued: GluedSizes | None = None,
 ) -> Sheet:
     """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
     have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
@@ -60,7 +60,7 @@ def _sheet(
     options: PageOptions,
     fit: Fit | None,
     picture: ReadyPicture | None,
-    glued: Glued | None,
+    glued: GluedSizes | None,
 ) -> Sheet:
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = _sections(guide, design, counts, instructions, proof, options, pieces, glued)
@@ -126,12 +126,12 @@ def _sections(
     proof: Proof,
     options: PageOptions,
     pieces: tuple[MeasuredPiece, ...],
-    glued: Glued | None,
+    glued: GluedSizes | None,
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
     drawings = _drawings(guide, design, pieces, counts, options.units)
     bare = parts(guide, design, counts, instructions, proof, drawings, options.units, _narrow(instructions, options))
-    return with_joins(guide, design, counts, instructions, glued, pieces, middle_size(counts), bare)
+    return with_joins(guide, design, counts, instructions, glued, pieces, bare)
 
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")

@@ -32,8 +32,8 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
         yarn = next(y for y in design.yarns if y.name == fabric.yarn)
         stitch, dial = stitch_words(guide, fabric), dial_words(guide, fabric)
         yield _fact(guide, "fabric", "stitch-yarn-dial", stitch=stitch, yarn=yarn.label, dial=dial)
-    if section.copies > 1:
-        yield _fact(guide, "make", "alike", count=section.copies)
+    if section.most > 1:
+        yield Fact(guide.say("fact/make"), *guide.figured("fact/alike", count=figure([str(n) for n in section.copies])))
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
         yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])

@@ -8,7 +8,7 @@ from dataclasses import replace
 from walewright.design.model import Design
 from walewright.figures.making_up import JoinsDrawn, Numbered, making_up
 from walewright.figures.measures import MeasuredPiece
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.sheet.model import JoinsPicture, SheetPart, Stage
@@ -24,45 +24,55 @@ def with_joins(
     design: Design,
     counts: Counts,
     instructions: Instructions,
-    glued: Glued | None,
+    glued: GluedSizes | None,
     pieces: Sequence[MeasuredPiece],
-    size: int,
     parts: tuple[SheetPart, ...],
 ) -> tuple[SheetPart, ...]:
-    """`parts`, one a section of the instructions, with the picture and its numbers; as they are where nothing is joined."""
-    made = making_up(guide, design, counts, glued, pieces, size) if glued is not None else None
+    """`parts`, one a section of the instructions, with the pictures and their numbers; as they are where nothing is joined."""
+    pictures = _pictures(guide, design, counts, glued, pieces) if glued is not None else []
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
-    if made is None or not joining:
+    if not pictures or not joining:
         return parts
-    numbers = _by_origin(made)
+    numbers = _by_origin([made for made, _ in pictures])
     told = [
         replace(part, stages=_numbered(part.stages, section, numbers)) if section.joining else part
         for part, section in zip(parts, instructions.sections, strict=True)
     ]
-    told[joining[-1]] = replace(told[joining[-1]], joins=_picture(guide, made), short=False)
+    told[joining[-1]] = replace(told[joining[-1]], joins=tuple(picture for _, picture in pictures), short=False)
     return tuple(told)
 
 
-def _picture(guide: Guide, made: JoinsDrawn) -> JoinsPicture:
-    numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
-    return JoinsPicture(made.drawing, guide.say("joined/reading"), numbers)
-
-
-def _by_origin(made: JoinsDrawn) -> dict[str, list[Numbered]]:
-    found: dict[str, list[Numbered]] = {}
-    for number in (n for n in made.numbers if n.sewn):
-        found.setdefault(number.origin, []).append(number)
+def _pictures(
+    guide: Guide, design: Design, counts: Counts, glued: GluedSizes, pieces: Sequence[MeasuredPiece]
+) -> list[tuple[JoinsDrawn, JoinsPicture]]:
+    """One for all sizes that are put together alike, of a size in their middle."""
+    found: list[tuple[JoinsDrawn, JoinsPicture]] = []
+    for group, sizes in zip(glued.groups, glued.sizes, strict=True):
+        made = making_up(guide, design, counts, group, pieces, sizes[(len(sizes) - 1) // 2])
+        if made is not None:
+            names = tuple(design.sizes[size] for size in sizes)
+            named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
+            numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
+            found.append((made, JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)))
     return found
 
 
-def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Sequence[Numbered]]) -> tuple[Stage, ...]:
+def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
+    """The numbers that are made of each statement; in every drawing the same, as the joins are taken in one order."""
+    found: dict[str, dict[int, Numbered]] = {}
+    for number in (number for made in drawn for number in made.numbers if number.sewn):
+        found.setdefault(number.origin, {}).setdefault(number.number, number)
+    return found
+
+
+def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Mapping[int, Numbered]]) -> tuple[Stage, ...]:
     """Each line that joins edges with the numbers of the statement that it was written from."""
     paragraphs = [p for p in section.paragraphs if p.sentences]
     made = []
     for stage, paragraph in zip(stages, paragraphs, strict=True):
         sentences = [s for s in paragraph.sentences if not (stage.rows and s.cells is not None)]
         lines = tuple(
-            replace(line, joint=", ".join(str(n.number) for n in numbers.get(sentence.origin, ())))
+            replace(line, joint=", ".join(str(n.number) for n in numbers.get(sentence.origin, {}).values()))
             if JOINING in sentence.kinds
             else line
             for line, sentence in zip(stage.lines, sentences, strict=True)

@@ -145,9 +145,11 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class JoinsPicture:
-    """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number."""
+    """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number. `sizes`: which
+    it is of, where others are put together of more or fewer copies and have a drawing of their own; else empty."""
 
     drawing: Drawing
+    sizes: str
     reading: str
     numbers: tuple[tuple[str, str], ...]
 
@@ -176,7 +178,7 @@ class SheetPart:
     sided: bool
     by_hand: tuple[tuple[str, str], ...] = ()
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
-    joins: JoinsPicture | None = None
+    joins: tuple[JoinsPicture, ...] = ()
     """In the last section of making up."""
 
     @property

@@ -99,7 +99,7 @@ def _schematic_fact(guide: Guide, drawing: Drawing | None, legend: SizesTable | 
 
 
 def _stages(guide: Guide, section: Section, sizes: tuple[str, ...], narrow: bool) -> tuple[Stage, ...]:
-    return tuple(_stage(guide, p, section.copies, sizes, narrow) for p in section.paragraphs if p.sentences)
+    return tuple(_stage(guide, p, section.most, sizes, narrow) for p in section.paragraphs if p.sentences)
 
 
 def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ...], narrow: bool) -> Stage:

@@ -126,9 +126,10 @@ def _measurements(guide: Guide, design: Design, units: str) -> list[str]:
 def _finished(guide: Guide, proof: Proof, units: str) -> list[str]:
     """Every width and height of each piece as knitted, without its edgings."""
     lines: list[str] = []
-    for at, piece in enumerate(proof.sizes[0].pieces):
+    by_name = [{piece.name: piece for piece in size.pieces} for size in proof.sizes]
+    for piece in proof.sizes[0].pieces:
         for number, measure in enumerate(piece.measures):
-            values = [size.pieces[at].measures[number].knitted_cm for size in proof.sizes]
+            values = [of[piece.name].measures[number].knitted_cm for of in by_name]
             lines.append(f"{piece.name}, {guide.measure(measure.key)}: {_lengths(guide, values, units)}".replace("_", " "))
     return lines
 

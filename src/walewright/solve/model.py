@@ -10,7 +10,7 @@ from typing import Literal
 
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Band, Design, EdgeCut, EdgeJoin, EdgeName
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 
 SolveStatus = Literal["optimal", "infeasible", "stopped"]
 
@@ -34,7 +34,7 @@ class InParts:
     cuts: tuple[EdgeCut, ...]
     joins: tuple[EdgeJoin, ...]
     free: tuple[EdgeName, ...]
-    glued: Glued
+    glued: GluedSizes
 
     def of(self, design: Design) -> Design:
         """The design with the bands in parts."""

@@ -9,7 +9,7 @@ from functools import cache
 from walewright.counted.in_size import in_size
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, EdgeJoin
-from walewright.glue.model import Glued
+from walewright.glue.model import Glued, GluedSizes
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.coupling import Coupling, coupled
@@ -46,7 +46,7 @@ from walewright.solve.sized.deviations import deviations
 from walewright.solve.sized.garment import sized_pieces
 
 
-def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+def solve(design: Design, glued: GluedSizes, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """Count the design, which is put together as `glued` says. Bands wider than the bed are parted where `glue` can put the
     garment together so (`Counts.parted`). The counts are None where it cannot be done; the diagnostics say
     why. Never raises for a fault of the author's."""
@@ -61,7 +61,7 @@ def solve(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple
     return None, helped(design, told, count, _at_a_glance if _at_a_glance(design) else None)
 
 
-def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+def attempt(design: Design, glued: GluedSizes, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """The same, with changes for helps that nobody has tried yet. Sizes are coupled as closely as they can be: none is refused that
     could be counted by itself."""
     told = _at_a_glance(design)
@@ -80,7 +80,7 @@ def attempt(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tup
     return alone[:2]
 
 
-def apart(design: Design, glued: Glued, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+def apart(design: Design, glued: GluedSizes, glue: Glue = together_as_it_is) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """The same with every size scheduled by itself: for a garment that can be counted, and of which a size is refused later for the
     form of its curves, which it shares with the others."""
     return _attempted(design, glued, Coupling.APART, glue)[:2]
@@ -99,7 +99,9 @@ def _at_a_glance(design: Design) -> tuple[Diagnostic, ...]:
     return told or tuple(unfit_amounts(design))
 
 
-def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> tuple[Counts | None, tuple[Diagnostic, ...], bool]:
+def _attempted(
+    design: Design, glued: GluedSizes, coupling: Coupling, glue: Glue
+) -> tuple[Counts | None, tuple[Diagnostic, ...], bool]:
     """The counts, or what stands against them, and whether it does so however the sizes are coupled."""
     joins, design = design.joins, replace(design, joins=edge_by_edge(design.joins, glued))
     matched = tuple(join for join in design.joins if movers(design, join))
@@ -134,7 +136,7 @@ def _attempted(design: Design, glued: Glued, coupling: Coupling, glue: Glue) -> 
 
 
 def programme_of(
-    design: Design, matched: Sequence[EdgeJoin] = (), glued: Glued | None = None
+    design: Design, matched: Sequence[EdgeJoin] = (), glued: GluedSizes | None = None
 ) -> tuple[Programme, dict[str, tuple[PieceTerms, ...]]]:
     """The integer programme of a design, and each piece's numbers in it, per size; without the joins that are `matched` by
     free levels. What is wanted of several pieces together is wished for where it is known how they are `glued`."""
@@ -245,7 +247,7 @@ def _pieces(part: Programme) -> tuple[str, ...]:
 
 def _counted(
     design: Design,
-    glued: Glued,
+    glued: GluedSizes,
     programme: Programme,
     terms: dict[str, tuple[PieceTerms, ...]],
     answers: Answers,
@@ -258,7 +260,7 @@ def _counted(
     assert not broken, f"the solver's numbers break {broken}"
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
     count = range(len(design.sizes))
-    pieces = [_hung(design, glued, tuple(made[p.name][i] for p in design.pieces), i) for i in count]
+    pieces = [_hung(design, glued.in_size(i), tuple(made[p.name][i] for p in design.pieces), i) for i in count]
     design, again, in_parts = parted(design, glued, pieces, glue)
     bands = with_ratios(bands_of(design, again, pieces))
     views = [in_size(design, i, pieces[i]) for i in count]
@@ -285,7 +287,7 @@ def _counted(
             bands=bands[i],
             joins=tuple(sized_join(views[i], join) for join in design.joins),
             deviations=tuple(d for of in views[i].pieces.values() for d in deviations(of, i)),
-            seams=tuple(sized_seam(views[i], seam) for seam in again.seams),
+            seams=tuple(sized_seam(views[i], seam) for seam in again.in_size(i).seams),
         )
         for i in count
     )

@@ -55,8 +55,8 @@ def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) 
             paragraphs[-1] = Paragraph(paragraphs[-1].title, "", (*paragraphs[-1].sentences, *told))
         else:
             paragraphs.append(Paragraph(spelt(prose(title, language, SPACE)), "", told))
-    copies = 1 if block.joining else block.copies
-    return Section(block.name, section_heading(block, language), copies, tuple(paragraphs), block.joining)
+    copies = (1 if block.joining else block.copies,)
+    return Section(block.name, section_heading(block, copies, language), copies, tuple(paragraphs), block.joining)
 
 
 def _with_yarn(part: BenchPart, yarn: str) -> tuple[BenchPart, str]:

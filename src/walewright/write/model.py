@@ -159,17 +159,22 @@ class Paragraph:
 @dataclass(frozen=True, slots=True)
 class Section:
     """A piece, edging, band or something joined off the bed (`joining`): `name` as in the plan, `title` for the reader
-    ("Sleeves (knit 2)")."""
+    ("Sleeves (knit 2)"), `copies` how often it is made in each size."""
 
     name: str
     title: str
-    copies: int
+    copies: tuple[int, ...]
     paragraphs: tuple[Paragraph, ...]
     joining: bool = False
     called: str = ""
     """As the title, where it stands in a sentence: "sleeve"."""
     link: bool = False
     """What is done on the bed to join edges."""
+
+    @property
+    def most(self) -> int:
+        """How often it is made in the size that needs most of it: each line has a box for so many."""
+        return max(self.copies)
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:

@@ -61,7 +61,7 @@ def _section(section: Section, language: PrintedLanguage) -> Iterator[str]:
     yield from (section.title, "=" * len(section.title), "")
     width = len(str(max((n for s in section.sentences for n in s.numbers), default=0)))
     for paragraph in section.paragraphs:
-        yield from _paragraph(paragraph, section.copies, width, language)
+        yield from _paragraph(paragraph, section.most, width, language)
 
 
 def _paragraph(paragraph: Paragraph, copies: int, width: int, language: PrintedLanguage) -> Iterator[str]:

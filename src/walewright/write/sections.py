@@ -39,14 +39,18 @@ def write(
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     language = language.on_plates() if plans[0].plates else language
-    columns = align([p.blocks for p in plans], lambda block: (block.name, block.copies))
+    columns = align([p.blocks for p in plans], lambda block: block.name)
     drawn = {chart.name: chart for chart in charts}
     told = tuple(_section(column, drawn, language) for column in columns)
     sections = once(told, language, _otherwise(columns, drawn, language))
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
-def heading(name: str, copies: int, language: PrintedLanguage) -> str:
+Copies = tuple[int, ...]
+"""How often something is knitted in each size."""
+
+
+def heading(name: str, copies: Copies, language: PrintedLanguage) -> str:
     """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin with
     a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
     told = spelt(name[:1].upper() + name[1:]) if _as_words(name, language) else _as_written(name, language)
@@ -67,8 +71,11 @@ def _as_written(name: str, language: PrintedLanguage) -> str:
     return prose(said("as-written", name=name), language, SPACE)
 
 
-def _several(told: str, copies: int, language: PrintedLanguage) -> str:
-    return prose(said("several", name=told, copies=copies), language) if copies != 1 else told
+def _several(told: str, copies: Copies, language: PrintedLanguage) -> str:
+    if set(copies) == {1}:
+        return told
+    graded = str(copies[0]) if len(set(copies)) == 1 else language.bracketed(tuple(map(str, copies)))
+    return prose(said("several", name=told, copies=graded), language)
 
 
 def _before_a_chart(language: PrintedLanguage) -> str:
@@ -103,21 +110,21 @@ def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: P
         # Of two titles for one paragraph, the longer one says more.
         title = max((prose(p[0], language, SPACE) for p in row if p is not None), key=len)
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
-    copies = 1 if block.joining else block.copies
-    title = section_heading(block, language)
+    copies = tuple(1 if b is None or b.joining else b.copies for b in column)
+    title = section_heading(block, copies, language)
     return Section(block.name, title, copies, tuple(paragraphs), block.joining, _called(block, language), block.linked is not None)
 
 
-def section_heading(block: StepBlock, language: PrintedLanguage) -> str:
-    """What stands over the steps of a block."""
+def section_heading(block: StepBlock, copies: Copies, language: PrintedLanguage) -> str:
+    """What stands over the steps of a block that is knitted so often in each size."""
     if block.joining:
         return _put_together(block, language)
     if block.linked is not None:
-        return _several(link_name(block.linked, language), block.copies, language)
+        return _several(link_name(block.linked, language), copies, language)
     if block.runs:
-        told = prose(said("runs", name=heading(block.name, 1, language), where=block.runs), language)
-        return _several(told, block.copies, language)
-    return heading(block.name, block.copies, language)
+        told = prose(said("runs", name=heading(block.name, (1,), language), where=block.runs), language)
+        return _several(told, copies, language)
+    return heading(block.name, copies, language)
 
 
 def _called(block: StepBlock, language: PrintedLanguage) -> str:

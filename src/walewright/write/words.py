@@ -232,6 +232,7 @@ PARTS: Parts = {
     "stripes": patterns.stripes,
     "carrying": patterns.carrying,
     "seams": joins.seams,
+    "turn": lambda said, language: list(filled(f"turn/{said.any.turn}", language, said)) if said.any.turn else [],
     "matched": joins.matched,
     "eased": joins.eased,
     "how": joins.how,

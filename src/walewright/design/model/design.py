@@ -225,7 +225,8 @@ class Wedge:
 class Piece:
     name: str
     fabric: str
-    copies: int
+    copies: CountPerSize
+    """How often it is knitted in each size."""
     mirror_of: str | None
     levels: tuple[Level, ...]
     start_width: PerSize

@@ -1,46 +1,36 @@
-"""How often a piece is knitted: a number, or the name of one that is the same in all sizes that are made together."""
+"""How often a piece is knitted: a number, or the name of one, which may differ from size to size."""
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from walewright.design.findings import Findings
+from walewright.design.findings import Findings, within
+from walewright.design.model import CountPerSize
 from walewright.design.reading.numbered import numbered
 from walewright.design.reading.values import Scope
 from walewright.report.said import said
 from walewright.source import syntax
 
+MOST_COPIES = 100
+
 SEVERAL = 2
 """Taken in place of a number that is not known, so that nothing is reported about what several copies need."""
 
 
-def with_copies(node: syntax.PieceBlock, scope: Scope, findings: Findings) -> syntax.PieceBlock:
-    """The piece with a number in place of a name. How a garment is put together is the same in all its sizes: told where their
-    numbers differ."""
-    if not isinstance(node.copies, syntax.Name):
-        return node
+def copies_of(node: syntax.PieceBlock, scope: Scope, findings: Findings) -> CountPerSize:
+    """How often the piece is knitted in each size."""
     counts = numbered(node.copies, scope, said("copies-of", piece=node.name), findings)
     if counts is None:
-        return replace(node, copies=SEVERAL)
-    alike: dict[int, list[str]] = {}
-    for size, count in zip(scope.sizes, counts, strict=True):
-        alike.setdefault(count, []).append(size)
-    if len(alike) > 1:
+        return (SEVERAL,) * len(scope.sizes)
+    wrong = [count for count in counts if not 1 <= count <= MOST_COPIES]
+    if wrong:
+        worst = min(wrong) if min(wrong) < 1 else max(wrong)
         findings.report(
-            "copies-by-size",
-            (node.copies.span, "differ"),
-            notes=tuple(said("so-many", sizes=tuple(sizes), copies=count) for count, sizes in alike.items()),
-            helps=(
-                said("make-apart", groups=tuple(said("size-options", sizes=tuple(sizes)) for sizes in alike.values())),
-                "choose",
-            ),
+            "not-positive/copies" if worst < 1 else "absurd-count/copies",
+            (node.span, "knit"),
+            notes=("possible",),
+            helps=within(worst, 1, MOST_COPIES),
+            sizes=scope.only(tuple(s for s, count in zip(scope.sizes, counts, strict=True) if count in wrong)),
             piece=node.name,
-            name=node.copies.name,
+            copies=worst,
+            most=MOST_COPIES,
         )
-    return replace(node, copies=max(alike))
-
-
-def number_of(node: syntax.PieceBlock) -> int:
-    """How often a piece is knitted that `with_copies` has looked at."""
-    assert isinstance(node.copies, int), "its number is worked out"
-    return node.copies
+    return counts

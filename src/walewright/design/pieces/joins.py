@@ -235,7 +235,7 @@ def _of_one_piece(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], fin
     """Whether a join of each copy to the next one is of one piece that is knitted several times."""
     names = {ref.piece for ref in (*node.one, *node.other)}
     piece = pieces.get(next(iter(names))) if len(names) == 1 else None
-    if len(names) == 1 and (piece is None or piece.copies > 1):
+    if len(names) == 1 and (piece is None or max(piece.copies) > 1):
         return True
     findings.report(
         "next-of-one/two-pieces" if len(names) > 1 else "next-of-one/knitted-once",
@@ -253,7 +253,7 @@ def _two_edges(made: EdgeJoin, node: syntax.JoinLine, pieces: Mapping[str, Piece
         return True
     for edge in made.one:
         piece = pieces.get(edge.piece)
-        if piece is None or piece.copies > 1 or _on_both_sides(piece, edge.edge):
+        if piece is None or max(piece.copies) > 1 or _on_both_sides(piece, edge.edge):
             return True
     findings.report("joined-to-itself", (node.span, "twice"), helps=("another",), edges=_words(made.one), way=made.way)
     return False

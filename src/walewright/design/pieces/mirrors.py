@@ -6,8 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 
 from walewright.design.findings import Findings
-from walewright.design.model import EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
-from walewright.design.pieces.copies import number_of
+from walewright.design.model import CountPerSize, EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
 from walewright.source import syntax
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
@@ -16,11 +15,11 @@ def put_mirror(
     node: syntax.PieceBlock,
     nodes: Mapping[str, syntax.PieceBlock],
     made: dict[str, Piece | None],
-    checked: Callable[[syntax.PieceBlock], None],
+    checked: Callable[[syntax.PieceBlock], CountPerSize],
     findings: Findings,
 ) -> None:
     """Puts the mirror image, and every mirror image it is led back by, into `made`; `checked` tells what is wrong with a
-    piece's first line."""
+    piece's first line, and says how often it is knitted."""
     chain = [node]
     while (of := chain[-1].mirror_of) is not None and of in nodes and of not in made:
         if nodes[of] in chain:
@@ -36,7 +35,7 @@ def _image(
     node: syntax.PieceBlock,
     nodes: Mapping[str, syntax.PieceBlock],
     made: Mapping[str, Piece | None],
-    checked: Callable[[syntax.PieceBlock], None],
+    checked: Callable[[syntax.PieceBlock], CountPerSize],
     findings: Findings,
 ) -> Piece | None:
     of = node.mirror_of or ""
@@ -51,11 +50,11 @@ def _image(
             own_fabric=node.fabric,
         )
         return None
-    checked(node)
-    return _turned(model, node, nodes) if model is not None else None
+    copies = checked(node)
+    return _turned(model, node, nodes, copies) if model is not None else None
 
 
-def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock]) -> Piece:
+def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], copies: CountPerSize) -> Piece:
     def own(origin: Origin) -> Origin:
         # The path is the new piece's, the span that of the statement that shaped it.
         return replace(origin, path=origin.path.replace(f"piece {model.name}", f"piece {node.name}", 1))
@@ -69,7 +68,7 @@ def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.Pi
     return replace(
         model,
         name=node.name,
-        copies=number_of(node),
+        copies=copies,
         mirror_of=model.name,
         start_origin=None,
         levels=tuple(replace(level, origin=own(level.origin)) for level in model.levels),

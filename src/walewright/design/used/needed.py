@@ -103,7 +103,7 @@ def _holes(
             piece = findings.look_up("piece or band", owner, node.span, {**dict.fromkeys(bands), **pieces})
             if piece is None:
                 return None
-            counts = [tuple(n * piece.copies for n in holes.counts) for holes in piece.buttonholes]
+            counts = [tuple(n * k for n, k in zip(holes.counts, piece.copies, strict=True)) for holes in piece.buttonholes]
         if not counts:
             findings.report("no-buttonholes", (node.span, "here"), helps=("own-count",), owner=owner)
             return None

@@ -32,6 +32,7 @@ DRAWINGS = {
     # Of joins, beside the pieces opened out.
     "joined/reading": "The pieces opened out, wrong side up. Edges with the same number meet, dot to dot. Join them in the order "
     "of the numbers:",
+    "joined/sizes": "{many:?Sizes|Size} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} to {other:and}, {way:term}",
     "joined/itself": "{one:and}, edge to edge, {way:term}",

@@ -33,6 +33,7 @@ DRAWINGS = {
     # Of joins, beside the pieces opened out.
     "joined/reading": "Die Teile ausgebreitet, Innenseite oben. Kanten mit derselben Nummer treffen sich, Punkt an Punkt. In der"
     " Reihenfolge der Nummern verbinden:",
+    "joined/sizes": "{many:?Größen|Größe} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} mit {other:and}, {way:term}",
     "joined/itself": "{one:and}, Kante an Kante, {way:term}",

@@ -8,7 +8,7 @@ from walewright.readback.language import PageLayout, ReadLanguage
 
 LAYOUT = PageLayout(
     sizes=re.compile(r"Sizes (?P<first>\S+)(?: \((?P<others>\S.*)\))?"),
-    several=re.compile(r"(?P<name>.+) \(knit (?P<copies>[0-9]{1,3})\)"),
+    several=re.compile(r"(?P<name>.+) \(knit (?P<copies>[0-9]{1,3}(?: \([0-9]{1,3}(?:: [0-9]{1,3})*\))?)\)"),
     part=re.compile(r"(?P<name>[^ ]+): .+"),
     only=re.compile(
         r"(?:[0-9]{1,3}(?:st|nd|rd|th), )*(?:[0-9]{1,3}(?:st|nd|rd|th) and )?[0-9]{1,3}(?:st|nd|rd|th) (?:size|sizes) only"

@@ -8,7 +8,7 @@ from walewright.readback.language import PageLayout, ReadLanguage
 
 LAYOUT = PageLayout(
     sizes=re.compile(r"Größen (?P<first>\S+)(?: \((?P<others>\S.*)\))?"),
-    several=re.compile(r"(?P<name>.+) \((?P<copies>[0-9]{1,3})-mal stricken\)"),
+    several=re.compile(r"(?P<name>.+) \((?P<copies>[0-9]{1,3}(?: \([0-9]{1,3}(?:: [0-9]{1,3})*\))?)-mal stricken\)"),
     part=re.compile(r"(?P<name>[^ ]+): .+"),
     only=re.compile(r"Nur (?:[0-9]{1,3}\., )*(?:[0-9]{1,3}\. und )?[0-9]{1,3}\. Größe"),
     chart=re.compile(r"Strickschrift (?P<name>[^\W\d][\w\u00a0]*)"),

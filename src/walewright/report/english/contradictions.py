@@ -13,6 +13,7 @@ PHRASES: dict[str, str] = {
     "contradiction/columns-beyond-chart": "these columns are not in the chart",
     "contradiction/columns-not-going-on": "these columns do not go on from the strip before",
     "contradiction/columns-of-chart": "the chart has {width} columns",
+    "contradiction/copies-of-seams": "to which copy each is joined is told in two ways",
     "contradiction/counter-beyond": "the counter is at {counter} already, beyond {row}",
     "contradiction/carriage-elsewhere": "the carriage is on the {side:term}",
     "contradiction/on-bed": "{in_work} are in work, {held} held and {waiting} waiting",

@@ -29,6 +29,15 @@ WORDINGS: dict[str, Wording] = {
         notes={"one-line": "a band is one line; each of these is a line of its own"},
         helps={"a-band-for-each": "name one of them, and write a band for each of the others"},
     ),
+    "copies-by-size": Wording(
+        "`{first}` is knitted before `{then}` in some sizes and after it in others, as these have another number of copies",
+        labels={"often": "{copies:or} times, by size"},
+        notes={"order": "{sizes:and}: {order:names`}"},
+        helps={
+            "same-order": "join first what both of them need, and only then what has to stay open until one of them is knitted",
+            "make-apart": "or build sizes with the same number together: {groups:or}",
+        },
+    ),
     "copies-left-over": Wording(
         "the {piece} is knitted {copies} times, and there is nothing to join {idle} of them to",
         labels={"piece": "the {piece}", "joined-here": "joined here"},

@@ -55,15 +55,6 @@ WORDINGS: dict[str, Wording] = {
         labels=_JOINED,
         helps={"mend": "give both pieces the same levels where the fabrics and the edges begin"},
     ),
-    "copies-by-size": Wording(
-        "`{piece}` is not knitted equally often in all sizes, and how a garment is put together is the same in all of them",
-        labels={"differ": "`{name}` differs by size"},
-        notes={"so-many": "{sizes:and}: {copies}"},
-        helps={
-            "make-apart": "build sizes with the same number together: {groups:or}",
-            "choose": "or let the knitter choose: a `choice`, with the number as a `let` below each alternative",
-        },
-    ),
     "steps-turn-back": Wording(
         "the steps to `{to_level}` do not all go one way",
         labels={"other-way": "goes another way, or nowhere", "first": "the first goes this way"},

@@ -13,6 +13,7 @@ PHRASES: dict[str, str] = {
     "contradiction/columns-beyond-chart": "diese Spalten sind nicht in der Strickschrift",
     "contradiction/columns-not-going-on": "diese Spalten setzen den Abschnitt davor nicht fort",
     "contradiction/columns-of-chart": "die Strickschrift hat {width} Spalten",
+    "contradiction/copies-of-seams": "womit jedes Teil verbunden wird, ist auf zwei Arten gesagt",
     "contradiction/counter-beyond": "der Reihenzähler steht schon auf {counter}, hinter {row}",
     "contradiction/carriage-elsewhere": "der Schlitten steht {side:term}s",
     "contradiction/on-bed": "{in_work} sind in Arbeit, {held} in Haltestellung, und {waiting} warten",

@@ -34,6 +34,15 @@ WORDINGS: dict[str, Wording] = {
         notes={"one-line": "eine Blende ist eine Linie; jede von diesen ist eine eigene"},
         helps={"a-band-for-each": "eine davon nennen, und für jede andere eine eigene Blende schreiben"},
     ),
+    "copies-by-size": Wording(
+        "`{first}` wird in manchen Größen vor `{then}` gestrickt und in anderen danach, weil es dort nicht gleich viele Teile sind",
+        labels={"often": "je nach Größe {copies:or} Mal"},
+        notes={"order": "{sizes:and}: {order:names`}"},
+        helps={
+            "same-order": "zuerst verbinden, was beide brauchen, und dann erst, was so lange offen bleiben muss",
+            "make-apart": "oder Größen mit der gleichen Zahl zusammen erzeugen: {groups:or}",
+        },
+    ),
     "copies-left-over": Wording(
         "Teil `{piece}` wird {copies}-mal gestrickt, und für {idle} davon ist nichts zum Verbinden da",
         labels={"piece": "Teil `{piece}`", "joined-here": "hier verbunden"},

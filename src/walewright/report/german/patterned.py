@@ -63,15 +63,6 @@ WORDINGS: dict[str, Wording] = {
         labels=_JOINED,
         helps={"mend": "beiden Teilen dieselben Höhen geben, wo Gestricke und Kanten beginnen"},
     ),
-    "copies-by-size": Wording(
-        "`{piece}` wird nicht in allen Größen gleich oft gestrickt, und zusammengesetzt wird ein Kleidungsstück in allen gleich",
-        labels={"differ": "`{name}` ist je Größe anders"},
-        notes={"so-many": "{sizes:and}: {copies}"},
-        helps={
-            "make-apart": "Größen mit der gleichen Zahl zusammen erzeugen: {groups:or}",
-            "choose": "oder wählen lassen: ein `choice`, mit der Zahl als `let` unter jeder Möglichkeit",
-        },
-    ),
     "rate-not-kept/where-it-parts": Wording(
         "die Kante von Teil `{piece}` bis `{level}` kann sich nicht alle {rows} Reihen verschieben: einmal fiele das in die Reihe, "
         "in der das Teil sich teilt oder wieder zusammengeht, und dort lassen sich nicht beide Ränder verschieben",

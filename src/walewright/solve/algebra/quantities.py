@@ -11,7 +11,7 @@ from itertools import combinations, pairwise
 from math import ceil, floor
 from typing import Literal
 
-from walewright.design.model import Origin
+from walewright.design.model import CountPerSize, Origin
 from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, FigureAt, Lines, Rule, RuleKind, Wish
 from walewright.solve.algebra.sums import Linear, Terms
@@ -72,8 +72,8 @@ class Quantity:
     kind: RuleKind = RuleKind.WANTED
     near: float = 0.5
     """Share of the tolerance that a finished width is kept within wherever that can be."""
-    times: int = 1
-    """How often it is knitted: what each is off adds up."""
+    times: CountPerSize = ()
+    """How often it is knitted in each size, once where nothing is said: what each is off adds up."""
     signed: bool = False
     """Whether it may be less than none: an edge that is drawn past the middle of its piece's start."""
 
@@ -101,7 +101,7 @@ class Quantity:
 
 def want(draft: Draft, quantity: Quantity) -> None:
     """Writes a quantity into the programme."""
-    factor, weight = quantity.factor, quantity.share * quantity.times
+    factor = quantity.factor
     lines: list[tuple[int, Linear]] = []
     near: list[tuple[int, Linear]] = []
     for size, (terms, wanted, off) in enumerate(zip(quantity.terms, quantity.wanted, quantity.tolerance, strict=True)):
@@ -113,6 +113,7 @@ def want(draft: Draft, quantity: Quantity) -> None:
             # An edge by itself gets half of it, so that the width between two has no more either.
             low, high = _within(wanted, NEAR * off * quantity.near, factor)
             near.append((size, terms.within(low if quantity.signed else max(low, 0), high)))
+        weight = quantity.share * (quantity.times[size] if quantity.times else 1)
         draft.wishes.append(Wish(factor * terms, wanted, OFF_COST * weight, BEYOND_COST * weight, free=1.0))
         draft.nudges += [(v, c * factor * _plainer(wanted, factor)) for v, c in terms]
     rule = quantity.rule((tenths(cm) for cm in quantity.cm), lines)

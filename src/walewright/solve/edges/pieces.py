@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from walewright.design.model import Design, Level, Piece
+from walewright.design.model import CountPerSize, Design, Level, Piece
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
@@ -114,7 +114,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
                 clause=said("is-up", level=level.name, piece=piece.name),
                 share=HIDDEN if level.name in hidden else 1.0,
                 figure=("height", piece.name, level.name),
-                times=max(_times(p, number) for p in design.pieces if p.name in alike and number < len(p.levels)),
+                times=_most_often(number, (p for p in design.pieces if p.name in alike and number < len(p.levels))),
             )
             want_range(draft, quantity, most, highest(level))
         for i, of_size in enumerate(found):
@@ -122,12 +122,17 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
     return found
 
 
-def _times(piece: Piece, number: int) -> int:
+def _most_often(number: int, pieces: Iterable[Piece]) -> CountPerSize:
+    """How often the rows below that level are knitted in each size, in the piece that has them most often."""
+    return tuple(map(max, zip(*(_times(piece, number) for piece in pieces), strict=True)))
+
+
+def _times(piece: Piece, number: int) -> CountPerSize:
     """How often the rows below a level are knitted: in every copy, and a repeat's again and again."""
     times = piece.copies
     for repeat in piece.repeats:
         if level_number(piece, repeat.from_level) < number <= level_number(piece, repeat.to_level):
-            times *= max(repeat.times)
+            times = tuple(n * max(repeat.times) for n in times)
     return times
 
 

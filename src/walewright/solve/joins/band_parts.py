@@ -9,7 +9,7 @@ from math import floor
 
 from walewright.counted.model import SizedBand
 from walewright.design.model import Band, Design, EdgeName
-from walewright.glue.model import Glued, HangingLine
+from walewright.glue.model import GluedSizes, HangingLine
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, by_size, only, said
 from walewright.solve.edges.bed_width import bed
@@ -27,20 +27,23 @@ from walewright.solve.joins.band_places import (
 )
 from walewright.solve.joins.bands import sized_band
 
-Glue = Callable[[Design], Glued | None]
+Glue = Callable[[Design], GluedSizes | None]
 
 
-def together_as_it_is(_: Design) -> Glued | None:
+def together_as_it_is(_: Design) -> GluedSizes | None:
     """Of a garment that is put together already: bands stay whole."""
     return None
 
 
-def bands_of(design: Design, glued: Glued, garments: Garments) -> list[tuple[SizedBand, ...]]:
+def bands_of(design: Design, glued: GluedSizes, garments: Garments) -> list[tuple[SizedBand, ...]]:
     """The bands of each size."""
-    return [tuple(sized_band(design, b, i, own, glued.lines_of(b.name)) for b in design.bands) for i, own in enumerate(garments)]
+    return [
+        tuple(sized_band(design, b, i, own, glued.in_size(i).lines_of(b.name)) for b in design.bands)
+        for i, own in enumerate(garments)
+    ]
 
 
-def parted(design: Design, glued: Glued, garments: Garments, glue: Glue) -> tuple[Design, Glued, tuple[Diagnostic, ...]]:
+def parted(design: Design, glued: GluedSizes, garments: Garments, glue: Glue) -> tuple[Design, GluedSizes, tuple[Diagnostic, ...]]:
     """The design with every band that is wider than the bed in parts, where it can be parted, put together again by `glue`, and
     what there is to say about it."""
     made = bands_of(design, glued, garments)
@@ -49,7 +52,9 @@ def parted(design: Design, glued: Glued, garments: Garments, glue: Glue) -> tupl
         widest = max(sized.stitches for sized in own)
         if widest <= design.machine.needles or band.part_of or named_elsewhere(design, band) or not all(map(apart, own)):
             continue
-        line = long_band(design, band, glued.lines_of(band.name), garments)
+        if not _on_the_same_edges(glued, band):
+            continue
+        line = long_band(design, band, glued.groups[0].lines_of(band.name), garments)
         for way in islice(ways_to_part(line), _MOST_TRIED):
             parts = _parts(line, way, own)
             other = with_bands(design, band, parts, cuts_of(line, way)) if parts is not None else None
@@ -60,6 +65,12 @@ def parted(design: Design, glued: Glued, garments: Garments, glue: Glue) -> tupl
             design, glued, more = parted(other, again, garments, glue)
             return design, glued, (told, *more)
     return design, glued, ()
+
+
+def _on_the_same_edges(glued: GluedSizes, band: Band) -> bool:
+    """Whether the band lies on the same edges of the same copies in every size."""
+    lines = (group.lines_of(band.name)[0] for group in glued.groups)
+    return len({tuple((place.owner, place.edge, place.copy) for place in line.along) for line in lines}) == 1
 
 
 _MOST_TRIED = 40
@@ -123,7 +134,7 @@ _END = 2
 """Stitches between a buttonhole and the end of a part."""
 
 
-def _fits(design: Design, glued: Glued, garments: Garments, parts: Sequence[Band]) -> bool:
+def _fits(design: Design, glued: GluedSizes, garments: Garments, parts: Sequence[Band]) -> bool:
     own = {part.name for part in parts}
     made = [band for bands in bands_of(design, glued, garments) for band in bands if band.name in own]
     return all(band.stitches <= design.machine.needles and apart(band) for band in made)
@@ -167,7 +178,9 @@ def written(along: Sequence[EdgeName]) -> str:
 # ----------------------------------------------------------------- what has no room and cannot be parted
 
 
-def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequence[Sequence[SizedBand]]) -> Iterator[Diagnostic]:
+def bands_too_wide(
+    design: Design, glued: GluedSizes, garments: Garments, bands: Sequence[Sequence[SizedBand]]
+) -> Iterator[Diagnostic]:
     """A message for each band with more stitches than the bed has needles that is not parted; `bands[i]` are those of size i."""
     needles = design.machine.needles
     for number, band in enumerate(design.bands):
@@ -180,7 +193,7 @@ def bands_too_wide(design: Design, glued: Glued, garments: Garments, bands: Sequ
                 (band.origin.span, "picked-up-here"),
                 bed(design.machine),
                 notes=tuple(said("in-size", size=design.sizes[i], note=said("stitches", stitches=stitches[i])) for i in over),
-                helps=tuple(_ways_out(design, band, glued.lines_of(band.name), garments, max(stitches))),
+                helps=tuple(_ways_out(design, band, glued.groups[0].lines_of(band.name), garments, max(stitches))),
                 sizes=only(design.sizes, over),
                 band=band.name,
                 stitches=max(stitches),

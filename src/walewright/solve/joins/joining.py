@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design, EdgeJoin, EdgeName, Fabric
-from walewright.glue.model import Glued
+from walewright.glue.model import GluedSizes
 from walewright.report.model import Span
 from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
@@ -52,12 +52,12 @@ def rounded(side: Sequence[EdgeName]) -> frozenset[str]:
     return frozenset(e.piece for e in side if e.piece in along)
 
 
-def edge_by_edge(joins: Sequence[EdgeJoin], glued: Glued) -> tuple[EdgeJoin, ...]:
+def edge_by_edge(joins: Sequence[EdgeJoin], glued: GluedSizes) -> tuple[EdgeJoin, ...]:
     """The joins, each that names several edges to lie one by one along others written as one for each seam: the two sides of a back
     called by one name, along a left and a right front."""
     found: list[EdgeJoin] = []
     for number, join in enumerate(joins):
-        seams = [seam for seam in glued.seams if seam.join == number]
+        seams = [seam for group in glued.groups for seam in group.seams if seam.join == number]
         if not seams or len(join.one) == len(join.other) or any(len(s.one) != 1 or len(s.other) != 1 for s in seams):
             found.append(join)
             continue

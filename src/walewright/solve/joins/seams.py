@@ -9,7 +9,7 @@ from walewright.counted.edges import EdgeLength, above, called_on_both, edge_len
 from walewright.counted.in_size import InSize
 from walewright.counted.model import SizedJoin, SizedSeam
 from walewright.design.model import Design, EdgeJoin, EdgeName
-from walewright.glue.model import Chain, Glued, Seam
+from walewright.glue.model import Chain, GluedSizes, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
 from walewright.solve.joins.joining import easing_mm, labelled, longer_cm, near_cm, rounded, spoken
@@ -135,16 +135,15 @@ def _kind(design: Design, edge_name: EdgeName) -> tuple[str, ...]:
     return ("rows",)
 
 
-def unmet_joins(design: Design, glued: Glued, garments: Sequence[InSize]) -> list[Diagnostic]:
+def unmet_joins(design: Design, glued: GluedSizes, garments: Sequence[InSize]) -> list[Diagnostic]:
     """A message for each join with a seam whose sides do not meet, over all sizes."""
     told: list[Diagnostic] = []
     for number, join in enumerate(design.joins):
         notes: dict[Said, None] = {}
         sizes: dict[str, None] = {}
         off: dict[int, float] = {}
-        seams = [seam for seam in glued.seams if seam.join == number and seam.other]
         for size, of in enumerate(garments):
-            for seam in seams:
+            for seam in (s for s in glued.in_size(size).seams if s.join == number and s.other):
                 one, other = chain_length(of, seam.one), chain_length(of, seam.other)
                 note = _apart(of, join, one, other)
                 if note is not None:

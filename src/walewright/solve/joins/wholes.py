@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.model import Design, Finished, Measured, PerSize, Piece
-from walewright.glue.model import Chain, EndAt, Glued, Place
+from walewright.glue.model import Chain, EndAt, Glued, GluedSizes, Place
 from walewright.solve.algebra.programme import Draft, Wish
 from walewright.solve.algebra.quantities import OFF_COST
 from walewright.solve.algebra.sums import NOTHING, Terms
@@ -29,18 +29,19 @@ CLOSE = 1e-3
 MOST_CROSSED = 200
 
 
-def whole_wishes(draft: Draft, design: Design, garment: Garment, glued: Glued) -> None:
+def whole_wishes(draft: Draft, design: Design, garment: Garment, glued: GluedSizes) -> None:
     """Writes a wish for each whole that the author wants and that can be followed from level to level."""
-    seams = _seams(design, glued)
-    for finished in design.finished:
-        if finished.wanted and finished.measured is not None:
-            crossed = _followed(design, seams, finished.measured)
-            if crossed is not None:
-                _wish(draft, design, garment, finished, crossed)
+    for group, sizes in zip(glued.groups, glued.sizes, strict=True):
+        seams = _seams(design, group)
+        for finished in design.finished:
+            if finished.wanted and finished.measured is not None:
+                crossed = _followed(design, seams, finished.measured)
+                if crossed is not None:
+                    _wish(draft, design, garment, finished, crossed, sizes)
 
 
-def _wish(draft: Draft, design: Design, garment: Garment, finished: Finished, crossed: _Crossed) -> None:
-    for size, wanted in enumerate(finished.wanted):
+def _wish(draft: Draft, design: Design, garment: Garment, finished: Finished, crossed: _Crossed, sizes: Sequence[int]) -> None:
+    for size, wanted in ((size, finished.wanted[size]) for size in sizes):
         terms, cm, per_cm = NOTHING, wanted, 0.0
         for name, level in crossed.pieces:
             piece = design.piece(name)

@@ -198,6 +198,7 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         ),
         lean=off,
         end_rows=ended,
+        copies=piece.copies[size],
     )
     made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
     return replace(made, charts=sized_charts(design, piece, made, size))

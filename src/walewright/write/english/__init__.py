@@ -32,6 +32,7 @@ NOUNS = {
     "open_loop": Noun("open loop", "open loops"),
     "needle": Noun("needle", "needles"),
     "number": Noun("number", "numbers"),
+    "seam": Noun("seam", "seams"),
 }
 
 TERMS = {
@@ -92,7 +93,7 @@ LANGUAGE = PrintedLanguage(
     ordinal=ordinal,
     edges=EDGES,
     unbroken=re.compile(
-        r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|cm)\b)"
+        r"(?<=[\d)]) (?=(?:sts?|rows?|times?|loops?|seams?|cm)\b)"
         r"|(?<=RC) |(?<=st) (?=in\b)|(?<=sts) (?=in\b)|(?<=,) (?=CO[LR]\b)"
     ),
 )

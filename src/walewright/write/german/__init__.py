@@ -35,6 +35,7 @@ NOUNS = {
     "open_loop": Noun("offene Masche", "offenen Maschen"),
     "needle": Noun("Nadel", "Nadeln"),
     "number": Noun("Zahl", "Zahlen"),
+    "seam": Noun("Naht", "Nähte"),
 }
 
 _OBLIQUE = {"left": "linken", "middle": "mittleren", "right": "rechten"}
@@ -103,5 +104,5 @@ LANGUAGE = PrintedLanguage(
     ordinal=lambda number: f"{number}.",
     edges=EDGES,
     marks=Marks(quotes=("„", "“"), instead="‘", point=","),
-    unbroken=re.compile(r"(?<=[\d)]) (?=(?:M|Reihen?|Mal|Maschen?|cm)\b)|(?<=RZ) |(?<=M) (?=vom\b)|(?<=,) (?=S[LR]\b)"),
+    unbroken=re.compile(r"(?<=[\d)]) (?=(?:M|Reihen?|Mal|Maschen?|Naht|Nähte|cm)\b)|(?<=RZ) |(?<=M) (?=vom\b)|(?<=,) (?=S[LR]\b)"),
 )
