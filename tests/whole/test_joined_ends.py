@@ -15,7 +15,7 @@ from walewright.bed import KnitFabric
 from walewright.cli.summary import summary
 from walewright.guide.english import LANGUAGE
 from walewright.knit.operations import Join, NameEdge
-from walewright.pipeline import Outcome, _bed
+from walewright.pipeline import Outcome, bed_of
 from walewright.plan import plan_bytes
 from walewright.proof.sewing import seams_cm
 from walewright.report.english import ENGLISH
@@ -164,14 +164,14 @@ def test_a_seam_is_as_long_with_the_ends_named_as_without() -> None:
         design = found.result()[0]
         # On the bed the blocks are the same.
         fabrics = {f.name: f for f in _knitted(text)}
-        lengths.append(seams_cm(design, found.glued, fabrics)["wool"])
+        lengths.append(seams_cm(design, found.glued.in_size(0), fabrics)["wool"])
     assert lengths[0] == pytest.approx(lengths[1])
 
 
 def _knitted(text: str) -> tuple[KnitFabric, ...]:
     design = outcome(text).design
     assert design is not None
-    return bed.knit(work_of(text), _bed(design)).fabrics
+    return bed.knit(work_of(text), bed_of(design)).fabrics
 
 
 # ----------------------------------------------------------------- damage

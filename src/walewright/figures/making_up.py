@@ -75,11 +75,13 @@ class Joint:
 
 @dataclass(frozen=True, slots=True)
 class Numbered:
-    """A number and what is done there, in words of the guide; `origin` is the path of the statement that says so."""
+    """A number and what is done there, in words of the guide; `origin` is the path of the statement that says so. `sewn`: edges are
+    put together there, and nothing is hung on them."""
 
     number: int
     what: Said
     origin: str
+    sewn: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +129,7 @@ def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbe
         if not found:
             continue
         number = len(numbers) + 1
-        numbers.append(Numbered(number, _told(design, glued, key, found), _origin(design, key)))
+        numbers.append(Numbered(number, _told(design, glued, key, found), _origin(design, key), key[0] in ("seam", "ends")))
         for at, sides in enumerate(found):
             # Within one copy no other edge can be meant.
             told_apart = len(found) > 1 and len({(e.place.owner, e.place.copy) for side in sides for e in side}) > 1

@@ -44,7 +44,7 @@ class SewnEdge:
 
 
 @dataclass(frozen=True, slots=True)
-class SewnOn:
+class EndSewnOn:
     """The end of an edging or a band (then `edging` is empty) along which a seam goes on, as long as it was knitted."""
 
     piece: str
@@ -72,7 +72,7 @@ class JoinProof:
     way: JoinWay = "sewn"
     join: int | None = 0
     times: int = 1
-    over: tuple[SewnOn, ...] = ()
+    over: tuple[EndSewnOn, ...] = ()
 
 
 LoopSource = Literal["weighed", "measured", "estimated"]

@@ -10,7 +10,7 @@ from walewright.bed import KnitFabric, seam
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Chain, Glued, GluedSizes, Place
-from walewright.proof.model import JoinProof, SewnEdge, SewnOn
+from walewright.proof.model import EndSewnOn, JoinProof, SewnEdge
 from walewright.solve.model import Counts
 
 
@@ -86,14 +86,14 @@ def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapp
     )
 
 
-def sewn_on(design: Design, fabrics: Mapping[str, KnitFabric], end: Place) -> SewnOn:
+def sewn_on(design: Design, fabrics: Mapping[str, KnitFabric], end: Place) -> EndSewnOn:
     """The end of an edging or a band that a seam goes on along, as it was knitted."""
     edging = design.strip(end.owner, end.edge)
     assert edging is not None, "it is the end of a strip"
     per_cm = design.fabric(edging.fabric).rows_per_cm
     if design.band(end.owner) is not None:
         rows = fabrics[end.owner].end_rows
-        return SewnOn(end.owner, "", rows, rows / per_cm)
+        return EndSewnOn(end.owner, "", rows, rows / per_cm)
     piece = design.piece(end.owner)
     at = piece.strip_at(end.edge)
     name = next(name for name, where in piece.strips if where == at)
@@ -102,7 +102,7 @@ def sewn_on(design: Design, fabrics: Mapping[str, KnitFabric], end: Place) -> Se
         rows = sum(edge.count for edge in fabrics[piece.name].edge(f"{name} left"))
     else:
         rows = fabrics[piece.name].rows_before if hung is None else hung.end_rows
-    return SewnOn(piece.name, name, rows, rows / per_cm)
+    return EndSewnOn(piece.name, name, rows, rows / per_cm)
 
 
 def pairs(chain: Chain) -> tuple[tuple[str, str], ...]:

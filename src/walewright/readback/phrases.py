@@ -24,7 +24,7 @@ Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
 """Both sides of each seam, and the end of the first edge of each at which it begins."""
 ReadStripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
-SewnOn = tuple[tuple[str, str, int], ...]
+StripsRead = tuple[tuple[str, str, int], ...]
 """(piece, edging, rows at each end) of what is sewn on beyond the edges of a seam."""
 
 
@@ -100,7 +100,7 @@ class ReadPhrase:
 
 Listed = ReadGraded | ReadRows | ReadCounts | ReadStrips | ReadEvents
 Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
-ReadNumbers = tuple[int, ...] | tuple[str, tuple[int, ...]] | SewnOn
+ReadNumbers = tuple[int, ...] | tuple[str, tuple[int, ...]] | StripsRead
 Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None
 """An argument as one size reads it."""
 

@@ -24,7 +24,7 @@ from walewright.readback.phrases import (
     ReadTrack,
     SeamEdgesRead,
     Seams,
-    SewnOn,
+    StripsRead,
 )
 from walewright.readback.sentences import Unreadable, said
 from walewright.readback.working import SectionAtWork
@@ -203,7 +203,7 @@ def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
 def _joins(
     way: SeamWay,
     seams: Seams,
-    over: SewnOn,
+    over: StripsRead,
     turn: str,
     times: int,
     rows: int,

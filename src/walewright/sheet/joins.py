@@ -60,7 +60,7 @@ def _pictures(
 def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
     """The numbers that are made of each statement; in every drawing the same, as the joins are taken in one order."""
     found: dict[str, dict[int, Numbered]] = {}
-    for number in (number for made in drawn for number in made.numbers):
+    for number in (number for made in drawn for number in made.numbers if number.sewn):
         found.setdefault(number.origin, {}).setdefault(number.number, number)
     return found
 
