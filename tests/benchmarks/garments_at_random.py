@@ -1,8 +1,9 @@
 """Garments drawn at random, by hand: each has to be proven, none of its damages may be.
 
-    python -m tests.benchmarks.garments_at_random common|other FROM TO
+    python -m tests.benchmarks.garments_at_random common|other|parted|copies FROM TO [EVERY]
 
-Prints what does not hold with its number, and counts by kind, damage and what was told.
+Damages are tried on every EVERY-th garment, on each where it is not given. Prints what does not hold with its number, and counts by
+kind, damage and what was told.
 """
 
 from __future__ import annotations
@@ -10,19 +11,32 @@ from __future__ import annotations
 import sys
 import time
 from collections import Counter
+from collections.abc import Callable, Mapping
 
-from tests.whole.garments_at_random import drawn
+from tests.whole.copies_at_random import copied
+from tests.whole.garments_at_random import Drawn, drawn
 from tests.whole.more_garments_at_random import more
+from tests.whole.parted_at_random import parted
 from tests.whole.test_garments_at_random import looked_at
+
+DRAWERS: Mapping[str, Callable[[int], Drawn]] = {
+    "common": drawn,
+    "other": more,
+    "parted": parted,
+    "copies": lambda seed: copied(seed).drawn,
+}
 
 
 def main() -> int:
-    which = {"common": drawn, "other": more}[sys.argv[1]]
+    which = DRAWERS[sys.argv[1]]
+    every = int(sys.argv[4]) if len(sys.argv) > 4 else 1
     counts: Counter[tuple[str, str, str]] = Counter()
     wrong = 0
     begun = time.monotonic()
     for seed in range(int(sys.argv[2]), int(sys.argv[3])):
         one = which(seed)
+        if seed % every:
+            one = Drawn(one.kind, one.text, {})
         try:
             found = looked_at(one)
         except Exception as fault:
