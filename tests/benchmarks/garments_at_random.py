@@ -1,6 +1,6 @@
 """Garments drawn at random, by hand: each has to be proven, none of its damages may be.
 
-    python -m tests.benchmarks.garments_at_random common|other|parted|copies FROM TO [EVERY]
+    python -m tests.benchmarks.garments_at_random common|other|parted|copies|around FROM TO [EVERY]
 
 Damages are tried on every EVERY-th garment, on each where it is not given. Prints what does not hold with its number, and counts by
 kind, damage and what was told.
@@ -17,6 +17,7 @@ from tests.whole.copies_at_random import copied
 from tests.whole.garments_at_random import Drawn, drawn
 from tests.whole.more_garments_at_random import more
 from tests.whole.parted_at_random import parted
+from tests.whole.said_around_at_random import said_around
 from tests.whole.test_garments_at_random import looked_at
 
 DRAWERS: Mapping[str, Callable[[int], Drawn]] = {
@@ -24,6 +25,7 @@ DRAWERS: Mapping[str, Callable[[int], Drawn]] = {
     "other": more,
     "parted": parted,
     "copies": lambda seed: copied(seed).drawn,
+    "around": said_around,
 }
 
 

@@ -19,7 +19,9 @@ MISSING = 1 / 5
 _RIB = re.compile(r"latched rib every \w+ needle")
 _MACHINE = re.compile(r"^machine \w+$", re.MULTILINE)
 _CHARTED = re.compile(r"^ +(?:chart|motif) |^ +latched rib", re.MULTILINE)
-_LATCHED = re.compile(r"latched|linked|with chain|chained|cast off (?!sewn)|cast off$|cast off,|added after$", re.MULTILINE)
+_LATCHED = re.compile(
+    r"latched|linked|with chain|chained|cast off (?!sewn)|cast off$|cast off,|added after$|use armhole_|use head_", re.MULTILINE
+)
 _REJOINS = re.compile(r"^ +opening ", re.MULTILINE)
 
 
