@@ -16,6 +16,10 @@ _YARN = re.compile(r'^yarn wool ("[^"]*"), .*$', re.MULTILINE)
 _STRAIGHT = re.compile(r"^    edges straight to (?P<level>[a-z]+) called (?P<edge>[a-z_]+)$", re.MULTILINE)
 _HOLED = re.compile(r"^band buttonhole_band .*$", re.MULTILINE)
 _SIDES = re.compile(r"^join back side to [a-z_]+ side$", re.MULTILINE)
+_LEFT_FRONT = re.compile(r"^piece left_front in plain\n((?:    .*\n)+)", re.MULTILINE)
+_MIRRORED = "piece right_front in plain, mirror of left_front\n"
+_BY_SIDE = re.compile(r"\b(?:left|right)\b")
+_TURNED_START = re.compile(r"start ([a-z0-9 /.]+) right to ([a-z0-9 /.]+) right of centre")
 _SWATCH = re.compile(r"^    swatch .*$", re.MULTILINE)
 _SLOPE = re.compile(r"^    edges slope to [a-z0-9 *-]+ wide at [a-z]+(?= called|$)", re.MULTILINE)
 _PIECE = re.compile(r"^piece (\w+) ", re.MULTILINE)
@@ -161,6 +165,17 @@ def _spelled_out(text: str, dice: Random) -> str:
     return _SIDES.sub(lambda join: join[0] + dice.choice((", sewn", "")), text)
 
 
+def _mirrored_out(text: str, _: Random) -> str:
+    """The right front of a cardigan written out, in place of `mirror of`."""
+    front = _LEFT_FRONT.search(text)
+    if front is None or _MIRRORED not in text:
+        return text
+    turned = _BY_SIDE.sub(lambda side: "right" if side[0] == "left" else "left", front[1])
+    return text.replace(
+        _MIRRORED, "piece right_front in plain\n" + _TURNED_START.sub(r"start \2 right to \1 right of centre", turned)
+    )
+
+
 _CHANGES: tuple[Callable[[str, Random], str], ...] = (
     _front_matter,
     _yarn,
@@ -175,5 +190,6 @@ _CHANGES: tuple[Callable[[str, Random], str], ...] = (
     _simple,
     _lap,
     _spelled_out,
+    _mirrored_out,
     _making_up,
 )

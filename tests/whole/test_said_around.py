@@ -39,17 +39,14 @@ DRAWERS: Mapping[str, Callable[[int], str]] = {
 }
 
 ELSEWHERE: Mapping[str, tuple[str, str]] = {
-    "across": ("whole/test_exact_edges.py", "across to"),
+    "across": ("solve/test_limits_of_edges.py", "across to"),
     "half_gaps": ("whole/test_exact_edges.py", "half a gap"),
     "at_both_edges": ("whole/test_inside_lines.py", "both edges"),
     "inside_left": ("whole/test_inside_lines.py", "left of centre"),
     "inside_right": ("whole/test_inside_lines.py", "right of centre"),
     "left_from_centre": ("whole/test_needles_out.py", "left of centre"),
     "right_from_centre": ("whole/test_needles_out.py", "right of centre"),
-    "start_right": ("whole/test_needles_out.py", " right to"),
-    "start_to_right": ("whole/test_needles_out.py", "right of centre"),
     "let_out": ("whole/test_inside_lines.py", "let out"),
-    "right_shoulder": ("../patterns/peatbank.wale", "right shoulder held"),
     "flat": ("solve/test_limits_of_wedges.py", "cm flat"),
     "in_ratio": ("whole/test_in_ratio.py", "rows to"),
     "knitted_in": ("whole/test_stripes_and_fabrics.py", ", in "),
