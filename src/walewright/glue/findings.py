@@ -72,7 +72,7 @@ def _used_twice(origin: Origin, names: Sequence[EdgeName], surface: Surface, use
             copies = surface.edges[there[0].path[0]].copies
             notes = ("copies",) if copies > 1 else ()
             facts: dict[str, Fact] = {"edge": spoken((name,)), "piece": name.piece, "copies": copies}
-            return diagnosed("edge-used-twice", *labels, notes=notes, helps=("take-one-out",), facts=facts)
+            return diagnosed("edge-used-twice/again", *labels, notes=notes, helps=("take-one-out",), facts=facts)
     return None
 
 

@@ -7,6 +7,7 @@ from collections.abc import Container, Sequence
 from walewright.design.model import Design
 from walewright.glue import findings
 from walewright.glue.chains import units
+from walewright.glue.edged_starts import edged_starts
 from walewright.glue.ends import sewn_ends
 from walewright.glue.groups import alike, merged, worked_otherwise
 from walewright.glue.joins import Joining, overhanging, resolve
@@ -58,6 +59,7 @@ def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic,
     overhanging(design, joining)
     told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
     told += unlike(surface, lines)
+    told += edged_starts(design, hung)
     if told:
         return None, tuple(told), surface, tuple(lines)
     seams = len(joining.found)

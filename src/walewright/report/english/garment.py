@@ -61,11 +61,16 @@ WORDINGS: dict[str, Wording] = {
         notes={"stays-open": "it stays as it is, an open edge"},
         helps={"name-the-side": "if that is meant, name the side that is joined: {sides:or}"},
     ),
-    "edge-used-twice": Wording(
+    "edge-used-twice/again": Wording(
         "`{edge}` has been used up already: every stretch of an edge is joined, or taken up, once",
         labels={"used-here": "used here", "already-used": "and already used here"},
         notes={"copies": "the {piece} is knitted {copies} times; a band is knitted once for each"},
         helps={"take-one-out": "take one of the two out, or name another edge"},
+    ),
+    "edge-used-twice/edged": Wording(
+        "`{edge}` has been used up already: `{edging}` is hung on the first row of `{piece}` and cast off",
+        labels={"used-here": "used here", "edged-here": "here it is edged"},
+        helps={"knit-first": "let `{edging}` be `knitted first`: the piece grows out of it, and its start stays free"},
     ),
     "finished-otherwise": Wording(
         "`{measurement}` is stated, and all round below the armholes the pieces come to something else",

@@ -65,11 +65,16 @@ WORDINGS: dict[str, Wording] = {
         notes={"stays-open": "es bleibt, wie es ist, eine offene Kante"},
         helps={"name-the-side": "wenn das so gemeint ist, die verbundene Seite nennen: {sides:or}"},
     ),
-    "edge-used-twice": Wording(
+    "edge-used-twice/again": Wording(
         "`{edge}` ist schon aufgebraucht: jeder Abschnitt einer Kante wird einmal verbunden oder aufgefasst",
         labels={"used-here": "hier gebraucht", "already-used": "und hier schon gebraucht"},
         notes={"copies": "Teil `{piece}` wird {copies}-mal gestrickt; eine Blende wird einmal für jedes gestrickt"},
         helps={"take-one-out": "eines von beiden herausnehmen, oder eine andere Kante nennen"},
+    ),
+    "edge-used-twice/edged": Wording(
+        "`{edge}` ist schon aufgebraucht: `{edging}` wird an die erste Reihe von `{piece}` angestrickt und abgekettet",
+        labels={"used-here": "hier gebraucht", "edged-here": "hier hat der Anschlag eine Kante"},
+        helps={"knit-first": "`{edging}` mit `knitted first` zuerst stricken: das Teil wächst daraus, und sein Anfang bleibt frei"},
     ),
     "finished-otherwise": Wording(
         "`{measurement}` ist angegeben, und ringsum unter den Armausschnitten ergeben die Teile etwas anderes",
