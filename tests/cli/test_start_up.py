@@ -22,8 +22,11 @@ main(sys.argv[1:])
 SLOW = {"rich", "pydantic", "jinja2", "lark", "highspy", "numpy", "weasyprint"}
 """Libraries with work of their own to do."""
 
-EARLY = {"cli", "languages", "report", "world"}
+EARLY = {"cli", "languages", "report", "trade", "world"}
 """Packages that a command line itself needs."""
+
+PAPERS = {"walewright.trade", "walewright.trade.papers"}
+"""Of the trade, the names of papers alone: a command line says which there are."""
 
 
 def loaded(*arguments: str) -> set[str]:
@@ -33,14 +36,21 @@ def loaded(*arguments: str) -> set[str]:
     return set(found.stdout.split("\n"))
 
 
+def of_the_trade(names: set[str]) -> set[str]:
+    return {name for name in names if f"{name}.".startswith("walewright.trade.")}
+
+
 @pytest.mark.parametrize("command", ["check", "choices", "format", "build --as text --out built", "check --size small"])
 def test_nothing_slow_is_loaded_before_the_source_is_read(command: str, sound: Path) -> None:
     names = loaded(*command.replace("built", str(sound.parent / "built")).split(), str(sound))
     ours = {name.split(".")[1] for name in names if name.startswith("walewright.")}
     assert ours == EARLY
+    assert of_the_trade(names) == PAPERS
     assert {name.split(".")[0] for name in names} & SLOW == set()
     assert not any(name.startswith("walewright.report.english") for name in names), "there is nothing to say yet"
 
 
 def test_show_loads_no_more(sound: Path) -> None:
-    assert {n.split(".")[1] for n in loaded("show", "knit", str(sound)) if n.startswith("walewright.")} == EARLY
+    names = loaded("show", "knit", str(sound))
+    assert {name.split(".")[1] for name in names if name.startswith("walewright.")} == EARLY
+    assert of_the_trade(names) == PAPERS

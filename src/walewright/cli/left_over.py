@@ -9,7 +9,6 @@ from walewright.cli.tables import written
 from walewright.report.model import Diagnostic
 from walewright.report.said import said
 from walewright.report.wording import Language, worded
-from walewright.trade.edge_names import part_of_edge
 
 if TYPE_CHECKING:
     from walewright.guide.model import Guide
@@ -29,6 +28,8 @@ def is_off(measure: Measure) -> bool:
 
 def left_over(outcome: Outcome, guide: Guide, words: Language) -> str:
     """Unused names, edges that nothing joins and every figure that is marked, a line each; then of what there is nothing."""
+    from walewright.trade.edge_names import part_of_edge
+
     free = outcome.fit.free if outcome.fit is not None else ()
     # An edge that nothing is joined to and no statement names is unused and unsewn; it stands here once.
     unjoined = {(piece, part_of_edge(edge).name) for piece, edge in free}

@@ -21,8 +21,8 @@ from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
 from walewright.figures.pens import LETTER_MM, Paper, path
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
-from walewright.guide.model import Guide
-from walewright.report.said import Said, said
+from walewright.guide.model import Guide, edge_said
+from walewright.report.said import Fact, Said, said
 from walewright.solve.model import Counts
 from walewright.trade.joins import JoinWay
 
@@ -204,8 +204,14 @@ def _told(design: Design, glued: Glued, key: tuple[str, str, int], found: Sequen
 
 
 def _named(runs: Said) -> Said:
-    """Where a part of a band runs, with names as a reader sees them."""
-    return Said(runs.key, tuple((key, _named(f) if isinstance(f, Said) else name_of(str(f))) for key, f in runs.facts))
+    """Where a part of a band runs, with names as a reader sees them, and the trade's own edges in the reader's language."""
+    return Said(runs.key, tuple((key, _seen(key, fact)) for key, fact in runs.facts))
+
+
+def _seen(key: str, fact: Fact) -> Fact:
+    if isinstance(fact, Said):
+        return _named(fact)
+    return edge_said(str(fact)) if key == "edge" else name_of(str(fact))
 
 
 # ----------------------------------------------------------------- paper

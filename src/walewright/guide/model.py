@@ -13,7 +13,7 @@ from typing import TypeVar
 from walewright.counted.model import MeasureKey
 from walewright.guide import numbers
 from walewright.guide.numbers import SizedFigure, unmarked
-from walewright.report.said import Fact, Said
+from walewright.report.said import Fact, Said, said
 from walewright.report.wording import Language, phrased
 from walewright.trade.edge_names import OWN_EDGES, part_of_edge
 
@@ -107,11 +107,8 @@ class Guide:
 
     def edge(self, name: str) -> str:
         """An edge as words: the name that its author gave it, or the trade's own, and which part of it."""
-        of = part_of_edge(name)
-        own = self.say(f"edge/{of.name}") if of.name in OWN_EDGES else of.name.replace("_", " ")
-        if of.upper:
-            return self.say("edge/of-upper", edge=own)
-        return own if of.part == "whole" else self.say(f"edge/of-{of.part}", edge=own)
+        called = edge_said(name)
+        return self.said(called) if isinstance(called, Said) else called
 
     def measure(self, key: MeasureKey) -> str:
         """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""
@@ -137,3 +134,12 @@ def _measured(key: MeasureKey) -> str:
         case _, "stretch":
             return "measured/stretch"
     return "measured/of"
+
+
+def edge_said(name: str) -> Said | str:
+    """An edge, as `Guide.edge` says it."""
+    of = part_of_edge(name)
+    own = said(f"edge/{of.name}") if of.name in OWN_EDGES else of.name.replace("_", " ")
+    if of.upper:
+        return said("edge/of-upper", edge=own)
+    return own if of.part == "whole" else said(f"edge/of-{of.part}", edge=own)
