@@ -159,6 +159,8 @@ def _seam(seam: Json, made: Knitted) -> int:
     for side in (seam["one"], seam["other"]):
         found = []
         for edge in side:
+            if edge["piece"] not in made.papers:
+                raise Differs(f"{edge['piece']} is to be joined, and nothing of that name is knitted")
             paper, copies = made.papers[edge["piece"]], made.copies[edge["piece"]]
             paper.must(edge["edge"] in _edges(paper), f"no edge {edge['edge']!r} to be joined, but {sorted(_edges(paper))}")
             paper.must(edge["copy"] <= copies, f"there is no copy {edge['copy']}")

@@ -403,7 +403,7 @@ def test_everything_of_the_bag_is_measured() -> None:
         "width of gap": (3.08, "st"),
         "depth of gap": (3.24, "rows"),
         "width of thumb": (3.08, "st"),
-        "height of dart inside": (2.16, "rows"),
+        "height of right wedge at dart inside": (2.16, "rows"),
     }
     assert found["width at crown across"].wanted_cm == 6.0
     assert found["width of gap"].off == pytest.approx(4 - 3.0 * 1.3)

@@ -184,8 +184,8 @@ def test_what_must_be_true_keeps_its_stop_and_a_needle_its_number(pattern: Make)
 
 def test_one_size_is_set_in_two_columns_but_for_the_pieces_opened_out(pattern: Make) -> None:
     sheet = pattern(1).sheet()
-    opened = JoinsPicture(sheet.cover, "Opened out.", ())
-    wide = replace(sheet, charts=(), parts=(*sheet.parts[:-1], replace(sheet.parts[-1], joins=opened)))
+    opened = JoinsPicture(sheet.cover, "", "Opened out.", ())
+    wide = replace(sheet, charts=(), parts=(*sheet.parts[:-1], replace(sheet.parts[-1], joins=(opened,))))
     assert [(stretch.narrow, len(stretch.parts)) for stretch in wide.stretches] == [(True, len(wide.parts) - 1), (False, 1)]
     page = html(wide)
     assert page.count('<div class="flow">') == 2

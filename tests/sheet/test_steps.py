@@ -226,7 +226,7 @@ def test_facts_tell_what_the_drawing_marks() -> None:
     front = facts("front")
     assert front["Buttonholes"].startswith("5 of 2 stitches, needles R 17 to R 18, at RC 6; 20; 34; 48; 62; closed")
     assert facts("mirror")["Mirror image"].startswith("of the front right")
-    assert front["Shoulder"] == "14 stitches at the left edge held step by step from the edge, 6 rows from RC 96"
+    assert front["Short rows"] == "14 stitches at the left edge held step by step from the edge, 6 rows from RC 96"
     vest = facts("vest")
     assert vest["Thumb"] == "8 stitches, needles R 9 to R 16, at RC 52; left on waste yarn"
     assert vest["Pocket"].endswith("from RC 20 to 40")

@@ -51,7 +51,7 @@ def test_what_is_knitted_several_times_weighs_so_many_times(workshop: type[Works
     run = (shop.run("top"),)
     once = shop.piece("gore", 40, levels, run)
     often = replace(once, copies=shop.counts(2), repeats=(RepeatStretch("begin", "close", shop.counts(6), origin("again")),))
-    assert [_times(often, number) for number in range(3)] == [2, 12, 2]
+    assert [_times(often, number) for number in range(3)] == [(2,), (12,), (2,)]
     weights = [max(w.weight for w in programme_of(shop.design(piece))[0].wishes) for piece in (once, often)]
     assert weights[1] == 12 * weights[0]
 

@@ -45,6 +45,6 @@ def test_what_is_taken_off_at_once_at_the_bottom_of_a_neck() -> None:
 def test_how_the_edges_of_a_neck_go() -> None:
     """A v leads its edges evenly; a square one, whose width is all taken at once, leads them nowhere; what is left of a round one
     is a quarter of an ellipse at each side."""
-    assert says("solver", "**Curves**, of an armhole and of a round neck, are quarters of an ellipse")
+    assert says("solver", "**Curves** (S9), of an armhole and of a round neck, are quarters of an ellipse")
     assert {shape: facts.path for shape, facts in NECKS.items()} == {"round": "curve", "v": "slope", "square": "straight"}
     assert all((facts.path == "straight") == (facts.flat_share == 1) for facts in NECKS.values())

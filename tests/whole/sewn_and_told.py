@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from walewright.design.model import Design
 from walewright.glue import Glued
 from walewright.glue.rings import rings
-from walewright.knit.operations import Join, PickUpEdge, Work
+from walewright.knit.operations import Block, CastOn, Join, PickUpEdge, Rehang, Work
 from walewright.trade.edge_names import BAND_ENDS, part_of_edge
 
 Edges = set[tuple[str, str]]
@@ -24,22 +24,33 @@ def put_together(design: Design, glued: Glued, size: int) -> Edges:
             found |= {(piece.name, e.edge) for e in named if (piece.name, e.edge, copy) not in free}
     for band in design.bands:
         copies = range(1, len(glued.lines_of(band.name)) + 1)
-        found |= {(band.name, end) for end in BAND_ENDS for copy in copies if (band.name, end, copy) not in free}
+        found |= {(band.name, e) for e in (*BAND_ENDS, "start") for copy in copies if (band.name, e, copy) not in free}
     return found
 
 
 def told(design: Design, work: Work) -> tuple[Edges, Edges]:
-    """The edges that blocks and seams name, and those of strips whose ends a seam goes on along."""
+    """The edges that blocks and seams name, those that blocks begin with, and those of strips whose ends a seam goes on along."""
     named: Edges = set()
     over: Edges = set()
     for block in work.blocks:
         for op in block.operations:
             if isinstance(op, PickUpEdge):
                 named |= {(op.piece, edge) for edge in _edges(design, op.piece, op.edge, op.part)}
+        if _begun_along(design, block):
+            named.add((block.name, "start"))
     for join in (task for task in work.tasks if isinstance(task, Join)):
         named |= {(piece, one) for piece, edge, _ in (*join.one, *join.other) for one in _edges(design, piece, edge, "whole")}
         over |= {(piece, end) for piece, edging, _ in join.over for end in _ends(edging)}
     return named, over
+
+
+def _begun_along(design: Design, block: Block) -> bool:
+    """Whether a piece or a band gets its first loops from edges that are picked up: then that joins its own start to them. What
+    only links edges has no name of its own."""
+    if block.name not in {made.name for made in (*design.pieces, *design.bands)}:
+        return False
+    first = next((op for op in block.operations if isinstance(op, CastOn | PickUpEdge | Rehang)), None)
+    return isinstance(first, PickUpEdge)
 
 
 def _ends(edging: str) -> tuple[str, ...]:

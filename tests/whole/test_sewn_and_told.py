@@ -8,10 +8,10 @@ import pytest
 
 from tests.draws import few_of
 from tests.whole.bands_at_random import drawn
-from tests.whole.glued_garments import PULLOVER, made
+from tests.whole.glued_garments import MITTENS, PULLOVER, made
 from tests.whole.sewn_and_told import put_together, told
 from tests.whole.shipped_once import GARMENTS, compiled
-from walewright.knit.operations import Join
+from walewright.knit.operations import CastOn, Join, PickUpEdge, Work
 from walewright.pipeline import Outcome
 
 KINDS = ("over_ends", "parted", "all_round", "neck", "welt", "knitted_on", "begun")
@@ -53,3 +53,34 @@ def test_a_sewing_that_is_not_told_is_found() -> None:
     assert differences(replace(outcome, works=(replace(work, tasks=without),))) == ends
     bare = tuple(replace(t, over=()) if isinstance(t, Join) else t for t in work.tasks)
     assert ("back", "welt left") in differences(replace(outcome, works=(replace(work, tasks=bare),)))
+
+
+def _not_picked_up(work: Work, name: str) -> Work:
+    """The block of that name cast on by itself."""
+    block = next(b for b in work.blocks if b.name == name)
+    first = next(op for op in block.operations if isinstance(op, PickUpEdge))
+    rest = tuple(op for op in block.operations if not isinstance(op, PickUpEdge))
+    bare = replace(block, operations=(CastOn("e-wrap", first.first, first.last), *rest))
+    return replace(work, tasks=tuple(bare if task is block else task for task in work.tasks))
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "along"),
+    [
+        (MITTENS, "left_thumb", {("left_mitten", "thumb"), ("left_mitten", "thumb upper")}),
+        (PULLOVER, "neckband", {(body, f"neck {part}") for body in ("back", "front") for part in ("left", "right")}),
+    ],
+)
+def test_a_start_that_is_not_picked_up_is_found(text: str, name: str, along: set[tuple[str, str]]) -> None:
+    outcome = made(text)
+    (work,) = outcome.works
+    assert differences(outcome) == set()
+    assert differences(replace(outcome, works=(_not_picked_up(work, name),))) == {(name, "start"), *along}
+
+
+def test_a_cast_on_start_told_along_an_edge_is_found() -> None:
+    outcome = made(PULLOVER)
+    (work,) = outcome.works
+    picked = next(op for b in work.blocks for op in b.operations if isinstance(op, PickUpEdge) and b.name == "neckband")
+    tasks = tuple(replace(t, operations=(picked, *t.operations)) if t.name == "sleeve" else t for t in work.blocks)
+    assert ("sleeve", "start") in differences(replace(outcome, works=(replace(work, tasks=tasks),)))

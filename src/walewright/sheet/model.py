@@ -357,5 +357,5 @@ class Sheet:
     @property
     def stretches(self) -> tuple[SetAlike, ...]:
         """The parts, those next to each other that are set alike as one stretch."""
-        runs = groupby(self.parts, key=lambda part: self.narrow and part.joins is None)
+        runs = groupby(self.parts, key=lambda part: self.narrow and not part.joins)
         return tuple(SetAlike(narrow, tuple(parts)) for narrow, parts in runs)
