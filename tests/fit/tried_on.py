@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tests.fit.wardrobe import HEAD
-from walewright import bed, fit, glue, knit, pipeline, solve
+from walewright import fit, pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.fit import Fit
@@ -22,18 +22,17 @@ class Worn:
         return [d.code for d in self.told]
 
 
-def worn(text: str, head: str = HEAD) -> Worn:
+def worn(text: str, head: str = HEAD, sizes: tuple[str, ...] | None = None) -> Worn:
     """Raises for a source that does not come to the bed: a fault of the test's."""
-    outcome = pipeline._understand(Outcome("small.wale", head + text), shipped(), Changes())
+    outcome = pipeline._understand(Outcome("small.wale", head + text), shipped(), Changes(sizes))
     assert outcome.design is not None, outcome.diagnostics
-    glued, apart = glue.glue(outcome.design)
-    assert glued is not None, apart
-    counts, impossible = solve.solve(outcome.design, glued)
-    assert counts is not None, impossible
-    plans = knit.plan(outcome.design, glued, counts)
-    works = [knit.expand(p, outcome.design.charts) for p in plans]
-    machine = pipeline.bed_of(outcome.design)
-    results = [bed.knit(w, machine) for w in works]
-    assert all(r.fabrics for r in results), [r.faults for r in results]
-    found, told = fit.fit(outcome.design, glued, counts, results)
+    counted = pipeline._count(pipeline._put_together(outcome), helps=False)
+    assert counted.counts is not None, counted.diagnostics
+    knitted = pipeline._knit_and_write(counted)
+    assert all(r.fabrics for r in knitted.results), [r.faults for r in knitted.results]
+    design, glued, counts = knitted.design, knitted.glued, knitted.counts
+    assert design is not None
+    assert glued is not None
+    assert counts is not None
+    found, told = fit.fit(design, glued, counts, knitted.results)
     return Worn(found, told)
