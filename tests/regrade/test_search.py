@@ -58,12 +58,16 @@ class Pretended:
     def trials(self, left: float = 1e9) -> Trials:
         return Trials(self._count, self._prove, left)
 
+    def _asked(self, changes: Changes, of: list[Changes]) -> None:
+        of.append(changes)
+        assert len(self.counted) + len(self.proven) <= 100, "a search comes to its end"
+
     def _count(self, changes: Changes) -> Outcome:
-        self.counted.append(changes)
+        self._asked(changes, self.counted)
         return self.outcome(self.uncounted(changes))
 
     def _prove(self, changes: Changes) -> Outcome:
-        self.proven.append(changes)
+        self._asked(changes, self.proven)
         return self.outcome(self.uncounted(changes) or self.unproven(changes))
 
     def outcome(self, wrong: bool, *more: Diagnostic, plans: tuple[Any, ...] = ()) -> Outcome:
