@@ -1,5 +1,5 @@
-"""Garments that have what there is to be worn, in their smallest and largest sizes: girths, ease, reach, openings, what passes what,
-buttons and what is needed, as ever."""
+"""Garments that have what there is to be worn, in their smallest and largest sizes: girths, ease, reach, openings, what passes
+what, buttons and what is needed, as ever."""
 
 from __future__ import annotations
 
