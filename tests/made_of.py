@@ -36,14 +36,16 @@ FEW: dict[str, tuple[str, ...]] = {
     "saltmarsh": ("XS",),
     "breakwater": ("doll", "bed"),
     "sandbar": ("one",),
+    "greylag": ("S",),
 }
 """Garments, and the sizes of each, that between them have most of what there is."""
 
 
 @cache
-def made(name: str, language: str = "english", sizes: tuple[str, ...] | None = None) -> Outcome:
-    """A garment in some sizes (of those above, where none are named) with its plans, its knitted work and its words."""
-    changes = Changes(sizes or FEW[name])
+def made(name: str, language: str = "english", sizes: tuple[str, ...] | None = None, bed: str = "") -> Outcome:
+    """A garment in some sizes (of those above, where none are named) with its plans, its knitted work and its words; on the
+    source's own bed, or one with facts of its own."""
+    changes = Changes(sizes or FEW[name], bed=bed)
     outcome = understood(source(name), f"{name}.wale", SHIPPED, changes, printed(language))
     assert outcome.design is not None, outcome.diagnostics
     counted = _count(_put_together(outcome), helps=False)
