@@ -8,16 +8,14 @@ from dataclasses import fields, is_dataclass, replace
 
 import pytest
 
-from tests.bed.by_hand import BED, Ops, fabric, refusal, rows
+from tests.bed.by_hand import BED, fabric, refusal, rows
 from tests.bed.words import told
 from walewright.bed import BedResult, knit
-from walewright.bed.carriage import LONGEST_FLOAT
 from walewright.bed.reach import spans
 from walewright.knit import operations as op
 from walewright.knit.operations import (
     Block,
     BreakYarn,
-    CastOff,
     CastOn,
     Check,
     IntoWork,
@@ -130,20 +128,6 @@ def test_sewing_off_needs_a_tail(one: One) -> None:
 
 
 # ---------------------------------------------------------------------------------------------------------- a row is a row
-
-
-@pytest.mark.parametrize("idle", range(1, 12))
-def test_a_float_over_needles_out_of_work_is_at_most_so_long(one: One, idle: int) -> None:
-    wide: Ops = [
-        MoveCarriage("right"),
-        IntoWork(0, 3 + idle),
-        UseYarn("wool", "4"),
-        CastOn("e-wrap", 0, 3 + idle),
-        *rows(2, "left"),
-    ]
-    off: Ops = [CastOff(2, 1 + idle, "left"), *rows(2, "left")]
-    made = one(*wide, *off, OntoWaste(0, 1, 8, "one"), OntoWaste(2 + idle, 3 + idle, 8, "other"))
-    assert bool(made.faults) == (idle > LONGEST_FLOAT)
 
 
 def test_a_row_over_one_empty_hook_makes_a_bar_and_over_two_none(one: One) -> None:

@@ -41,7 +41,9 @@ def test_only_what_fits_the_chest_is_compared_with_it() -> None:
     assert "95.0 cm" in in_english(told).notes[0]
 
 
-TWO = HEAD.replace("sizes one\n    chest 80 cm, to fit", "sizes S M\n    chest 80 80 cm, to fit\n    wide {} {} cm\n    told {} {} cm")
+TWO = HEAD.replace(
+    "sizes one\n    chest 80 cm, to fit", "sizes S M\n    chest 80 80 cm, to fit\n    wide {} {} cm\n    told {} {} cm"
+)
 SIZED = VEST.replace("44 cm wide", "wide wide")
 
 
@@ -142,7 +144,8 @@ def test_what_is_lapped_lies_at_one_opening_whichever_is_above(over: str, under:
     if "armhole" in over and "armhole" in under and "right_front" in under:
         # Seen from the knit side the right front is at the left of the back.
         sides = [
-            "lap-apart" in worn(CARDIGAN + f"lap back armhole_{side} over right_front armhole\n").codes() for side in ("left", "right")
+            "lap-apart" in worn(CARDIGAN + f"lap back armhole_{side} over right_front armhole\n").codes()
+            for side in ("left", "right")
         ]
         assert sorted(sides) == [False, True]
     else:
@@ -226,7 +229,9 @@ def rows(design: Design, own: dict[str, float], bodies: dict[str, float]) -> Des
         ({"head": 55.0}, {"foot": 21.0}, 21.0, False),
     ],
 )
-def test_the_sources_own_figure_goes_before_a_tables(own: dict[str, float], bodies: dict[str, float], cm: float, is_own: bool) -> None:
+def test_the_sources_own_figure_goes_before_a_tables(
+    own: dict[str, float], bodies: dict[str, float], cm: float, is_own: bool
+) -> None:
     design = walkers(VEST)[0].cloth.design
     found = figure(rows(design, own, bodies), "foot")
     assert found is not None
@@ -280,6 +285,8 @@ def test_a_band_may_be_off_by_two_of_its_own_stitches(wanted: float, codes: list
 
 def test_the_stitch_is_that_of_the_bands_fabric() -> None:
     """Stitches of 0.4 cm: of 80 live stitches and 20 cm of rows 132 are picked up, 52.8 cm, and 0.8 cm may be missing."""
-    head = HEAD.replace("tension 5\n    swatch 20 stitches by 30 rows = 10 cm", "tension 5\n    swatch 25 stitches by 30 rows = 10 cm")
+    head = HEAD.replace(
+        "tension 5\n    swatch 20 stitches by 30 rows = 10 cm", "tension 5\n    swatch 25 stitches by 30 rows = 10 cm"
+    )
     assert worn(VEST + "finished collar along neckband, wanted 53.6 cm\n", head).codes() == []
     assert worn(VEST + "finished collar along neckband, wanted 53.7 cm\n", head).codes() == ["whole-off"]
