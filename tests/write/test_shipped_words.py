@@ -19,6 +19,6 @@ def test_the_words_are_the_plan(name: str, language: str) -> None:
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-@pytest.mark.parametrize("name", ["dunlin", "mooring", "barnacle", "breakwater"])
+@pytest.mark.parametrize("name", ["dunlin", "mooring", "barnacle", "breakwater", "turnstone"])
 def test_a_whole_page_as_ever(name: str, language: str, snapshot: SnapshotAssertion) -> None:
     assert made(name, language).plain_text == snapshot
