@@ -1,5 +1,5 @@
-"""Garments of every kind, drawn at random: their words, read back, are the work that was planned; and no line of them is longer than
-the page."""
+"""Garments of every kind, drawn at random: their words, read back, are the work that was planned; and no line of them is longer
+than the page."""
 
 from __future__ import annotations
 
