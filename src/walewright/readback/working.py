@@ -137,7 +137,8 @@ def referred(
         raise Contradiction("contradiction/section-missing", section=name)
     if len(found) > 1:
         raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
-    return _steps(name, found[0].lines, (first, last), line, language)
+    (section,) = found
+    return _steps(name, section.lines, (first, last), line, language)
 
 
 def _steps(
