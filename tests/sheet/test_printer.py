@@ -7,14 +7,14 @@ from pathlib import Path
 
 import weasyprint
 
-from walewright.sheet.printer import MARKS, NOTES, Page
+from walewright.sheet.printer import MARKS, NOTES, PrintedPage
 
 PAGE = '<html lang="en"><head><title>A page</title></head><body><h1>A hat</h1><ul><li>Cast on.</li></ul><p>Knit.</p></body></html>'
 
 
 def marked(document: type[weasyprint.HTML]) -> int:
     """How many boxes of marks of lists the page has, laid out by it."""
-    made = Page(PAGE) if document is Page else document(string=PAGE)
+    made = PrintedPage(PAGE) if document is PrintedPage else document(string=PAGE)
     pages = made.render().pages
     return sum(str(box.element_tag).endswith("::marker") for page in pages for box in page._page_box.descendants())
 
@@ -33,7 +33,7 @@ def test_the_renderers_style_sheet_has_the_rules_that_are_left_out() -> None:
 def test_the_renderer_asks_for_it() -> None:
     asked = []
 
-    class Asked(Page):
+    class Asked(PrintedPage):
         def _ua_stylesheets(self, forms: bool = False) -> list[weasyprint.CSS]:
             asked.append(forms)
             return super()._ua_stylesheets(forms)
@@ -43,4 +43,4 @@ def test_the_renderer_asks_for_it() -> None:
 
 
 def test_lists_keep_their_marks() -> None:
-    assert marked(Page) == marked(weasyprint.HTML) == 1
+    assert marked(PrintedPage) == marked(weasyprint.HTML) == 1

@@ -21,7 +21,7 @@ SCHEME = "sheet-face:"
 
 
 @dataclass(frozen=True, slots=True)
-class Face:
+class FixedFace:
     """One fixed face: the family as the theme names it, its style and weight; the file that it is made of, and where on the axes
     of that."""
 
@@ -38,15 +38,15 @@ class Face:
         return f"{SCHEME}{self.family.replace(' ', '-').lower()}-{self.style}-{self.weight}"
 
 
-def _serif(style: str, weight: int, drawn_for: int) -> Face:
+def _serif(style: str, weight: int, drawn_for: int) -> FixedFace:
     """A cut of Source Serif 4, drawn for type of so many points (its axis "opsz")."""
     file = "SourceSerif4-Italic[opsz,wght].ttf" if style == "italic" else "SourceSerif4[opsz,wght].ttf"
-    return Face("Sheet Serif", style, weight, "fontpkg_source_serif_4", file, (("opsz", drawn_for), ("wght", weight)))
+    return FixedFace("Sheet Serif", style, weight, "fontpkg_source_serif_4", file, (("opsz", drawn_for), ("wght", weight)))
 
 
-def _sans(style: str, weight: int) -> Face:
+def _sans(style: str, weight: int) -> FixedFace:
     file = "SourceSans3-Italic[wght].ttf" if style == "italic" else "SourceSans3[wght].ttf"
-    return Face("Sheet Sans", style, weight, "fontpkg_source_sans_3", file, (("wght", weight),))
+    return FixedFace("Sheet Sans", style, weight, "fontpkg_source_sans_3", file, (("wght", weight),))
 
 
 TEXT, TITLES = 12, 40
@@ -65,7 +65,7 @@ FACES = (
 )
 """Those that a sheet, a bench copy or a publisher's theme can ask for; a weight between is set in the nearest."""
 
-UPRIGHT: Mapping[str, Face] = {"serif": FACES[0], "sans": FACES[4]}
+UPRIGHT: Mapping[str, FixedFace] = {"serif": FACES[0], "sans": FACES[4]}
 """The faces whose whole file pages that are no paper take, by what they call them."""
 
 SVG = "data:image/svg+xml,"
@@ -95,7 +95,7 @@ def face_path(kind: str) -> str:
 
 
 @cache
-def fixed(face: Face) -> bytes:
+def fixed(face: FixedFace) -> bytes:
     """The face as a TrueType font without axes, with all of its letters."""
     import uharfbuzz
 

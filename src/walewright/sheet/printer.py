@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from functools import cache
-from pathlib import Path
 
 import weasyprint
 
+from walewright import world
 from walewright.sheet.fonts import ShippedOnly
 
 NOTES = re.compile(r"^::(?:foot)?note-[\w-]+\s*\{[^}]*\}\n?", re.MULTILINE)
@@ -18,7 +18,7 @@ MARKS = re.compile(r"^::marker(?=\s*\{)", re.MULTILINE)
 """The rule for marks of lists, which only a list's items have."""
 
 
-class Page(weasyprint.HTML):  # type: ignore[misc]
+class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
     """The HTML of a sheet or a bench copy, which fetches nothing but what is shipped.
 
     The renderer asks for its style sheet by a method that it does not document. If it no longer does, all rules hold again and
@@ -34,5 +34,5 @@ class Page(weasyprint.HTML):  # type: ignore[misc]
 @cache
 def _sparing() -> weasyprint.CSS:
     """The renderer's own style sheet without what no sheet uses."""
-    whole = (Path(weasyprint.__file__).parent / "css" / "html5_ua.css").read_text(encoding="utf-8")
+    whole = world.library_text("weasyprint", "css/html5_ua.css")
     return weasyprint.CSS(string=MARKS.sub("li::marker", NOTES.sub("", whole)))

@@ -104,12 +104,12 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     from weasyprint.text.fonts import FontConfiguration
 
     from walewright.sheet.fonts import ShippedOnly, font_face_css
-    from walewright.sheet.printer import Page
+    from walewright.sheet.printer import PrintedPage
 
     fonts = FontConfiguration()
     with gathered():
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
-        pages = Page(page).render(stylesheets=[faces], font_config=fonts).pages
+        pages = PrintedPage(page).render(stylesheets=[faces], font_config=fonts).pages
     # A sheet that goes on has its anchor on its next pages too.
     return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
 
@@ -172,7 +172,7 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
     from weasyprint.text.fonts import FontConfiguration
 
     from walewright.sheet.fonts import ShippedOnly, font_face_css
-    from walewright.sheet.printer import Page
+    from walewright.sheet.printer import PrintedPage
 
     fonts = FontConfiguration()
     laid: list[int] = []
@@ -183,7 +183,7 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
 
     with gathered() as said, _dated(sheet.date):
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
-        data: bytes = Page(page).write_pdf(
+        data: bytes = PrintedPage(page).write_pdf(
             stylesheets=[faces],
             font_config=fonts,
             pdf_variant="pdf/ua-1",
