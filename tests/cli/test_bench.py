@@ -10,7 +10,7 @@ import page as checker
 import pypdf
 import pytest
 
-from walewright import pipeline
+from walewright import bench_copies, pipeline
 from walewright.cli import main
 
 Said = pytest.CaptureFixture[str]
@@ -73,12 +73,12 @@ def test_it_is_made_only_where_it_is_asked_for(sound: Path) -> None:
 
 
 def test_a_copy_that_does_not_read_back_is_not_written(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
-    def misprinted(outcome: pipeline.Outcome, size: int, copy: pipeline.BenchCopy) -> object:
+    def misprinted(outcome: pipeline.Outcome, size: int, copy: bench_copies.BenchCopy) -> object:
         changed = copy.plain_text.replace(" in work, 0 held", " in work, 1 held", 1)
-        return proven(outcome, size, pipeline.BenchCopy(copy.instructions, changed))
+        return proven(outcome, size, bench_copies.BenchCopy(copy.instructions, changed))
 
-    proven = pipeline.proven_bench
-    monkeypatch.setattr(pipeline, "proven_bench", misprinted)
+    proven = bench_copies.proven_bench
+    monkeypatch.setattr(bench_copies, "proven_bench", misprinted)
     out = sound.parent / "out"
     assert main(["build", str(sound), "--size", "M", "--as", "text,bench", "--out", str(out)]) == 1
     assert "words-contradict" in capsys.readouterr().err

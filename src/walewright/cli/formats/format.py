@@ -8,8 +8,9 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
 if TYPE_CHECKING:
+    from walewright.bench_copies import BenchCopy
     from walewright.guide.model import Guide
-    from walewright.pipeline import BenchCopy, Outcome
+    from walewright.pipeline import Outcome
     from walewright.report.model import Diagnostic
     from walewright.sheet import PageOptions, Sheet
     from walewright.sheet.themed import Theme
@@ -65,9 +66,9 @@ class Pattern:
     @cached_property
     def bench_copies(self) -> tuple[tuple[BenchCopy | None, tuple[Diagnostic, ...]], ...]:
         """The bench copies of all sizes, each read back; or why one cannot be made."""
-        from walewright import pipeline
+        from walewright import bench_copies
 
-        return tuple(pipeline.bench_copy(self.outcome, size) for size in range(len(self.outcome.plans)))
+        return tuple(bench_copies.bench_copy(self.outcome, size) for size in range(len(self.outcome.plans)))
 
     @property
     def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
