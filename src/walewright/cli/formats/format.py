@@ -83,11 +83,20 @@ PAGES = frozenset({"paper", "units", "theme", "print"})
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """The bytes of a file, what the page printer warns of, and on how many pages it lies; 0 for what is not on paper."""
+    """The bytes of a file, what its reader has to know of it, and on how many pages it lies; 0 for what is not on paper."""
 
     data: bytes
-    warnings: tuple[str, ...] = ()
+    doubts: tuple[Diagnostic, ...] = ()
     pages: int = 0
+
+
+def on_pages(pattern: Pattern, data: bytes, warnings: tuple[str, ...], pages: int) -> Made:
+    """What was set on paper, with all that the page printer warned of."""
+    from walewright.report.model import Severity, Span, diagnosed
+
+    place = (Span(pattern.outcome.file, 0, 0), "")
+    told = (diagnosed("page-printer", place, helps=("look-at-it",), severity=Severity.WARNING, warning=w) for w in warnings)
+    return Made(data, tuple(told), pages)
 
 
 @dataclass(frozen=True, slots=True)

@@ -201,6 +201,9 @@ WORDINGS: dict[str, Wording] = {
             "wait-for-it": "wait for the other build, or choose another folder with --out",
         },
     ),
+    "size-not-picked": Wording(
+        "size {size} cannot be picked in the page for a browser: the lines of its bench copy do not read back as planned"
+    ),
     "page-printer": Wording(
         "the page printer warns: {warning}",
         helps={"look-at-it": "look at the PDF before you give it away"},

@@ -216,6 +216,10 @@ WORDINGS: dict[str, Wording] = {
             "wait-for-it": "den anderen Bau abwarten, oder mit --out einen anderen Ordner wählen",
         },
     ),
+    "size-not-picked": Wording(
+        "Größe {size} kann auf der Seite für den Browser nicht gewählt werden: Die Zeilen ihrer Anleitung für die Maschine lassen "
+        "sich nicht so zurücklesen, wie sie geplant sind"
+    ),
     "page-printer": Wording(
         "der Seitendruck warnt: {warning}",
         helps={"look-at-it": "das PDF ansehen, bevor es weitergegeben wird"},
