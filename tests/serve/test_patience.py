@@ -96,7 +96,7 @@ def test_nor_does_a_request_before(port: int) -> None:
         line.sendall(b"GET / HTTP/1.1\r\nHost: a\r\n\r\n")
         assert line.recv(1 << 16).startswith(b"HTTP/1.1 200 ")
         line.sendall(b"GET / HT")
-        assert to_the_end(line).startswith(b"HTTP/1.1 408 ")
+        assert b"HTTP/1.1 408 " in to_the_end(line)
 
 
 def test_their_places_are_free_again(port: int) -> None:

@@ -65,6 +65,7 @@ SERVE = {
     "serve/figures-help": "Give the file that “Keep my figures” made, or paste what is in it.",
     "serve/figures-paste": "Or pasted here",
     "serve/figures-lost": "These are no figures that this page kept, or for a garment that is not here. Where it failed:",
+    "serve/stray": "Kept, but this garment does not ask for it as it is chosen now: {names}.",
     "serve/recall": "Fill in the form",
     "serve/unread": "There is nothing here",
     "serve/unread-help": "The address is not one of this page, or what was sent could not be read.",

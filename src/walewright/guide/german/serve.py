@@ -69,6 +69,7 @@ SERVE = {
     "serve/figures-paste": "Oder hier eingefügt",
     "serve/figures-lost": "Das sind keine Angaben, die diese Seite gemerkt hat, oder solche für ein Kleidungsstück, das nicht hier"
     " ist. Daran lag es:",
+    "serve/stray": "Behalten, aber bei diesem Strickstück und dieser Auswahl nicht gefragt: {names}.",
     "serve/recall": "Formular ausfüllen",
     "serve/unread": "Hier ist nichts",
     "serve/unread-help": "Die Adresse gehört nicht zu dieser Seite, oder was geschickt wurde, war nicht zu lesen.",
