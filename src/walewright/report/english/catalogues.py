@@ -111,7 +111,7 @@ WORDINGS: dict[str, Wording] = {
 PHRASES: dict[str, str] = {
     "published": "made {made:file|files}; {kept} as before{withdrawn:?; {withdrawn} withdrawn}"
     "{failed:?; not made: {failed:garment|garments}}",
-    "watching": "watching {folder}",
+    "watching": "watching {folder}{page:?; {page} shows what is made}",
     "withdrew": "withdrew {file}",
     "why-product": "{product}: {reasons:/; }",
     "why-new": "new",

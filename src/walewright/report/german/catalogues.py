@@ -119,7 +119,7 @@ WORDINGS: dict[str, Wording] = {
 PHRASES: dict[str, str] = {
     "published": "{made:Datei|Dateien} gemacht; {kept} wie zuvor{withdrawn:?; {withdrawn} entfernt}"
     "{failed:?; nicht gemacht: {failed:Kleidungsstück|Kleidungsstücke}}",
-    "watching": "{folder} wird beobachtet",
+    "watching": "{folder} wird beobachtet{page:?; {page} zeigt, was entsteht}",
     "withdrew": "{file} entfernt",
     "why-product": "{product}: {reasons:/; }",
     "why-new": "neu",
