@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import json
 import shutil
 import subprocess
@@ -19,6 +20,7 @@ from walewright.cli.formats import NAMES
 from walewright.cli.options import PAPERS, UNITS
 from walewright.cli.publishing.records import FOLDER
 from walewright.guide.english import LANGUAGE
+from walewright.languages import printed
 
 Said = pytest.CaptureFixture[str]
 
@@ -97,6 +99,52 @@ def test_pages_are_counted(tmp_path: Path) -> None:
     text = "".join(page.extract_text() for page in reader.pages)
     assert "2026-03-01" in text
     assert "First edition" in text
+
+
+DATES = {"english": "2026-03-01", "german": "1. März 2026"}
+"""How each language writes the day of the edition."""
+
+
+def test_the_date_on_a_page_is_the_editions(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """In the words of its language, whatever the day is and whatever the environment says of it."""
+    other = {"2001-09-09", "9 September 2001", "9. September 2001", *_forms(datetime.datetime.now(datetime.UTC).date())}
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1000000000")
+    one = publisher(tmp_path / "one", ("lagoon",))
+    one.says(CATALOGUE.replace('["html", "text"]', '["html", "pdf", "text", "plan"]\nlanguages = ["english", "german"]'))
+    assert one.run() == 0
+    for language, date in DATES.items():
+        page = (one.into / f"lagoon-{language}.html").read_text(encoding="utf-8")
+        pdf = pypdf.PdfReader(one.into / f"lagoon-{language}.pdf")
+        texts = {"page": page, "paper": " ".join("".join(p.extract_text() for p in pdf.pages).split())}
+        for what, text in texts.items():
+            assert date in text, (language, what)
+            assert [found for found in other if found in text] == [], (language, what)
+        assert f'content="{CREATED}"' in page
+        assert pdf.metadata is not None
+        assert str(pdf.metadata.creation_date_raw).startswith(f"D:{CREATED.replace('-', '')}")
+    shelf = (one.into / "index.html").read_text(encoding="utf-8")
+    assert f"First edition, {DATES['english']}" in shelf
+    assert [found for found in other if found in shelf] == []
+    # The first language of the catalogue is that of its shelf.
+    one.says(one.catalogue.read_text(encoding="utf-8").replace('["english", "german"]', '["german", "english"]'))
+    assert one.run() == 0
+    assert f"First edition, {DATES['german']}" in (one.into / "index.html").read_text(encoding="utf-8")
+
+
+CREATED = "2026-03-01"
+
+
+def _forms(day: datetime.date) -> set[str]:
+    """A day as pages would have it."""
+    return {day.isoformat(), *(printed(language).guide.date(day.isoformat()) for language in DATES)}
+
+
+def test_another_date_of_the_edition_makes_its_pages_anew(made: Publisher, capsys: Said) -> None:
+    made.says(CATALOGUE.replace("2026-03-01", "2026-04-02"))
+    pages = {"lagoon.html", "skerry.html"}
+    assert made.why(capsys) == dict.fromkeys(pages, "the catalogue says otherwise of `date`")
+    assert "2026-04-02" in made.files()["lagoon.html"].decode()
+    assert "2026-04-02" in (made.into / "catalogue.json").read_text(encoding="utf-8")
 
 
 QUIET = ("weasyprint", "lark", "highspy", "jinja2", "fontTools", "PIL", "rich", "pebble", "walewright.design", "walewright.sheet")
