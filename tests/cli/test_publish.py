@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime
 import json
+import os
 import shutil
 import subprocess
 import sys
@@ -421,6 +422,25 @@ def test_files_of_somebody_else_are_left(scarves: Publisher, capsys: Said) -> No
     assert scarves.run() == 2
     assert "catalogue-folder" in capsys.readouterr().err
     assert scarves.files() == {"index.html": b"mine"}
+
+
+def test_a_source_whose_name_is_no_text_is_refused(scarves: Publisher, capsys: Said) -> None:
+    (scarves.folder / os.fsdecode(b"\xff\xfe.wale")).write_text(SCARF.format(name="Odd", length=40), encoding="utf-8")
+    assert scarves.run() == 1
+    assert "is no text in UTF-8" in capsys.readouterr().err
+    assert not scarves.into.exists()
+
+
+@pytest.mark.parametrize(("data", "help_"), [(b"\0", "ends in .toml"), (None, "ends in .toml")], ids=["binary", "folder"])
+def test_what_is_no_catalogue_is_told_in_its_own_terms(data: bytes | None, help_: str, scarves: Publisher, capsys: Said) -> None:
+    scarves.catalogue.unlink()
+    if data is None:
+        scarves.catalogue.mkdir()
+    else:
+        scarves.catalogue.write_bytes(data)
+    assert scarves.run() == 1
+    assert help_ in capsys.readouterr().err
+    assert not scarves.into.exists()
 
 
 def test_messages_for_programs(scarves: Publisher, capsys: Said) -> None:

@@ -65,6 +65,9 @@ WORDINGS: dict[str, Wording] = {
         "a table `{name}` names no sources",
         helps={"add-sources": 'add a line below its head, as in: sources = ["*.wale"]'},
     ),
+    "catalogue-line/name-no-text": Wording(
+        "the name of the source {name} is no text in UTF-8", helps={"rename-source": "give the file another name"}
+    ),
     "catalogue-line/no-match": Wording(
         "no source is called {name}",
         labels={"meant-here": "looked for in the catalogue's folder and below"},

@@ -71,6 +71,9 @@ WORDINGS: dict[str, Wording] = {
         "eine Tabelle `{name}` nennt keine Quelltexte",
         helps={"add-sources": 'darunter eine Zeile ergänzen, wie in: sources = ["*.wale"]'},
     ),
+    "catalogue-line/name-no-text": Wording(
+        "der Name des Quelltexts {name} ist kein Text in UTF-8", helps={"rename-source": "der Datei einen anderen Namen geben"}
+    ),
     "catalogue-line/no-match": Wording(
         "kein Quelltext heißt {name}",
         labels={"meant-here": "gesucht im Ordner des Katalogs und darunter"},
