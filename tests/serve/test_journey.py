@@ -261,6 +261,13 @@ def test_a_knitter_is_told_by_the_names_that_the_page_has() -> None:
     assert "back" not in told
 
 
+def test_what_no_file_would_remember_is_told_and_not_kept(client: TestClient) -> None:
+    answer = client.post(f"{ROOT}/garment/sandbar/keep", data={"measure:span": "9" * 500})
+    assert answer.headers["content-type"].startswith("text/html")
+    assert "It cannot be knitted so" in answer.text
+    assert Seen(answer.text).fields["measure:span"] == "9" * 500
+
+
 def test_what_a_file_remembers_of_another_garment_is_told() -> None:
     old = {"walewright": "figures", "version": 1, "garment": "sandbar", "measure": {"span": "150 cm", "full_chest": "95 cm"}}
     with serving_client(shipped_garments(), Limits(processes=1)) as client:
