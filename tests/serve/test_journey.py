@@ -261,6 +261,24 @@ def test_a_knitter_is_told_by_the_names_that_the_page_has() -> None:
     assert "back" not in told
 
 
+WRONG_FILES = {"a PDF": b"%PDF-1.4\n\xff\xfe", "UTF-16": 'pattern "X"\n'.encode("utf-16")}
+
+
+@pytest.mark.parametrize("place", ["yours", "recall"])
+@pytest.mark.parametrize("data", WRONG_FILES.values(), ids=WRONG_FILES)
+def test_the_wrong_file_is_told_where_another_can_be_given(data: bytes, place: str, client: TestClient) -> None:
+    answer = client.post(f"{ROOT}/{place}", files={"file": ("mine.wale", data)})
+    assert answer.status_code == 400
+    told = {"yours": "There was no source, or it is no text in UTF-8", "recall": "no figures that this page kept"}
+    assert told[place] in answer.text
+    assert 'name="file"' in answer.text
+
+
+def test_a_source_without_a_garment_is_told(client: TestClient) -> None:
+    answer = client.post(f"{ROOT}/yours", data={"source": 'yarn wool "wool", 100 g = 120 m\n'})
+    assert "It has no garment of its own." in answer.text
+
+
 def test_what_no_file_would_remember_is_told_and_not_kept(client: TestClient) -> None:
     answer = client.post(f"{ROOT}/garment/sandbar/keep", data={"measure:span": "9" * 500})
     assert answer.headers["content-type"].startswith("text/html")

@@ -45,6 +45,8 @@ def refused(told: Iterable[Diagnostic], words: Language, guide: Guide, offer: Of
 def unreadable(told: Iterable[Diagnostic], words: Language, guide: Guide, garment: ServedGarment) -> PageResult:
     """Of a source that somebody gave, with the lines that are at fault."""
     errors = [d for d in told if d.severity is Severity.ERROR][:MOST_TOLD]
+    if not errors:
+        return PageResult("refused", (ToldMistake(True, guide.say("serve/only-defines")),))
     return PageResult("refused", tuple(_in_source(d, words, guide, garment) for d in errors))
 
 
