@@ -64,7 +64,7 @@ def _marked(into: str) -> str:
     of_all = world.fingerprint(made.encode())
     # A picture with a size is all that a page opened from a file may ask of what lies beside it.
     wide, high = (int(of_all[at : at + 3], 16) + 1 for at in (0, 3))
-    mark = f'<svg xmlns="http://www.w3.org/2000/svg" width="{wide}" height="{high}"/>\n'.encode()
+    mark = world.package_text(f"catalogue/templates/{MARK}").format(wide=wide, high=high).encode()
     if world.small_file(os.path.join(folder_of(into), MARK), len(mark)) != mark:
         world.write_set(folder_of(into), {MARK: mark})
     return f"{Path(os.path.abspath(shelf)).as_uri()}#watch"
