@@ -8,7 +8,6 @@ machine does meanwhile is done to both. What a page costs is what the PDF takes 
 
 from __future__ import annotations
 
-import os
 import resource
 import subprocess
 import sys
