@@ -27,12 +27,12 @@ BOTH = {
             "alternative an block blocks definition hand in kind links minus name option rest ring so system systems terminal text",
             "union upper was",
             # Words of computers, formats, standards and units, as German has them.
-            "browser byte bytes compiler editor jpeg link logo mb otf pdf pipe png python readme signal socket svg toml ttf utf wcag woff",
+            "byte bytes compiler editor jpeg link logo mb otf pdf pipe png python readme signal socket svg toml ttf utf wcag woff",
             "os rgb cm mm nm ne nek tex dtex denier lea en port",
             # What is typed, and stands in other quotes there or is an option.
             "bed fault font for imprint italic jobs maroon mine on out printed private size style theme use by us wale walewright",
             "weight rows stitches",
-            "catalogue dask date executor garments install into pip publish scheduler sources tcp title",
+            "browser catalogue dask date executor garments install into pip publish scheduler sources tcp title",
             # Authorities and their publications, by their own titles.
             "agency and astm cfr chemicals children clothing cords cpsc drawstrings faq finnish outerwear safety",
         )
