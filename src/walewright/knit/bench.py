@@ -36,6 +36,10 @@ _ONE_LINE = (
     (st.CastOffAll, st.BreakOff),
     (st.NeedlesToWork, st.EveryOutOfWork),
     (bs.OfChart, Step),
+    # A cross, with the columns beside it that are dropped for it and latched up again; a column that is re-formed.
+    (bs.DropRows, bs.CrossStitches),
+    (bs.CrossStitches, bs.LatchColumns),
+    (bs.DropRows, bs.LatchColumns),
 )
 """Pairs of steps where the second goes on in the line of the first."""
 
