@@ -82,7 +82,9 @@ def _titled(title: st.Words) -> st.Words:
     """What goes on, at the other side."""
     if isinstance(title, str):
         return other_edge(title)
-    return replace(title, facts=tuple((name, SIDES.get(fact, fact) if isinstance(fact, str) else fact) for name, fact in title.facts))
+    return replace(
+        title, facts=tuple((name, SIDES.get(fact, fact) if isinstance(fact, str) else fact) for name, fact in title.facts)
+    )
 
 
 def _changed(step: Step) -> Step:
