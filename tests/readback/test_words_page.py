@@ -57,6 +57,7 @@ def test_the_page_has_every_sentence() -> None:
         "crossing",
         "moving",
         "every",
+        "stage_rows",
         "stretch_of_rows",
         "stretch_of_stitches",
         "ratio",

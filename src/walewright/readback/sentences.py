@@ -22,6 +22,7 @@ from walewright.readback.phrases import (
     ReadRepeat,
     ReadRows,
     ReadSaid,
+    ReadStages,
     ReadStrips,
     ReadTrack,
     SeamEdgesRead,
@@ -157,6 +158,9 @@ class _Phrases(Transformer[Token, Any]):
 
     def every(self, children: list[Any]) -> Any:
         return tuple(children)
+
+    def stage_rows(self, children: list[Any]) -> ReadStages:
+        return ReadStages(children[0], tuple(children[1:]))
 
     def for_some(self, children: list[Any]) -> ReadForSome:
         sizes, *body = children

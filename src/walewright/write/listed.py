@@ -163,6 +163,10 @@ def _told(said: StepSaid, language: PrintedLanguage, key: str, of: Callable[[Kni
         told = list(between(language.sentences["between"], columns, language.sentences["and"]))
         return list(filled(f"{key}/at", language, rows=tuple(told)))
     every, runs = regular
+    if len(runs) > 1 and _reach_alike(runs, every):
+        latest = Graded(tuple(max((z for z in row if z is not None), default=None) for row in _lasts(runs)), said.group)
+        firsts = tuple(between(language.sentences["between"], ([r[0].number(language)] for r in runs), language.sentences["and"]))
+        return list(filled(key, language, rows=tuple(filled("every/several", language, every=every, firsts=firsts, last=latest))))
     ways = (filled("every", language, every=every, first=first, last=last) for first, last in runs)
     return list(filled(key, language, rows=tuple(between(language.sentences["and"], ways))))
 
@@ -185,6 +189,17 @@ def _regular(said: StepSaid, lists: Sequence[Readings | None]) -> tuple[int, lis
         for i in range(len(told[0]))
     ]
     return every, [(first, last) for first, last in pairs]
+
+
+def _lasts(runs: Sequence[tuple[Graded, Graded]]) -> list[tuple[int | None, ...]]:
+    """The last readings of all runs, size by size."""
+    return list(zip(*(last.values for _, last in runs), strict=True))
+
+
+def _reach_alike(runs: Sequence[tuple[Graded, Graded]], every: int) -> bool:
+    """Whether all of them go on as far as the one that goes farthest: none would come once more."""
+    told = ([row for row in lasts if row is not None] for lasts in _lasts(runs))
+    return all(max(rows) - min(rows) < every for rows in told if rows)
 
 
 def _runs(rows: Readings, every: int) -> list[Readings]:

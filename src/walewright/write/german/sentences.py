@@ -34,6 +34,7 @@ KNITTING = {
     "crossing/at": ", dabei bei {RC} {rows} verkreuzen",
     "moving": ", dabei {STS} {rows} umhängen",
     "moving/at": ", dabei {STS} bei {RC} {rows} umhängen",
+    "every/several": "alle {every} {every|row} von {RC} {firsts} bis {RC} {last}",
     "every": "alle {every} {every|row} von {RC} {first} bis {RC} {last}",
     "decrease": "{ends} {by} {by|st} abnehmen{@inset}",
     "inset": ", {inset} {inset|st} vom Rand",
@@ -169,7 +170,10 @@ EDGINGS = {
     " sind",
     "latch_panel_in_stages/every": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt,"
     " doch nur die auf den Nadeln {@span}, auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
-    "at_rows": ", bei {RC} {@rows_listed}, jedes Mal hinab bis dorthin, wo zuletzt hochgehäkelt wurde{@sooner}",
+    "stages/every": ", alle {every} {every|row} von {RC} {first} bis {RC} {last}",
+    "stages/more": ", alle {every} {every|row} von {RC} {first} bis {RC} {last} und bei {RC} {more}",
+    "stages/at": ", bei {RC} {rows}",
+    "at_rows": "{@rows_listed}, jedes Mal hinab bis dorthin, wo zuletzt hochgehäkelt wurde{@sooner}",
     "sooner": ", und nie tiefer als bis zum {RC} davor, früher, wo die {ST} umgehängt, abgekettet, gehalten, vom Nadelbett"
     " genommen oder mit einer weiteren behängt werden soll",
 }
