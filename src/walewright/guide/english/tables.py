@@ -130,7 +130,7 @@ TABLES = {
     "edge/of-left": "{edge} left",
     "edge/of-centre": "{edge} centre",
     "edge/of-right": "{edge} right",
-    "edge/of-upper": "{edge} upper",
+    "edge/of-upper": "{edge} (cast-on edge)",
     "join/of-two": "{one:/ + } to {other:/ + }",
     "join/upon-itself": "{one:/ + } upon itself",
     "join/edge": "{piece} {edge}",

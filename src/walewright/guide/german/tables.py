@@ -128,7 +128,7 @@ TABLES = {
     "edge/of-left": "{edge} links",
     "edge/of-centre": "{edge} Mitte",
     "edge/of-right": "{edge} rechts",
-    "edge/of-upper": "{edge} oben",
+    "edge/of-upper": "{edge} (Anschlagkante)",
     "join/of-two": "{one:/ + } mit {other:/ + }",
     "join/upon-itself": "{one:/ + } mit sich selbst",
     "join/edge": "{piece} {edge}",
