@@ -56,6 +56,7 @@ def test_the_page_has_every_sentence() -> None:
         "for_some",
         "crossing",
         "moving",
+        "holding",
         "every",
         "stage_rows",
         "stretch_of_rows",

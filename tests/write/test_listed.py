@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from tests.in_english import read_back_all
 from tests.in_english import said as read
+from tests.whole.shipped_once import compiled
 from walewright.readback.phrases import ReadEvents, ReadPhrase
+from walewright.report.english import in_english
 from walewright.write.english import LANGUAGE
 from walewright.write.listed import KnitToListed, movings
 from walewright.write.said import StepSaid, worded
@@ -14,6 +17,16 @@ from walewright.write.said import StepSaid, worded
 def told(*sizes: tuple[int, ...]) -> str:
     steps = tuple(KnitToListed(200, moved=rows, heights=(8,)) for rows in sizes)
     return "".join(run.text for run in worded(*movings(StepSaid(steps, tuple(range(len(sizes)))), LANGUAGE)))
+
+
+def test_needles_that_are_held_for_a_row_are_listed() -> None:
+    """Tuck, long and slipped stitches; a row that asks for none of them may not be named, and none that does left out."""
+    text = compiled("barnacle").plain_text
+    told = "Knit to RC 24, holding needles at RC 1, 8, 13 and 20."
+    assert told in text
+    for wrong in ("Knit to RC 24, holding needles at RC 1, 8 and 13.", "Knit to RC 24, holding needles at RC 1, 8, 13, 14 and 20."):
+        _, faults = read_back_all(text.replace(told, wrong))
+        assert "the charts ask for something else than is told" in in_english(faults[0]).message
 
 
 def rows(every: int, last: int, *firsts: int) -> tuple[int, ...]:

@@ -156,6 +156,9 @@ class _Phrases(Transformer[Token, Any]):
     def moving(self, children: list[Any]) -> ReadEvents:
         return ReadEvents("move", tuple(children))
 
+    def holding(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("hold", tuple(children))
+
     def every(self, children: list[Any]) -> Any:
         return tuple(children)
 
