@@ -32,6 +32,16 @@ def test_what_is_held_beside_others_is_more() -> None:
     assert re.findall(r"hold ([^.]*)\.", told_so) == ["3 sts", "2 sts", "4 more sts", "1 st"]
 
 
+def test_rows_are_knitted_up_to_a_reading_also_where_the_counter_is_set_anew() -> None:
+    looser, anew = st.UseYarnStep("wool", "7"), st.SetRowCounter(0)
+    told = lines(looser, anew, *knitted(20, 10))
+    (line,) = (one for one in told if "tension 7" in one)
+    assert line.startswith("54 rows to RC 54, COR:")
+    assert "Set the row counter to 000." in line
+    (line,) = (one for one in lines(st.Decrease("both ends", 1, 0), looser, anew) if "tension 7" in one)
+    assert line.startswith("RC 0,"), "no rows are knitted to it"
+
+
 @pytest.mark.parametrize(
     ("before", "after", "together"),
     [
