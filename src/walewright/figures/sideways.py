@@ -25,7 +25,7 @@ from walewright.solve.model import Counts
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.sides import EdgeSide
 
-_Line = tuple[Point, ...]
+_SeenLine = tuple[Point, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,12 +37,12 @@ class Sideways:
     front: MeasuredPiece
     up: EdgeSide
     across: int
-    neck: _Line
-    behind: _Line
+    neck: _SeenLine
+    behind: _SeenLine
     band: float
-    rims: tuple[tuple[_Line, _Line], ...]
+    rims: tuple[tuple[_SeenLine, _SeenLine], ...]
 
-    def worn(self, points: Iterable[Point]) -> _Line:
+    def worn(self, points: Iterable[Point]) -> _SeenLine:
         """Points of the front as it hangs on the bed, as they are seen when it is worn."""
         side = 1 if self.up == "right" else -1
         return tuple((-side * y * self.across, side * x) for x, y in points)
@@ -66,7 +66,7 @@ def sideways(design: Design, counts: Counts, pieces: Sequence[MeasuredPiece], si
     return None
 
 
-_Necked = tuple[MeasuredPiece, EdgeSide, _Line]
+_Necked = tuple[MeasuredPiece, EdgeSide, _SeenLine]
 
 
 def _edges(design: Design, owner: str) -> tuple[EdgeName, ...]:
@@ -81,7 +81,7 @@ def _met(design: Design, owners: Sequence[str]) -> set[str]:
     return {name for join in joins if join & set(owners) for name in join}
 
 
-def _neck(piece: MeasuredPiece, edges: Sequence[EdgeName], size: int) -> tuple[EdgeSide, _Line] | None:
+def _neck(piece: MeasuredPiece, edges: Sequence[EdgeName], size: int) -> tuple[EdgeSide, _SeenLine] | None:
     """The side on which all of the named edges of a piece lie, and their line; None where they lie otherwise."""
     names = {e.edge for e in edges if e.piece == piece.piece.name}
     of, shape = piece.counted[size], piece.outlines[size]
@@ -96,7 +96,7 @@ def _neck(piece: MeasuredPiece, edges: Sequence[EdgeName], size: int) -> tuple[E
     return None
 
 
-def _drop(line: _Line) -> float:
+def _drop(line: _SeenLine) -> float:
     """How far a neck reaches in from the line between its ends."""
     return max(abs(x - line[0][0]) for x, _ in line)
 
@@ -114,11 +114,11 @@ def _laid(design: Design, counts: Counts, neckband: str, front: _Necked, back: _
     return replace(bare, neck=seen, behind=behind, band=_deep(design, counts, neckband, size), rims=rims)
 
 
-def _rightwards(line: _Line) -> _Line:
+def _rightwards(line: _SeenLine) -> _SeenLine:
     return line if line[0][0] <= line[-1][0] else line[::-1]
 
 
-def _between(line: _Line) -> Point:
+def _between(line: _SeenLine) -> Point:
     """The middle between the ends of a line."""
     return (line[0][0] + line[-1][0]) / 2, (line[0][1] + line[-1][1]) / 2
 
@@ -127,7 +127,7 @@ def _deep(design: Design, counts: Counts, band: str, size: int) -> float:
     return depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band))
 
 
-def _rims(design: Design, counts: Counts, bare: Sideways, neckband: str, size: int) -> Iterator[tuple[_Line, _Line]]:
+def _rims(design: Design, counts: Counts, bare: Sideways, neckband: str, size: int) -> Iterator[tuple[_SeenLine, _SeenLine]]:
     """The bands along other edges of the front, without those that are turned in."""
     of, shape = bare.front.counted[size], bare.front.outlines[size]
     for band in design.bands:

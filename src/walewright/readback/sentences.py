@@ -150,14 +150,7 @@ class _Phrases(Transformer[Token, Any]):
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
-    def crossing(self, children: list[Any]) -> ReadEvents:
-        return ReadEvents("cross", tuple(children))
-
-    def moving(self, children: list[Any]) -> ReadEvents:
-        return ReadEvents("move", tuple(children))
-
-    def holding(self, children: list[Any]) -> ReadEvents:
-        return ReadEvents("hold", tuple(children))
+    crossing, moving, holding = map(ReadEvents.of_rule, ("cross", "move", "hold"))
 
     def every(self, children: list[Any]) -> Any:
         return tuple(children)
