@@ -13,7 +13,6 @@ from walewright.figures.dimensions import LINE, box_round
 from walewright.figures.marks import Bench
 from walewright.figures.measures import name_of
 from walewright.figures.pens import loops, path
-from walewright.guide.model import edge_said
 
 THROUGH = 1.6
 """Between loops that are drawn through an edge, mm."""
@@ -44,8 +43,7 @@ def edges_named(bench: Bench) -> None:
         return
     several = len({pick.edge.piece for pick, _, _ in found}) > 1
     for pick, x0, x1 in found:
-        told = edge_said(pick.edge.edge)
-        edge = told if isinstance(told, str) else bench.guide.said(told)
+        edge = bench.guide.hung(pick.edge.edge)
         lines = _wrapped(f"{name_of(pick.edge.piece)} {edge}" if several else edge, x1 - x0 - 1)
         if lines:
             low = -2.4 - (len(lines) - 1) * LINE
