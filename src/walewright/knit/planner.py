@@ -7,6 +7,7 @@ what is planned here.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
@@ -21,7 +22,7 @@ from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, finish, knitted_on, start, top_of
-from walewright.knit.fold import Known, body_shape
+from walewright.knit.fold import NOTHING_KNOWN, BodyShape, Known, body_shape
 from walewright.knit.hands import perform
 from walewright.knit.order import GroupKey, RowStretch
 from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
@@ -71,12 +72,12 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
     draft = _Draft(found, unrolled, {}, {place: crowds(rows) for place, rows in places.items()})
     if not unrolled or len(sizes) == 1:
         return draft
-    known: dict[st.Words, Known] = {}
+    repeated: dict[st.Words, Counter[BodyShape]] = {}
     for sized in sizes:
         for title, steps in _piece_block(draft, sized, Tails()).paragraphs:
-            bodies = (body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1)
-            known[title] = known.get(title, frozenset()).union(bodies)
-    return replace(draft, known=known)
+            bodies = {body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1}
+            repeated.setdefault(title, Counter()).update(bodies)
+    return replace(draft, known=repeated)
 
 
 def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft]) -> SizePlan:
@@ -173,7 +174,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
     def knit(number: int, part: PiecePart, title: st.Words) -> None:
         nonlocal state
         made: list[Step] = []
-        known = draft.known.get(title, frozenset())
+        known = draft.known.get(title, NOTHING_KNOWN)
         for place, rows in enumerate(part.stretches):
             steps, state = weave(rows, draft.unrolled, state, known, draft.crowds.get((number, place), ()))
             # What must be true is stated once between two stretches.

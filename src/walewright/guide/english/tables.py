@@ -131,6 +131,7 @@ TABLES = {
     "edge/of-centre": "{edge} centre",
     "edge/of-right": "{edge} right",
     "edge/of-upper": "{edge} upper",
+    "edge/cast-on": "{edge} (cast-on edge)",
     "join/of-two": "{one:/ + } to {other:/ + }",
     "join/upon-itself": "{one:/ + } upon itself",
     "join/edge": "{piece} {edge}",

@@ -129,6 +129,7 @@ TABLES = {
     "edge/of-centre": "{edge} Mitte",
     "edge/of-right": "{edge} rechts",
     "edge/of-upper": "{edge} oben",
+    "edge/cast-on": "{edge} (Anschlagkante)",
     "join/of-two": "{one:/ + } mit {other:/ + }",
     "join/upon-itself": "{one:/ + } mit sich selbst",
     "join/edge": "{piece} {edge}",
