@@ -137,8 +137,8 @@ def top_of(sized: SizedPiece, part: SizedPart) -> str:
 
 def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, worn: Face) -> tuple[Step, ...]:
     """The edging at the end of a piece, on the stitches of its last row, which are in work, up to its own last row; nothing where
-    there is none. The counter goes on from the piece's rows, after which the carriage is at the right. `worn`: the piece's side that
-    is worn outside."""
+    there is none. The counter goes on from the piece's rows, after which the carriage is at the right. `worn`: the side
+    of the piece that is worn outside."""
     if piece.end_edging is None:
         return ()
     edging = design.edging(piece.end_edging)
