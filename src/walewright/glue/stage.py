@@ -18,6 +18,7 @@ from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
 from walewright.glue.unlike import unlike, with_lines_named
+from walewright.glue.unresolved import unresolved
 from walewright.report.model import Diagnostic
 
 
@@ -57,7 +58,8 @@ def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic,
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
     _hang_bands(design, joining, hung, lines, own)
     overhanging(design, joining)
-    told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
+    told = [*unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
+    told += findings.in_doubt(design, joining)
     told += unlike(surface, lines)
     told += edged_starts(design, hung)
     if told:

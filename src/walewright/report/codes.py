@@ -238,6 +238,7 @@ GLUE = {
     **_errors(
         band_up_both_sides="A band is to run along a name that stands for several edges.",
         copies_by_size="With another number of copies, a garment is worked in another order in some sizes.",
+        copies_in_doubt="Copies of two pieces could be joined in more ways than one.",
         copies_mixed="Copies of a band lie on several copies of a piece, and it cannot be told on which.",
         copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",
