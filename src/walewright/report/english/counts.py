@@ -6,7 +6,10 @@ from walewright.report.wording import Wording
 
 WORDINGS: dict[str, Wording] = {
     "band-parted": Wording(
-        "band `{band}` takes up to {stitches} needles, and the bed has {needles}: it is knitted in {parts} parts",
+        (
+            "band `{band}` takes up to {stitches} needles, and the bed has {needles}{missing:? side by side}: it is knitted in "
+            "{parts} parts"
+        ),
         labels={"picked-up-here": "picked up here"},
         notes={
             "part": "`{part}`: along {along}",

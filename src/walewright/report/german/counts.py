@@ -6,7 +6,10 @@ from walewright.report.wording import Wording
 
 WORDINGS: dict[str, Wording] = {
     "band-parted": Wording(
-        "Blende `{band}` nimmt bis zu {stitches} Nadeln, und das Nadelbett hat {needles}: sie wird in {parts} Teilen gestrickt",
+        (
+            "Blende `{band}` nimmt bis zu {stitches} Nadeln, und das Nadelbett hat {needles}{missing:? nebeneinander}: sie wird in "
+            "{parts} Teilen gestrickt"
+        ),
         labels={"picked-up-here": "hier aufgefasst"},
         notes={
             "part": "`{part}`: entlang `{along}`",
