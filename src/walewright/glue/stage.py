@@ -65,7 +65,7 @@ def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic,
     if told:
         return None, tuple(told), surface, tuple(lines)
     seams = len(joining.found)
-    ends = sewn_ends(design, surface, lines)
+    ends = sewn_ends(design, surface, lines, _meant_free(design, surface))
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
