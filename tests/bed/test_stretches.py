@@ -247,6 +247,19 @@ def test_three_parts_meet_in_the_same_rows(one: One, more: int) -> None:
     assert fault.code == "parts-meet-unevenly"
 
 
+@pytest.mark.parametrize("first", [2, 4, 6])
+@pytest.mark.parametrize("second", [2, 4, 6])
+@pytest.mark.parametrize("third", [2, 4, 6])
+def test_all_that_meet_at_once_have_come_to_one_row(one: One, first: int, second: int, third: int) -> None:
+    """L 4 to L 2, L 1 to R 2, R 3 to R 4, one after the other, then all in one row."""
+    ops: Ops = [*start(-4, 3), *rows(2, "left"), BreakYarn(), Hold(-1, 3), MoveCarriage("left"), WOOL]
+    ops += [*rows(first, "right"), Hold(-4, -2), BreakYarn(), MoveCarriage("left"), SetCounter(2), Release(-1, 1), WOOL]
+    ops += [*rows(second, "right"), Hold(-1, 1), BreakYarn(), MoveCarriage("right"), SetCounter(2), Release(2, 3), WOOL]
+    ops += [*rows(third, "left"), Release(-4, 1)]
+    made = one(*ops, *rows(2, "left"), OntoWaste(-4, 3, 8, "end"))
+    assert [fault.code for fault in made.faults] == ["parts-meet-unevenly"] * (not first == second == third)
+
+
 def test_parts_that_come_together_beside_one_that_waits_meet_in_the_same_row(one: One) -> None:
     ops = three()
     at = ops.index(Release(-1, 1)) + 2

@@ -1,7 +1,7 @@
 """Single faults that can be made in a module: what `single_faults.py` draws from.
 
 Each is one slip of a programmer's pen, in code that runs: docstrings, type annotations and the sentences of messages are left
-alone, and so are decorators, imports, assertions and what is raised.
+alone, and so are decorators, imports, assertions, among them that sequences are as long as each other, and what is raised.
 """
 
 from __future__ import annotations
@@ -186,7 +186,8 @@ class _Finder:
             yield from self.of_expression(node.value, lines)
             return
         for part in ast.iter_child_nodes(node):
-            yield from self.of_expression(part, lines)
+            if not (isinstance(part, ast.keyword) and part.arg == "strict"):
+                yield from self.of_expression(part, lines)
 
     def of_call(self, node: ast.Call, lines: range) -> Iterator[Fault]:
         called = ast.unparse(node.func).rsplit(".", 1)[-1]

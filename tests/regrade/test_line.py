@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from walewright.design.model import Edition, MachineProfile, Measurement, Origin
 from walewright.design.model.fabrics import Fabric
-from walewright.design.model.regrading import CountRow
-from walewright.regrade.line import lines
+from walewright.design.model.regrading import CountRow, GivenKind
+from walewright.design.reading.given import read_bed, read_tension
+from walewright.regrade.line import STEPS, lines
 
 HERE = Origin("here")
 PLAIN = Fabric("plain", "stocking stitch", 0, "wool", "4", 40, 60, 20, 20, 30, HERE)
@@ -103,3 +107,92 @@ def test_a_size_whose_own_value_is_given_leads_nowhere() -> None:
 )
 def test_only_a_bed_with_fewer_needles_has_beds_between(text: str, count: int) -> None:
     assert [len(line.texts) for line in lines("bed", "", text, SOURCE)] == [count] * bool(count)
+
+
+@pytest.mark.parametrize(
+    ("text", "between"),
+    [
+        ("needles=98, missing=L3 R 4", "missing=L3 R 4, needles=100"),
+        ("dial, needles = 98", "dial, needles=100"),
+        (
+            "standard, needles=98, without latch tool, plates=fine coarse",
+            "standard, without latch tool, plates=fine coarse, needles=100",
+        ),
+    ],
+)
+def test_facts_of_a_bed_without_a_number_are_kept(text: str, between: str) -> None:
+    """What is given besides the needles says the same in every text that is tried."""
+    (line,) = lines("bed", "", text, SOURCE)
+    assert line.texts == (between, text)
+    (one, other) = (read_bed(t) for t in line.texts)
+    assert one is not None
+    assert other is not None
+    assert one.name == other.name
+    assert [f for f in one.facts if f.key != "needles"] == [f for f in other.facts if f.key != "needles"]
+
+
+@pytest.mark.parametrize(
+    ("text", "rises"),
+    [
+        ("20 st 60 rows", True),
+        ("20 st 10 rows", False),
+        ("21 st 10 rows", True),
+        ("19 st 60 rows", False),
+        ("20.1 st 29 rows", True),
+        ("19.9 st 31 rows", False),
+    ],
+)
+def test_of_the_same_stitches_more_rows_are_the_larger_tension(text: str, rises: bool) -> None:
+    (line,) = lines("tension", "plain", text, SOURCE)
+    assert line.rises is rises
+
+
+@given(st.integers(30, 1000), st.integers(30, 1000))
+def test_steps_of_a_tension_are_in_order_and_as_a_tension_is_given(stitches: int, rows: int) -> None:
+    text = f"{stitches / 10:g} st {rows / 10:g} rows"
+    (line,) = lines("tension", "plain", text, SOURCE)
+    read = [read_tension(t) for t in line.texts]
+    counts = [(t.stitches, t.rows) for t in read if t is not None]
+    assert len(counts) == len(line.texts)
+    assert counts[0] == (20, 30)
+    assert counts[-1] == (stitches / 10, rows / 10)
+    # Sixty-four equal steps, to a tenth, the same ones said once; neither end is far from the one beside it.
+    assert len(counts) <= STEPS + 1
+    for at, (own, wanted) in enumerate(((20, stitches / 10), (30, rows / 10))):
+        path = [c[at] for c in counts]
+        assert path == sorted(path, reverse=wanted < own)
+        assert all(abs(b - a) <= abs(wanted - own) / STEPS + 0.11 for a, b in pairwise(path))
+    if abs(stitches - 200) >= 20 * STEPS / 10:
+        assert len(counts) == STEPS + 1
+
+
+@pytest.mark.parametrize("kind", ["tension", "swatch"])
+def test_a_fabric_that_is_not_there_or_a_text_that_does_not_read_leads_nowhere(kind: GivenKind) -> None:
+    text = {"tension": "28 st 30 rows", "swatch": "28 st 30 rows 10 cm 10 cm"}[kind]
+    assert list(lines(kind, "cable", text, SOURCE)) == []
+    assert list(lines(kind, "plain", "twenty", SOURCE)) == []
+
+
+def test_a_swatch_counts_its_stitches_in_its_width_and_its_rows_in_its_height() -> None:
+    (line,) = lines("swatch", "plain", "30 st 60 rows 12 cm 15 cm", SOURCE)
+    assert (line.name, line.texts[-1]) == ("plain", "25 st 40 rows")
+
+
+@given(st.integers(1, 4000), st.integers(1, 4000))
+def test_every_half_centimetre_between_two_lengths_is_there_once(own: int, wanted: int) -> None:
+    """Compared with counting through all millimetres between them."""
+    rows = (replace(SOURCE.measurements[0], values=(own / 10,)),)
+    found = list(lines("measure", "bust", f"{wanted / 10:g} cm", replace(SOURCE, measurements=rows)))
+    if own == wanted:
+        assert found == []
+        return
+    (line,) = found
+    between = [mm for mm in range(min(own, wanted) + 1, max(own, wanted)) if mm % 5 == 0]
+    between = between if own < wanted else between[::-1]
+    assert line.texts == tuple(f"{mm / 10:g} cm" for mm in (own, *between, wanted))
+    assert (line.rises, line.kind, line.name) == (wanted > own, "measure", "bust")
+
+
+@pytest.mark.parametrize(("bed", "text"), [("bulky", "a bed"), ("bulky", "needles=many"), ("bulky", "")])
+def test_a_bed_that_does_not_read_leads_nowhere(bed: str, text: str) -> None:
+    assert list(lines("bed", bed, text, SOURCE)) == []

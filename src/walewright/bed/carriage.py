@@ -180,11 +180,15 @@ def parts_meet(m: Machine, at: Layout) -> Refusal | None:
     if m.parting is None:
         return None
     tops = [m.course_of(loop) for a, b in at.runs for loop in m.top[a:b] if loop >= 0]
-    earlier = [c.counter for c in tops if m.main <= c.section < m.section and c.counter > m.parting]
-    if not earlier:
+    reached: dict[int, int] = {}
+    for course in tops:
+        if m.main <= course.section < m.section and course.counter > m.parting:
+            reached[course.section] = max(course.counter, reached.get(course.section, 0))
+    if not reached:
         return None
-    if max(earlier) != m.counter:
-        return m.refuse("parts-meet-unevenly", one=max(earlier), other=m.counter)
+    uneven = next((row for row in reached.values() if row != m.counter), None)
+    if uneven is not None:
+        return m.refuse("parts-meet-unevenly", one=uneven, other=m.counter)
     # Where others still wait, these count from here on as one part.
     m.parting = m.counter if m.waits_at() >= 0 else None
     m.stretch += 1

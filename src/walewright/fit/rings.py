@@ -156,9 +156,9 @@ def _others(walker: Walker, piece: str) -> set[str]:
 def is_cuff(walker: Walker, tubes: Sequence[Tube], below: Chain) -> bool:
     """The free end of a sleeve: its first or its last row."""
     owners = {p.owner for p in below}
-    if len(owners) != 1 or walker.cloth.piece(below[0].owner) is None:
+    if len(owners) != 1 or any(walker.cloth.piece(owner) is None for owner in owners):
         return False
-    return is_sleeve(walker, tubes, below[0].owner) and all(p.edge in ("start", "end") for p in below)
+    return all(is_sleeve(walker, tubes, owner) for owner in owners) and all(p.edge in ("start", "end") for p in below)
 
 
 def _of_thumb(design: Design, owner: str) -> bool:

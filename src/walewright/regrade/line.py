@@ -12,7 +12,6 @@ from dataclasses import dataclass
 from walewright.design.model import Edition, Fabric
 from walewright.design.model.regrading import CountRow, GivenKind
 from walewright.design.reading.given import read_bed, read_count, read_measure, read_swatch, read_tension
-from walewright.source import syntax
 
 STEP_CM = 0.5
 """A tape is read so (common practice)."""
@@ -93,7 +92,9 @@ def _tensions(fabric: Fabric, wanted: tuple[float, float]) -> TrialLine:
     between = [tuple(a + (b - a) * n / STEPS for a, b in zip(own, wanted, strict=True)) for n in range(1, STEPS)]
     texts = [f"{stitches:.1f} st {rows:.1f} rows" for stitches, rows in between]
     ends = f"{wanted[0]:.10g} st {wanted[1]:.10g} rows"
-    return TrialLine("tension", fabric.name, (fabric.tension_words, *dict.fromkeys(texts), ends), wanted[0] > own[0])
+    # Of the same stitches more rows are the larger tension.
+    rises = wanted[0] > own[0] if round(wanted[0] - own[0], 1) else wanted[1] > own[1]
+    return TrialLine("tension", fabric.name, (fabric.tension_words, *dict.fromkeys(texts), ends), rises)
 
 
 def _needles(text: str, source: Edition) -> Iterator[TrialLine]:
@@ -102,12 +103,8 @@ def _needles(text: str, source: Edition) -> Iterator[TrialLine]:
     if read is None:
         return
     needles = next((int(f.values[0].value) for f in read.facts if f.key == "needles"), None)
-    others = [f"{f.key}={_values(f)}" for f in read.facts if f.key != "needles"]
+    # What else is given stays as it is written: some facts have names in place of numbers, and some have nothing.
+    others = [part.strip() for part in text.split(",") if part.partition("=")[0].strip() != "needles"]
     if needles is not None and needles < source.machine.needles and needles % 2 == 0:
         counts = range(source.machine.needles, needles, -2)
-        named = [read.name] if read.name else []
-        yield TrialLine("bed", "", (*(", ".join((*named, *others, f"needles={n}")) for n in counts), text), False)
-
-
-def _values(fact: syntax.MachineFact) -> str:
-    return " ".join(f"{v.value:g} {v.unit or ''}".strip() for v in fact.values)
+        yield TrialLine("bed", "", (*(", ".join((*others, f"needles={n}")) for n in counts), text), False)

@@ -24,7 +24,7 @@ MOST_TOLD = 12
 WHY = {
     f"{MESSAGE}wider-than-bed/piece": "too-wide",
     f"{MESSAGE}levels-fall": "no-height",
-    f"{MESSAGE}no-width-left": "no-width",
+    f"{MESSAGE}no-width-left/piece": "no-width",
 }
 """What a pattern says of itself most often when something given does not go."""
 

@@ -29,7 +29,7 @@ BENCH = {
     " Schlitten ohne Garn hinüberführen",
     "lay_colours/one": "einlegen: {main} in alle Haken, und den Schlitten ohne Garn hinüberführen",
     "laid": "{yarn} in die Haken von {listed}; ",
-    "move_stitches": "die {STS} von {@listed} eine Nadel nach {side} umhängen",
+    "move_stitches": "eine Nadel nach {side} umhängen: {@listed}",
     "cross_stitches": "verkreuzen: {@crossed}; zuerst die {side} {half} einhängen",
     "crossed": "{left} mit {right}",
     "drop_rows": "{rows} {rows|row} tief fallen lassen: {@listed}",

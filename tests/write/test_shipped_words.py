@@ -1,0 +1,24 @@
+"""The words of shipped garments, in each language: read back, they are the work that was planned; what is no instruction (titles,
+notes, keys of charts, what is said of a part) stands as ever."""
+
+from __future__ import annotations
+
+import pytest
+from syrupy.assertion import SnapshotAssertion
+
+from tests.made_of import FEW, made, read
+
+LANGUAGES = ("english", "german")
+
+
+@pytest.mark.parametrize("name", FEW)
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_words_are_the_plan(name: str, language: str) -> None:
+    outcome = made(name, language)
+    assert read(outcome, outcome.plain_text) == outcome.works
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", ["dunlin", "mooring", "barnacle", "breakwater"])
+def test_a_whole_page_as_ever(name: str, language: str, snapshot: SnapshotAssertion) -> None:
+    assert made(name, language).plain_text == snapshot
