@@ -136,7 +136,11 @@ WORDINGS: dict[str, Wording] = {
         "the edge to `{level}` moves by more stitches than its rows allow",
         labels={"over": "by {change} over {rows}"},
         notes={"too-much": "it moves by {wide} too much, or its end is {tall} too low"},
-        helps={"hold": "let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`"},
+        helps={
+            "fashioned": "write `fashioned 1 in` behind it: with a transfer tool a stitch is gained in every row",
+            "two-at-once": "write `two at once` behind it: every decrease then takes two stitches",
+            "hold": "let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`",
+        },
     ),
     "start-longer-than-edges": Wording(
         "the {piece} starts on more stitches than can be picked up along {along}",

@@ -144,6 +144,8 @@ WORDINGS: dict[str, Wording] = {
         labels={"over": "um {change} in {rows}"},
         notes={"too-much": "sie verschiebt sich um {wide} zu viel, oder ihr Ende liegt {tall} zu tief"},
         helps={
+            "fashioned": "`fashioned 1 in` dahinter schreiben: mit einem Decker wird in jeder Reihe eine Masche zugenommen",
+            "two-at-once": "`two at once` dahinter schreiben: jede Abnahme nimmt dann zwei Maschen",
             "hold": "die Maschen bleiben lassen und in verkürzten Reihen halten: ein `wedge`, und oben `shoulders`",
         },
     ),
