@@ -51,6 +51,9 @@ def features(design: Design, section: Section) -> Iterator[str]:
         for join in design.joins:
             if join.way != "linked":
                 yield from _of_join(design, join)
+        if design.bands and not any(join.way == "sewn" for join in design.joins):
+            # What is left to be sewn are ends of bands, which no join has to name.
+            yield from ("join sewn", "join rows to rows")
     if "HangToLink" in kinds:
         yield "join linked"
     piece = next((p for p in design.pieces if p.name == section.name), None)
