@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from walewright.design.model import Design
     from walewright.fit.model import Fit
     from walewright.glue.model import GluedSizes
-    from walewright.knit.operations import Block, Join, Work
+    from walewright.knit.operations import Work
     from walewright.knit.placing import PlacedPlan
     from walewright.knit.steps import SizePlan
     from walewright.languages import PrintedIn
@@ -193,7 +193,7 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
     plans = knit.plan(outcome.design, outcome.glued, outcome.counts)
     works = tuple(knit.expand(plan, outcome.design.charts) for plan in plans)
     machine = bed_of(outcome.design)
-    language = _printed(outcome).writing
+    language = printed_in(outcome).writing
     results = tuple(bed.knit(work, machine) for work in works)
     placed, told = _placed(outcome.design, plans, works)
     if placed:
@@ -249,7 +249,7 @@ def _prove(outcome: Outcome) -> Outcome:
     assert outcome.counts is not None
     assert outcome.glued is not None
     machine = bed_of(outcome.design)
-    works, unread = readback.read_back_all(outcome.plain_text, _printed(outcome).reading)
+    works, unread = readback.read_back_all(outcome.plain_text, printed_in(outcome).reading)
     again: tuple[BedResult | None, ...] = (None,) * len(outcome.design.sizes)
     if works is not None:
         # The bed is a function of the work alone: the same moves, one by one, are the same fabric without knitting it again.
@@ -266,7 +266,8 @@ def _named(outcome: Outcome) -> str:
     return outcome.language.name if outcome.language is not None else ENGLISH
 
 
-def _printed(outcome: Outcome) -> PrintedIn:
+def printed_in(outcome: Outcome) -> PrintedIn:
+    """What an outcome's instructions are printed in."""
     from walewright.languages import printed
 
     return outcome.language or printed()
@@ -299,60 +300,3 @@ def bed_of(design: Design) -> Bed:
     machine = design.machine
     start: BedStartsWith = "nothing" if machine.start == "by hand" else machine.start
     return Bed(machine.needles, machine.prongs, gauges, by_name, start, machine.crossing or "any", machine.plates)
-
-
-# ----------------------------------------------------------------- the bench copy
-
-
-@dataclass(frozen=True, slots=True)
-class BenchCopy:
-    """A copy of one size to stand at the machine with, and its plain text, from which it is read back."""
-
-    instructions: Instructions
-    plain_text: str
-
-
-def bench_copy(outcome: Outcome, size: int = 0) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
-    """The bench copy of size number `size` (from 0) of a proven outcome, or what its own words make of the garment instead.
-
-    It is proven as the instructions are: its lines are read back without the plan, and make the same moves or knit the same fabric.
-    Raises ValueError for an outcome that is not proven."""
-    from walewright import knit, write
-
-    design, *_ = outcome.result()
-    plan, language = outcome.plans[size], _printed(outcome)
-    instructions = write.write_bench(plan, knit.unrolled(plan, design.charts), language.writing, design.charts)
-    text = write.plain_text(instructions, language.writing)
-    return proven_bench(outcome, size, BenchCopy(instructions, text))
-
-
-def proven_bench(outcome: Outcome, size: int, copy: BenchCopy) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
-    """The `copy`, if its words alone lead to the fabric of size number `size`; or why they do not."""
-    from walewright import bed, knit, proof, readback
-
-    design, counts, _, _ = outcome.result()
-    assert outcome.glued is not None
-    works, unread = readback.read_back_all(copy.plain_text, _printed(outcome).reading)
-    if works is None:
-        return None, unread
-    if _moves(works[0]) == _moves(outcome.works[size]):
-        return copy, ()
-    alone = bed.knit(knit.moved_back(works[0], outcome.placed, size), bed_of(design))
-    if alone == outcome.results[size]:
-        return copy, ()
-    again = tuple(alone if i == size else result for i, result in enumerate(outcome.results))
-    _, faults = proof.prove(design, outcome.glued, counts, outcome.works, outcome.results, again)
-    wrong = tuple(d for d in faults if d.severity is Severity.ERROR)
-    return (None, wrong) if wrong else (copy, ())
-
-
-def _moves(work: Work) -> tuple[Block | Join, ...]:
-    """What hands and carriage do, without what is only stated to be true."""
-    from walewright.knit.operations import Block, Check
-
-    return tuple(
-        replace(task, operations=tuple(move for move in task.operations if not isinstance(move, Check)))
-        if isinstance(task, Block)
-        else task
-        for task in work.tasks
-    )

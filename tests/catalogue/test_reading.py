@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 
@@ -260,3 +261,24 @@ def test_a_place_without_anything_takes_its_hyphen_along() -> None:
     facts = {"source": "bag", "paper": "", "units": "in"}
     assert filled("{source}-{paper}_{units}", facts) == "bag_in"
     assert filled("of_{source}.{paper}", facts) == "of_bag"
+
+
+UNBOUNDED = {"brackets": "x = " + "[" * 5000 + "]" * 5000, "a number": "x = " + "9" * 5000}
+"""What the reader of TOML gives up at without saying where."""
+
+
+@pytest.mark.parametrize("line", UNBOUNDED.values(), ids=UNBOUNDED)
+def test_a_line_that_is_too_much_for_the_reader_is_told_at_its_place(line: str) -> None:
+    text = f'{HEAD}edition = "First"\n{line}\n\n[[garments]]\nsources = ["bag.wale"]\npapers = ["a9"]\n'
+    assert told(text) == [("catalogue-line/no-toml", line), ("catalogue-line/not-one-of", '"a9"')]
+
+
+def test_a_source_whose_name_is_no_text_is_told() -> None:
+    odd = "\udcff\udcfe.wale"
+    known = replace(KNOWN, sources=(*KNOWN.sources, odd))
+    found, faults = catalogue.read("shore.toml", f'{HEAD}\n[[garments]]\nsources = ["*.wale"]\n', known)
+    assert found is None
+    assert [fault.case for fault in faults] == ["name-no-text"]
+    in_english(faults[0]).message.encode()
+    # It harms nobody who does not name it.
+    assert catalogue.read("shore.toml", f'{HEAD}\n[[garments]]\nsources = ["bag.wale"]\n', known)[1] == ()

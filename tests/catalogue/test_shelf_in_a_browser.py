@@ -10,7 +10,7 @@ import pytest
 
 from tests.browser import barriers
 from tests.catalogue.test_shelf import OTHER, document, garment
-from tests.cli.publishing import SCARF, in_process, publisher
+from tests.cli.publishing import CATALOGUE, FOLDER, SCARF, in_process, publisher, told, watching
 from walewright.catalogue.shelf import shelf
 from walewright.guide.english import LANGUAGE
 
@@ -39,12 +39,12 @@ def page(browser: Browser, page_file: Path) -> Iterator[Page]:
     with_said[0].close()
 
 
-def _opened(browser: Browser, file: Path, **how: Any) -> tuple[Page, list[str]]:
+def _opened(browser: Browser, file: Path, fragment: str = "", **how: Any) -> tuple[Page, list[str]]:
     page = browser.new_page(**how)
     said: list[str] = []
     page.on("console", lambda message: said.append(message.text))
     page.on("pageerror", lambda fault: said.append(str(fault)))
-    page.goto(file.as_uri())
+    page.goto(file.as_uri() + fragment)
     return page, said
 
 
@@ -147,4 +147,46 @@ def test_it_shows_what_was_made_since_when_it_is_opened_again(browser: Browser, 
     assert shown(page) == ["Tarn"]
     assert barriers(page) == []
     assert said == []
+    page.close()
+
+
+def test_it_loads_itself_again_while_somebody_watches(browser: Browser, tmp_path: Path) -> None:
+    made = publisher(tmp_path / "scarves")
+    made.says(f'{CATALOGUE}\n[[exceptions]]\nsources = ["skerry.wale"]\nlanguages = ["german"]\n')
+    with watching(made) as run:
+        said = told(run)
+        assert said[-1] == "made 6 files; 0 as before"
+        page, complaints = _opened(browser, made.into / "index.html", fragment="#watch")
+        page.get_by_label("Language").select_option("english")
+        assert shown(page) == ["Lagoon"]
+        page.evaluate("window.before = true")
+        made.source("lagoon").write_text(SCARF.format(name="Tarn", length=44), encoding="utf-8")
+        page.wait_for_selector("article:visible h2:text-is('Tarn')", timeout=60_000)
+        assert page.evaluate("window.before") is None
+        # What was chosen still is, and what is as it was loads nothing.
+        assert shown(page) == ["Tarn"]
+        told(run)
+        page.evaluate("window.before = true")
+        made.says(f"{made.catalogue.read_text(encoding='utf-8')}\n# nothing else\n")
+        assert told(run)[-1] == "made 0 files; 6 as before"
+        page.wait_for_timeout(1500)
+        assert page.evaluate("window.before") is True
+        run.terminate()
+        run.wait()
+    # Nothing is left of it, and the page was the same all along.
+    assert not (made.into / FOLDER / "made.svg").exists()
+    assert [text for text in complaints if "made.svg" not in text] == []
+    page.close()
+    before = made.files()
+    assert in_process(made.arguments(), tmp_path).stdout == "made 0 files; 6 as before\n"
+    assert made.files() == before
+
+
+def test_a_shelf_that_nobody_watches_asks_for_no_mark(browser: Browser, page_file: Path) -> None:
+    page = browser.new_page()
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    page.goto(page_file.as_uri())
+    page.wait_for_timeout(1000)
+    assert [address for address in asked if "made.svg" in address] == []
     page.close()

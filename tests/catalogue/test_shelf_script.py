@@ -21,6 +21,7 @@ BROWSER = next((found for name in ("chromium", "chromium-browser", "google-chrom
 STAGE = """
 const [script, articles, chosen] = JSON.parse(require("fs").readFileSync(0, "utf8"));
 const listeners = {};
+globalThis.window = { location: { hash: "" } };
 const form = {
   hidden: true, elements: { count: { value: "" } },
   addEventListener: (name, does) => { listeners[name] = does; },

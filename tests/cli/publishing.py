@@ -7,7 +7,8 @@ import json
 import os
 import subprocess
 import sys
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -121,3 +122,26 @@ def agrees(of: Publisher) -> None:
     files = of.files()
     told = {p["file"]: p["sha256"] for garment in of.manifest()["garments"] for p in garment["products"]}
     assert told == {n: hashlib.sha256(data).hexdigest() for n, data in files.items() if n not in ("catalogue.json", "index.html")}
+
+
+@contextmanager
+def watching(of: Publisher) -> Iterator[subprocess.Popen[str]]:
+    """`--watch`, until it is left."""
+    root = Path(__file__).resolve().parents[2]
+    environment = {**os.environ, "PYTHONPATH": str(root / "src"), "PYTHONUNBUFFERED": "1"}
+    command = [sys.executable, "-m", "walewright", *of.arguments("--watch")]
+    run = subprocess.Popen(command, env=environment, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True)
+    try:
+        yield run
+    finally:
+        run.kill()
+        run.wait()
+
+
+def told(run: subprocess.Popen[str]) -> list[str]:
+    """What is said until it watches again."""
+    assert run.stdout is not None
+    lines = []
+    while (line := run.stdout.readline()) and not line.startswith("watching "):
+        lines.append(line.rstrip())
+    return lines

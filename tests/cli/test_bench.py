@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import json
 import re
 from pathlib import Path
 
@@ -10,7 +11,7 @@ import page as checker
 import pypdf
 import pytest
 
-from walewright import pipeline
+from walewright import bench_copies, pipeline
 from walewright.cli import main
 
 Said = pytest.CaptureFixture[str]
@@ -73,16 +74,52 @@ def test_it_is_made_only_where_it_is_asked_for(sound: Path) -> None:
 
 
 def test_a_copy_that_does_not_read_back_is_not_written(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
-    def misprinted(outcome: pipeline.Outcome, size: int, copy: pipeline.BenchCopy) -> object:
+    def misprinted(outcome: pipeline.Outcome, size: int, copy: bench_copies.BenchCopy) -> object:
         changed = copy.plain_text.replace(" in work, 0 held", " in work, 1 held", 1)
-        return proven(outcome, size, pipeline.BenchCopy(copy.instructions, changed))
+        return proven(outcome, size, bench_copies.BenchCopy(copy.instructions, changed))
 
-    proven = pipeline.proven_bench
-    monkeypatch.setattr(pipeline, "proven_bench", misprinted)
+    proven = bench_copies.proven_bench
+    monkeypatch.setattr(bench_copies, "proven_bench", misprinted)
     out = sound.parent / "out"
     assert main(["build", str(sound), "--size", "M", "--as", "text,bench", "--out", str(out)]) == 1
     assert "words-contradict" in capsys.readouterr().err
     assert not list(out.glob("*.txt"))
+
+
+def _misprinted_in_m(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The bench copy of size number 1 says something else than is planned."""
+
+    def misprinted(outcome: pipeline.Outcome, size: int, copy: bench_copies.BenchCopy) -> object:
+        changed = re.sub(r"\b0 (held|gehalten)", r"1 \1", copy.plain_text, count=1) if size == 1 else copy.plain_text
+        return proven(outcome, size, bench_copies.BenchCopy(copy.instructions, changed))
+
+    proven = bench_copies.proven_bench
+    monkeypatch.setattr(bench_copies, "proven_bench", misprinted)
+
+
+def test_a_size_that_the_page_has_not_is_told(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
+    _misprinted_in_m(monkeypatch)
+    out = sound.parent / "out"
+    assert main(["build", str(sound), "--as", "html", "--out", str(out), "--messages", "json"]) == 0
+    told = [json.loads(line) for line in capsys.readouterr().err.splitlines()]
+    assert [(one["code"], one["severity"]) for one in told] == [("size-not-picked", "warning"), ("words-contradict", "warning")]
+    assert told[0]["facts"] == {"size": "M"}
+    page = (out / "slackwater.html").read_text(encoding="utf-8")
+    assert re.findall(r'<template data-size="(\d+)"', page) == ["0"]
+    assert main(["build", str(sound), "--as", "html", "--out", str(out), "--language", "german"]) == 0
+    assert "[size-not-picked]: Größe M kann auf der Seite für den Browser nicht gewählt werden" in capsys.readouterr().err
+    # Where all read back, there is nothing to say.
+    assert main(["build", str(sound), "--as", "text,plan", "--out", str(out)]) == 0
+    assert capsys.readouterr().err == ""
+
+
+def test_a_publisher_is_told_too(sound: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch) -> None:
+    _misprinted_in_m(monkeypatch)
+    catalogue = sound.parent / "one.toml"
+    garments = '[usual]\nformats = ["html"]\n\n[[garments]]\nsources = ["*.wale"]\n'
+    catalogue.write_text(f'title = "One"\ndate = 2026-03-01\n\n{garments}', encoding="utf-8")
+    assert main(["publish", str(catalogue), "--into", str(sound.parent / "shelf"), "--jobs", "1"]) == 0
+    assert "warning[size-not-picked]: size M cannot be picked" in capsys.readouterr().err
 
 
 def test_large_print_is_larger_in_a_browser_too(sound: Path) -> None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import datetime
 import json
+import os
 import shutil
 import subprocess
 import sys
@@ -19,6 +21,7 @@ from walewright.cli.formats import NAMES
 from walewright.cli.options import PAPERS, UNITS
 from walewright.cli.publishing.records import FOLDER
 from walewright.guide.english import LANGUAGE
+from walewright.languages import printed
 
 Said = pytest.CaptureFixture[str]
 
@@ -97,6 +100,52 @@ def test_pages_are_counted(tmp_path: Path) -> None:
     text = "".join(page.extract_text() for page in reader.pages)
     assert "2026-03-01" in text
     assert "First edition" in text
+
+
+DATES = {"english": "2026-03-01", "german": "1. März 2026"}
+"""How each language writes the day of the edition."""
+
+
+def test_the_date_on_a_page_is_the_editions(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """In the words of its language, whatever the day is and whatever the environment says of it."""
+    other = {"2001-09-09", "9 September 2001", "9. September 2001", *_forms(datetime.datetime.now(datetime.UTC).date())}
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1000000000")
+    one = publisher(tmp_path / "one", ("lagoon",))
+    one.says(CATALOGUE.replace('["html", "text"]', '["html", "pdf", "text", "plan"]\nlanguages = ["english", "german"]'))
+    assert one.run() == 0
+    for language, date in DATES.items():
+        page = (one.into / f"lagoon-{language}.html").read_text(encoding="utf-8")
+        pdf = pypdf.PdfReader(one.into / f"lagoon-{language}.pdf")
+        texts = {"page": page, "paper": " ".join("".join(p.extract_text() for p in pdf.pages).split())}
+        for what, text in texts.items():
+            assert date in text, (language, what)
+            assert [found for found in other if found in text] == [], (language, what)
+        assert f'content="{CREATED}"' in page
+        assert pdf.metadata is not None
+        assert str(pdf.metadata.creation_date_raw).startswith(f"D:{CREATED.replace('-', '')}")
+    shelf = (one.into / "index.html").read_text(encoding="utf-8")
+    assert f"First edition, {DATES['english']}" in shelf
+    assert [found for found in other if found in shelf] == []
+    # The first language of the catalogue is that of its shelf.
+    one.says(one.catalogue.read_text(encoding="utf-8").replace('["english", "german"]', '["german", "english"]'))
+    assert one.run() == 0
+    assert f"First edition, {DATES['german']}" in (one.into / "index.html").read_text(encoding="utf-8")
+
+
+CREATED = "2026-03-01"
+
+
+def _forms(day: datetime.date) -> set[str]:
+    """A day as pages would have it."""
+    return {day.isoformat(), *(printed(language).guide.date(day.isoformat()) for language in DATES)}
+
+
+def test_another_date_of_the_edition_makes_its_pages_anew(made: Publisher, capsys: Said) -> None:
+    made.says(CATALOGUE.replace("2026-03-01", "2026-04-02"))
+    pages = {"lagoon.html", "skerry.html"}
+    assert made.why(capsys) == dict.fromkeys(pages, "the catalogue says otherwise of `date`")
+    assert "2026-04-02" in made.files()["lagoon.html"].decode()
+    assert "2026-04-02" in (made.into / "catalogue.json").read_text(encoding="utf-8")
 
 
 QUIET = ("weasyprint", "lark", "highspy", "jinja2", "fontTools", "PIL", "rich", "pebble", "walewright.design", "walewright.sheet")
@@ -373,6 +422,25 @@ def test_files_of_somebody_else_are_left(scarves: Publisher, capsys: Said) -> No
     assert scarves.run() == 2
     assert "catalogue-folder" in capsys.readouterr().err
     assert scarves.files() == {"index.html": b"mine"}
+
+
+def test_a_source_whose_name_is_no_text_is_refused(scarves: Publisher, capsys: Said) -> None:
+    (scarves.folder / os.fsdecode(b"\xff\xfe.wale")).write_text(SCARF.format(name="Odd", length=40), encoding="utf-8")
+    assert scarves.run() == 1
+    assert "is no text in UTF-8" in capsys.readouterr().err
+    assert not scarves.into.exists()
+
+
+@pytest.mark.parametrize(("data", "help_"), [(b"\0", "ends in .toml"), (None, "ends in .toml")], ids=["binary", "folder"])
+def test_what_is_no_catalogue_is_told_in_its_own_terms(data: bytes | None, help_: str, scarves: Publisher, capsys: Said) -> None:
+    scarves.catalogue.unlink()
+    if data is None:
+        scarves.catalogue.mkdir()
+    else:
+        scarves.catalogue.write_bytes(data)
+    assert scarves.run() == 1
+    assert help_ in capsys.readouterr().err
+    assert not scarves.into.exists()
 
 
 def test_messages_for_programs(scarves: Publisher, capsys: Said) -> None:

@@ -2,40 +2,14 @@
 
 from __future__ import annotations
 
-import os
 import signal
-import subprocess
 import sys
-from collections.abc import Iterator
-from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
 
-from tests.cli.publishing import CATALOGUE, SCARF, Publisher, publisher
+from tests.cli.publishing import CATALOGUE, SCARF, Publisher, publisher, told, watching
 from walewright.cli import main
-
-
-@contextmanager
-def watching(of: Publisher) -> Iterator[subprocess.Popen[str]]:
-    root = Path(__file__).resolve().parents[2]
-    environment = {**os.environ, "PYTHONPATH": str(root / "src"), "PYTHONUNBUFFERED": "1"}
-    command = [sys.executable, "-m", "walewright", *of.arguments("--watch")]
-    run = subprocess.Popen(command, env=environment, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True)
-    try:
-        yield run
-    finally:
-        run.kill()
-        run.wait()
-
-
-def told(run: subprocess.Popen[str]) -> list[str]:
-    """What is said until it watches again."""
-    assert run.stdout is not None
-    lines = []
-    while (line := run.stdout.readline()) and not line.startswith("watching "):
-        lines.append(line.rstrip())
-    return lines
 
 
 @pytest.mark.parametrize("into", ["beside", "within"])

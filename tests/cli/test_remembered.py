@@ -110,3 +110,18 @@ def test_a_file_that_is_not_there_is_told(sound: Path, capsys: Said) -> None:
     code, _, err = said(["check", str(sound), "--from", str(sound.parent / "none.json")], capsys)
     assert code == 2
     assert "none.json" in err
+
+
+def test_figures_kept_for_a_pattern_as_it_was_are_told_at_the_file(sound: Path, capsys: Said) -> None:
+    """An old file names what the pattern has no longer: each is told, and none is passed over."""
+    file = kept(sound.parent, {**FILE, "size": ["XXL"], "measure": {"chest": "95 cm", "girth": "80 cm"}, "dial": {"lace": "5"}})
+    code, out, err = said(["check", str(sound), "--from", file], capsys)
+    assert (code, out) == (1, "")
+    assert err.count("error[") >= 1
+    assert "--from" in err
+    for size, measure, dial in ((["M"], {"girth": "80 cm"}, {}), (["M"], {}, {"lace": "5"})):
+        old = {"walewright": "figures", "version": 1, "size": size, "measure": measure, "dial": dial}
+        code, _, err = said(["check", str(sound), "--from", kept(sound.parent, old)], capsys)
+        assert code == 1
+        assert next(iter({**measure, **dial})) in err
+        assert "--from" in err

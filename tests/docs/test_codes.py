@@ -24,6 +24,7 @@ UNSHOWN = {
     "no-proven-best": "no garment is known that comes near the solver's limit",
     "page-printer": "no source is known that causes it",
     "process-lost": "what ends a process depends on the system",
+    "size-not-picked": "no source is known that causes it: a fault of the compiler",
     "system-refused": "what a system refuses depends on the system",
     "words-contradict": "no command reads back a text that was changed after printing",
     "words-knit-otherwise": "no command reads back a text that was changed after printing",

@@ -58,7 +58,7 @@ def in_tests() -> list[ast.Module]:
 
 def fonts() -> set[str]:
     """The packages of the typefaces are found by name, because only their files are wanted."""
-    return {plain(package) for _, _, package, _ in FACES}
+    return {plain(face.package) for face in FACES}
 
 
 EXTRAS = {name: lines for name, lines in PROJECT["optional-dependencies"].items() if name != "test"}

@@ -219,12 +219,91 @@ def test_too_much_at_once_is_told() -> None:
         assert Seen(answer.text).fields["measure:bust"] == "104"
 
 
+OWN = {
+    "size": "M", "choose:sleeves": "long", "choose:neckline": "v", "measure:bust": "92", "swatch-st:rib": "39",
+    "swatch-rows:rib": "60", "swatch-wide:rib": "13,9", "swatch-high:rib": "14,7", "dial:plain": "7", "yarn:wool": "Schafwolle",
+    "bed-needles": "190",
+}  # fmt: skip
+"""For redshank, whose names are others on a German page: sizes, necks, measures, fabrics and yarns."""
+
+
+@pytest.mark.parametrize(("kept_in", "read_in"), [("german", "english"), ("english", "german")])
+def test_what_one_language_keeps_another_one_reads(kept_in: str, read_in: str, tmp_path: Path, capsys: Said) -> None:
+    one = Limits(processes=1)
+    with serving_client(shipped_garments(), one, language=kept_in) as client:
+        kept = client.post(f"{ROOT}/garment/redshank/keep", data=OWN)
+        before = Seen(client.post(f"{ROOT}/garment/redshank", data=OWN).text)
+    with serving_client(shipped_garments(), one, language=read_in) as client:
+        recalled = Seen(client.post(f"{ROOT}/recall", data={"pasted": kept.text}).text)
+        again = client.post(f"{ROOT}/garment/redshank/keep", data=recalled.fields)
+    filled_in = {name: text for name, text in recalled.fields.items() if text and name != "garment"}
+    assert {k: v.replace(",", ".") for k, v in OWN.items()}.items() <= filled_in.items()
+    assert again.text == kept.text
+    assert set(before.fields) == set(recalled.fields)
+    # The command line takes it in both as well, and makes the same of it.
+    file = tmp_path / "mine.figures.json"
+    file.write_text(kept.text, encoding="utf-8")
+    counts = []
+    for language in (kept_in, read_in):
+        assert main(["check", "redshank", "--from", str(file), "--language", language]) == 0
+        told = capsys.readouterr()
+        assert told.err == ""
+        counts.append(re.findall(r"\d+", told.out))
+    assert counts[0] == counts[1]
+
+
+def test_a_knitter_is_told_by_the_names_that_the_page_has() -> None:
+    with serving_client(shipped_garments(), Limits(processes=1), language="german") as client:
+        told = Seen(client.post(f"{ROOT}/garment/marram", data={"measure:bust": "300"}).text).text
+    assert "Mit Brustumfang: 300 cm" in told
+    assert "Rückenteil braucht 428 Nadeln" in told
+    assert "Brustumfang darf hier bei allem sonst Gegebenen höchstens" in told
+    assert "back" not in told
+
+
+WRONG_FILES = {"a PDF": b"%PDF-1.4\n\xff\xfe", "UTF-16": 'pattern "X"\n'.encode("utf-16")}
+
+
+@pytest.mark.parametrize("place", ["yours", "recall"])
+@pytest.mark.parametrize("data", WRONG_FILES.values(), ids=WRONG_FILES)
+def test_the_wrong_file_is_told_where_another_can_be_given(data: bytes, place: str, client: TestClient) -> None:
+    answer = client.post(f"{ROOT}/{place}", files={"file": ("mine.wale", data)})
+    assert answer.status_code == 400
+    told = {"yours": "There was no source, or it is no text in UTF-8", "recall": "no figures that this page kept"}
+    assert told[place] in answer.text
+    assert 'name="file"' in answer.text
+
+
+def test_a_source_without_a_garment_is_told(client: TestClient) -> None:
+    answer = client.post(f"{ROOT}/yours", data={"source": 'yarn wool "wool", 100 g = 120 m\n'})
+    assert "It has no garment of its own." in answer.text
+
+
+def test_what_no_file_would_remember_is_told_and_not_kept(client: TestClient) -> None:
+    answer = client.post(f"{ROOT}/garment/sandbar/keep", data={"measure:span": "9" * 500})
+    assert answer.headers["content-type"].startswith("text/html")
+    assert "It cannot be knitted so" in answer.text
+    assert Seen(answer.text).fields["measure:span"] == "9" * 500
+
+
+def test_what_a_file_remembers_of_another_garment_is_told() -> None:
+    old = {"walewright": "figures", "version": 1, "garment": "sandbar", "measure": {"span": "150 cm", "full_chest": "95 cm"}}
+    with serving_client(shipped_garments(), Limits(processes=1)) as client:
+        seen = Seen(client.post(f"{ROOT}/recall", data={"pasted": json.dumps(old)}).text)
+        assert seen.fields["measure:span"] == "150"
+        assert "this garment does not ask for it as it is chosen now: Full chest." in seen.text
+        # It is not lost, for another alternative may ask for it.
+        again = Seen(client.post(f"{ROOT}/garment/sandbar", data=seen.fields).text)
+        assert again.fields["measure:full_chest"] == "95"
+        assert "does not ask" not in Seen(client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "150"}).text).text
+
+
 def test_the_page_is_in_the_language_that_is_wanted() -> None:
     with serving_client(shipped_garments(), Limits(processes=1), language="german") as client:
-        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:Spannweite": "150"})
+        answer = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "150"})
         assert '<html lang="de">' in answer.text
         assert "150" in Seen(answer.text).text
         assert "So lässt es sich stricken" in answer.text
-        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:Spannweite": "breit"})
+        refused = client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "breit"})
         assert "So lässt es sich nicht stricken" in refused.text
         assert "pattern" not in Seen(refused.text).text

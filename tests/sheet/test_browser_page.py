@@ -103,15 +103,15 @@ def test_a_size_that_is_not_read_back_cannot_be_picked() -> None:
 
 
 def test_a_copy_that_reads_otherwise_is_left_out(monkeypatch: pytest.MonkeyPatch) -> None:
-    from walewright import pipeline
+    from walewright import bench_copies, pipeline
 
-    proven = pipeline.proven_bench
+    proven = bench_copies.proven_bench
 
-    def misprinted(outcome: pipeline.Outcome, size: int, copy: pipeline.BenchCopy) -> object:
+    def misprinted(outcome: pipeline.Outcome, size: int, copy: bench_copies.BenchCopy) -> object:
         text = copy.plain_text.replace(" 0 held", " 1 held", 1) if size == 1 else copy.plain_text
         return proven(outcome, size, replace(copy, plain_text=text))
 
-    monkeypatch.setattr(pipeline, "proven_bench", misprinted)
+    monkeypatch.setattr(bench_copies, "proven_bench", misprinted)
     page = pattern_of("bollard").browser_page
     assert re.findall(r'<template data-size="(\d+)"', page) == ["0", "2", "3", "4"]
 

@@ -13,9 +13,10 @@ from syrupy.assertion import SnapshotAssertion
 from tests.sheet.dumped import dumped
 from tests.whole.shipped_once import SHIPPED, source
 from walewright import sheet
+from walewright.bench_copies import bench_copy
 from walewright.design import Changes
 from walewright.guide.english import LANGUAGE
-from walewright.pipeline import Outcome, bench_copy, compile
+from walewright.pipeline import Outcome, compile
 from walewright.sheet.text_copy import text_copy
 
 Make = Callable[..., Any]

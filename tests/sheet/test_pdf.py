@@ -11,9 +11,10 @@ from typing import Any
 
 import pypdf
 import pytest
+from fontTools.ttLib import TTFont
 
 from walewright.sheet import html, pdf
-from walewright.sheet.fonts import FACES, ShippedOnly, font_face_css
+from walewright.sheet.fonts import FACES, ShippedOnly, fixed, font_face_css
 
 Make = Callable[..., Any]
 
@@ -150,7 +151,15 @@ def test_the_door_lets_the_fonts_through() -> None:
     urls = [part.split('"')[0] for part in font_face_css().split('url("')[1:]]
     assert len(urls) == len(FACES)
     for url in urls:
-        assert ShippedOnly().fetch(url).read()[:4] == b"\x00\x01\x00\x00"
+        face = TTFont(io.BytesIO(ShippedOnly().fetch(url).read()))
+        assert "glyf" in face
+        # A face with axes left would be fixed again for each document, and for each size of its type.
+        assert "fvar" not in face
+
+
+def test_the_faces_have_the_weights_that_are_asked_for() -> None:
+    for face in FACES:
+        assert TTFont(io.BytesIO(fixed(face)))["OS/2"].usWeightClass == face.weight
 
 
 @pytest.mark.parametrize("above", range(170, 235, 5))

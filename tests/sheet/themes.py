@@ -39,7 +39,7 @@ SHEET = 'h1 { font: italic 700 40pt "House Display", serif; }\nh2 { font: 18pt "
 @cache
 def font(flavour: str | None = None, fs_type: int = 0, without: str = "") -> bytes:
     """A font of some letters; by itself, or packed as "woff2"."""
-    package, file = FACES[0][2:]
+    package, file = FACES[0].package, FACES[0].file
     made = instantiateVariableFont(TTFont(_files(package) / file), {"opsz": 40, "wght": 400})
     options = Options()
     options.name_IDs = ["*"]

@@ -103,7 +103,7 @@ def _passed_through(text: str, dice: Random) -> str:
         (
             "through neckband passes head of 20 cm\n",
             "through neckband passes head of 20 cm, stretches to 150 %\n",
-            "through neckband never passes head of 300 cm\n",
+            "through neckband never passes head of 500 cm\n",
         )
     )
 

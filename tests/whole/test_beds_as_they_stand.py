@@ -11,10 +11,11 @@ import pytest
 
 from tests.docs.blocks import pages
 from tests.whole.glued_garments import SHIPPED
+from walewright.bench_copies import bench_copy
 from walewright.design import Changes
 from walewright.guide.english import LANGUAGE as GUIDE
 from walewright.knit.operations import CastOn, MoveCarriage, Operation, UseYarn
-from walewright.pipeline import Outcome, bench_copy, compile
+from walewright.pipeline import Outcome, compile
 from walewright.sheet import compose
 from walewright.sheet.model import PageOptions, Sheet
 from walewright.sheet.text_copy import text_copy

@@ -11,8 +11,9 @@ from syrupy.assertion import SnapshotAssertion
 
 from tests.whole.shipped_once import GARMENTS, SHIPPED, compiled
 from tests.whole.turned import language
+from walewright.bench_copies import BenchCopy, bench_copy, proven_bench
 from walewright.design import Changes
-from walewright.pipeline import BenchCopy, Outcome, bench_copy, compile, proven_bench
+from walewright.pipeline import Outcome, compile
 from walewright.report.model import has_errors
 from walewright.write.model import BenchCells
 

@@ -11,8 +11,9 @@ import pytest
 
 from tests.browser_pages import built, opened, pick, visible_words
 from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.bench_copies import BenchCopy, bench_copy, proven_bench
 from walewright.languages import printed
-from walewright.pipeline import BenchCopy, Outcome, bench_copy, proven_bench
+from walewright.pipeline import Outcome
 from walewright.write import plain_text
 
 if TYPE_CHECKING:

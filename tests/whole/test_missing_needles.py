@@ -9,9 +9,10 @@ import pytest
 from tests.whole.glued_garments import SHIPPED
 from walewright import bed
 from walewright.bed.reach import spans
+from walewright.bench_copies import bench_copy
 from walewright.design import Changes
 from walewright.knit import operations as op
-from walewright.pipeline import Outcome, bed_of, bench_copy, compile
+from walewright.pipeline import Outcome, bed_of, compile
 
 SOURCE = """\
 pattern "Beside"

@@ -10,13 +10,14 @@ import pytest
 from tests.whole.garment import SHIPPED
 from tests.whole.glued_garments import misread
 from tests.whole.test_side_by_side import HEAD, titles
+from walewright.bench_copies import bench_copy
 from walewright.counted import counted_piece
 from walewright.counted.edge_lines import edge_line, length
 from walewright.counted.edges import edge_length
 from walewright.counted.needles import tops
 from walewright.counted.outline import outline
 from walewright.design import Changes
-from walewright.pipeline import Outcome, bench_copy, compile
+from walewright.pipeline import Outcome, compile
 from walewright.proof.counted import as_counted
 from walewright.report.english import in_english
 from walewright.report.model import Severity

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import bisect
 import re
 import tomllib
 from collections.abc import Mapping, Sequence
@@ -30,8 +31,8 @@ def toml_lines(file: str, text: str) -> tuple[CatalogueLines, bool]:
         except tomllib.TOMLDecodeError as unread:
             at, line = _stopped(left, str(unread))
         except (ValueError, RecursionError):
-            # Numbers of thousands of digits, and brackets within brackets without end.
-            at, line = 0, before
+            # Numbers of thousands of digits, and brackets within brackets without end: the reader does not say where.
+            at, line = _unbounded(left)
         if line <= before + 1:
             break
         faults.append(diagnosed("catalogue-line/no-toml", (_to_end(file, left, at), "stopped"), helps=("as-in",)))
@@ -42,6 +43,23 @@ def toml_lines(file: str, text: str) -> tuple[CatalogueLines, bool]:
     if not faults:
         faults.append(diagnosed("catalogue-line/no-toml", (Span(file, 0, 0), "stopped"), helps=("as-in",)))
     return CatalogueLines(file, {}, {}, faults), False
+
+
+def _unbounded(text: str) -> tuple[int, int]:
+    """The first line with which the reader of TOML gives up, from 0, and where it begins: whatever follows does not matter."""
+    rows = text.split("\n")
+    line = bisect.bisect_left(range(len(rows)), True, key=lambda last: _gives_up("\n".join(rows[: last + 1])))
+    return sum(len(row) + 1 for row in rows[:line]), line
+
+
+def _gives_up(text: str) -> bool:
+    try:
+        tomllib.loads(text)
+    except tomllib.TOMLDecodeError:
+        return False
+    except (ValueError, RecursionError):
+        return True
+    return False
 
 
 def _stopped(text: str, said: str) -> tuple[int, int]:

@@ -8,6 +8,7 @@ from typing import Any
 
 from walewright.catalogue.lines import CatalogueLines
 from walewright.catalogue.places import TomlPath
+from walewright.report.columns import named
 from walewright.report.near import near
 
 
@@ -22,6 +23,15 @@ def _fits(pattern: Sequence[str], parts: Sequence[str]) -> bool:
     if pattern[0] == "**":
         return _fits(pattern[1:], parts) or _fits(pattern, parts[1:])
     return fnmatchcase(parts[0], pattern[0]) and _fits(pattern[1:], parts[1:])
+
+
+def _is_text(name: str) -> bool:
+    """Whether a path is one in UTF-8; the system takes others as well."""
+    try:
+        name.encode()
+    except UnicodeEncodeError:
+        return False
+    return True
 
 
 class Matching:
@@ -44,7 +54,11 @@ class Matching:
         for at, one in self._lines.listed(path, value):
             pattern = self._lines.text(at, one)
             fitting = [name for name in self._there if matches(pattern, name)]
-            found |= dict.fromkeys(fitting)
+            unfit = next((name for name in fitting if not _is_text(name)), None)
+            if unfit is not None:
+                # What a catalogue tells of its sources is text in UTF-8, and so are the names of what it makes.
+                self._lines.fault("catalogue-line/name-no-text", self._lines.value(*at), "rename-source", name=named(unfit))
+            found |= dict.fromkeys(name for name in fitting if _is_text(name))
             if pattern and not fitting:
                 meant = near(pattern, self._there)
                 help_ = "did-you-mean" if meant else "in-folder"

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, field, replace
 
 from walewright.readback.language import PageLayout, ReadLanguage
-from walewright.readback.sentences import as_name
+from walewright.readback.tokens import as_name
 
 _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 

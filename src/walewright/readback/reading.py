@@ -26,7 +26,7 @@ from walewright.readback.phrases import (
     Seams,
     StripsRead,
 )
-from walewright.readback.sentences import Unreadable, said
+from walewright.readback.sentences import LinesSaid, Unreadable
 from walewright.readback.working import SectionAtWork
 from walewright.report.model import PRINTED_WORDS, Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
@@ -37,24 +37,24 @@ PRINTED = PRINTED_WORDS
 
 def read_back(text: str, size: int, language: ReadLanguage) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     """The work of size number `size` (from 0) as the printed `text` tells it in its `language`, or what is wrong with it."""
-    page = laid_out(text, language)
+    page, said = laid_out(text, language), LinesSaid(language)
     charts, torn = _charts(page, language)
-    faults = (*torn, *_unreadable(page, language))
+    faults = (*torn, *_unreadable(page, said))
     if not faults and not 0 <= size < len(page.sizes):
         faults = (_fault("words-no-such-size", 0, 0, number=size + 1, sizes_known=len(page.sizes)),)
-    return (None, faults) if faults else _worked(page, size, charts, language)
+    return (None, faults) if faults else _worked(page, size, charts, said)
 
 
 def read_back_all(text: str, language: ReadLanguage) -> tuple[tuple[Work, ...] | None, tuple[Diagnostic, ...]]:
     """The work of every size, in the order of the text's sizes; the text is looked through once."""
-    page = laid_out(text, language)
+    page, said = laid_out(text, language), LinesSaid(language)
     charts, torn = _charts(page, language)
-    faults = (*torn, *_unreadable(page, language))
+    faults = (*torn, *_unreadable(page, said))
     if faults:
         return None, faults
     works: list[Work] = []
     for size in range(len(page.sizes)):
-        work, wrong = _worked(page, size, charts, language)
+        work, wrong = _worked(page, size, charts, said)
         if work is None:
             faults += wrong
         else:
@@ -69,7 +69,7 @@ def _fault(kind: str, start: int, end: int, *notes: str, sizes: tuple[str, ...] 
     return diagnosed(kind, (Span(PRINTED, start, end), ""), notes=notes, sizes=sizes, facts=facts)
 
 
-def _unreadable(page: PrintedText, language: ReadLanguage) -> tuple[Diagnostic, ...]:
+def _unreadable(page: PrintedText, said: LinesSaid) -> tuple[Diagnostic, ...]:
     """Everything wrong with the text that no size is needed to see."""
     faults = [_fault("words-unreadable/line", start, end) for start, end in page.strange]
     if not page.sizes:
@@ -80,7 +80,7 @@ def _unreadable(page: PrintedText, language: ReadLanguage) -> tuple[Diagnostic, 
         if len(section.copies) not in (1, len(page.sizes)):
             faults.append(_readings(len(section.copies), len(page.sizes), section.start, section.end))
         for line in section.lines:
-            faults += _line_faults(line, len(page.sizes), language)
+            faults += _line_faults(line, len(page.sizes), said)
     # A line that cannot be read takes its number with it.
     return tuple(faults or _numbering(page))
 
@@ -113,12 +113,12 @@ def _charts(page: PrintedText, language: ReadLanguage) -> tuple[dict[str, ReadCh
     return charts, tuple(faults)
 
 
-def _line_faults(line: PrintedLine, sizes: int, language: ReadLanguage) -> Iterator[Diagnostic]:
+def _line_faults(line: PrintedLine, sizes: int, said: LinesSaid) -> Iterator[Diagnostic]:
     if line.only is not None and not line.only <= set(range(sizes)):
         yield _fault("words-size-count/size", line.start, line.end, number=max(line.only) + 1, sizes_known=sizes)
-    if is_note(line, language):
+    if is_note(line, said.language):
         return
-    told = said(line.words, language)
+    told = said.read(line.words)
     if isinstance(told, Unreadable):
         rest = line.words[told.at :]
         yield _fault("words-unreadable/sentence", line.start, line.end, "from-there", rest=rest)
@@ -152,16 +152,16 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
 
 
 def _worked(
-    page: PrintedText, size: int, charts: Mapping[str, ReadChart], language: ReadLanguage
+    page: PrintedText, size: int, charts: Mapping[str, ReadChart], said: LinesSaid
 ) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
     for number, section in enumerate(page.sections):
         if section.joining:
-            fault = _obeyed(page, number, size, lambda phrase: _sew(tasks, phrase, size), language)
+            fault = _obeyed(page, number, size, lambda phrase: _sew(tasks, phrase, size), said)
         else:
             hands = Hands(charts)
-            fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), language)  # type: ignore[misc]
+            fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), said)  # type: ignore[misc]
             if hands.made:
                 copies = section.copies[size if len(section.copies) > 1 else 0]
                 tasks.append(Block(section.name, tuple(hands.made), copies))
@@ -170,11 +170,9 @@ def _worked(
     return Work(name, tuple(tasks)), ()
 
 
-def _obeyed(
-    page: PrintedText, number: int, size: int, obey: Callable[[ReadPhrase], None], language: ReadLanguage
-) -> Diagnostic | None:
+def _obeyed(page: PrintedText, number: int, size: int, obey: Callable[[ReadPhrase], None], said: LinesSaid) -> Diagnostic | None:
     section = page.sections[number]
-    working = SectionAtWork(section, size, obey, language)
+    working = SectionAtWork(section, size, obey, said)
     try:
         working.all_of_it(page.sections[:number])
     except Contradiction as fault:

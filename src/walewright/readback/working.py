@@ -6,10 +6,9 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
-from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
 from walewright.readback.phrases import Argument, ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
-from walewright.readback.sentences import Unreadable, said
+from walewright.readback.sentences import LinesSaid, Unreadable
 from walewright.readback.together import Shapings
 
 MOST_PHRASES = 100_000
@@ -25,9 +24,9 @@ _AGAIN = ("again", "again_mirrored", "again_on")
 class SectionAtWork:
     """One section of size number `size`. `start`..`end` are the characters of the text that are being obeyed."""
 
-    def __init__(self, section: PrintedSection, size: int, obey: Obey, language: ReadLanguage) -> None:
+    def __init__(self, section: PrintedSection, size: int, obey: Obey, said: LinesSaid) -> None:
         self.start, self.end = section.start, section.end
-        self._section, self._size, self._obey, self._language = section, size, obey, language
+        self._section, self._size, self._obey, self._said = section, size, obey, said
         self._done = 0
         self._together: Shapings | None = None
         self._read: ReadAs = _as_it_is
@@ -36,7 +35,7 @@ class SectionAtWork:
         """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
         for line in self._section.lines:
             if not self._passed_by(line):
-                told = _said(line, self._language)
+                told = _told(line, self._said)
                 first = told[0]
                 if isinstance(first, ReadPhrase) and first.kind in _AGAIN:
                     self.start, self.end = line.start, line.end
@@ -51,23 +50,23 @@ class SectionAtWork:
         """The lines that are referred to, and how their phrases are read."""
         if phrase.kind == "again_mirrored":
             return self._other_half(phrase, line), mirrored
-        lines = referred(phrase, line, before, self._language)
-        return lines, _on(phrase, lines, self._language) if phrase.kind == "again_on" else _as_it_is
+        lines = referred(phrase, line, before, self._said)
+        return lines, _on(phrase, lines, self._said) if phrase.kind == "again_on" else _as_it_is
 
     def _passed_by(self, line: PrintedLine) -> bool:
-        return is_note(line, self._language) or (line.only is not None and self._size not in line.only)
+        return is_note(line, self._said.language) or (line.only is not None and self._size not in line.only)
 
     def _other_half(self, phrase: ReadPhrase, line: PrintedLine) -> tuple[PrintedLine, ...]:
         first, last, *_ = phrase.arguments
         above = tuple(one for one in self._section.lines if one.start < line.start)
-        return _steps(self._section.name, above, (first, last), line, self._language)
+        return _steps(self._section.name, above, (first, last), line, self._said)
 
     def _again(self, phrase: ReadPhrase, lines: tuple[PrintedLine, ...], read: ReadAs, line: PrintedLine) -> None:
         """The steps that are referred to, here, each as it is `read`, and then what is said to be true."""
         self._read = read
         for one in lines:
             if not self._passed_by(one):
-                self._line(_said(one, self._language), line)
+                self._line(_told(one, self._said), line)
         self._read = _as_it_is
         self._close()
         self.start, self.end = line.start, line.end
@@ -114,8 +113,8 @@ def _as_it_is(phrase: ReadPhrase) -> ReadPhrase:
     return phrase
 
 
-def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
-    told = said(line.words, language)
+def _told(line: PrintedLine, said: LinesSaid) -> tuple[ReadSaid, ...]:
+    told = said.read(line.words)
     assert not isinstance(told, Unreadable), "lines are looked through before"
     return told
 
@@ -123,25 +122,23 @@ def _said(line: PrintedLine, language: ReadLanguage) -> tuple[ReadSaid, ...]:
 # ----------------------------------------------------------------- steps of an earlier section
 
 
-def referred(
-    phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection], language: ReadLanguage
-) -> tuple[PrintedLine, ...]:
+def referred(phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection], said: LinesSaid) -> tuple[PrintedLine, ...]:
     """The lines that a line stands for. Raises `Contradiction` where no such lines are there, or not as many."""
     name, first, last, *_ = phrase.arguments
     assert isinstance(name, str)
     assert isinstance(first, int)
     assert isinstance(last, int)
-    of = section_name(name, language)
+    of = section_name(name, said.language)
     found = [section for section in before if section.name == of and not section.joining]
     if not found:
         raise Contradiction("contradiction/section-missing", section=name)
     if len(found) > 1:
         raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
-    return _steps(name, found[0].lines, (first, last), line, language)
+    return _steps(name, found[0].lines, (first, last), line, said)
 
 
 def _steps(
-    name: str, lines: tuple[PrintedLine, ...], numbers: tuple[Argument, Argument], line: PrintedLine, language: ReadLanguage
+    name: str, lines: tuple[PrintedLine, ...], numbers: tuple[Argument, Argument], line: PrintedLine, said: LinesSaid
 ) -> tuple[PrintedLine, ...]:
     """The lines of the steps of these `numbers`, which are as many as those that `line` stands for."""
     first, last = numbers
@@ -154,18 +151,18 @@ def _steps(
     if last - first != line.last - line.first:
         raise Contradiction("contradiction/steps-referred-to", wanted=line.last - line.first + 1, there=last - first + 1)
     # What goes on together has its rows said above it.
-    while begin > 0 and isinstance(_said(lines[begin], language)[0], ReadTrack):
+    while begin > 0 and isinstance(_told(lines[begin], said)[0], ReadTrack):
         begin -= 1
     told = lines[begin : end + 1]
-    if any(_refers_on(one, language) for one in told):
+    if any(_refers_on(one, said) for one in told):
         raise Contradiction("contradiction/steps-refer-on", section=name, first=first, last=last)
     return told
 
 
-def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], language: ReadLanguage) -> ReadAs:
+def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> ReadAs:
     """How a phrase is read where the first row of another piece is hung. Raises `Contradiction` where none is."""
     piece = phrase.arguments[3]
-    told_there = (one for line in lines if not is_note(line, language) for one in _said(line, language))
+    told_there = (one for line in lines if not is_note(line, said.language) for one in _told(line, said))
     if not any(isinstance(one, ReadPhrase) and one.kind == "rehang_start" for one in told_there):
         raise Contradiction("contradiction/nothing-hung")
 
@@ -175,8 +172,8 @@ def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], language: ReadLangua
     return read
 
 
-def _refers_on(line: PrintedLine, language: ReadLanguage) -> bool:
-    first = None if is_note(line, language) else _said(line, language)[0]
+def _refers_on(line: PrintedLine, said: LinesSaid) -> bool:
+    first = None if is_note(line, said.language) else _told(line, said)[0]
     return isinstance(first, ReadPhrase) and first.kind in _AGAIN
 
 

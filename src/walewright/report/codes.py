@@ -333,6 +333,7 @@ COMMANDS = _errors(
     theme_reaches_out="A theme would fetch something from outside.",
 ) | _warnings(
     page_printer="The printer of the pages warns of something.",
+    size_not_picked="A size cannot be picked in the page for a browser.",
     theme_low_contrast="A theme's colour is hard to read on paper.",
 )
 """What can be wrong around the sources; told by `world` and the commands."""

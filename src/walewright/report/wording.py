@@ -63,6 +63,8 @@ class Language:
     point: str = "."
     thousands: str = ","
     """Between the thousands of a number where a sentence asks for it."""
+    names: Mapping[str, str] = field(default_factory=dict)
+    """What names of the author's are called, where messages are not for the author: by the name in the source."""
     genders: Mapping[str, str] = field(default_factory=dict)
     """"m", "f" or "n" of each term, and of each phrase that can stand in place of one, by its key; empty where words have none."""
 
@@ -202,6 +204,8 @@ class _Filling(Formatter):
                 return ", ".join(self.plain(f) for f in fact)
             case float():
                 return self.language.number(fact)
+            case str():
+                return self.language.names.get(fact, fact)
         return str(fact)
 
     def amount(self, value: float, unit: str) -> str:
@@ -213,7 +217,7 @@ class _Filling(Formatter):
         return f"{number} {one if number == '1' or not many else many}".strip()
 
     def named(self, fact: Fact, quoted: bool) -> str:
-        return f"`{fact}`" if quoted and isinstance(fact, str) else self.plain(fact)
+        return f"`{self.plain(fact)}`" if quoted and isinstance(fact, str) else self.plain(fact)
 
     def listed(self, facts: tuple[Fact, ...], way: str) -> str:
         texts = [self.named(fact, way.endswith("`")) for fact in facts]

@@ -110,7 +110,10 @@ class Serving:
 
     async def recall(self, request: Request) -> Response:
         """What a file remembers, for the garment that it names, or the one that it was given to."""
-        given = await posted(request)
+        try:
+            given = await posted(request)
+        except BodyUnreadable as fault:
+            return HTMLResponse(self.pages.gallery(self.garments, "", ""), fault.status)
         text = given.get("file", "").strip() or given.get("pasted", "")
         found = remembered.read(text)
         if not isinstance(found, remembered.Remembered):
@@ -127,7 +130,11 @@ class Serving:
 
     async def yours(self, request: Request) -> Response:
         """A source that somebody gives, as a file or pasted, or the form of one with what was filled in."""
-        given = await posted(request)
+        try:
+            given = await posted(request)
+        except BodyUnreadable as fault:
+            # The wrong file was dropped, or one that another program saved in its own way.
+            return HTMLResponse(self.pages.gallery(self.garments, unread=True), fault.status)
         text = given.pop("file", "").strip("\n") or given.get("source", "")
         if not text.strip() or len(text) > LONGEST_SOURCE:
             return HTMLResponse(self.pages.gallery(self.garments, source=text[:LONGEST_SOURCE], unread=True), 422)

@@ -102,6 +102,8 @@ WORDS = (
 """By these names the templates ask for them."""
 
 FORMATS = ("pdf", "bench", "html", "text", "plan")
+MOST_STRAY = 8
+"""Names that are told of all that the form has no place for."""
 PRINTED = frozenset({"pdf", "bench"})
 """Those that are set page by page, which takes a while."""
 
@@ -148,7 +150,14 @@ class Pages:
         pictures = {row.name: Markup(row.picture) for row in answer.offer.rows} if answer.offer is not None else {}
         place = f"{self.root}/yours" if garment.text else f"{self.root}/garment/{quote(garment.name, safe='')}"
         of = {"garment": garment, "place": place, "answer": answer, "drawings": drawings, "pictures": pictures}
+        of["stray"] = self._stray(answer) if answer.offer is not None else ""
         return self._filled("garment.html", **of, formats=FORMATS, printed=PRINTED)
+
+    def _stray(self, answer: PageAnswer) -> str:
+        """What was filled in, or remembered, that the form has no place for."""
+        names = tuple(dict.fromkeys(self._named(name.partition(":")[2] or name) for name in answer.stray))
+        more = ("…",) if len(names) > MOST_STRAY else ()
+        return self.guide.say("serve/stray", names=", ".join((*names[:MOST_STRAY], *more))) if names else ""
 
     def unfinished(self, garment: ServedGarment, posted: Posted, result: PageResult) -> str:
         """Where not even the form could be made: what was filled in is kept for another try."""

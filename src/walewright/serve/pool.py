@@ -23,6 +23,10 @@ TaskGiven = ParamSpec("TaskGiven")
 TaskFound = TypeVar("TaskFound")
 
 
+CONTEXT = multiprocessing.get_context("spawn")
+"""A fresh interpreter a process: a fork would take along threads of libraries in whatever state they are."""
+
+
 @dataclass(frozen=True, slots=True)
 class Limits:
     """`seconds` for one piece of work, and `unwanted` for one that nobody waits for any longer; `memory` in bytes for a process,
@@ -64,18 +68,19 @@ class WorkPool:
 
     def start(self) -> None:
         """Make the pool; a process is started when there is work for it."""
+        self._told = reading, writing = CONTEXT.Pipe(duplex=False)
+        asyncio.get_running_loop().add_reader(reading.fileno(), self.progress.heard, reading)
+        self._pool = self._made(writing)
+
+    def _made(self, writing: Connection) -> ProcessPool:
         from pebble import ProcessPool
 
-        # A fresh interpreter a process: a fork would take along threads of libraries in whatever state they are.
-        context = multiprocessing.get_context("spawn")
-        self._told = reading, writing = context.Pipe(duplex=False)
-        asyncio.get_running_loop().add_reader(reading.fileno(), self.progress.heard, reading)
-        self._pool = ProcessPool(
+        return ProcessPool(
             max_workers=self.limits.processes,
             max_tasks=FILES_A_PROCESS,
             initializer=_begun,
             initargs=(self.limits.memory, writing),
-            context=context,
+            context=CONTEXT,
         )
 
     def stop(self) -> None:
@@ -114,8 +119,10 @@ class WorkPool:
     ) -> TaskFound | Unfinished:
         from pebble import ProcessExpired
 
-        assert self._pool is not None
-        future = self._pool.schedule(task, args=arguments, kwargs=named, timeout=self.limits.seconds)
+        try:
+            future = self._begin(task, arguments, named)
+        except (OSError, RuntimeError):
+            return Unfinished("memory")
         watched = asyncio.ensure_future(self._until_gone(asker, future)) if asker is not None else None
         try:
             return await asyncio.wrap_future(future)
@@ -135,6 +142,20 @@ class WorkPool:
         finally:
             if watched is not None:
                 watched.cancel()
+
+    def _begin(
+        self, task: Callable[..., TaskFound], arguments: tuple[object, ...], named: dict[str, object]
+    ) -> ProcessFuture[TaskFound]:
+        """Hand a piece of work to the pool. Raises OSError or RuntimeError where no process can be started."""
+        assert self._pool is not None
+        try:
+            return self._pool.schedule(task, args=arguments, kwargs=named, timeout=self.limits.seconds)
+        except (OSError, RuntimeError):
+            # Where the system once had no room for a process, the pool takes no more work, ever. A new one may find room.
+            self._pool.stop()  # type: ignore[no-untyped-call]
+            assert self._told is not None
+            self._pool = self._made(self._told[1])
+            return self._pool.schedule(task, args=arguments, kwargs=named, timeout=self.limits.seconds)
 
     async def _until_gone(self, asker: Asker, future: ProcessFuture[Any]) -> None:
         """Take the work back when nobody waits for it. What was begun is given a little time: a new process takes longer to be

@@ -12,7 +12,7 @@ from walewright.guide.numbers import cm, sentence
 from walewright.report.render import unique
 from walewright.serve.given import in_cm
 from walewright.serve.model import DrawnPiece, Offer, OfferedRow, PageResult, Posted, ResultTable
-from walewright.serve.telling import MOST_TOLD, told_of
+from walewright.serve.telling import MOST_TOLD, called, told_of
 from walewright.sheet import fitting
 from walewright.sheet.legends import legend
 from walewright.sheet.regrading import regraded
@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
 def result(outcome: Outcome, guide: Guide, words: Language, offer: Offer) -> PageResult:
     """Of an outcome, proven or not."""
+    words = called(words, outcome.renamed)
     told = tuple(told_of(d, words, guide, offer) for d in unique(outcome.diagnostics))
     first = tuple(sorted(told, key=lambda one: not one.error))[:MOST_TOLD]
     if not outcome.proven:
@@ -50,7 +51,12 @@ def _hint(guide: Guide, offer: Offer, row: OfferedRow, values: Posted, found: Pa
 
 
 def _eases(outcome: Outcome) -> Iterator[tuple[str, float]]:
-    """By the measures of the body that they fit: a reach, and the tightest of what goes round."""
+    """By the measures of the body that they fit, as the source calls them: a reach, and the tightest of what goes round."""
+    by = outcome.renamed.back("value") if outcome.renamed is not None else {}
+    yield from ((by.get(name, name), ease) for name, ease in _printed_eases(outcome))
+
+
+def _printed_eases(outcome: Outcome) -> Iterator[tuple[str, float]]:
     if outcome.fit is None:
         return
     for reach in outcome.fit.reaches:

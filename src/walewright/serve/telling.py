@@ -17,6 +17,7 @@ from walewright.serve.model import Offer, PageResult, ServedGarment, ToldMistake
 if TYPE_CHECKING:
     from walewright.guide.model import Guide
     from walewright.report.wording import Language
+    from walewright.source.renamed import Renaming
 
 MOST_TOLD = 12
 """Messages that are shown."""
@@ -29,6 +30,13 @@ WHY = {
 """What a pattern says of itself most often when something given does not go."""
 
 
+def called(words: Language, by: Renaming | None) -> Language:
+    """The words with the names that are printed, for who sees no source."""
+    if by is None:
+        return words
+    return replace(words, names={written: name_of(printed) for printed, written in by.before().items()})
+
+
 def refused(told: Iterable[Diagnostic], words: Language, guide: Guide, offer: Offer) -> PageResult:
     """Of figures that do not read."""
     return PageResult("refused", tuple(told_of(d, words, guide, offer) for d in told))
@@ -37,6 +45,8 @@ def refused(told: Iterable[Diagnostic], words: Language, guide: Guide, offer: Of
 def unreadable(told: Iterable[Diagnostic], words: Language, guide: Guide, garment: ServedGarment) -> PageResult:
     """Of a source that somebody gave, with the lines that are at fault."""
     errors = [d for d in told if d.severity is Severity.ERROR][:MOST_TOLD]
+    if not errors:
+        return PageResult("refused", (ToldMistake(True, guide.say("serve/only-defines")),))
     return PageResult("refused", tuple(_in_source(d, words, guide, garment) for d in errors))
 
 
@@ -88,7 +98,7 @@ def _why(note: Said, words: Language, guide: Guide) -> str:
     """The pattern's own message: of body and bed, where there are words for that."""
     message = dict(note.facts)["message"]
     assert isinstance(message, Said)
-    facts = _readable(dict(message.facts))
+    facts = _readable(dict(message.facts), words)
     match WHY.get(message.key):
         case "too-wide":
             return guide.say("serve/too-wide", piece=facts["piece"], takes=facts["takes"], needles=facts["needles"])
@@ -99,9 +109,9 @@ def _why(note: Said, words: Language, guide: Guide) -> str:
     return guide.say("serve/unmade", message=phrased(message, words))
 
 
-def _readable(facts: Mapping[str, Fact]) -> dict[str, Fact]:
+def _readable(facts: Mapping[str, Fact], words: Language) -> dict[str, Fact]:
     """Names of a source as they are read."""
-    return {key: name_of(fact) if isinstance(fact, str) else fact for key, fact in facts.items()}
+    return {key: words.names.get(fact, name_of(fact)) if isinstance(fact, str) else fact for key, fact in facts.items()}
 
 
 def _help(help_: Said, diagnostic: Diagnostic, words: Language, offer: Offer, text: str) -> str:

@@ -74,6 +74,9 @@ def kept(garment: ServedGarment, posted: Posted, language: str, offer: Offer | N
     if answer.offer is None:
         return answer
     text = remembered.written(garment.name, fields(answer.offer, answer.values))
+    if not isinstance(remembered.read(text), remembered.Remembered):
+        # What no file remembers is no figure either, and why is told.
+        return _result(garment, answer, answer.offer, language)[0]
     return TakenFile(f"{garment.name}{remembered.SUFFIX}", text.encode())
 
 

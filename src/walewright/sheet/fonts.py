@@ -1,27 +1,72 @@
 """The sheet's typefaces, and the only door through which the renderer may fetch anything.
 
 Source Serif 4 and Source Sans 3 (both under the SIL Open Font License 1.1) come from Python packages, so that a page is
-the same on every machine whatever is installed there.
+the same on every machine whatever is installed there. The packages hold variable fonts. The renderer would make a fixed one of
+each for every document, which takes a fifth of its time, and one for each size of type that it meets; so it is given fixed ones,
+made once a process.
 """
 
 from __future__ import annotations
 
 import importlib.util
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
-from urllib.parse import unquote, urlsplit
 
 from weasyprint.urls import URLFetcher, URLFetcherResponse
 
-FACES = (
-    ("Sheet Serif", "normal", "fontpkg_source_serif_4", "SourceSerif4[opsz,wght].ttf"),
-    ("Sheet Serif", "italic", "fontpkg_source_serif_4", "SourceSerif4-Italic[opsz,wght].ttf"),
-    ("Sheet Sans", "normal", "fontpkg_source_sans_3", "SourceSans3[wght].ttf"),
-    ("Sheet Sans", "italic", "fontpkg_source_sans_3", "SourceSans3-Italic[wght].ttf"),
-)
-"""(family as the theme names it, style, package, file)."""
+SCHEME = "sheet-face:"
+"""How the style sheet of the faces names one for the fetcher."""
 
-UPRIGHT = ("serif", "", "sans", "")
-"""What pages that are no paper call them."""
+
+@dataclass(frozen=True, slots=True)
+class FixedFace:
+    """One fixed face: the family as the theme names it, its style and weight; the file that it is made of, and where on the axes
+    of that."""
+
+    family: str
+    style: str
+    weight: int
+    package: str
+    file: str
+    axes: tuple[tuple[str, int], ...]
+
+    @property
+    def url(self) -> str:
+        """What the fetcher knows it by."""
+        return f"{SCHEME}{self.family.replace(' ', '-').lower()}-{self.style}-{self.weight}"
+
+
+def _serif(style: str, weight: int, drawn_for: int) -> FixedFace:
+    """A cut of Source Serif 4, drawn for type of so many points (its axis "opsz")."""
+    file = "SourceSerif4-Italic[opsz,wght].ttf" if style == "italic" else "SourceSerif4[opsz,wght].ttf"
+    return FixedFace("Sheet Serif", style, weight, "fontpkg_source_serif_4", file, (("opsz", drawn_for), ("wght", weight)))
+
+
+def _sans(style: str, weight: int) -> FixedFace:
+    file = "SourceSans3-Italic[wght].ttf" if style == "italic" else "SourceSans3[wght].ttf"
+    return FixedFace("Sheet Sans", style, weight, "fontpkg_source_sans_3", file, (("wght", weight),))
+
+
+TEXT, TITLES = 12, 40
+"""Points of type that the serif's cuts are drawn for: what is read, and what stands large."""
+
+FACES = (
+    _serif("normal", 400, TEXT),
+    _serif("normal", 500, TITLES),
+    _serif("normal", 700, TITLES),
+    _serif("italic", 400, TEXT),
+    _sans("normal", 400),
+    _sans("normal", 600),
+    _sans("normal", 700),
+    _sans("italic", 400),
+    _sans("italic", 600),
+)
+"""Those that a sheet, a bench copy or a publisher's theme can ask for; a weight between is set in the nearest."""
+
+UPRIGHT: Mapping[str, FixedFace] = {"serif": FACES[0], "sans": FACES[4]}
+"""The faces whose whole file pages that are no paper take, by what they call them."""
 
 SVG = "data:image/svg+xml,"
 PHOTOGRAPH = "data:image/jpeg;base64,"
@@ -31,20 +76,35 @@ FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
 
 def font_face_css() -> str:
     """@font-face rules for the renderer. Raises ModuleNotFoundError when a font package is not installed."""
-    rules = []
-    for family, style, package, file in FACES:
-        url = (_files(package) / file).as_uri()
-        rules.append(f'@font-face {{ font-family: "{family}"; font-style: {style}; src: url("{url}"); }}')
-    return "\n".join(rules)
+    for face in FACES:
+        _files(face.package)
+    return "\n".join(
+        f'@font-face {{ font-family: "{face.family}"; font-style: {face.style}; font-weight: {face.weight};'
+        f' src: url("{face.url}"); }}'
+        for face in FACES
+    )
 
 
 def face_path(kind: str) -> str:
-    """Where the upright face of a kind, "serif" or "sans", lies; empty where its package is not installed."""
-    _, _, package, file = FACES[UPRIGHT.index(kind)]
+    """Where the upright face of a kind, "serif" or "sans", lies, in all its weights; empty where its package is not installed."""
+    face = UPRIGHT[kind]
     try:
-        return str(_files(package) / file)
+        return str(_files(face.package) / face.file)
     except ModuleNotFoundError:
         return ""
+
+
+@cache
+def fixed(face: FixedFace) -> bytes:
+    """The face as a TrueType font without axes, with all of its letters."""
+    import uharfbuzz
+
+    whole = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(_files(face.package) / face.file)))
+    cut = uharfbuzz.SubsetInput()
+    cut.keep_everything()
+    for axis, at in face.axes:
+        cut.pin_axis_location(whole, axis, at)
+    return bytes(uharfbuzz.subset(whole, cut).blob.data)
 
 
 def _files(package: str) -> Path:
@@ -55,20 +115,19 @@ def _files(package: str) -> Path:
 
 
 class ShippedOnly(URLFetcher):  # type: ignore[misc]
-    """Fetches the font files, the theme's own ornaments written into it as SVG, and what was written into the page: the photograph,
+    """Fetches the faces, the theme's own ornaments written into it as SVG, and what was written into the page: the photograph,
     a publisher's logo and fonts; refuses all else with ValueError.
 
     Nothing on a sheet comes from elsewhere: an author gives words, which are escaped, and a file that was read before."""
 
     def __init__(self) -> None:
-        super().__init__(allowed_protocols=("file", "data"), allow_redirects=False)
-        self._fonts = frozenset(_files(package) / file for _, _, package, file in FACES)
+        super().__init__(allowed_protocols=("data",), allow_redirects=False)
+        self._faces = {face.url: face for face in FACES}
 
     def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
         """The response, for an allowed `url`."""
         if url.startswith((SVG, PHOTOGRAPH, *FONTS)):
             return super().fetch(url, headers)
-        parts = urlsplit(url)
-        if parts.scheme == "file" and not parts.netloc and Path(unquote(parts.path)).resolve() in self._fonts:
-            return super().fetch(url, headers)
+        if url in self._faces:
+            return URLFetcherResponse(url, fixed(self._faces[url]), {"Content-Type": "font/ttf"})
         raise ValueError(f"a sheet may not fetch {url[:80]}")

@@ -104,11 +104,12 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     from weasyprint.text.fonts import FontConfiguration
 
     from walewright.sheet.fonts import ShippedOnly, font_face_css
+    from walewright.sheet.printer import PrintedPage
 
-    fetcher, fonts = ShippedOnly(), FontConfiguration()
+    fonts = FontConfiguration()
     with gathered():
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
-        pages = weasyprint.HTML(string=page, url_fetcher=fetcher).render(stylesheets=[faces], font_config=fonts).pages
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+        pages = PrintedPage(page).render(stylesheets=[faces], font_config=fonts).pages
     # A sheet that goes on has its anchor on its next pages too.
     return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
 
@@ -171,8 +172,8 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
     from weasyprint.text.fonts import FontConfiguration
 
     from walewright.sheet.fonts import ShippedOnly, font_face_css
+    from walewright.sheet.printer import PrintedPage
 
-    fetcher = ShippedOnly()
     fonts = FontConfiguration()
     laid: list[int] = []
 
@@ -181,9 +182,8 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
         finish(document, made)
 
     with gathered() as said, _dated(sheet.date):
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=fetcher)
-        document = weasyprint.HTML(string=page, url_fetcher=fetcher)
-        data: bytes = document.write_pdf(
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+        data: bytes = PrintedPage(page).write_pdf(
             stylesheets=[faces],
             font_config=fonts,
             pdf_variant="pdf/ua-1",

@@ -27,7 +27,7 @@ HEAVIEST = 1000
 """The heaviest weight of a font (CSS Fonts Module Level 4, section 2.2)."""
 USUAL_WEIGHT = 400
 
-HOUSE_FAMILIES = frozenset(family.lower() for family, _, _, _ in FACES)
+HOUSE_FAMILIES = frozenset(face.family.lower() for face in FACES)
 STYLES: tuple[str, ...] = get_args(FontStyle)
 
 WHOLE = ("colours", "font", "imprint", "logo")

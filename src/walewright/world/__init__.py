@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 
 from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_behind, sources_known
 from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
-from walewright.world.shipped import package_path, package_text, shipped_names, shipped_path, shipped_text
+from walewright.world.shipped import library_text, package_path, package_text, shipped_names, shipped_path, shipped_text
 
 if TYPE_CHECKING:
     from walewright.world.beside import read_beside
@@ -48,6 +48,7 @@ __all__ = [
     "is_folder",
     "is_source_name",
     "kept",
+    "library_text",
     "names_fingerprint",
     "package_path",
     "package_text",

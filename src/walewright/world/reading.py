@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from walewright.report.model import Diagnostic
 from walewright.report.said import Amount
-from walewright.world.names import SOURCE_SUFFIX
+from walewright.world.names import SOURCE_SUFFIX, is_source_name
 from walewright.world.refusals import reason, refusal
 
 LARGEST_SOURCE = 2 * 1024 * 1024
@@ -83,10 +83,16 @@ def _state(facts: os.stat_result) -> tuple[int, ...]:
     return facts.st_dev, facts.st_ino, facts.st_size, facts.st_mtime_ns
 
 
+def _suffix(path: str) -> str:
+    """What a file's name ends in that can be named instead: another source, or another file of the kind that was named."""
+    own = os.path.splitext(path)[1]
+    return own if own and not is_source_name(path) else SOURCE_SUFFIX
+
+
 def _unfit(path: str, facts: os.stat_result) -> Diagnostic | None:
     """Why a file is not to be read, by what the system says of it."""
     if stat.S_ISDIR(facts.st_mode):
-        return refusal(path, "source-is-folder", "name-a-file", suffix=SOURCE_SUFFIX)
+        return refusal(path, "source-is-folder", "name-a-file", suffix=_suffix(path))
     if not stat.S_ISREG(facts.st_mode):
         kind = next((name for test, name in KINDS if test(facts.st_mode)), "other")
         return refusal(path, f"source-not-file/{kind}", "save-plain")
@@ -117,7 +123,7 @@ def read_bytes(path: str, most: int) -> tuple[bytes, os.stat_result, os.stat_res
 
 def _understood(path: str, data: bytes, facts: os.stat_result) -> tuple[Held | None, Diagnostic | None]:
     if b"\0" in data:
-        return None, refusal(path, "source-not-text/binary", "name-a-text", suffix=SOURCE_SUFFIX)
+        return None, refusal(path, "source-not-text/binary", "name-a-text", suffix=_suffix(path))
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as failed:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from importlib.resources import files
 from pathlib import Path
 from typing import Literal
 
@@ -48,6 +49,11 @@ def shipped_names(kind: ShippedKind, folder: str = "", suffix: str = "") -> tupl
 def package_text(relative: str) -> str:
     """Text of a data file inside the package itself, such as "sheet/themes/booklet.css". Raises FileNotFoundError."""
     return (_PACKAGE / relative).read_text(encoding="utf-8")
+
+
+def library_text(package: str, relative: str) -> str:
+    """Text of a data file inside an installed library. Raises FileNotFoundError."""
+    return files(package).joinpath(relative).read_text(encoding="utf-8")
 
 
 def package_path(relative: str) -> Path:

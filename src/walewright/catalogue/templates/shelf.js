@@ -23,6 +23,31 @@
     form.elements.count.value = String(count);
     none.hidden = count > 0;
   };
+  // Opened as `index.html#watch` while `publish --watch` runs, it is loaded again when something was made. What was made last is told
+  // by the size of a picture, for that is all that a page may know of a file beside it.
+  const watch = (before) => {
+    const mark = new Image();
+    const again = (now) => window.setTimeout(() => watch(now), 300);
+    mark.onload = () => {
+      const now = `${mark.naturalWidth} ${mark.naturalHeight}`;
+      if (!before || before === now) { again(now); return; }
+      keep();
+      window.location.reload();
+    };
+    mark.onerror = () => again(before);
+    mark.src = `.walewright-kept/made.svg?${Date.now()}`;
+  };
+  const CHOSEN = "chosen on the shelf";
+  const keep = () => {
+    try { window.sessionStorage.setItem(CHOSEN, JSON.stringify([...new FormData(form)])); } catch (fault) { /* not kept */ }
+  };
+  const restore = () => {
+    try {
+      for (const [name, value] of JSON.parse(window.sessionStorage.getItem(CHOSEN) || "[]"))
+        if (form.elements[name]) form.elements[name].value = value;
+    } catch (fault) { /* nothing kept */ }
+  };
+  if (window.location.hash === "#watch") { restore(); watch(""); }
   form.hidden = false;
   form.addEventListener("input", sift);
   form.addEventListener("submit", (event) => event.preventDefault());

@@ -21,7 +21,7 @@ from walewright.cli.outputs import product_names, unfit_outputs
 from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import meant, unfit_names
 from walewright.report.columns import named
-from walewright.report.model import Diagnostic, Severity, Span, diagnosed
+from walewright.report.model import Diagnostic
 from walewright.report.said import Said, said
 from walewright.report.wording import phrased
 
@@ -119,7 +119,7 @@ class _Building:
             line.report(line.placed(refused), {file: outcome.text})
             return options.exit_code(refused)
         made, doubts = _render(pattern, printing.formats, lambda form: self.step(said("printing", name=name, form=form)))
-        line.report(doubts)
+        line.report(line.placed(doubts), {file: outcome.text})
         names = product_names(file, printing.formats)
         unwritable = world.write_set(self.out, {names[form]: data for form, data in made.items()})
         if unwritable is not None:
@@ -133,20 +133,15 @@ class _Building:
 def _render(
     pattern: Pattern, formats: Sequence[str], starting: Callable[[str], None]
 ) -> tuple[dict[str, bytes], tuple[Diagnostic, ...]]:
-    """format -> bytes of every format asked for, and what the page printer warns of; `starting` is told each before it is made."""
+    """format -> bytes of every format asked for, and what their readers have to know; `starting` is told each before it is made."""
     made: dict[str, bytes] = {}
     doubts: list[Diagnostic] = []
     for form in formats:
         starting(form)
         product = format_named(form).make(pattern)
         made[form] = product.data
-        doubts += (doubt(pattern.outcome.file, warning) for warning in product.warnings)
+        doubts += product.doubts
     return made, tuple(doubts)
-
-
-def doubt(file: str, warning: str) -> Diagnostic:
-    """What the page printer warns of."""
-    return diagnosed("page-printer", (Span(file, 0, 0), ""), helps=("look-at-it",), severity=Severity.WARNING, warning=warning)
 
 
 COMMAND = command(

@@ -89,6 +89,8 @@ def _run(app: object, listening: socket.socket) -> int:
     """Until somebody stops it, which is how it ends well."""
     import uvicorn
 
+    from walewright.serve.patience import PatientFor
+
     config = uvicorn.Config(
         app,  # type: ignore[arg-type]
         lifespan="on",
@@ -101,6 +103,7 @@ def _run(app: object, listening: socket.socket) -> int:
         limit_concurrency=MOST_CONNECTIONS,
         timeout_graceful_shutdown=1,
         ws="none",
+        http=PatientFor,
     )
     try:
         uvicorn.Server(config).run(sockets=[listening])

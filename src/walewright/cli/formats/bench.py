@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from walewright.cli.formats.format import Format, Made, Pattern
+from walewright.cli.formats.format import Format, Made, Pattern, on_pages
 from walewright.report.model import Diagnostic, diagnosed
 
 
@@ -18,7 +18,7 @@ def _make(pattern: Pattern) -> Made:
     pages = sheet.page_counts(sheet.bench_html(made, pattern.theme or PLAIN), tuple(one.anchor for one in made.sheets))
     made = sheet.with_pages(pattern.guide, made, pages)
     laid = sheet.on_paper(sheet.bench_html(made, pattern.theme or PLAIN), made)
-    return Made(laid.data, laid.warnings, laid.pages)
+    return on_pages(pattern, laid.data, laid.warnings, laid.pages)
 
 
 def _refused(pattern: Pattern) -> tuple[Diagnostic, ...]:

@@ -8,8 +8,9 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
 if TYPE_CHECKING:
+    from walewright.bench_copies import BenchCopy
     from walewright.guide.model import Guide
-    from walewright.pipeline import BenchCopy, Outcome
+    from walewright.pipeline import Outcome
     from walewright.report.model import Diagnostic
     from walewright.sheet import PageOptions, Sheet
     from walewright.sheet.themed import Theme
@@ -65,9 +66,9 @@ class Pattern:
     @cached_property
     def bench_copies(self) -> tuple[tuple[BenchCopy | None, tuple[Diagnostic, ...]], ...]:
         """The bench copies of all sizes, each read back; or why one cannot be made."""
-        from walewright import pipeline
+        from walewright import bench_copies
 
-        return tuple(pipeline.bench_copy(self.outcome, size) for size in range(len(self.outcome.plans)))
+        return tuple(bench_copies.bench_copy(self.outcome, size) for size in range(len(self.outcome.plans)))
 
     @property
     def bench_copy(self) -> tuple[BenchCopy | None, tuple[Diagnostic, ...]]:
@@ -82,11 +83,20 @@ PAGES = frozenset({"paper", "units", "theme", "print"})
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """The bytes of a file, what the page printer warns of, and on how many pages it lies; 0 for what is not on paper."""
+    """The bytes of a file, what its reader has to know of it, and on how many pages it lies; 0 for what is not on paper."""
 
     data: bytes
-    warnings: tuple[str, ...] = ()
+    doubts: tuple[Diagnostic, ...] = ()
     pages: int = 0
+
+
+def on_pages(pattern: Pattern, data: bytes, warnings: tuple[str, ...], pages: int) -> Made:
+    """What was set on paper, with all that the page printer warned of."""
+    from walewright.report.model import Severity, Span, diagnosed
+
+    place = (Span(pattern.outcome.file, 0, 0), "")
+    told = (diagnosed("page-printer", place, helps=("look-at-it",), severity=Severity.WARNING, warning=w) for w in warnings)
+    return Made(data, tuple(told), pages)
 
 
 @dataclass(frozen=True, slots=True)

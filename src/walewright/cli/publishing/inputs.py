@@ -24,7 +24,7 @@ MEASURES = "shipped:tables/measures.toml"
 READERS = ("lark", "highspy", "numpy", "jinja2", "markupsafe", "tinycss2", "pillow")
 """Libraries that all products are made with."""
 PRINTERS = (
-    *("weasyprint", "pydyf", "tinyhtml5", "cssselect2", "pyphen", "fonttools", "brotli"),
+    *("weasyprint", "pydyf", "tinyhtml5", "cssselect2", "pyphen", "fonttools", "uharfbuzz", "brotli"),
     *("fontpkg-source-sans-3", "fontpkg-source-serif-4"),
 )
 """Those that pages on paper are made with besides."""

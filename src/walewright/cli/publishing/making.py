@@ -15,7 +15,7 @@ from walewright.cli.formats import format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import PaperSize, Units, Wanted
 from walewright.report.columns import named
-from walewright.report.model import Diagnostic, Label, Severity, Span, diagnosed
+from walewright.report.model import Diagnostic, Label
 from walewright.report.said import said
 
 if TYPE_CHECKING:
@@ -101,9 +101,7 @@ def _made(job: Job) -> MadeGarment:
 
 def _product(job: Job, pattern: Pattern, product: Product) -> MadeProduct:
     made = format_named(product.format).make(pattern)
-    place = (Span(job.file, 0, 0), "")
-    told = (diagnosed("page-printer", place, helps=("look-at-it",), severity=Severity.WARNING, warning=w) for w in made.warnings)
-    job.line.report(tuple(told))
+    job.line.report(made.doubts, {job.file: job.text})
     return MadeProduct(product, made.data, made.pages)
 
 

@@ -69,6 +69,7 @@ SERVE = {
     "serve/figures-paste": "Oder hier eingefügt",
     "serve/figures-lost": "Das sind keine Angaben, die diese Seite gemerkt hat, oder solche für ein Kleidungsstück, das nicht hier"
     " ist. Daran lag es:",
+    "serve/stray": "Behalten, aber bei diesem Strickstück und dieser Auswahl nicht gefragt: {names}.",
     "serve/recall": "Formular ausfüllen",
     "serve/unread": "Hier ist nichts",
     "serve/unread-help": "Die Adresse gehört nicht zu dieser Seite, oder was geschickt wurde, war nicht zu lesen.",
@@ -91,13 +92,14 @@ SERVE = {
     "serve/pattern-value": "Anleitung:",
     "serve/ease-of": "Weitenzugabe {cm} cm.",
     "serve/in-line": "In Zeile {line} der Quelle.",
+    "serve/only-defines": "Diese Quelle beschreibt nur, was andere verwenden. Ein eigenes Strickstück hat sie nicht.",
     "serve/yours": "Eine eigene Anleitung",
     "serve/yours-help": "Eine Quelle endet auf .wale. Sie ist Text, höchstens 40.000 Zeichen lang, und verwendet keine Dateien"
     " neben sich. Sie kann hier abgelegt werden.",
     "serve/yours-file": "Die Quelle",
     "serve/yours-paste": "Oder hier eingefügt",
     "serve/yours-show": "Öffnen",
-    "serve/yours-unread": "Da war keine Quelle, oder sie ist länger als 40.000 Zeichen.",
+    "serve/yours-unread": "Da war keine Quelle, oder sie ist kein Text in UTF-8, oder länger als 40.000 Zeichen.",
     "serve/stop": "Anhalten",
     "serve/page-set": "Seite # wird gesetzt …",
     "serve/laying-out": "Die Seiten werden gemacht …",

@@ -65,6 +65,9 @@ WORDINGS: dict[str, Wording] = {
         "a table `{name}` names no sources",
         helps={"add-sources": 'add a line below its head, as in: sources = ["*.wale"]'},
     ),
+    "catalogue-line/name-no-text": Wording(
+        "the name of the source {name} is no text in UTF-8", helps={"rename-source": "give the file another name"}
+    ),
     "catalogue-line/no-match": Wording(
         "no source is called {name}",
         labels={"meant-here": "looked for in the catalogue's folder and below"},
@@ -111,7 +114,7 @@ WORDINGS: dict[str, Wording] = {
 PHRASES: dict[str, str] = {
     "published": "made {made:file|files}; {kept} as before{withdrawn:?; {withdrawn} withdrawn}"
     "{failed:?; not made: {failed:garment|garments}}",
-    "watching": "watching {folder}",
+    "watching": "watching {folder}{page:?; {page} shows what is made}",
     "withdrew": "withdrew {file}",
     "why-product": "{product}: {reasons:/; }",
     "why-new": "new",

@@ -195,11 +195,14 @@ WORDINGS: dict[str, Wording] = {
         "the file cannot be written: {reason}",
         notes={"partly-in-place": "some of its set are in place; the next build into this folder completes it"},
         helps={
-            "elsewhere": "choose another folder with --out, or free its permissions",
+            "elsewhere": "choose another folder, or free its permissions",
             "free-its-folder": "free the permissions of its folder, or make room on its disk",
             "still-there": "check that the file is still there",
-            "wait-for-it": "wait for the other build, or choose another folder with --out",
+            "wait-for-it": "wait for the other build, or choose another folder",
         },
+    ),
+    "size-not-picked": Wording(
+        "size {size} cannot be picked in the page for a browser: the lines of its bench copy do not read back as planned"
     ),
     "page-printer": Wording(
         "the page printer warns: {warning}",

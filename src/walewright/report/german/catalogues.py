@@ -71,6 +71,9 @@ WORDINGS: dict[str, Wording] = {
         "eine Tabelle `{name}` nennt keine Quelltexte",
         helps={"add-sources": 'darunter eine Zeile ergänzen, wie in: sources = ["*.wale"]'},
     ),
+    "catalogue-line/name-no-text": Wording(
+        "der Name des Quelltexts {name} ist kein Text in UTF-8", helps={"rename-source": "der Datei einen anderen Namen geben"}
+    ),
     "catalogue-line/no-match": Wording(
         "kein Quelltext heißt {name}",
         labels={"meant-here": "gesucht im Ordner des Katalogs und darunter"},
@@ -119,7 +122,7 @@ WORDINGS: dict[str, Wording] = {
 PHRASES: dict[str, str] = {
     "published": "{made:Datei|Dateien} gemacht; {kept} wie zuvor{withdrawn:?; {withdrawn} entfernt}"
     "{failed:?; nicht gemacht: {failed:Kleidungsstück|Kleidungsstücke}}",
-    "watching": "{folder} wird beobachtet",
+    "watching": "{folder} wird beobachtet{page:?; {page} zeigt, was entsteht}",
     "withdrew": "{file} entfernt",
     "why-product": "{product}: {reasons:/; }",
     "why-new": "neu",

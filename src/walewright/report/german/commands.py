@@ -210,11 +210,15 @@ WORDINGS: dict[str, Wording] = {
         "die Datei lässt sich nicht schreiben: {reason}",
         notes={"partly-in-place": "ein Teil ihres Satzes steht schon da; der nächste Bau in diesen Ordner macht ihn vollständig"},
         helps={
-            "elsewhere": "mit --out einen anderen Ordner wählen, oder ihre Zugriffsrechte ändern",
+            "elsewhere": "einen anderen Ordner wählen, oder ihre Zugriffsrechte ändern",
             "free-its-folder": "die Zugriffsrechte ihres Ordners ändern, oder auf dem Datenträger Platz schaffen",
             "still-there": "nachsehen, ob die Datei noch da ist",
-            "wait-for-it": "den anderen Bau abwarten, oder mit --out einen anderen Ordner wählen",
+            "wait-for-it": "den anderen Bau abwarten, oder einen anderen Ordner wählen",
         },
+    ),
+    "size-not-picked": Wording(
+        "Größe {size} kann auf der Seite für den Browser nicht gewählt werden: Die Zeilen ihrer Anleitung für die Maschine lassen "
+        "sich nicht so zurücklesen, wie sie geplant sind"
     ),
     "page-printer": Wording(
         "der Seitendruck warnt: {warning}",

@@ -1,0 +1,225 @@
+"""What the rules of a printed grammar become: phrases of their names, repeats, and the seams of a join."""
+
+from __future__ import annotations
+
+from typing import Any, cast
+
+from lark import Tree
+
+from walewright.readback.phrases import (
+    ReadCounts,
+    ReadEvents,
+    ReadForSome,
+    ReadGraded,
+    ReadPhrase,
+    ReadRepeat,
+    ReadRows,
+    ReadSaid,
+    ReadStrips,
+    ReadTrack,
+    SeamEdgesRead,
+    Several,
+)
+from walewright.readback.tokens import ReadTokens
+
+
+class ReadRules(ReadTokens):
+    """Reads the words of a grammar; each rule becomes a `ReadPhrase` of its name."""
+
+    def __default__(self, data: Any, children: list[Any], meta: Any) -> ReadPhrase | Tree[Any]:
+        # Rules with an underscore only put others together: the parser takes their trees apart again.
+        if data.startswith("_"):
+            return Tree(data, children, meta)
+        apart = ((c.arguments if isinstance(c, Several) else (c,)) for c in children)
+        arguments = tuple(argument for told in apart for argument in told)
+        order = self._language.order.get(str(data))
+        return ReadPhrase(str(data), tuple(arguments[at] for at in order if at < len(arguments)) if order else arguments)
+
+    def start(self, children: list[Any]) -> tuple[ReadSaid, ...]:
+        return tuple(children)
+
+    def loop(self, children: list[Any]) -> ReadRepeat:
+        return ReadRepeat(tuple(children[:-1]), children[-1])
+
+    def row(self, children: list[Any]) -> ReadRepeat:
+        # A size whose counter value is a dash has nothing to do in the whole row.
+        (at,) = children[0].arguments
+        return ReadRepeat(tuple(children), ReadGraded(tuple(None if r is None else 1 for r in at.readings)))
+
+    def track(self, children: list[Any]) -> ReadTrack:
+        title, *body = children
+        return ReadTrack(title, tuple(body))
+
+    def repeat(self, children: list[Any]) -> ReadRepeat:
+        return ReadRepeat(tuple(children), ReadGraded((1,)))
+
+    def crossing(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("cross", tuple(children))
+
+    def moving(self, children: list[Any]) -> ReadEvents:
+        return ReadEvents("move", tuple(children))
+
+    def every(self, children: list[Any]) -> Any:
+        return tuple(children)
+
+    def for_some(self, children: list[Any]) -> ReadForSome:
+        sizes, *body = children
+        return ReadForSome(tuple(body), sizes)
+
+    def span(self, children: list[Any]) -> Several:
+        return Several((children[0], children[-1]))
+
+    def spread_evenly(self, children: list[Any]) -> ReadPhrase:
+        first, last, stitches, *rounds = children
+        told = tuple(
+            n for one in rounds for n in (one.arguments if isinstance(one, Several) else (one,)) if isinstance(n, ReadGraded)
+        )
+        return ReadPhrase("spread_evenly", (first, last, stitches, ReadCounts(told)))
+
+    def round(self, children: list[Any]) -> Several:
+        singles, changed, *times = children
+        return Several((singles, changed, *(times or [ReadGraded((1,))])))
+
+    def round_of_one(self, children: list[Any]) -> Several:
+        return self.round([ReadGraded((1,)), *children])
+
+    def round_changed(self, children: list[Any]) -> Several:
+        return self.round([ReadGraded((0,)), *children])
+
+    def latch_panel(self, children: list[Any]) -> ReadPhrase:
+        *needles, rows = children
+        return ReadPhrase("latch_panel", (ReadRows(tuple(needles)), rows))
+
+    def latch_every_of_panel(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("latch_panel", tuple(children))
+
+    def latch_panel_in_stages(self, children: list[Any]) -> ReadPhrase:
+        needles = [c for c in children if isinstance(c, ReadGraded)]
+        return ReadPhrase("latch_panel_in_stages", (ReadRows(tuple(needles)), *children[len(needles) :]))
+
+    def latch_every_of_panel_in_stages(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("latch_panel_in_stages", tuple(children))
+
+    def edge_told(self, children: list[Any]) -> Several:
+        """The part comes before the piece, where one is named."""
+        names = sum(isinstance(c, str) for c in children)
+        return Several(tuple(children) if names > 2 else ("whole", *children))
+
+    def shoulder_told(self, children: list[Any]) -> Several:
+        return Several((*children, "shoulder"))
+
+    def upper_told(self, children: list[Any]) -> Several:
+        opening, *piece = children
+        return Several(("whole", *piece, f"{opening} upper"))
+
+    def use_yarn_step(self, children: list[Any]) -> ReadPhrase:
+        if children[-1] == "threaded":
+            fabric = next((str(c.arguments[0]) for c in children if isinstance(c, Several)), "")
+            return ReadPhrase("use_yarn_step", ("", children[0], fabric))
+        yarn, tension, *rest = children
+        if not rest:
+            return ReadPhrase("use_yarn_step", (yarn, tension))
+        said = next((c.arguments[0] for c in rest if isinstance(c, Several)), "")
+        return ReadPhrase("use_yarn_step", (yarn, tension, said, next((c for c in rest if isinstance(c, str)), "")))
+
+    def use_looser(self, children: list[Any]) -> ReadPhrase:
+        told = ["", *children[:-1]] if children[-1] == "threaded" else children
+        return ReadPhrase("use_looser", tuple(told))
+
+    def start_chart(self, children: list[Any]) -> ReadPhrase:
+        # A motif is no fabric of its own; without plain stitches at the ends there are none.
+        fabric = [] if isinstance(children[1], ReadGraded) else children[:1]
+        chart, first, last, area, *edge, start = children[len(fabric) :]
+        return ReadPhrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [ReadGraded((0,))]), start))
+
+    def start_stripes(self, children: list[Any]) -> ReadPhrase:
+        fabric, tension, *rest = children
+        carried = rest.pop() if isinstance(rest[-1], Several) else Several(())
+        return ReadPhrase("start_stripes", (fabric, tension, tuple(rest), tuple(str(c) for c in carried.arguments)))
+
+    def stripe(self, children: list[Any]) -> tuple[str, int]:
+        rows, yarn = children
+        return yarn, rows
+
+    def carried(self, children: list[Any]) -> Several:
+        return Several(tuple(children))
+
+    def chart_line(self, children: list[Any]) -> ReadPhrase:
+        return cast(ReadPhrase, children[0])
+
+    meaning = chart_line
+
+    def kept(self, children: list[Any]) -> str:
+        return str(children[0])
+
+    def columns(self, children: list[Any]) -> tuple[int, int]:
+        return children[0], children[-1]
+
+    rows = columns
+
+    def stretched(self, children: list[Any]) -> ReadGraded:
+        return ReadGraded(tuple(None if r is None else -r for r in children[0].readings))
+
+    reaching = stretched
+
+    def row_for_row(self, children: list[Any]) -> Several:
+        return Several((children[0], ReadGraded((0,)), ReadGraded((0,))))
+
+    def in_ratio(self, children: list[Any]) -> Several:
+        return Several((*(ReadGraded((0,)),) * 3, ReadGraded((0,)), ReadGraded((0,)), *children))
+
+    def lengths(self, children: list[Any]) -> Several:
+        return Several((ReadGraded((0,)), *children))
+
+    def join_edges(self, children: list[Any]) -> ReadPhrase:
+        way, *told = children
+        seams = tuple(c for c in told if isinstance(c, tuple))
+        over = next((c for c in told if isinstance(c, ReadStrips)), ReadStrips((), ()))
+        numbers = [several.arguments for several in told if isinstance(several, Several)]
+        matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
+        eased = next((n for n in numbers if len(n) < 3 and not isinstance(n[0], str)), ())
+        turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
+        ratio = next((n for n in numbers if len(n) > 3), ())
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *(ratio or (*matched, *eased))))
+
+    def ratio(self, children: list[Any]) -> Several:
+        return Several(("about", *children))
+
+    def stretch_of_rows(self, children: list[Any]) -> Several:
+        return Several(tuple(children))
+
+    turn = stretch_of_rows
+
+    def stretch_of_stitches(self, children: list[Any]) -> Several:
+        first, last = children
+        return Several((ReadGraded(tuple(None if r is None else r - 1 for r in first.readings)), last))
+
+    def seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
+        """Where nothing is said of it, a side begins at the bottom of its rows."""
+        (one, begin), (other, beside) = children
+        return one, other, (begin or "bottom", beside or "bottom")
+
+    def closed_seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
+        return (children[0],), (), ("", "")
+
+    def side(self, children: list[Any]) -> tuple[SeamEdgesRead, str]:
+        edges = tuple(c for c in children if isinstance(c, tuple))
+        return edges, next((c for c in children if isinstance(c, str)), "")
+
+    def strips(self, children: list[Any]) -> ReadStrips:
+        return ReadStrips(tuple(name for name, _ in children), tuple(rows for _, rows in children))
+
+    def strip(self, children: list[Any]) -> tuple[tuple[str, str], ReadGraded]:
+        rows, owner, *edging = children
+        return (owner, edging[0] if edging else ""), rows
+
+    def eased(self, children: list[Any]) -> Several:
+        *longer, easing = children
+        return Several((easing, *longer))
+
+    def edge(self, children: list[Any]) -> tuple[str, str, int]:
+        piece, *copy, name = children
+        return piece, name, copy[0] if copy else 0
+
+    def edge_name(self, children: list[Any]) -> str:
+        return " ".join(children)

@@ -1,0 +1,128 @@
+"""What the terminals of a printed grammar stand for: words of one meaning, names, needles and graded numbers."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from lark import Token, Transformer
+
+from walewright.knit.operations import NEXT_COPY, Side, slot
+from walewright.readback.language import ReadLanguage
+from walewright.readback.phrases import ReadGraded, ReadRows, Several, figure, tenths
+from walewright.readback.terminals import NAME_SPACE
+
+
+def as_name(written: str) -> str:
+    """A name as all stages have it."""
+    return written.replace(NAME_SPACE, "_")
+
+
+MEANT: Mapping[str, str | int | ReadGraded] = {
+    **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
+    **{"LEFT_PART": "left", "CENTRE_PART": "centre", "RIGHT_PART": "right", "CENTRE": "centre", "UPPER": "upper"},
+    **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top", "FROM_BOTTOM": "bottom", "FROM_TOP": "top"},
+    **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right", "FROM_LEFT": "left", "FROM_RIGHT": "right"},
+    **{"START": "start", "END": "end", "SHOULDER": "shoulder", "NECK": "neck", "FIRST_END": "first end", "LAST_END": "last end"},
+    **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted", "PURL_FACING": "purl", "KNIT_FACING": "knit"},
+    **{"EACH": 0, "NEXT": NEXT_COPY, "TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
+    **{"BESIDE": "whole", "ALONE": "panel", "OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
+    **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
+    **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},
+    **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
+    **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
+    **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "threaded", "MORE": "more"},
+}
+"""What a terminal stands for, whatever its words are in a language."""
+
+
+class ReadTokens(Transformer[Token, Any]):
+    """Each terminal becomes what it stands for."""
+
+    def __init__(self, language: ReadLanguage) -> None:
+        super().__init__()
+        self._language = language
+        marks = (language.dash, language.opening, language.between, language.closing)
+        dash, opening, between, closing = (re.escape(mark) for mark in marks)
+        number = rf"(?:[0-9]{{1,4}}|{dash})"
+        self._numbers = re.compile(rf"{number}(?:{opening}{number}(?:{between}{number})*{closing})?")
+        for terminal, meant in MEANT.items():
+            setattr(self, terminal, lambda _, meant=meant: meant)
+
+    def _graded(self, written: str, read: Callable[[str], int]) -> ReadGraded:
+        language = self._language
+        first, _, rest = written.partition(language.opening)
+        parts = [first, *rest.removesuffix(language.closing).split(language.between)] if rest else [first]
+        return ReadGraded(tuple(None if p == language.dash else read(p) for p in parts))
+
+    def _within(self, token: str) -> ReadGraded:
+        """The graded number in a stretch of words."""
+        (found,) = self._numbers.findall(token)
+        return self._graded(found, int)
+
+    def NUMBER(self, token: Token) -> ReadGraded:
+        return self._graded(token, int)
+
+    def INSET(self, token: Token) -> ReadGraded:
+        return self._within(token)
+
+    def ONE_CM(self, token: Token) -> ReadGraded:
+        return self._graded(token.removeprefix(",").strip(), lambda cm: tenths(cm, self._language.point))
+
+    LENGTH = ONE_CM
+
+    def EDGE_STS(self, token: Token) -> ReadGraded:
+        return self._within(token)
+
+    def AT_ROWS(self, token: Token) -> ReadRows:
+        return ReadRows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))
+
+    EVENT_ROWS = AT_ROWS
+
+    def ORDINAL(self, token: Token) -> ReadGraded:
+        return self._graded(token, figure)
+
+    def NTH(self, token: Token) -> int:
+        return figure(token)
+
+    def NEEDLE(self, token: Token) -> ReadGraded:
+        side: Side = "right"
+
+        def needle(name: str) -> int:
+            # A number alone is on the side of the one before it.
+            nonlocal side
+            words = name.split(" ")
+            side = "left" if self._language.left in words else "right" if self._language.right in words else side
+            return slot(side, figure(name))
+
+        return self._graded(token, needle)
+
+    def CARRIAGE(self, token: Token) -> ReadGraded:
+        return self._graded(token, self._language.carriage.index)
+
+    def NAME(self, token: Token) -> str:
+        return as_name(token)
+
+    def QUOTED_NAME(self, token: Token) -> str:
+        return as_name(token[1:-1])
+
+    def SAID_FOR(self, token: Token) -> Several:
+        return Several((as_name(token[token.index(self._language.quotes[0]) + 1 : -1]),))
+
+    def COUNT(self, token: Token) -> int:
+        return int(token)
+
+    def LOOSER(self, token: Token) -> tuple[int, ...]:
+        return tuple(int(n) for n in token if n.isdecimal())
+
+    def TRACK(self, token: Token) -> str:
+        return str(token)
+
+    TENSION = QUOTED = TRACK
+
+    def SIZES_ONLY(self, token: Token) -> frozenset[int]:
+        return frozenset(int(number) - 1 for number in re.findall(r"[0-9]+", token))
+
+    def NTH_SHOULDER(self, words: Token) -> str:
+        return f"shoulder {words.rpartition(' ')[2]}"
