@@ -66,7 +66,7 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         "slope-too-flat",
         (run.origin.span, "over"),
         notes=("too-much",),
-        helps=(*_faster(design, run, rows, inwards, fabric.stitches_per_cm), *(("hold",) if held else ())),
+        helps=(*_faster(run, rows, inwards, fabric.stitches_per_cm), *(("hold",) if held else ())),
         sizes=only(design.sizes, list(wide)),
         changes=(*nearer, higher[-1:], *((higher,) if len(higher) > 1 else ())),
         other_ways=True,
@@ -78,7 +78,7 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
     )
 
 
-def _faster(design: Design, run: EdgeRun, rows: PerSize, inwards: int, per_cm: float) -> tuple[str, ...]:
+def _faster(run: EdgeRun, rows: PerSize, inwards: int, per_cm: float) -> tuple[str, ...]:
     """The way of shaping that would move the edge in its rows: a tool that gains a stitch in every row, or two lost at once."""
     if run.way.inside or run.most is not None or run.way.at_once > 1:
         return ()
