@@ -157,7 +157,7 @@ DESIGN = _errors(
     no_such_tool="Something needs a tool that is not at hand.",
     no_unit="A quantity has no unit.",
     no_width_left="A piece has no width left at a level.",
-    next_of_one="Each copy is joined to the next one, of a piece that is knitted once.",
+    next_of_one="Each copy is joined to the next one, of a piece that is knitted once, or not as often as the other.",
     not_positive="A quantity that has to be above zero is not.",
     number_too_large="A value worked out to more than any garment has.",
     odd_needles="A bed has an odd number of needles.",
@@ -239,6 +239,7 @@ GLUE = {
     **_errors(
         band_up_both_sides="A band is to run along a name that stands for several edges.",
         copies_by_size="With another number of copies, a garment is worked in another order in some sizes.",
+        copies_in_doubt="Copies of two pieces could be joined in more ways than one.",
         copies_mixed="Copies of a band lie on several copies of a piece, and it cannot be told on which.",
         copies_left_over="Of a piece knitted several times nothing is joined to some copies.",
         edge_used_twice="A stretch of an edge is joined or taken up twice.",

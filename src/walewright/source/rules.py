@@ -269,6 +269,7 @@ RULES: Mapping[str, Makes] = {
     "matching": Makes(None, (), {"matching": True}),
     "to_the_next": Makes(None, (), {"next_copy": "next"}),
     "all_round": Makes(None, (), {"next_copy": "all round"}),
+    "to_its_own": Makes(None, (), {"next_copy": "own"}),
     "right_side_facing": Makes(None, (), {"facing": "right"}),
     "wrong_side_facing": Makes(None, (), {"facing": "wrong"}),
     "free": Makes(syntax.Free, ("edges",)),
