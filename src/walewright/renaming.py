@@ -3,7 +3,7 @@ show lines of the source, have the names that stand there."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import fields, is_dataclass, replace
 from functools import partial
 from typing import TYPE_CHECKING, Any
@@ -16,18 +16,29 @@ if TYPE_CHECKING:
 
 def called(changes: Changes, by: Renaming) -> Changes:
     """What a knitter gives, by the names that are printed; it may be given by those of the source too."""
-    if not by.any:
+    return _with_names(changes, by.of) if by.any else changes
+
+
+def as_in_source(changes: Changes, by: Renaming | None) -> Changes:
+    """The same by the names of the source, whichever it was given by."""
+    if by is None or not by.any:
         return changes
-    fabric, value, yarn = (partial(_by_name, by, kind) for kind in KINDS_GIVEN)
+    back = {kind: by.back(kind) for kind in ("size", "choice", *KINDS_GIVEN)}
+    # On a page a name has blanks, and may be given so.
+    return _with_names(changes, lambda kind, name: back[kind].get(name.replace(" ", "_"), name))
+
+
+def _with_names(changes: Changes, named: Callable[[NameKind, str], str]) -> Changes:
+    fabric, value, yarn = (partial(_by_name, named, kind) for kind in KINDS_GIVEN)
     return replace(
         changes,
-        sizes=None if changes.sizes is None else tuple(by.of("size", name) for name in changes.sizes),
+        sizes=None if changes.sizes is None else tuple(named("size", name) for name in changes.sizes),
         tensions=fabric(changes.tensions),
         swatches=fabric(changes.swatches),
         dials=fabric(changes.dials),
         measures=value(changes.measures),
         yarns=yarn(changes.yarns),
-        chosen={by.of("choice", choice): by.of("choice", taken) for choice, taken in changes.chosen.items()},
+        chosen={named("choice", choice): named("choice", taken) for choice, taken in changes.chosen.items()},
     )
 
 
@@ -35,8 +46,8 @@ KINDS_GIVEN: tuple[NameKind, NameKind, NameKind] = ("fabric", "value", "yarn")
 """Of what a knitter gives a figure, beside sizes and choices."""
 
 
-def _by_name(by: Renaming, kind: NameKind, given: Mapping[str, str]) -> dict[str, str]:
-    return {by.of(kind, name): text for name, text in given.items()}
+def _by_name(named: Callable[[NameKind, str], str], kind: NameKind, given: Mapping[str, str]) -> dict[str, str]:
+    return {named(kind, name): text for name, text in given.items()}
 
 
 def as_written(diagnostics: tuple[Diagnostic, ...], by: Renaming | None) -> tuple[Diagnostic, ...]:

@@ -87,3 +87,16 @@ def test_definitions_may_say_what_their_users_call_things(sound: Path, capsys: S
     )
     assert capsys.readouterr().err == ""
     assert "Latz" in (out / "slackwater.txt").read_text(encoding="utf-8")
+
+
+def test_how_far_it_may_go_is_told_whatever_it_is_called(named: Path, capsys: Said) -> None:
+    """What is tried for it is given by the names of the source."""
+    told = []
+    for size, name in (("S", "chest"), ("klein", "Oberweite_rundum"), ("klein", "Oberweite rundum")):
+        assert main(["check", str(named), "--size", size, "--language", "german", "--measure", f"{name}=400 cm"]) == 1
+        err = capsys.readouterr().err
+        assert "[given-too-far]" in err
+        told.append([line for line in err.splitlines() if "Abhilfe" in line])
+    assert told[0]
+    assert "darf hier höchstens" in told[0][0]
+    assert told == [told[0]] * 3

@@ -129,5 +129,5 @@ def test_large_print_is_larger_in_a_browser_too(sound: Path) -> None:
         assert main(["build", str(sound), "--size", "M", "--as", "html", "--out", str(out), *more]) == 0
         pages.append((out / "slackwater.html").read_text(encoding="utf-8"))
     ordinary, large = pages
-    assert "font-size: 14pt" in large
-    assert "font-size: 14pt" not in ordinary
+    assert "html { font-size: 14pt;" in large
+    assert "html { font-size: 14pt;" not in ordinary

@@ -15,6 +15,7 @@ from tests.serve.conftest import ROOT, serving_client
 from tests.serve.html_seen import Seen
 from walewright.cli import main
 from walewright.cli.garments import shipped_garments
+from walewright.serve import working
 from walewright.serve.pool import Limits
 from walewright.world import shipped_path
 
@@ -296,6 +297,14 @@ def test_what_a_file_remembers_of_another_garment_is_told() -> None:
         again = Seen(client.post(f"{ROOT}/garment/sandbar", data=seen.fields).text)
         assert again.fields["measure:full_chest"] == "95"
         assert "does not ask" not in Seen(client.post(f"{ROOT}/garment/sandbar", data={"measure:span": "150"}).text).text
+
+
+@pytest.mark.parametrize("language", ["english", "german"])
+@pytest.mark.parametrize("name", ["bollard", "driftline", "sandbar", "marram"])
+def test_every_language_has_the_pictures(name: str, language: str) -> None:
+    """Sizes may be called otherwise: toddler, woman_shoe_7, one."""
+    (garment,) = (one for one in shipped_garments() if one.name == name)
+    assert working.cover(garment, language).startswith("<svg")
 
 
 def test_the_page_is_in_the_language_that_is_wanted() -> None:

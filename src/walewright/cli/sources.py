@@ -95,11 +95,12 @@ def compile_file(file: str, wanted: Wanted) -> Outcome:
 
 def compile_text(file: str, text: str, given: Shipped, wanted: Wanted, read: ReadPicture) -> Outcome:
     """Take the text of a source through the pipeline, with what it can name and what reads its photograph."""
-    from walewright import pipeline, regrade
+    from walewright import pipeline, regrade, renaming
     from walewright.regrade import Trials
 
-    own = wanted.changes
-    outcome = pipeline.compile(text, file, given, own, wanted.printed)
+    outcome = pipeline.compile(text, file, given, wanted.changes, wanted.printed)
+    # What is tried is tried by the names of the source, as messages have them.
+    own = renaming.as_in_source(wanted.changes, outcome.renamed)
     trials = Trials(
         lambda changes: pipeline.counted(text, file, given, changes),
         lambda changes: pipeline.compile(text, file, given, changes, wanted.printed),

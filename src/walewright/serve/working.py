@@ -83,10 +83,13 @@ def kept(garment: ServedGarment, posted: Posted, language: str, offer: Offer | N
 def cover(garment: ServedGarment, language: str) -> str:
     """The garment drawn, as SVG; empty where it cannot be counted."""
     wanted = Wanted({}, (), language=language)
-    design = understood(garment, wanted).design
+    meant = understood(garment, wanted)
+    design = meant.design
     if design is None:
         return ""
     middle = design.sizes[len(design.sizes) // 2]
+    # It is counted by the names of the source.
+    middle = meant.renamed.back("size").get(middle, middle) if meant.renamed is not None else middle
     outcome = counted(garment, Wanted({"sizes": (middle,)}, (), language=language))
     if outcome.design is None or outcome.counts is None:
         return ""
