@@ -16,7 +16,7 @@ from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.counted.parts import SizedPart
 from walewright.design.model import Design, Piece
-from walewright.glue.model import Glued, GluedSizes, Task, start_facing
+from walewright.glue.model import Face, Glued, GluedSizes, Task, start_facing
 from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
@@ -125,7 +125,7 @@ def _knitted(
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
         return edging_block(design, glued, piece, sized, start_facing(design, piece.name), needed)
-    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece))
+    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece), dict(glued.worn)[piece.name])
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -159,7 +159,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset()) -> StepBlock:
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset(), worn: Face = "knit") -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
     state = State(piece.name, by_needle=False)
@@ -200,7 +200,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
         elif turn.then == "ends" and not own.whole:
             add("", off(top_of(sized, own)))
     if worked[-1].turn.part.whole:
-        add(said("knit-on"), knitted_on(design, piece, sized, state))
+        add(said("knit-on"), knitted_on(design, piece, sized, state, worn))
         add(said("finish"), off("end"))
     add(said("edges"), (*edge_notes(piece, sized), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, sized.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)

@@ -52,6 +52,8 @@ TABLES = {
     "{figure} for the {part:term}.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
     "its outer edge, below the buttonholes: from the lower end, at {places}.",
+    "fit/buttons-by-size": "The {over} laps over the {under} by {overlap}. Sew {count} buttons on the {under}, {across} in from "
+    "its outer edge, below the buttonholes: from the lower end, at {places}.",
     # Bobbins and floats.
     "bobbins": "Bobbins for the {piece}: what to wind on each, tails included",
     "bobbins/bobbin": "Bobbin",
