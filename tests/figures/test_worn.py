@@ -71,6 +71,16 @@ def test_a_back_in_two_panels_is_one_back_with_its_seam_in_the_middle() -> None:
     assert right[0] == pytest.approx(0.0)
 
 
+def test_the_sleeve_of_a_raglan_is_no_back() -> None:
+    found = trunk("teasel")
+    assert [placed.name for placed in found.backs] == ["back"]
+    of = drawn("teasel")
+    corners = {p for line in outlines(of, "outline") for p in line}
+    tips = {min(line, key=lambda p: p[1]) for line in outlines(of, "cloth") if min(x for x, _ in line) < 2}
+    assert tips
+    assert all(min(abs(x - a) + abs(y - b) for a, b in corners) < 0.1 for x, y in tips), "they hang from the neck"
+
+
 def test_fronts_that_lap_lie_on_each_other_by_so_much() -> None:
     found = trunk("peatbank")
     size = stages("peatbank")[2]

@@ -114,7 +114,11 @@ def _fronts(
         if side and not piece.outlines[size].neck:
             sides.setdefault(wall, {}).setdefault(own[0], side)
             behind.setdefault((wall, own[0]), other[0])
+    # Both fronts of a raglan meet the sleeves too: there are two of those, and one back.
+    once = {name for name, piece in by_name.items() if piece.sized[size].copies == 1}
     for wall, found in sides.items():
+        if not wall <= once:
+            continue
         halves = [by_name[name] for name in found]
         for left in halves:
             for right in halves:
