@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 
+from tests.whole.copies_at_random import copied
+from tests.whole.garments_at_random import Drawn, drawn
+from tests.whole.more_garments_at_random import more
+from tests.whole.parted_at_random import parted
+from tests.whole.said_around_at_random import said_around
 from tests.whole.shipped_once import SHIPPED, source
 from walewright import knit, proof, readback, write
 from walewright.bed import BedResult
@@ -40,17 +45,49 @@ FEW: dict[str, tuple[str, ...]] = {
 }
 """Garments, and the sizes of each, that between them have most of what there is."""
 
+DRAWERS: Mapping[str, Callable[[int], Drawn]] = {
+    "common": drawn,
+    "more": more,
+    "parted": parted,
+    "copies": lambda seed: copied(seed).drawn,
+    "around": said_around,
+}
+NO_CHANGES = Changes()
+
+
+def one_of_each_kind() -> list[tuple[str, int]]:
+    """A drawer and a number for each kind of garment that is drawn: none of those that other tests begin with."""
+    found: dict[str, tuple[str, int]] = {}
+    for drawer, many in (("more", 400), ("common", 12), ("parted", 3), ("copies", 2), ("around", 2)):
+        for seed in range(7000, 7000 + many):
+            kind = DRAWERS[drawer](seed).kind
+            found.setdefault(kind if drawer == "more" else f"{drawer} {kind} {seed % 2}", (drawer, seed))
+    return sorted(found.values())
+
 
 @cache
 def made(name: str, language: str = "english", sizes: tuple[str, ...] | None = None, bed: str = "") -> Outcome:
     """A garment in some sizes (of those above, where none are named) with its plans, its knitted work and its words; on the
     source's own bed, or one with facts of its own."""
-    changes = Changes(sizes or FEW[name], bed=bed)
-    outcome = understood(source(name), f"{name}.wale", SHIPPED, changes, printed(language))
+    return from_text(source(name), language, Changes(sizes or FEW[name], bed=bed))
+
+
+@cache
+def drawn_at_random(kind: str, seed: int, language: str = "english") -> Outcome:
+    """A garment drawn at random: of the "common" kinds, of others ("more"), with parts side by side, in unlike numbers of copies,
+    or with what is said around pieces."""
+    return from_text(DRAWERS[kind](seed).text, language)
+
+
+def from_text(text: str, language: str = "english", changes: Changes = NO_CHANGES) -> Outcome:
+    """The same of a source that a test has."""
+    outcome = understood(text, "small.wale", SHIPPED, changes, printed(language))
     assert outcome.design is not None, outcome.diagnostics
     counted = _count(_put_together(outcome), helps=False)
     assert counted.counts is not None, counted.diagnostics
-    return _knit_and_write(counted)
+    made_so = _knit_and_write(counted)
+    assert [r.faults for r in made_so.results] == [()] * len(made_so.works)
+    return made_so
 
 
 def faults_of(outcome: Outcome, works: Sequence[Work], results: Sequence[BedResult]) -> list[Diagnostic]:

@@ -146,3 +146,24 @@ def test_a_row_over_one_empty_hook_makes_a_bar_and_over_two_none(one: One) -> No
         OntoWaste(0, 5, 8, "end"),
     )
     assert len(fabric(one(*out)).bars) == 1
+
+
+# ------------------------------------------------------------------------------------------------------ what is noted of a move
+
+
+@pytest.mark.parametrize(("towards", "start"), [("left", "right"), ("right", "left")])
+def test_a_close_begins_at_the_end_that_it_goes_away_from(one: One, towards: op.Side, start: op.Side) -> None:
+    off = (OntoWaste(0, 1, 8, "a"), OntoWaste(4, 5, 8, "b"))
+    made = fabric(one(*START, op.Close(2, 3, towards), *rows(2, "left"), *off))
+    (course,) = (c for c in made.courses if c.kind == "close")
+    assert course.to == start
+
+
+@pytest.mark.parametrize("held", [False, True])
+def test_what_is_cast_on_over_a_slot_has_its_edge_though_a_stitch_of_it_is_older(one: One, held: bool) -> None:
+    """R 3 was held while two rows were knitted past it, and is taken off with its floats."""
+    older = (op.Hold(2, 2), Pass("left"), Pass("right"), op.Release(2, 2)) if held else rows(2, "left")
+    slot = (OntoWaste(2, 3, 8, "slot"), IntoWork(2, 3), CastOn("e-wrap", 2, 3, own_length=True))
+    made = fabric(one(*START, *rows(2, "left"), *older, *slot, *rows(2, "left"), OntoWaste(0, 5, 8, "end")))
+    assert [edge.count for edge in made.edge("slot")] == [2]
+    assert [edge.count for edge in made.edge("slot upper")] == [2]

@@ -58,6 +58,7 @@ def _heading(rule: str) -> str:
     together = {
         "for_choice": "for",
         "use_from": "use from",
+        "naming": "name",
         "size_row": "row",
         "piece_like": "like",
         "fabric_like": "fabric",

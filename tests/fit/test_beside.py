@@ -66,3 +66,27 @@ def test_each_size_has_its_own() -> None:
     text = TUBE.replace("41 cm wide", "chest / 2 + 1 cm wide") + "finished round_it round back top, wanted chest + 0.5 cm\n"
     (beside,) = worn(text, head).fit.beside
     assert (beside.wanted, beside.knitted) == ((80.5, 88.5), pytest.approx((80.0, 88.0)))
+
+
+@pytest.mark.parametrize(
+    ("change", "helps"),
+    [
+        (("knit {copies}", "knit {copies}"), 3),
+        (("knit {copies}", "knit {copies}, odd or even"), 2),
+        (
+            (
+                "    edges slope to {wide} cm wide",
+                "    left edge slope by -1 cm at waistline called other\n    right edge slope by -0.6 cm",
+            ),
+            2,
+        ),
+    ],
+)
+def test_odd_or_even_is_proposed_where_a_piece_could_have_it(change: tuple[str, str], helps: int) -> None:
+    """Not where it has it, nor where a piece has unlike edges."""
+    text = GORES.replace(*change)
+    if "left edge" in text:
+        text = text.replace("gore side to gore side, each", "gore other to gore side, each")
+    made = worn(text.format(copies=8, wide=10.4) + "finished waist round gore hem, wanted 100 cm\n")
+    (told,) = (d for d in made.told if d.code == "whole-off")
+    assert len(told.helps) == helps

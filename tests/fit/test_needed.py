@@ -196,3 +196,13 @@ def test_a_stated_overlap_is_taken() -> None:
     (buttons,) = worn(CARDIGAN + "lap buttonhole_band over button_band, 1.5 cm wide\n").fit.buttons
     assert buttons.overlap == (1.5,)
     assert buttons.across == pytest.approx((0.5,))
+
+
+def test_strips_of_a_lap_are_no_body() -> None:
+    """However many levels they have: what goes round is told at the levels of what is no strip."""
+    found = strips(4.0, 3.0, 1.0).fit.girths
+    assert {g.piece for g in found} <= {"back", "left_front", "right_front"}
+    (own,) = (g for g in found if g.body)
+    assert (own.at, own.closing) == ("under", "lapped")
+    # 44 + 21 + 21 cm and strips of 4 and 3 cm, less four seams of a centimetre and the lap of 3.
+    assert own.values == pytest.approx((44 + 42 + 7 - 4 - 3,))

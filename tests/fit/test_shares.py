@@ -58,6 +58,27 @@ def test_of_one_knitted_first_the_tighter_of_start_and_kind_decides(design: Desi
     assert of_edging(design, first) == alone
 
 
+@pytest.mark.parametrize(
+    ("stitch", "every", "way", "share"),
+    [
+        ("latched rib", 2, "sewn", 1.5),
+        ("latched rib", 2, "sewn-off", 1.5),
+        ("latched rib", 3, "sewn", 1.4),
+        ("latched rib", 4, "sewn-off", 1.4),
+        ("latched rib", 2, "chain", 1.3),
+        ("latched rib", 3, "chain", 1.3),
+        ("stocking stitch", 0, "chain", 1.15),
+        ("stocking stitch", 0, "sewn", 1.3),
+        ("stocking stitch", 0, "waste", 1.3),
+        ("stocking stitch", 0, "cast off", 1.15),
+    ],
+)
+def test_a_last_row_stretches_as_it_is_closed(design: Design, stitch: str, every: int, way: str, share: float) -> None:
+    """From memory, and below what was measured of hand knitting: ribs 1.96 and 2.23 (gulfcoastmakers.com)."""
+    fabric = replace(design.fabric("rib"), stitch=stitch, rib_every=every)  # type: ignore[arg-type]
+    assert shares.closed(fabric, way) == share  # type: ignore[arg-type]
+
+
 def test_the_shares_are_between_stiff_and_twice_as_long() -> None:
     values = [v for name, v in vars(shares).items() if name.isupper() and isinstance(v, float)]
     assert len(values) > 8

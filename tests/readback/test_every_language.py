@@ -36,6 +36,9 @@ def test_a_step_is_read_as_itself(step: st.Step, language: str) -> None:
     told = said(words, tongue.reading)
     assert not isinstance(told, Unreadable), words
     assert [t.kind for t in told if isinstance(t, ReadPhrase)] == [rule(step)]
+    # Whatever the order of its words, the hands are given the same as in English.
+    english = printed("english")
+    assert told == said(line_in_words(line, (0,), english.writing).text, english.reading)
 
 
 NEEDLES = [

@@ -9,7 +9,7 @@ import pytest
 from tests.in_english import read_back
 from walewright.knit import operations as op
 from walewright.readback.hands import Contradiction, Hands
-from walewright.report.english import ENGLISH
+from walewright.report.english import ENGLISH, in_english
 from walewright.report.wording import phrased
 
 START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5 to R 5 to working position: 10 sts."
@@ -28,6 +28,41 @@ def moves(*lines: str) -> tuple[op.Operation, ...]:
     assert faults == ()
     assert work is not None
     return work.blocks[0].operations[2:]
+
+
+def refused(*lines: str) -> str:
+    """What is said of lines that contradict what is on the bed."""
+    body = "\n".join(f"[ ] {line}" for line in (START, *lines))
+    work, faults = read_back(f"Sizes M\n\nBack\n====\n\n{body}\n\nJoining\n=======\n", 0)
+    assert work is None
+    (fault,) = faults
+    told = in_english(fault)
+    return " ".join((told.message, *told.notes))
+
+
+@pytest.mark.parametrize(
+    ("lines", "names"),
+    [
+        # The stitch goes on to a needle that has one, and only one that is there is moved.
+        (("Move the st of R 5 to the needle at its right and push R 5 out of work: 9 sts.",), "R 6"),
+        (("Move the st of R 6 to the needle at its right and push R 6 out of work: 9 sts.",), "R 6"),
+        (("Move the st of L 2 to the needle at its right and push L 3 out of work: 9 sts.",), "L 3"),
+        (("Move the st of L 2 to the needle at its right and push L 2 out of work: 8 sts.",), "8"),
+        (
+            (
+                "Move the st of L 1 to the needle at its right and push L 1 out of work: 9 sts.",
+                "Move the st of L 2 to the needle at its right and push L 2 out of work: 8 sts.",
+            ),
+            "L 1",
+        ),
+        # Counted off, the last one named is one of them.
+        (("Of every 3rd needle from L 3 to R 2 move the st to the needle at its right and push it out of work: 8 sts.",), "L 3"),
+        (("Of every 1st needle from L 3 to R 1 move the st to the needle at its right and push it out of work: 6 sts.",), "L 3"),
+        (("Of every 3rd needle from R 1 to L 3 move the st to the needle at its right and push it out of work: 8 sts.",), "R 1"),
+    ],
+)
+def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ...], names: str) -> None:
+    assert names in refused(*lines)
 
 
 @pytest.mark.parametrize(

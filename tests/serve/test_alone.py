@@ -230,7 +230,11 @@ def test_of_a_source_a_few_mistakes_are_told_each_with_its_line() -> None:
     elsewhere = diagnosed("levels-fall", Label(Span("other.wale", 4, 5)), piece="p", lower="l", upper="u", highest=False)
     assert telling.unreadable([elsewhere], WORDS, GUIDE, garment).told[0].notes == ()
     warning = diagnosed("levels-fall", severity=Severity.WARNING, piece="p", lower="l", upper="u", highest=False)
-    assert telling.unreadable([warning], WORDS, GUIDE, garment).told == ()
+    # Without an error it has no garment, and that is told.
+    for nothing in ([warning], []):
+        (only,) = telling.unreadable(nothing, WORDS, GUIDE, garment).told
+        assert (only.error, only.notes) == (True, ())
+        assert "no garment of its own" in only.message
 
 
 def test_hints_name_the_nearest_size_and_the_ease() -> None:

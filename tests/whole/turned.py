@@ -141,7 +141,7 @@ def read(english: ReadLanguage) -> ReadLanguage:
         left=turned(english.left),
         right=turned(english.right),
         carriage=(turned(english.carriage[0]), turned(english.carriage[1])),
-        edges={turned(word): edge for word, edge in english.edges.items()},
+        edges={turned(word): edge for edge, word in printed().writing.edges.items()},
         order={"return_some": (1, 0)},
     )
 

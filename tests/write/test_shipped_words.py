@@ -19,6 +19,15 @@ def test_the_words_are_the_plan(name: str, language: str) -> None:
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-@pytest.mark.parametrize("name", ["dunlin", "mooring", "barnacle", "breakwater"])
+@pytest.mark.parametrize("name", ["dunlin", "mooring", "barnacle", "breakwater", "turnstone"])
 def test_a_whole_page_as_ever(name: str, language: str, snapshot: SnapshotAssertion) -> None:
     assert made(name, language).plain_text == snapshot
+
+
+@pytest.mark.parametrize("name", ["dunlin", "turnstone"])
+def test_what_is_mirrored_is_said_once(name: str) -> None:
+    """The other half beside an opening is told by the steps of the first, in both languages, and so in fewer lines."""
+    size = FEW[name][:1]
+    english, german = (made(name, language, size).plain_text for language in LANGUAGES)
+    assert ", mirrored." in english
+    assert english.count("mirrored") == german.lower().count("gespiegelt wie")

@@ -45,9 +45,10 @@ class PageLayout:
 @dataclass(frozen=True, slots=True, eq=False)
 class ReadLanguage:
     """`grammar`: grammar/NAME.lark, or the grammar's own `text`. Needles are told by `left` or `right` and a number, `carriage` is
-    how its two sides are told. `edges`: its words for edges without a name of their author's, and for parts of edges. `order`: of
-    phrases whose words come in another order than the arguments of the hands' method, where each argument stands; one that may be
-    missing is the last. `quotes` stand before and behind a name of several words, `point` before decimals."""
+    how its two sides are told. `edges`: its words for edges without a name of their author's, and for parts of edges; those that
+    are not there are as all stages have them. `order`: of phrases whose words come in another order than the arguments of the
+    hands' method, where each argument stands; one that may be missing is the last. `quotes` stand before and behind a name of
+    several words, `point` before decimals."""
 
     name: str
     grammar: str
@@ -55,7 +56,7 @@ class ReadLanguage:
     left: str
     right: str
     carriage: tuple[str, str]
-    edges: Mapping[str, str]
+    edges: Mapping[str, str] = field(default_factory=dict)
     order: Mapping[str, tuple[int, ...]] = field(default_factory=dict)
     dash: str = "–"
     opening: str = " ("

@@ -134,7 +134,8 @@ def referred(phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSect
         raise Contradiction("contradiction/section-missing", section=name)
     if len(found) > 1:
         raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
-    return _steps(name, found[0].lines, (first, last), line, said)
+    (section,) = found
+    return _steps(name, section.lines, (first, last), line, said)
 
 
 def _steps(

@@ -34,6 +34,7 @@ SOURCE = _errors(
     invisible_symbol="A symbol of a chart cannot be seen by itself.",
     line_too_long="A line is longer than any statement.",
     misplaced_line="A line stands where lines of its kind cannot stand.",
+    name_in_language="What a name is called in a printed language cannot be so.",
     name_unreadable="A name could not be printed and read back.",
     not_whole_number="A count has a fraction.",
     number_too_long="A number has more digits than anything on a bed.",

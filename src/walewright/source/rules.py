@@ -85,6 +85,7 @@ RULES: Mapping[str, Makes] = {
     "choice": Makes(syntax.ChoiceLine, ("name", "alternatives"), places="places"),
     "for_choice": Makes(syntax.ForBlock, ("choice", "alternative"), {"body": ()}),
     "use_from": Makes(syntax.UseFrom, ("names", "file")),
+    "naming": Makes(syntax.NameLine, ("name",), many="others"),
     "pattern": Makes(syntax.PatternBlock, ("title",), {"body": ()}, many="others"),
     "summary": Makes(syntax.TextLine, ("text",), {"key": "summary"}, many="others"),
     "difficulty": Makes(syntax.TextLine, ("text",), {"key": "difficulty"}, many="others"),

@@ -55,8 +55,8 @@ def once_mirrored(units: Sequence[SaidUnit], halves: Halves | None, fewest: int)
     if halves is None:
         return
     plain, other = (tuple(units_of(numbered(section))) for section in (halves.plain, halves.mirrored))
-    shapes = [[(one.paragraph, one.steps) for one in told] for told in (units, plain, other)]
-    if shapes[0] != shapes[1] or shapes[0] != shapes[2]:
+    shapes = {tuple((one.paragraph, one.steps) for one in told) for told in (units, plain, other)}
+    if len(shapes) > 1:
         return
     can = [all(kind.partition(" ")[0] in MIRRORED for s in unit.sentences for kind in s.kinds) for unit in plain]
     here = [unit.key if told else None for unit, told in zip(other, can, strict=True)]

@@ -29,6 +29,4 @@ LAYOUT = PageLayout(
     ),
 )
 
-EDGES = {word: word for word in ("start", "end", "shoulder", "neck", "left", "right", "centre", "upper", "first", "last")}
-
-LANGUAGE = ReadLanguage("english", "english", LAYOUT, left="L", right="R", carriage=("COL", "COR"), edges=EDGES)
+LANGUAGE = ReadLanguage("english", "english", LAYOUT, left="L", right="R", carriage=("COL", "COR"))

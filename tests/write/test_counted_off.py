@@ -1,0 +1,151 @@
+"""What is counted off within a sentence: wales of a panel named one by one where they are few, rows of a chart told by how often
+they come, a spread told round by round; each against counting through."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st_
+
+from walewright.knit import steps as st
+from walewright.languages import printed
+from walewright.write.listed import FEW, KnitToListed, _regular, _runs, movings
+from walewright.write.rounds import MOST_NEEDLES, few_wales, graded_row, rounds, wales
+from walewright.write.said import StepSaid
+
+ENGLISH, GERMAN = printed("english").writing, printed("german").writing
+
+
+def latched(first: int, last: int, begin: int, every: int) -> list[int]:
+    """Counted from the centre mark outwards in both halves: needle number begin + 1, and every so manieth from there."""
+    numbers = set(range(begin, 100, every))
+    return [slot for slot in range(first, last + 1) if (slot if slot >= 0 else -slot - 1) in numbers]
+
+
+def name(slot: int) -> str:
+    return f"L {-slot}" if slot < 0 else f"R {slot + 1}"
+
+
+def text(parts: Sequence[object]) -> str:
+    return "".join(part if isinstance(part, str) else part.text for part in parts)  # type: ignore[attr-defined]
+
+
+@given(st_.integers(-20, 20), st_.integers(0, 25), st_.integers(0, 3), st_.integers(2, 4))
+def test_few_wales_are_named_from_left_to_right(first: int, wide: int, begin: int, every: int) -> None:
+    panel = StepSaid((st.LatchPanel(every, begin, 20, first, first + wide),), (0,))
+    wanted = latched(first, first + wide, begin, every)
+    assert few_wales(panel) == (0 < len(wanted) <= MOST_NEEDLES)
+    if wanted:
+        said = text(wales(panel, ENGLISH))
+        assert said.replace(" and ", ", ").split(", ") == [name(slot) for slot in wanted]
+
+
+@pytest.mark.parametrize(("last", "few"), [(16, True), (17, True), (18, False)])
+def test_six_are_few(last: int, few: bool) -> None:
+    """R 1, R 4, R 7 …: the sixth is R 16, the seventh R 19."""
+    one = st.LatchPanel(3, 0, 20, 0, last)
+    assert few_wales(StepSaid((one,), (0,))) is few
+    assert few_wales(StepSaid((st.LatchPanel(3, 0, 20, 0, 3), one, None), (0, 1, 2))) is few
+    assert not few_wales(StepSaid((st.LatchPanel(3, 0, 20, 1, 2), one), (0, 1)))
+
+
+def test_a_size_with_fewer_wales_has_dashes_at_the_end() -> None:
+    both = StepSaid((st.LatchPanel(3, 0, 20, 0, 7), st.LatchPanel(3, 0, 20, 0, 4)), (0, 1))
+    assert text(wales(both, ENGLISH)) == "R 1, R 4 and R 7 (–)"
+
+
+# ------------------------------------------------------------------------------------------------------------ rows of a chart
+
+ROWS = st_.lists(st_.integers(0, 60), unique=True, min_size=1, max_size=12).map(sorted)
+
+
+@given(ROWS, st_.integers(1, 12))
+def test_rows_are_told_apart_by_where_they_lie_in_the_repeat(rows: list[int], every: int) -> None:
+    """One run for each row of the repeat that asks; where one misses a time there is none."""
+    places = dict.fromkeys(row % every for row in rows)
+    runs = [tuple(row for row in rows if row % every == place) for place in places]
+    whole = all(set(range(run[0], run[-1] + 1, every)) == set(run) for run in runs)
+    assert _runs(tuple(rows), every) == (runs if whole else [()])
+
+
+def to(row: int, moved: Sequence[int], *heights: int) -> KnitToListed:
+    return KnitToListed(row, moved=tuple(moved), crossed=(), heights=heights)
+
+
+@pytest.mark.parametrize(
+    ("moved", "heights", "every", "ends"),
+    [
+        # Four are named one by one; of five it is told how often they come.
+        ((0, 4, 8, 12), (4,), None, []),
+        ((0, 4, 8, 12, 16), (4,), 4, [(0, 16)]),
+        # By twos in a repeat of four.
+        ((0, 2, 4, 6, 8), (4,), 2, [(0, 8)]),
+        # Two rows of a repeat of six.
+        ((0, 2, 6, 8, 12, 14), (6,), 6, [(0, 12), (2, 14)]),
+        # One comes only once, one misses a time; charts of two heights.
+        ((0, 2, 6, 12, 18), (6,), None, []),
+        ((0, 6, 12, 24, 30), (6,), None, []),
+        ((0, 2, 6, 8, 12, 14), (6, 4), None, []),
+        ((0, 2, 6, 8, 12, 14), (), None, []),
+    ],
+)
+def test_how_often_rows_come(
+    moved: tuple[int, ...], heights: tuple[int, ...], every: int | None, ends: list[tuple[int, int]]
+) -> None:
+    step = to(40, moved, *heights)
+    found = _regular(StepSaid((step,), (0,)), [moved])
+    if every is None:
+        assert found is None
+        return
+    assert found is not None
+    assert found[0] == every
+    assert [(first.values[0], last.values[0]) for first, last in found[1]] == ends
+    assert FEW == 4
+
+
+def test_rows_are_told_in_words_and_graded() -> None:
+    few, many = to(20, (2, 5), 4), to(20, (0, 4, 8, 12, 16), 4)
+    assert "2 and 5" in text(movings(StepSaid((few,), (0,)), ENGLISH))
+    assert "2 und 5" in text(movings(StepSaid((few,), (0,)), GERMAN))
+    told = text(movings(StepSaid((many,), (0,)), ENGLISH))
+    assert all(figure in told for figure in ("4", "0", "16"))
+    assert "8" not in told
+    assert movings(StepSaid((to(20, (), 4), None), (0, 1)), ENGLISH) == []
+    two = text(movings(StepSaid((many, to(24, (0, 4, 8, 12, 16, 20), 4)), (0, 1)), ENGLISH))
+    assert "16 (20)" in two
+
+
+@given(st_.lists(st_.one_of(st_.none(), st_.lists(st_.integers(1, 99), min_size=1, max_size=5).map(tuple)), min_size=1, max_size=4))
+def test_shorter_lists_have_dashes_before_their_last(lists: list[tuple[int, ...] | None]) -> None:
+    longest = max((len(rows) for rows in lists if rows), default=0)
+    said = StepSaid((), tuple(range(len(lists))))
+    columns = [graded_row(lists, i, longest, said).values for i in range(longest)]
+    for size, rows in enumerate(lists):
+        own = [column[size] for column in columns]
+        assert [row for row in own if row is not None] == list(rows or ())
+        if rows and longest:
+            assert own == [*rows[:-1], *[None] * (longest - len(rows)), rows[-1]]
+
+
+# -------------------------------------------------------------------------------------------------------------- rounds
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        (st.SpreadEvenly(0, 19, 20, "two together", 3, 5, 0, 0), ["3", "5 times"]),
+        (st.SpreadEvenly(0, 21, 22, "two together", 3, 4, 1, 3), ["3", "4 times", "1", "3 times"]),
+        (st.SpreadEvenly(0, 21, 22, "an empty needle", 3, 5, 0, 0), ["3", "5 times", "2"]),
+        (st.SpreadEvenly(0, 21, 22, "two together", 3, 4, 0, 0, 1, 1), ["1", "3", "4 times", "4"]),
+    ],
+)
+def test_a_spread_is_told_round_by_round(step: st.SpreadEvenly, told: list[str]) -> None:
+    """Its half gap first, then the rounds, those of another length, and what is left."""
+    assert step.left == 22 - 16 - 2 if step.first_runs else step.left >= 0
+    said = text(rounds(StepSaid((step,), (0,)), ENGLISH))
+    at = 0
+    for figure in told:
+        at = said.index(figure, at) + len(figure)
+    assert said.count("times") == sum("times" in figure for figure in told)
