@@ -25,7 +25,7 @@ def strange(text: str, language: str, authors: set[str]) -> set[str]:
     bare = re.sub(r"\[[a-z-]+\]|--[a-z]+|`[^`\n]*`|^[ \d]*\|.*$|^ +: .*$", " ", text, flags=re.MULTILINE)
     tongue = printed(language)
     tables = (*texts_of(tongue.telling), *texts_of(tongue.guide), *texts_of(tongue.writing))
-    own = {word for one in tables for word in words_of(re.sub(r"\{@?\w+", "{", one))}
+    own = {word for one in tables for word in words_of(re.sub(r"`[^`\n]*`|\{@?\w+", "{", one))}
     return words_of(bare) - own - authors - TYPED - {sign.lower() for sign in SIGNS}
 
 
@@ -61,7 +61,7 @@ def test_the_command_line_is_told_of_in_the_language(language: str, capsys: Said
         main([*arguments, f"--language={language}"])
         told = capsys.readouterr().err
         words = {word for argument in arguments for word in re.findall("[a-z]+", argument)}
-        typed = {"check", "build", "choices", "show", "format", "source", "command", "line", *STAGES}
+        typed = {"check", "build", "choices", "show", "format", "serve", "source", "command", "line", *STAGES}
         assert told
         assert strange(told, language, words | typed) == set()
 
