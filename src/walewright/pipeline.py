@@ -154,11 +154,14 @@ def _understand(outcome: Outcome, shipped: Shipped, changes: Changes, alone: boo
     texts |= of_charts
     # A source with broken lines is still understood, so that the author hears of every mistake at once.
     shapes, unshaped = used_besides.shapes(used, shipped)
-    spoken, shapes, by = source.in_language(used, shapes, _named(outcome), shipped.names)
+    spoken, shapes, by, misnamed = source.in_language(used, shapes, _named(outcome), shipped.names, read.values())
+    if design.only_definitions(tree):
+        # What they are called may be said of names that whoever uses them has.
+        misnamed = tuple(one for one in misnamed if one.case != "unknown")
     shipped = replace(shipped, language=_named(outcome), written=by.back("size"))
     meant, unclear = design.understand(spoken, shipped, renaming.called(changes, by), shapes, alone)
-    told = (*unread, *of_others, *unshared, *unshaped, *renaming.as_written(unclear, by))
-    meant = None if has_errors((*of_others, *unshared)) else meant
+    told = (*unread, *of_others, *unshared, *unshaped, *misnamed, *renaming.as_written(unclear, by))
+    meant = None if has_errors((*of_others, *unshared, *misnamed)) else meant
     return replace(outcome, tree=tree, design=meant, diagnostics=told, shared=texts, files=tuple(read), renamed=by)
 
 

@@ -41,11 +41,24 @@ def test_the_language_page_has_every_statement() -> None:
     assert {_heading(rule) for rule in rules} == set(headings)
 
 
+def test_the_language_page_has_every_word_of_the_grammar() -> None:
+    """Each run of words that a rule has, in code: so an option that is added to a statement is written about too."""
+    rules = [
+        line for line in (ROOT / "grammar" / "source.lark").read_text(encoding="utf-8").splitlines() if not line.startswith("//")
+    ]
+    runs = {" ".join(re.findall(r'"([a-z]+)"', run)) for line in rules for run in re.findall(r'(?:"[a-z]+" ?)+', line)}
+    assert {"each to its own", "all round", "wide"} & runs
+    text = page("language.md")
+    code = " ".join([*re.findall(r"```wale.*?\n(.*?)```", text, re.DOTALL), *re.findall(r"`([^`\n]+)`", text)])
+    assert {run for run in runs if not re.search(rf"(?<!\w){run}(?!\w)", code)} == set()
+
+
 def _heading(rule: str) -> str:
     """The heading under which a rule of the grammar is described."""
     together = {
         "for_choice": "for",
         "use_from": "use from",
+        "naming": "name",
         "size_row": "row",
         "piece_like": "like",
         "fabric_like": "fabric",

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.fit.tried_on import Worn, worn
-from tests.fit.wardrobe import CARDIGAN, DOLMAN, GORES, HAT, HEAD, PULLOVER, RAGLAN, TUBE, VEST
+from tests.fit.wardrobe import CARDIGAN, DOLMAN, GORES, HAT, HEAD, ONE_BAND, PULLOVER, RAGLAN, TUBE, VEST
 from walewright.fit import Girth
 
 
@@ -83,6 +83,23 @@ def test_without_buttonholes_the_edges_meet() -> None:
 def test_a_wider_lap_is_the_authors() -> None:
     found = body(worn(CARDIGAN + "lap buttonhole_band over button_band, 8 cm wide\n"))
     assert found.values == pytest.approx((80.0,))
+
+
+@pytest.mark.parametrize(("lap", "overlap"), [("", 2.0), (", 8 cm wide", 8.0)])
+def test_edges_under_one_band_are_lapped(lap: str, overlap: float) -> None:
+    """By so much, or by the depth of the band: both its ends lie in the one loop."""
+    apart = body(worn(ONE_BAND))
+    assert (apart.closing, apart.values) == ("edge to edge", pytest.approx((88.0,)))
+    made = worn(ONE_BAND + f"lap right_front edge over left_front edge{lap}\n")
+    assert made.codes() == []
+    assert (body(made).closing, body(made).values) == ("lapped", pytest.approx((88.0 - overlap,)))
+
+
+def test_buttonholes_on_one_side_of_a_band_lap_over_the_other() -> None:
+    holes = ", buttonholes 3 over 1 stitch along right_front edge, 2 cm first, 2 cm last\n"
+    buttoned = ONE_BAND.replace("left_front edge\n", "left_front edge" + holes)
+    assert buttoned != ONE_BAND
+    assert (body(worn(buttoned)).closing, body(worn(buttoned)).values) == ("lapped", pytest.approx((86.0,)))
 
 
 def test_what_is_lapped_lies_at_one_opening() -> None:

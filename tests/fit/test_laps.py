@@ -10,9 +10,10 @@ from walewright.design import Changes
 from walewright.design.model import Origin
 from walewright.design.model.wearing import Lap
 from walewright.fit.girths import lap_of
+from walewright.fit.loops import LoopEnd
 from walewright.pipeline import understood
 
-OVER, UNDER, APART = ("left_front", "edge", 1), ("right_front", "edge", 1), ("back", "armhole", 1)
+OVER, UNDER, APART = (LoopEnd(key, key) for key in (("left_front", "edge", 1), ("right_front", "edge", 1), ("back", "armhole", 1)))
 
 
 def test_a_lap_is_of_both_edges_that_it_names() -> None:

@@ -6,7 +6,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from tests.fit.tried_on import Worn, worn
-from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, HEAD, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST, body
+from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, HEAD, ONE_BAND, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST, body
 from walewright.cli.worn_tables import as_worn, openings, passages
 from walewright.fit import Ring
 from walewright.guide.english import LANGUAGE
@@ -14,6 +14,7 @@ from walewright.plan import schema
 from walewright.plan.worn import worn as as_json
 from walewright.report.english import in_english
 from walewright.report.model import Severity
+from walewright.sheet.fitting import buttons_note
 from walewright.trade.sides import SIDES
 
 
@@ -174,6 +175,35 @@ def test_buttons_are_told_from_the_overlap() -> None:
     assert (buttons.over, buttons.under, buttons.overlap) == ("buttonhole_band", "button_band", pytest.approx((2.0,)))
     assert [p[0] for p in buttons.places] == pytest.approx([2.25, 21.0, 39.75], abs=0.3)
     assert buttons.across == pytest.approx((1.0,))
+
+
+def test_buttons_of_two_columns_are_told_one_by_one() -> None:
+    """Middles of holes over 2 stitches 2 cm and 9 cm in from the edge, and 2 cm of band: 4.5 and 11.5 cm, of 14 cm of overlap."""
+    columns = "".join(f"    buttonholes 2 over 2 stitches from first to last, {far} cm from the right edge\n" for far in (2, 9))
+    double = (
+        ONE_BAND.replace("levels hem 0 cm,", "levels hem 0 cm, first 6 cm, last 24 cm,")
+        .replace("    right edge straight to throat", columns + "    right edge straight to throat", 1)
+        .replace(
+            "piece right_front in plain, mirror of left_front\n",
+            "piece right_front in plain, mirror of left_front\n    without buttonholes\n",
+        )
+    )
+    found = worn(double + "lap left_front edge over right_front edge, 14 cm wide\n").fit.buttons
+    assert [(b.over, b.under) for b in found] == [("left_front", "right_front")] * 2
+    assert [b.across[0] for b in found] == pytest.approx([14 - 4.5, 14 - 11.5])
+    assert [p[0] for b in found for p in b.places] == pytest.approx([6.0, 24.0] * 2, abs=0.4)
+
+
+def test_buttons_whose_number_differs_by_size() -> None:
+    head = HEAD.replace("sizes one\n    chest 80 cm, to fit", "sizes S L\n    chest 80 80 cm, to fit\n    buttons 2 3")
+    counted = CARDIGAN.replace("buttonholes 3 over", "buttonholes buttons over")
+    fit = worn(counted + "lap buttonhole_band over button_band\n", head).fit
+    (found,) = fit.buttons
+    assert [p is not None for p in found.places[2]] == [False, True]
+    note = buttons_note(LANGUAGE, found, "cm")
+    assert "Sew 2 (3) buttons on the button band" in note
+    assert "from the lower end, at 2.5 cm, 40 (21.5) cm and – (40) cm." in note
+    assert set(as_json(fit, ("S", "L"))["buttons"][0]["at_cm"][2]) == {"L"}
 
 
 def test_row_edges_that_nothing_joins_are_listed_unless_they_are_meant() -> None:

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from tests.fit.tried_on import walkers
 from tests.fit.wardrobe import CARDIGAN, DOLMAN, GORES, HAT, PULLOVER, RAGLAN, TUBE, VEST
 from walewright.fit.cloth import SHOULDERS, RowEdge
-from walewright.fit.loops import Exit, Walker, WornLoop, key, rows_of
+from walewright.fit.loops import Exit, LoopEnd, Walker, WornLoop, key, rows_of
 from walewright.glue.model import Place
 
 GARMENTS = {"vest": VEST, "cardigan": CARDIGAN, "raglan": RAGLAN, "gores": GORES, "pullover": PULLOVER, "dolman": DOLMAN}
@@ -146,13 +146,14 @@ def test_a_cardigan_is_walked_from_band_to_band(row: int) -> None:
         assert [c.kind for c in (found.chords[0], found.chords[-1])] == ["strip", "strip"]
         assert found.cm == pytest.approx(44 + 21 + 21 + 2 + 2 - 2)
         assert found.ends is not None
-        assert {end[:2] for end in found.ends} == {("buttonhole_band", "rim"), ("button_band", "rim")}
+        assert {end.edge[:2] for end in found.ends} == {("buttonhole_band", "rim"), ("button_band", "rim")}
+        assert {end.beneath[:2] for end in found.ends} == {("right_front", "edge"), ("left_front", "edge")}
 
 
 def test_above_the_underarm_a_vest_ends_at_its_armholes() -> None:
     found = loop(only(VEST), "back", 100)
     assert (found.cm, found.taken) == (pytest.approx(44.0), 0.0)
-    assert found.ends == (("back", "armhole left", 1), ("back", "armhole right", 1))
+    assert found.ends == tuple(LoopEnd(edge, edge) for edge in (("back", "armhole left", 1), ("back", "armhole right", 1)))
     # Through the neck's gap nothing is walked.
     assert only(VEST).across("front", 1, 130) is None
 

@@ -100,6 +100,16 @@ CARDIGAN = CARDIGAN.replace(
 )
 
 
+ONE_BAND = (
+    body("back", 2)
+    + FRONTS
+    + """
+band border with collar along right_front edge + right_front neckline + back neck + left_front neckline + left_front edge
+"""
+)
+"""A cardigan with one band all round the opening."""
+
+
 def raglan_body(name: str, deep: int) -> str:
     """40 cm wide; 24 cm of raglan line, up to 20 cm at the neck."""
     neck = f"\n    neck 16 cm wide, {deep} cm deep, square, cast off" if deep else ""

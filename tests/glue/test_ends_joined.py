@@ -124,3 +124,31 @@ def test_ends_beside_a_seam_that_is_linked_are_sewn_after_it() -> None:
     assert {ends.one.text, ends.other.text} == {"neckband first end", "neckband last end"}
     assert over(made) == set()
     assert [task.kind for task in made.order][-2:] == ["seam", "ends"]
+
+
+POCKETED = """\
+piece cape in plain
+    levels hem 0 cm, low 10 cm, high 24 cm, top 40 cm
+    start 40 cm wide with e-wrap
+    edges straight to top called edge
+    opening hand 6 cm wide from low to high, 8 cm left of centre, cast off
+    end cast off
+band rim with collar along cape {along}
+free cape edge + cape start + cape end
+"""
+
+
+@pytest.mark.parametrize(
+    ("along", "more", "closed"),
+    [
+        ("hand + cape hand_upper", "", True),
+        ("hand_centre + cape hand_right + cape hand_upper + cape hand_left", "", True),
+        ("hand + cape hand_upper", "free rim first_end + rim last_end\n", False),
+        ("hand + cape hand_upper", "join rim first_end to rim last_end\n", False),
+        ("hand", "free cape hand_upper\n", False),
+    ],
+)
+def test_a_band_all_round_an_opening_is_closed_by_itself(along: str, more: str, closed: bool) -> None:
+    """Unless its ends are meant to stay free, or a join of the author's closes it."""
+    ends = {frozenset((pair.one.text, pair.other.text)) for pair in sewn(POCKETED.format(along=along) + more).ends}
+    assert ends == ({frozenset(("rim first end", "rim last end"))} if closed else set())

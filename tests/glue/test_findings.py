@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from tests.docs import error_pages
-from tests.glue.sewn import HEAD, MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
+from tests.glue.sewn import HEAD, JACKET, MITTENS, NECKBAND, SHOULDERS, SIDES, SLEEVE, SLEEVES, VEST, body, codes, panel, told
 from walewright import glue
 from walewright.cli.sources import shipped
 from walewright.design import Changes, understand
@@ -163,3 +163,27 @@ def test_of_a_copy_too_many_the_joins_of_its_piece_are_shown() -> None:
         "join sleeve end to back armhole + front armhole",
         "join sleeve seam to sleeve seam",
     ]
+
+
+def test_what_lies_between_two_edges_of_a_line_is_named() -> None:
+    """Beside a slit at the top, and between a front's edge and a back's neck."""
+    slit = "piece hand in plain\n    levels cuff 0 cm, part 10 cm, top 12 cm\n    start 20 cm wide with e-wrap\n"
+    slit += "    edges straight to top called side\n    opening slit 0 cm wide from part to top\n    end on waste yarn\n"
+    (said,) = told(slit + "join hand side to hand side\nband rim with collar along hand shoulder_left + hand shoulder_right\n")
+    assert said.code == "line-not-in-order"
+    assert "between them lies hand slit_left + hand slit_right" in in_english(said).notes
+    (said,) = told(JACKET.replace("along right_front neckline + back", "along right_front front + back"))
+    assert "between them lies right_front neckline" in in_english(said).notes
+
+
+def test_a_long_line_is_written_in_the_order_in_which_it_can_be_hung() -> None:
+    right, left = "right_front front + right_front neckline", "left_front neckline + left_front front"
+    sides = " + ".join(f"{piece} start" for piece in ("left_front", "back"))
+    along = f"{right} + back neck + {left} + {sides}"
+    jacket = JACKET.replace("right_front neckline + back neck + left_front neckline", "{along}")
+    assert codes(jacket.format(along=along)) == []
+    wrong = f"{left} + back neck + {right} + {sides}"
+    (said,) = told(jacket.format(along=wrong))
+    assert said.code == "line-not-in-order"
+    (write,) = [line for line in in_english(said).helps if line.startswith("write")]
+    assert codes(jacket.format(along=write.removeprefix("write `along ").removesuffix("`"))) == []

@@ -62,3 +62,28 @@ def test_what_has_no_depth_has_no_corners(room: Any) -> None:
 
 def test_where_the_edge_is_shorter_than_the_band_is_deep_there_is_none(room: Any) -> None:
     assert notes(room, 24, arm=1) == []
+
+
+def around(room: Any, *phrases: ShapingPhrase) -> list[str]:
+    """Of the same band all round an opening 12 cm wide and high, whose edges move by `phrases`."""
+    runs = ((room.run(10, 46, *phrases),), (room.run(10, 46, *phrases),))
+    hole = SizedOpening("face", 10, 24, 24, runs[0][0], room.here, 46, -12, "waste", True, *runs)
+    edge, upper = EdgeName("front", "face"), EdgeName("front", "face upper")
+    picked = tuple(PickUp(e, p, 24, 24, 12.0) for e, p in ((edge, "left"), (edge, "centre"), (edge, "right"), (upper, "whole")))
+    sized = SizedBand("rim", 96, 6, picked, room.here)
+    made = room.plan(
+        (room.piece("front", 80, 60, end_way="waste", openings=(hole,)),),
+        bands=((Band("rim", "folded band", (edge, upper), room.here), sized),),
+    )
+    return [in_english.title(s.text) for s in made.paragraph("Finish", block=1) if isinstance(s, st.Say)]
+
+
+def test_a_band_all_round_an_opening_has_a_corner_at_its_ends_too(room: Any) -> None:
+    (note,) = around(room)
+    assert "each of the 4 inner corners of the front face the last row is 8 sts longer" in note
+
+
+def test_an_opening_that_narrows_has_none_above(room: Any) -> None:
+    """Six stitches inwards on the last 2 cm at each side: under 60 degrees."""
+    (note,) = around(room, ShapingPhrase((30,), (0,), 1), ShapingPhrase((1,), (1,), 6))
+    assert "each of the 2 inner corners" in note

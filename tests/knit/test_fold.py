@@ -8,6 +8,7 @@ import pytest
 
 from walewright.knit import steps as st
 from walewright.knit.fold import body_shape, fold
+from walewright.trade.sides import SIDES
 
 ROW, TWO, THREE = st.KnitRows(1), st.KnitRows(2), st.KnitRows(3)
 LEFT, RIGHT = st.Decrease("left end", 1, 0), st.Decrease("right end", 1, 3)
@@ -46,8 +47,17 @@ def test_steps_without_rows_are_no_round() -> None:
 def test_a_single_round_of_what_another_size_repeats_is_a_repeat_too() -> None:
     once = [THREE, RIGHT, LEFT, ROW]
     assert fold(once) == tuple(once)
-    known = frozenset({body_shape((TWO, RIGHT, LEFT))})
+    known = {body_shape((TWO, RIGHT, LEFT)): 1}
     assert fold(once, known) == (st.Repeat((THREE, RIGHT, LEFT), 1), ROW)
+
+
+def test_of_two_ways_the_one_that_most_sizes_have_is_taken() -> None:
+    """Held first at the left or first at the right: which round is repeated is free."""
+    left, right = ((st.HoldAtEnd(side, 1), ROW, st.WrapHeld(side)) for side in SIDES)
+    turns = [*left, *right] * 3 + [*left]
+    assert fold(turns) == (st.Repeat((*left, *right), 3), *left)
+    known = {body_shape((*left, *right)): 2, body_shape((*right, *left)): 3}
+    assert fold(turns, known)[3:] == (st.Repeat((*right, *left), 3),)
 
 
 @pytest.mark.parametrize("seed", range(30))

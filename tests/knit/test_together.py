@@ -12,6 +12,7 @@ from walewright.knit.merging import merged
 from walewright.knit.order import Group, Move, Rank, RowStretch
 from walewright.knit.state import State
 from walewright.report.said import said
+from walewright.trade.sides import EdgeSide
 
 RAGLAN = st.Decrease("right end", 1, 2)
 NECK = st.Decrease("left end", 1, 0)
@@ -34,6 +35,23 @@ def test_what_overlaps_in_one_size_goes_together_in_all() -> None:
     apart = every("gap right neck", 0, 14, 3, 2, NECK)
     assert crowds([stretch(OUTER, apart)]) == ()
     assert crowds([stretch(OUTER, apart), stretch(OUTER, INNER)]) == (frozenset({("outer", 0), ("gap right neck", 0)}),)
+
+
+def short_rows(side: EdgeSide, number: int, start: int, groups: tuple[int, ...]) -> Group:
+    """Held step by step at one end, every 2 rows from `start` on."""
+    holds = [Move(start + 2 * i, Rank.HOLD, st.HoldAtEnd(side, count)) for i, count in enumerate(groups)]
+    wraps = [Move(start + 2 * i + 1, Rank.WRAP, st.WrapHeld(side)) for i in range(len(groups))]
+    moves = sorted((*holds, *wraps), key=lambda move: move.row)
+    return Group((f"wedge {number} {side}", number), start, moves[-1].row, tuple(moves), None)
+
+
+def test_short_rows_at_both_ends_in_turn_are_told_in_one_order() -> None:
+    left, right = short_rows("left", 0, 0, (2,) * 6), short_rows("right", 1, 1, (2,) * 6)
+    assert crowds([stretch(left, right)]) == ()
+    # Of another rhythm each they have too many steps in one order; with a neck beside them nobody turns at both ends only.
+    uneven = short_rows("right", 1, 1, (2, 3, 1, 4, 2, 5))
+    assert crowds([stretch(left, uneven)]) == (frozenset({left.key, uneven.key}),)
+    assert len(crowds([stretch(left, right, INNER)])) == 1
 
 
 def test_what_falls_between_is_taken_in() -> None:

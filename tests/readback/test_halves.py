@@ -15,6 +15,7 @@ from walewright.readback import read_back_all as read_back_in
 from walewright.readback.german import LANGUAGE as GERMAN_READ
 from walewright.readback.layout import laid_out
 from walewright.report.english import in_english
+from walewright.report.said import said
 from walewright.trade.sides import EdgeSide
 from walewright.write import plain_text as plain_text_in
 from walewright.write import write as write_in
@@ -79,6 +80,31 @@ def test_nor_is_one_mirrored_that_names_needles() -> None:
     told = texts((SizePlan("S", (parted("back", *eyelet),)),), "back")
     assert told[-2:-1] != ["As steps 8 to 14, mirrored."]
     assert any("L 10" in text for text in told)
+
+
+def at_once(side: EdgeSide, rows: int = 4) -> tuple[Step, ...]:
+    """Short rows at the shoulder while the neck is shaped."""
+    far: EdgeSide = "left" if side == "right" else "right"
+    short = st.Repeat((st.HoldAtEnd(side, 5), st.KnitRows(1), st.WrapHeld(side), st.KnitRows(1)), 2)
+    neck = (st.KnitRows(2), st.Decrease(f"{far} end", 1, 0), st.KnitRows(rows - 2))
+    tracks = (
+        st.Track(said("short-rows", side=side), (short, st.ReturnHeld(side), st.KnitRows(rows - 4))),
+        st.Track("neck", neck),
+    )
+    return (st.KnitRows(1), st.CastOffAtCarriage(2), st.Together(55, 55 + rows, tracks), *half(side)[-3:])
+
+
+def test_shapings_that_go_on_at_the_same_time_are_mirrored_too() -> None:
+    right = (st.CentreToWaste(4, -2, 1, "neck centre"), st.HoldPart("left", -20, -3), *at_once("right"))
+    back = (st.CarriageAt("left"), st.SetRowCounter(54), st.ReturnPart("left", -20, -3), st.UseYarnStep("wool", "4"))
+    titled = (("Right half", right), ("Left half", (*back, *at_once("left"))))
+    plans = (SizePlan("S", (block("back", cast_on(20), ("Knit", knitted(20, 54)), *titled),)),)
+    told = texts(plans, "back")
+    assert "At the same time, from RC 55 to RC 59:" in told
+    assert told[-1] == "As steps 8 to 12, mirrored."
+    longer = (*back, *at_once("left", 6))
+    other = block("back", cast_on(20), ("Knit", knitted(20, 54)), ("Right half", right), ("Left half", longer))
+    assert sum("For the neck" in text for text in texts((SizePlan("S", (other,)),), "back")) == 2
 
 
 def test_where_another_piece_would_have_to_say_more_halves_are_said() -> None:

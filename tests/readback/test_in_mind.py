@@ -28,6 +28,7 @@ def told(line: str) -> str:
         ("At the left end hold 2 sts. 7 sts in work, 3 held, RC 0, COR.", "3 stitches should be held, and 2 are"),
         ("Knit to RC 4, crossing at RC 2.", "at RC 2 the charts ask for something else than is told"),
         ("Knit to RC 4, moving sts every 2 rows from RC 1 to RC 3.", "at RC 1 the charts ask for something else than is told"),
+        ("Knit to RC 4, holding needles at RC 2.", "at RC 2 the charts ask for something else than is told"),
         ("[1st size only: knit 2 rows]. 10 sts, RC 2, COR.", ""),
         ("[2nd size only: knit 2 rows]. 10 sts, RC 0, COR.", ""),
     ],

@@ -112,3 +112,23 @@ def test_a_cord_that_is_not_drawn_keeps_the_part() -> None:
     work, faults = read_back(text, 0)
     assert work is None
     assert "not waiting" in in_english(faults[0]).message
+
+
+@pytest.mark.parametrize(
+    ("rows", "told"),
+    [
+        (((12, 24, 36, 48, 60), (12, 24, 36, 48, 60, 72)), "every 12 rows from RC 12 to RC 60 (72), each"),
+        (((12, 24, 36, 48, 60, 66), (12, 24, 36, 48, 58)), "every 12 rows from RC 12 to RC 60 (48) and at RC 66 (58), each"),
+        (((12, 24, 36, 48, 60, 72), (12, 24, 36, 46)), "every 12 rows from RC 12 to RC 60 (36) and at RC 72 (46), each"),
+        (((12, 24, 36, 50, 60), (12, 24, 36, 48, 60)), "at RC 12, 24, 36, 50 (48) and 60, each"),
+        (((12, 24, 36, 48), (12, 24, 36)), "at RC 12, 24, 36 (–) and 48 (36), each"),
+    ],
+)
+def test_many_rows_are_told_by_how_often_they_come(rows: tuple[tuple[int, ...], ...], told: str) -> None:
+    plans = tuple(
+        piece(size, half, st.LatchInStages(3, 1, of), st.KnitTo(of[-1]), st.BreakOff(), st.OffOnWaste(8, "end"))
+        for size, half, of in zip("SM", (12, 14), rows, strict=True)
+    )
+    text = plain_text(write(plans))
+    assert f", {told} time down" in " ".join(text.split())
+    assert read_back_all(text) == (tuple(expand(plan) for plan in plans), ())

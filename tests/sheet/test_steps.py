@@ -234,7 +234,7 @@ def test_facts_tell_what_the_drawing_marks() -> None:
     skirt = facts("skirt")
     assert skirt["Repeated"] == "48 rows, 8 times in all"
     # Rows above a repeat are told as the counter shows them.
-    assert facts("thumb")["Begun on"] == "hand thumb, then hand thumb upper"
+    assert facts("thumb")["Begun on"] == "hand thumb, then hand thumb (cast-on edge)"
     assert facts("tail")["End"] == "all stitches drawn up on the tail"
 
 

@@ -74,7 +74,7 @@ def test_what_is_proposed_for_a_slope_does(workshop: type[Workshop], by: float, 
     design = sloped(workshop("M L"), by, left_only=left_only)
     said = refused(design)
     assert len(said.changes) == 3
-    assert len(in_english(said).helps) == (4 if by < 0 else 3)
+    assert len(in_english(said).helps) == (5 if by < 0 else 4)
     for change, help_ in zip(said.changes, in_english(said).helps, strict=False):
         otherwise = changed(design, change)
         assert otherwise is not None
@@ -145,3 +145,16 @@ def test_a_wedge_of_a_mirror_image_is_changed_with_its_models(workshop: type[Wor
     one, image = otherwise.pieces
     assert one.wedges[0].width == image.wedges[0].width
     assert solve(otherwise)[0] is not None
+
+
+@pytest.mark.parametrize(
+    ("by", "far", "says", "way"),
+    [(7.0, 9.0, "fashioned 1 in", ShapingWay("fashioned", 1)), (-12.0, -17.0, "two at once", ShapingWay("simple", 0, 2))],
+)
+def test_another_way_of_shaping_is_proposed_where_it_goes_far_enough(
+    workshop: type[Workshop], by: float, far: float, says: str, way: ShapingWay
+) -> None:
+    assert any(f"write `{says}`" in line for line in in_english(refused(sloped(workshop("M"), by))).helps)
+    counts, told = solve(sloped(workshop("M"), by, way))
+    assert counts is not None, told
+    assert not any(f"write `{says}`" in line for line in in_english(refused(sloped(workshop("M"), far))).helps)

@@ -50,6 +50,7 @@ expressions: st.SearchStrategy[s.Expr] = st.recursive(
 )
 
 
+_some_others = st.lists(st.builds(s.InLanguage, names, texts), min_size=1, max_size=2).map(tuple)
 _others = st.lists(st.builds(s.InLanguage, names, texts), max_size=2).map(tuple)
 """What a text is in other languages."""
 
@@ -327,6 +328,7 @@ plain_statements = st.one_of(
     notes,
     choices,
     st.builds(s.UseFrom, st.lists(names, min_size=1, max_size=3).map(tuple), texts),
+    st.builds(s.NameLine, names, _some_others),
     st.builds(s.PatternBlock, texts, _body(*_pattern_texts, _for(*_pattern_texts)), _others),
     st.builds(s.Sizes, st.lists(size_names, min_size=1, max_size=6).map(tuple), _body(size_rows)),
     lets,

@@ -107,3 +107,10 @@ def test_a_reserved_word_is_told_where_it_is_given_and_not_where_it_is_used() ->
     text = "piece a in plain\n    edges straight to top called over\nfinished wide along a over\nfinished deep along a of\n"
     assert [d.code for d in read("a.wale", text)[1]] == ["reserved-word"]
     assert [d.code for d in read("a.wale", "finished wide along a over\n")[1]] == ["unreadable-line"]
+
+
+def test_what_follows_a_reserved_word_in_a_sum_is_not_told_either() -> None:
+    """Where a line can begin with the word of the language, reading stops behind it."""
+    text = "sizes S\n    round 44 cm\npiece a in plain\n    start round / 2 wide with e-wrap\n    across to round / 4 wide at top\n"
+    assert [d.code for d in read("a.wale", text)[1]] == ["reserved-word"]
+    assert [d.code for d in read("a.wale", text.replace("round 44", "wide 44"))[1]] == ["unreadable-line", "unreadable-line"]

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.whole.glued_garments import CARDIGAN, PULLOVER, errors, made
 from walewright.knit.operations import NEXT_COPY, PickUpEdge
+from walewright.pipeline import Outcome
 
 STRIPS = CARDIGAN.replace(
     "band left_band with collar along left_front edge\n",
@@ -51,3 +54,65 @@ def test_other_copies_cannot_be_told() -> None:
         "band top with collar along panel end + panel end\njoin panel other to panel one, each to the next\n"
     )
     assert errors(made(panels)) == {"copies-mixed"}
+
+
+GORES = """pattern "Gores"
+sizes S L
+    gores {gores}
+machine standard
+yarn wool "fine wool", 50 g = 200 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14.3 cm by 15 cm, 9 g
+piece gore in plain, knit gores
+    levels hem 0 cm, top 20 cm
+    start 12 cm wide with e-wrap
+    edges straight to top called side
+    end cast off
+piece pleat in plain, knit gores
+    levels hem 0 cm, top 20 cm
+    start 9 cm wide with e-wrap
+    edges straight to top called side
+    end cast off
+join gore side_right to pleat side_left{first}
+join pleat side_right to gore side_left{second}
+"""
+
+
+def rings_of(outcome: Outcome, size: int) -> list[int]:
+    """How many edges go round each opening, two to a ring of gores."""
+    assert outcome.proven, outcome.diagnostics
+    assert outcome.glued is not None
+    return sorted(len(opening.edges) for opening in outcome.glued.in_size(size).openings)
+
+
+@pytest.mark.parametrize("gores", ["3 3", "4 5"])
+def test_two_pieces_in_turn_are_one_ring(gores: str) -> None:
+    outcome = made(GORES.format(gores=gores, first="", second=", each to the next all round"))
+    for size, count in enumerate(map(int, gores.split())):
+        assert rings_of(outcome, size) == [2 * count, 2 * count]
+    if gores == "4 5":
+        assert "each to the next and the last to the first, 4 (5) seams" in " ".join(outcome.plain_text.split())
+
+
+@pytest.mark.parametrize("gores", ["3 3", "2 4"])
+def test_two_pieces_each_to_its_own_are_pairs(gores: str) -> None:
+    outcome = made(GORES.format(gores=gores, first="", second=", each to its own"))
+    for size, count in enumerate(map(int, gores.split())):
+        assert rings_of(outcome, size) == [2] * (2 * count)
+
+
+def test_not_all_round_the_first_and_the_last_stay_open() -> None:
+    outcome = made(GORES.format(gores="3 3", first=", each to its own", second=", each to the next"))
+    assert rings_of(outcome, 0) == [14]
+
+
+def test_of_two_pieces_joined_twice_it_has_to_be_said_which_copy_meets_which() -> None:
+    assert errors(made(GORES.format(gores="3 3", first="", second=""))) == {"copies-in-doubt"}
+
+
+def test_two_pieces_in_turn_are_knitted_equally_often() -> None:
+    text = GORES.format(gores="3 3", first="", second=", each to the next").replace(
+        "pleat in plain, knit gores", "pleat in plain, knit 4"
+    )
+    assert errors(made(text)) == {"next-of-one"}

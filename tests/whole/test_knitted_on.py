@@ -8,7 +8,7 @@ import pytest
 
 from tests.in_english import plain_text
 from tests.whole.glued_garments import caught, changed, made, misread, work_of
-from walewright.knit.operations import HangFeet, LatchUp, Operation
+from walewright.knit.operations import HangFeet, LatchUp, Operation, Pass, UseYarn
 from walewright.pipeline import Outcome
 
 SOURCE = """\
@@ -153,3 +153,63 @@ def test_needles_that_are_out_of_work_at_the_end_leave_no_stitch_to_knit_on() ->
     assert [(d.code, d.case) for d in made(to_top).diagnostics] == [("needles-out", "end")]
     below = to_top.replace("from line to waist", "from line to band")
     assert made(below).proven, made(below).diagnostics
+
+
+GROUNDS = {
+    "tuck": "    chart honeycomb in wool at tension 7, centred, 2 edge stitches",
+    "lace": "    chart eyelet_bricks in wool at tension 7, centred, 2 edge stitches",
+    "stripes": "    stripes of 4 rows navy, 2 rows wool at tension 7",
+}
+POCKET = """\
+pattern "Pocket"
+sizes S M L
+    tall 9.5 10 10.5 cm
+machine standard
+yarn wool "wool", 50 g = 150 m
+yarn navy "navy wool", 50 g = 150 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14 cm by 15 cm
+fabric ground
+{ground}
+    right side {side}
+    swatch 40 stitches by 60 rows = 14 cm by 15 cm
+edging lip in plain, 2 cm deep, folded, added after, cast off chain
+piece pocket in ground
+    levels foot 0 cm, mouth tall
+    start 12 cm wide with e-wrap
+    edges straight to mouth called side
+    end with lip
+free pocket start + pocket side + pocket end
+"""
+
+
+@pytest.mark.parametrize("ground", GROUNDS)
+def test_a_pattern_ends_below_the_edging(ground: str) -> None:
+    found = made(POCKET.format(ground=GROUNDS[ground], side="knit"))
+    assert found.proven, found.diagnostics
+    for garment, result in zip(found.result()[1].sizes, found.results, strict=True):
+        (fabric,) = result.fabrics
+        pocket = garment.piece("pocket")
+        above = [course for row in range(pocket.rows + 1, fabric.rows + 1) for course in fabric.passes(row)]
+        assert len(above) == 2 * pocket.end_rows
+        assert {(course.count, course.yarn) for course in above} == {(pocket.start, "wool")}
+
+
+def test_the_proof_finds_a_pattern_that_goes_on_into_the_edging() -> None:
+    sizes = "sizes S M L\n    tall 9.5 10 10.5 cm"
+    text = POCKET.format(ground=GROUNDS["stripes"], side="knit").replace(sizes, "sizes one\n    tall 10 cm")
+    work, rows = work_of(text), made(text).result()[1].sizes[0].piece("pocket").rows
+    (pocket,) = work.blocks
+    operations = list(pocket.operations)
+    first_of_edging = [n for n, op in enumerate(operations) if isinstance(op, Pass)][rows]
+    operations.insert(first_of_edging, UseYarn("navy", "7"))
+    assert "knitted-otherwise" in caught(text, replace(work, tasks=(replace(pocket, operations=tuple(operations)),)))
+
+
+@pytest.mark.parametrize(("side", "way"), [("knit", "in front, towards you, purl"), ("purl", "behind, away from you, knit")])
+def test_the_hidden_layer_lies_inside_of_the_piece(side: str, way: str) -> None:
+    """Whatever side the edging's fabric would be worn on by itself."""
+    found = made(POCKET.format(ground=GROUNDS["lace"], side=side))
+    assert found.proven, found.diagnostics
+    assert f"Fold the work up {way} sides together" in " ".join(plain_text(found.result()[2]).split())

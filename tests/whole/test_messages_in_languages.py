@@ -32,7 +32,7 @@ BOTH = {
             # What is typed, and stands in other quotes there or is an option.
             "bed fault font for imprint italic jobs maroon mine on out printed private size style theme use by us wale walewright",
             "weight rows stitches",
-            "catalogue dask date executor garments install into pip publish scheduler sources tcp title",
+            "browser catalogue dask date executor garments install into pip publish scheduler sources tcp title",
             # Authorities and their publications, by their own titles.
             "agency and astm cfr chemicals children clothing cords cpsc drawstrings faq finnish outerwear safety",
         )

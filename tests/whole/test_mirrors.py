@@ -78,3 +78,48 @@ def test_a_mirror_image_has_its_models_curve(number: int) -> None:
             assert lengths[0].rows == lengths[1].rows
             assert lengths[0].cm == pytest.approx(lengths[1].cm, abs=0.15)
     assert compared
+
+
+PARTED = """pattern "Begun along parts"
+sizes S
+    hand 24 cm
+machine standard
+yarn wool "fine wool", 50 g = 200 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14.3 cm by 15 cm, 9 g
+edging welt in plain, 3 cm deep, folded, knitted first
+piece one in plain
+    levels hem 0 cm, part 6 cm, top 7 cm
+    start hand wide on waste yarn, with welt
+    edges straight to top called side
+    opening first 0 cm wide from part to top, hand / 4 left of centre
+    opening second 0 cm wide from part to top, hand / 4 right of centre
+    opening third 0 cm wide from part to top, 3 * hand / 8 right of centre
+    end on waste yarn
+piece other in plain, mirror of one
+piece tab in plain
+    levels base 0 cm, tip 4 cm
+    start along one {edges}
+    edges straight to tip called rim
+    end cast off
+piece other_tab in plain, mirror of tab
+free tab rim + tab end + other_tab rim + other_tab end
+"""
+
+
+@pytest.mark.parametrize(
+    ("edges", "mirrored"),
+    [
+        ("shoulder_2", ["shoulder 3"]),
+        ("shoulder_left", ["shoulder right"]),
+        ("side_left", ["side right"]),
+        ("welt_left + one side_left", ["side right", "welt right"]),
+        ("side_right + one welt_right", ["welt left", "side left"]),
+    ],
+)
+def test_a_mirror_image_is_begun_on_the_other_side_of_what_its_model_is_begun_on(edges: str, mirrored: list[str]) -> None:
+    outcome = compile(PARTED.format(edges=edges), "parted.wale", SHIPPED, Changes())
+    assert outcome.design is not None, [(d.code, in_english(d).message) for d in outcome.diagnostics]
+    along = outcome.design.piece("other_tab").start_along
+    assert [(edge.piece, edge.edge) for edge in along] == [("other", edge) for edge in mirrored]

@@ -117,3 +117,36 @@ def test_what_finds_no_place_is_reported_once(missing: str, fabric: str, hem: st
 @pytest.mark.parametrize("wrong", ["missing=L51", "missing=X3", "missing=R0", "missing="])
 def test_a_needle_that_is_none_is_told(wrong: str) -> None:
     assert {d.code for d in made(wrong).diagnostics} & {"bad-machine-fact", "bad-bed"}
+
+
+LONG = """piece cape in plain
+    levels neck 0 cm, hem 90 cm
+    start 20 cm wide with e-wrap
+    left edge straight to hem called fall
+    right edge straight to hem called edge
+    end cast off
+band border with {edging} along cape edge
+free cape fall
+"""
+
+
+@pytest.mark.parametrize(
+    ("edging", "missing", "room"),
+    [
+        ("trim", "missing=L3", 52),
+        ("trim", "missing=R30", 79),
+        ("trim", "missing=L40 R10", 48),
+        ("trim", "missing=L50 R50", 98),
+        ("ribbed", "missing=R30", 58),
+        ("ribbed", "missing=L40 R25", 48),
+    ],
+)
+def test_a_band_is_parted_by_the_needles_that_are_side_by_side(edging: str, missing: str, room: int) -> None:
+    """A rib, which is told from the centre mark, by those on both sides of it."""
+    text = SOURCE[: SOURCE.index("piece")] + "edging ribbed in rib, 2 cm deep, added after\n" + LONG.format(edging=edging)
+    outcome = compile(text.format(fabric="plain", hem=""), "border.wale", SHIPPED, Changes(bed=missing))
+    (told,) = [d for d in outcome.diagnostics if d.code == "band-parted"]
+    assert dict(told.facts)["needles"] == room
+    assert outcome.proven, outcome.diagnostics
+    assert outcome.design is not None
+    assert not used(outcome) & set(outcome.design.machine.missing)

@@ -291,3 +291,32 @@ def test_words_that_say_something_else_are_found(outcomes: dict[str, Outcome], k
     at = text.lower().find(there.lower())
     assert at >= 0, there
     assert misread(HEAD + KINDS[kind], text[:at] + instead + text[at + len(there) :])
+
+
+CROSSED = """\
+piece front in plain
+    levels hem 0 cm, one 8 cm, two 14 cm, three 22 cm, four 34 cm, top length
+    start width wide with e-wrap
+    edges straight to top called side
+    opening a 3 cm wide from one to three, 16 cm left of centre, cast off
+    opening b 2 cm wide from two to {high}, cast off
+    opening c 3 cm wide from three to four, 16 cm right of centre, cast off
+    end cast off
+free front side
+"""
+
+
+@pytest.mark.parametrize("high", ["four", "top"])
+def test_one_ends_in_the_row_where_another_begins_beyond_a_third(high: str) -> None:
+    outcome = compile(HEAD + CROSSED.format(high=high), "parts.wale", SHIPPED, Changes())
+    assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
+    assert outcome.counts is not None
+    for garment in outcome.counts.sizes:
+        a, _, c = garment.piece("front").openings
+        assert a.to_row == c.row
+
+
+@pytest.mark.parametrize("third", ["from two to three", "from three to four"])
+def test_not_where_the_third_is_not_open_below_and_above(third: str) -> None:
+    outcome = compile(HEAD + CROSSED.replace("from two to {high}", third), "parts.wale", SHIPPED, Changes())
+    assert "openings-touch" in {d.code for d in outcome.diagnostics}

@@ -24,7 +24,7 @@ from walewright.write.language import Noun, PrintedLanguage
 MARK = "ö"
 """At the end of every word of the language."""
 
-AS_IN_ENGLISH = {"inset", "plain_ends", "looser", "looser/range"}
+AS_IN_ENGLISH = {"inset", "plain_ends", "looser", "looser/range", "stages/at"}
 """Sentences whose numbers stand where they stand in English: a word of the grammar looks ahead to what is counted."""
 
 
@@ -117,6 +117,8 @@ def _reordered(line: str) -> str:
         return f"{line}i"
     line = re.sub(r"\b(NUMBER|COUNT) (_[A-Z]\w*)", r"\2 \1", line)
     line = re.sub(r"^(EVENT_ROWS: /at) RC (.*)(\(\?!.*)$", r"\1 \2 RC\3", line)
+    # Of several values the name stands after the last one.
+    line = re.sub(r'"from RC" (NUMBER \(\("," NUMBER\)\* "and" NUMBER\)\?)', r'"from" \1 "RC"', line)
     return re.sub(r'"([^"]*?) ?RC"(i?) NUMBER', lambda m: f'{_quoted(m[1], m[2])}NUMBER "RC"', line)
 
 

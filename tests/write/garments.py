@@ -225,6 +225,8 @@ SAMPLES: tuple[Step, ...] = (
     st.LatchPanel(3, 1, 20, 5, 17),
     st.LatchInStages(3, 1, (24, 48, 72, 80)),
     st.LatchInStages(4, 2, (30,), "disturbed"),
+    st.LatchInStages(3, 1, (24, 48, 72, 96, 120, 134)),
+    st.LatchInStages(3, 1, (24, 48, 72, 96, 120), "disturbed"),
     st.LatchPanelInStages(3, 1, (24, 40), 5, 17),
     st.LatchPanelInStages(2, 1, (24, 48, 60), -14, -6, "disturbed"),
     st.GapIs("vent", "inner", 80, 160, 2),

@@ -1,71 +1,59 @@
-"""A bench copy's lines, column by column: what stands in them is what the line says, and no line of it is a row of a table."""
+"""A bench copy says what is new, and tells one cross in one line."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import re
 
 import pytest
 
-from tests.made_of import FEW, made
-from walewright import knit, write
-from walewright.knit.bench_steps import BenchLine
-from walewright.languages import printed
-from walewright.write.model import Instructions, Sentence
-
-LANGUAGES = ("english", "german")
-
-
-def copy_of(name: str, language: str) -> tuple[Instructions, list[BenchLine]]:
-    """The copy, and the lines of its plan in their order."""
-    outcome = made(name, language, FEW[name][:1])
-    assert outcome.design is not None
-    charts = outcome.design.charts
-    unrolled = knit.unrolled(outcome.plans[0], charts)
-    lines = [part for block in unrolled for _, parts in block.paragraphs for part in parts if isinstance(part, BenchLine)]
-    return write.write_bench(outcome.plans[0], unrolled, printed(language).writing, charts), lines
+from tests.write.test_repeated import ENDED, block, cast_on, knitted
+from walewright.knit import bench_steps as bs
+from walewright.knit import steps as st
+from walewright.knit.bench import _Lines, unrolled
+from walewright.knit.state import State
+from walewright.knit.steps import SizePlan, Step
+from walewright.trade.sides import EdgeSide
+from walewright.write.bench import write_bench
+from walewright.write.english import LANGUAGE
 
 
-def sentences(copy: Instructions) -> Iterator[Sentence]:
-    return (s for section in copy.sections for paragraph in section.paragraphs for s in paragraph.sentences)
+def lines(*steps: Step) -> list[str]:
+    plan = SizePlan("S", (block("back", cast_on(20), ("Knit", (*knitted(20, 54), *steps)), ("Finish", ENDED)),))
+    made = write_bench(plan, unrolled(plan, ()), LANGUAGE)
+    return [s.text for section in made.sections for s in section.sentences]
 
 
-@pytest.mark.parametrize("language", LANGUAGES)
-@pytest.mark.parametrize("name", ["mooring", "dunlin", "curlew", "shoal", "turnstone"])
-def test_columns_have_what_the_line_says(name: str, language: str) -> None:
-    copy, lines = copy_of(name, language)
-    told = [s for s in sentences(copy) if s.bench is not None]
-    assert len(told) == len(lines)
-    for sentence, line in zip(told, lines, strict=True):
-        cells = sentence.bench
-        assert cells is not None
-        assert (cells.rows, cells.row, cells.side) == (line.rows, line.row, line.side or "")
-        assert (cells.in_work, cells.held, cells.waiting) == (line.in_work, line.held, line.waiting)
-        assert (sentence.row, sentence.side) == ("" if line.row is None else str(line.row), line.side or "")
-        assert (sentence.sizes, sentence.check) == ((0,), False)
-        # Cut where another column begins, the words are the sentence still.
-        cut = "".join(run.text for _, runs in cells.stretches for run in runs)
-        assert cut.split() == sentence.text.split()
-        assert [place for place, _ in cells.stretches] in (["where", "what", "counts"], ["what", "counts"])
-        phrases = (*cells.charts, *cells.what)
-        assert len(phrases) == len(line.body) == len(sentence.kinds)
-        assert all("".join(run.text for run in phrase) in sentence.text for phrase in phrases)
-    assert not any(paragraph.table for section in copy.sections for paragraph in section.paragraphs)
+def turn(side: EdgeSide, stitches: int) -> tuple[Step, ...]:
+    return st.HoldAtEnd(side, stitches), st.KnitRows(1), st.WrapHeld(side)
 
 
-@pytest.mark.parametrize("language", LANGUAGES)
-def test_each_word_that_is_counted_has_its_plural(language: str) -> None:
-    """One of a thing, and several: as a dictionary has them; abbreviations, and the German "Mal" of times, are alike."""
-    words = {
-        "english": {
-            **{"st": ("st", "sts"), "row": ("row", "rows"), "time": ("time", "times"), "loop": ("loop", "loops")},
-            **{"open_loop": ("open loop", "open loops"), "needle": ("needle", "needles"), "number": ("number", "numbers")},
-            "seam": ("seam", "seams"),
-        },
-        "german": {
-            **{"st": ("M", "M"), "row": ("Reihe", "Reihen"), "time": ("Mal", "Mal"), "loop": ("Masche", "Maschen")},
-            **{"open_loop": ("offene Masche", "offenen Maschen"), "needle": ("Nadel", "Nadeln"), "number": ("Zahl", "Zahlen")},
-            "seam": ("Naht", "Nähte"),
-        },
-    }[language]
-    nouns = printed(language).writing.nouns
-    assert {name: (noun.one, noun.many) for name, noun in nouns.items()} == words
+def test_what_is_held_beside_others_is_more() -> None:
+    told_so = " ".join(lines(*turn("left", 3), *turn("right", 2), *turn("left", 4), st.ReturnHeld("left"), *turn("left", 1)))
+    assert re.findall(r"hold ([^.]*)\.", told_so) == ["3 sts", "2 sts", "4 more sts", "1 st"]
+
+
+def test_rows_are_knitted_up_to_a_reading_also_where_the_counter_is_set_anew() -> None:
+    looser, anew = st.UseYarnStep("wool", "7"), st.SetRowCounter(0)
+    told = lines(looser, anew, *knitted(20, 10))
+    (line,) = (one for one in told if "tension 7" in one)
+    assert line.startswith("54 rows to RC 54, COR:")
+    assert "Set the row counter to 000." in line
+    (line,) = (one for one in lines(st.Decrease("both ends", 1, 0), looser, anew) if "tension 7" in one)
+    assert line.startswith("RC 0,"), "no rows are knitted to it"
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "together"),
+    [
+        (bs.DropRows((1,), 5), bs.CrossStitches((2,), 2, "left"), True),
+        (bs.CrossStitches((2,), 2, "left"), bs.LatchColumns((1,), 5), True),
+        (bs.DropRows((1,), 5), bs.LatchColumns((1,), 5), True),
+        (bs.LatchColumns((1,), 5), bs.DropRows((4,), 5), False),
+        (bs.CrossStitches((2,), 2, "left"), bs.CrossStitches((8,), 2, "right"), False),
+    ],
+)
+def test_a_cross_with_its_columns_is_one_line(before: Step, after: Step, together: bool) -> None:
+    made = _Lines(State("back", first=-9, last=8, side="right"))
+    for step in (before, after):
+        made._line(step)
+    assert len(made.parts) == (1 if together else 2)

@@ -6,24 +6,30 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import extent, opened
 from walewright.figures.pens import LETTER_MM, Paper
+from walewright.figures.rims import Placing
 from walewright.figures.tube_drawing import box, draw_tube
 from walewright.figures.tubes import JoinedPart, MadeTube, tube
 from walewright.figures.worked import mirrored
-from walewright.figures.worn import BOX, EDGE, Placing, draw_piece
+from walewright.figures.worn import BOX, EDGE, draw_piece
 from walewright.glue.model import Glued
 from walewright.solve.model import Counts
+from walewright.trade.sides import SIDES
 
 SHOWN = 4
 """Copies of a piece that are drawn; more would say no more."""
 
 PAIR = 2
 """Copies of something made up that are drawn: a pair."""
+
+LONG = 1.3
+"""How many times as long as it is wide a piece is at least that is worn across."""
 
 SEAM = 0.4
 """Between copies that are joined, cm."""
@@ -76,6 +82,9 @@ def _items(
     design: Design, counts: Counts, glued: Glued | None, pieces: tuple[MeasuredPiece, ...], size: int
 ) -> Iterator[_GroupItem]:
     named = len(pieces) > 1
+    if not named and not design.joins and pieces[0].sized[size].copies == 1 and _long(pieces[0], size):
+        yield _across(design, pieces[0], size)
+        return
     for part in _parts(design, glued, pieces):
         made = tube(design, counts, glued, pieces, frozenset(part), size) if glued is not None else None
         if made is not None:
@@ -90,6 +99,10 @@ def _items(
             if piece.piece.name in part:
                 for _ in range(min(piece.sized[size].copies, SHOWN)):
                     yield _flat(design, piece, size, named)
+
+
+def _long(piece: MeasuredPiece, size: int) -> bool:
+    return piece.full_height(size) > LONG * piece.outlines[size].width
 
 
 def _parts(design: Design, glued: Glued | None, pieces: Sequence[MeasuredPiece]) -> list[JoinedPart]:
@@ -134,6 +147,28 @@ def _joined_copies(
             draw_piece(paper, design, piece, size, lambda p, d=disc: place((-d.at([p])[0][0], d.at([p])[0][1])), -across)  # type: ignore[misc]
 
     return _GroupItem(-right, low, right - left, high - low, "", draw)
+
+
+def _across(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
+    """A long piece that is all there is, laid across as it is worn: the shorter of its long edges up."""
+    of, shape = piece.counted[size], piece.outlines[size]
+    along = {side: sum(edge_length(of, name).cm for name in _names(piece, side, size)) for side in SIDES}
+    # Without names no edge has a length: then they are alike.
+    up = 1 if along["right"] <= along["left"] else -1
+    turn = up * (-1 if mirrored(design, piece) else 1)
+    half = max(of.edging_width_cm, of.end_width_cm) / 2
+    xs = [up * min(shape.polygon_left, -half), up * max(shape.polygon_right, half)]
+    ys = [turn * piece.edging_cm[size], -turn * (shape.height + piece.end_cm[size])]
+
+    def draw(paper: Paper, place: Placing, scale: float) -> None:
+        draw_piece(paper, design, piece, size, lambda p: place((-turn * p[1], up * p[0])))
+
+    return _GroupItem(min(ys), min(xs), max(ys) - min(ys), max(xs) - min(xs), "", draw)
+
+
+def _names(piece: MeasuredPiece, side: str, size: int) -> Iterator[str]:
+    sized = piece.sized[size]
+    yield from dict.fromkeys(run.name for run in (sized.left if side == "left" else sized.right) if run.name)
 
 
 def _flat(design: Design, piece: MeasuredPiece, size: int, named: bool) -> _GroupItem:

@@ -12,7 +12,7 @@ from walewright.counted.outline import Outline, Point
 from walewright.design.model import Fabric
 from walewright.figures.dimensions import Ruler, box_round
 from walewright.figures.measures import MeasuredPiece, name_of
-from walewright.figures.pens import Paper, hatched, loops, path, zigzag
+from walewright.figures.pens import Paper, hatched, path, zigzag
 from walewright.figures.worked import clipped
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
@@ -90,9 +90,6 @@ def cloth(bench: Bench) -> None:
     for run in sized.right:
         if run.across:
             _across(bench, run)
-    if bench.piece.piece.start_way == "along":
-        x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
-        paper.draw("mark", *loops(x0, x1, 0.0))
     if bench.piece.piece.end_way == "gathered":
         _drawn_up(bench)
     for repeat in sized.repeats:

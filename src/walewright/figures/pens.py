@@ -72,7 +72,7 @@ def smooth(points: tuple[Point, ...]) -> str:
 
 def hatched(upper: tuple[Point, Point], lower: tuple[Point, Point], spacing: float) -> list[str]:
     """Rib lines of a band between its upper and lower edge (each left end, right end), about `spacing` mm apart."""
-    count = max(2, round(abs(upper[1][0] - upper[0][0]) / spacing))
+    count = max(2, round(math.hypot(upper[1][0] - upper[0][0], upper[1][1] - upper[0][1]) / spacing))
     lines = []
     for i in range(1, count):
         t = i / count

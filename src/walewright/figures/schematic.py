@@ -7,6 +7,7 @@ from collections.abc import Callable
 from walewright.counted.outline import Point, between_tops
 from walewright.design.model import Fabric
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
+from walewright.figures.hung import edges_named, first_row
 from walewright.figures.marks import Bench, cloth, words
 from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
@@ -59,6 +60,7 @@ def drawing(
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
     cloth(bench)
+    first_row(bench)
     bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts or piece.sized[size].needles_out)
     labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
     # What has few places to stand goes first.
@@ -66,6 +68,7 @@ def drawing(
         for label, measure in labelled:
             if measure.place == place:
                 _PLACES[place](bench, measure, label)
+    edges_named(bench)
     words(bench)
     bench.ruler.draw_guides()
     return _trimmed(bench, _alt(guide, piece, sizes, size))

@@ -5,17 +5,21 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Iterable, Iterator, Sequence, Set
 from dataclasses import dataclass
 
+from walewright.counted.edge_lines import edge_line
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
+from walewright.figures.collars import NO_COLLARS, Collars, draw_hood, draw_rolled, draw_stand
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
+from walewright.figures.rims import RIB, Placing, beside, draw_rim, inner_rim
 from walewright.figures.textures import show_charted
-from walewright.figures.worked import WorkedStripe, mirrored, show_motifs, show_panels, show_stripes, stripes
-from walewright.trade.sides import SIDES
+from walewright.figures.trunks import Placed, Trunk
+from walewright.figures.worked import WorkedStripe, clipped, mirrored, show_motifs, show_panels, show_stripes, stripes
+from walewright.trade.sides import SIDES, EdgeSide
 
 HANG = 52.0
 """Degrees below the horizontal at which a sleeve hangs."""
@@ -23,39 +27,18 @@ HANG = 52.0
 BOX = (150.0, 100.0)
 """mm of paper."""
 
-RIB = 1.25
-"""Between rib lines, mm."""
-
 WALE = 3.4
 """Between the wales that are drawn, mm."""
 
 EDGE = 1.0
 """Round the drawing, mm."""
 
-UP_THE_NECK = (0.5, 0.35)
-"""Of its depth, how far a neckband's rim lies inwards and upwards at the shoulder."""
 
-Placing = Callable[[Point], Point]
+STRAP = 2.0
+"""cm that a sleeve reaches over the shoulder at least, to be drawn there."""
 
-
-@dataclass(frozen=True, slots=True)
-class Placed:
-    """A piece of the front, its origin `x` cm right of the garment's middle."""
-
-    piece: MeasuredPiece
-    x: float
-
-    def at(self, point: Point) -> Point:
-        return point[0] + self.x, point[1]
-
-
-@dataclass(frozen=True, slots=True)
-class Trunk:
-    """The front, in one piece or in two side by side; the back; `band` cm of band along the neck or between the fronts."""
-
-    fronts: tuple[Placed, ...]
-    back: MeasuredPiece | None
-    band: float
+TURNED_OVER = 0.25
+"""Of the width of a neck: a band deeper than that does not lie within it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,16 +48,23 @@ class _Sleeve:
     shape: tuple[Point, ...]
     cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
     striped: tuple[WorkedStripe, ...]
+    half: tuple[Point, ...]
+    """What of its outline is seen, as it hangs on the bed; empty where a fabric of its own covers the wales."""
+    hung: Placing
+    strap: tuple[Point, ...] = ()
+    """What goes on from it over the shoulder."""
 
 
-def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str) -> Drawing:
+def worn(
+    design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str, collars: Collars = NO_COLLARS
+) -> Drawing:
     """The garment made up, seen from its right side; the pieces are measured as they hang on the bed."""
     sleeves = tuple(_sleeves(design, pieces, trunk, size))
-    corners = [(0.0, max(p.piece.outlines[size].height + p.piece.end_cm[size] for p in trunk.fronts) + 2.0)]
+    corners = [(0.0, max(p.piece.outlines[size].height + p.piece.end_cm[size] for p in trunk.fronts) + 2.0), *collars.corners]
     for placed in trunk.fronts:
         foot = -placed.piece.edging_cm[size]
         corners += [*(placed.at(p) for p in placed.piece.outlines[size].polygon), (0.0, foot)]
-    corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
+    corners += [(x * side, y) for sleeve in sleeves for x, y in (*sleeve.shape, *sleeve.strap) for side in (1, -1)]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
@@ -82,11 +72,14 @@ def worn(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: 
     place: Placing = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
     paper = Paper()
     _back(paper, trunk, size, place)
+    draw_hood(paper, collars, place)
+    draw_stand(paper, collars, place)
     for sleeve in sleeves:
         for side in (1, -1):
             _draw_sleeve(paper, sleeve, side, place)
     for placed in trunk.fronts:
         draw_piece(paper, design, placed.piece, size, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
+        draw_rolled(paper, collars, placed.name, place)
     if len(trunk.fronts) == 1:
         _neckband(paper, trunk, size, place)
     else:
@@ -114,15 +107,18 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
     _end_edging(paper, piece, size, put)
     striped = tuple(stripes(design, piece, size, shape.polygon))
-    patterned = any(c.fabric and c.area == "whole" for c in piece.sized[size].charts)
-    if not striped and not patterned:
-        paper.draw("wale", *_wales(shape, put))
+    if not striped and not _patterned(piece, size):
+        paper.draw("wale", *_wales(shape.polygon, put))
     show_stripes(paper, striped, put)
     show_panels(paper, piece, size, put)
     show_charted(paper, design, piece, size, put)
     show_motifs(paper, design, piece, size, put)
     # What lies over the inner half of the outline is no part of it.
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
+
+
+def _patterned(piece: MeasuredPiece, size: int) -> bool:
+    return any(c.fabric and c.area == "whole" for c in piece.sized[size].charts)
 
 
 def _end_edging(paper: Paper, piece: MeasuredPiece, size: int, put: Placing) -> None:
@@ -138,11 +134,10 @@ def _end_edging(paper: Paper, piece: MeasuredPiece, size: int, put: Placing) -> 
     paper.draw("hatch", *hatched(lower, upper, RIB))
 
 
-def _wales(shape: Outline, put: Placing) -> Iterator[str]:
-    """The wales of the fabric, a few of many, as fine lines from the hem up: enough to show which way it runs."""
-    edge = shape.polygon
+def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
+    """The wales of the fabric within an outline, a few of many, as fine lines from the hem up: enough to show which way it runs."""
     x0, x1 = min(x for x, _ in edge), max(x for x, _ in edge)
-    wide = abs(put((x1, 0.0))[0] - put((x0, 0.0))[0])
+    wide = math.dist(put((x0, 0.0)), put((x1, 0.0)))
     count = max(2, round(wide / WALE))
     for n in range(1, count):
         x = x0 + (x1 - x0) * n / count
@@ -161,68 +156,82 @@ def _wales(shape: Outline, put: Placing) -> Iterator[str]:
 def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int) -> Iterator[_Sleeve]:
     """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
     done: set[str] = set()
-    front = {p.piece.piece.name for p in trunk.fronts}
-    bodies = front | ({trunk.back.piece.name} if trunk.back else set())
+    bodies = trunk.bodies
     met: dict[tuple[str, str], list[EdgeName]] = {}
     for join in design.joins:
         for own, other in ((join.one, join.other), (join.other, join.one)):
             if len({e.piece for e in own}) == 1 and own[0].piece not in bodies and design.band(own[0].piece) is None:
                 met.setdefault((own[0].piece, own[0].edge), []).extend(other)
-    for (name, _), others in met.items():
+    for (name, edge), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
         tip = next((t for t in (_tip(placed, others, size) for placed in trunk.fronts) if t is not None), None)
         if tip is not None:
             done.add(name)
-            yield _hung(design, next(p for p in pieces if p.piece.name == name), tip, size)
+            yield _hung(design, next(p for p in pieces if p.piece.name == name), edge, tip, size)
 
 
 def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
-    """The upper end, at the garment's right, of the first of the edges that is an outer edge of the front."""
-    names = {e.edge for e in edges if e.piece == body.piece.piece.name} - {""}
-    shape, sized = body.piece.outlines[size], body.piece.sized[size]
-    for side, runs, sign in zip(SIDES[::-1], (sized.right, sized.left), (1, -1), strict=True):
-        for run in runs:
-            if run.name in names:
-                height = body.piece.counted[size].height_cm(run.to_row)
-                return sign * body.at((shape.edge_x(height, side), height))[0], height
+    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front."""
+    names = {e.edge for e in edges if e.piece == body.name} - {""}
+    shape = body.piece.outlines[size]
+    for side, sign in zip(SIDES[::-1], (1, -1), strict=True):
+        height = _upper_end(body.piece, side, names, size)
+        if height is not None:
+            return sign * body.at((shape.edge_x(height, side), height))[0], height
     return None
 
 
-def _hung(design: Design, sleeve: MeasuredPiece, tip: Point, size: int) -> _Sleeve:
+def _upper_end(piece: MeasuredPiece, side: EdgeSide, names: Set[str], size: int) -> float | None:
+    """How high the edges of these names go on a side of a piece, cm; None where there is none of them."""
+    sized, shape = piece.sized[size], piece.outlines[size]
+    ends = [run.to_row for run in (sized.right if side == "right" else sized.left) if run.name in names]
+    # Where its shoulder is held, an edge ends below the last row.
+    highest = (shape.right if side == "right" else shape.left)[-1][1]
+    return min(piece.counted[size].height_cm(max(ends)), highest) if ends else None
+
+
+def _hung(design: Design, sleeve: MeasuredPiece, edge: str, tip: Point, size: int) -> _Sleeve:
+    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder."""
     shape = sleeve.outlines[size]
-    top = (0.0, shape.height)
-    foot, half = -sleeve.edging_cm[size], sleeve.counted[size].edging_width_cm / 2
+    top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge}, size)
+    at = (0.0, shape.height if joined is None else joined)
+    foot, wide = -sleeve.edging_cm[size], sleeve.counted[size].edging_width_cm / 2
 
-    def hang(points: list[Point]) -> list[Point]:
-        return [(x + tip[0], y + tip[1] - shape.height) for x, y in turned(points, top, 90 - HANG)]
+    def hang(points: Iterable[Point]) -> tuple[Point, ...]:
+        return tuple((x + tip[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
 
-    edge = [*shape.left, *shape.shoulder_left, top]
-    striped = tuple((tuple(hang(list(area))), shade) for area, shade in stripes(design, sleeve, size, [(0.0, 0.0), *edge]))
-    if not foot:
-        return _Sleeve(tuple(hang([(0.0, 0.0), *edge])), None, striped)
-    cuff = hang([shape.left[0], (0.0, 0.0), (-half, foot), (0.0, foot)])
-    return _Sleeve(tuple(hang([(0.0, foot), (-half, foot), *edge])), ((cuff[0], cuff[1]), (cuff[2], cuff[3])), striped)
+    whole = ((0.0, 0.0), *shape.left, *shape.shoulder_left, top)
+    half, over = whole, shape.left[-1][1] - at[1]
+    strap: tuple[Point, ...] = ()
+    if over > STRAP:
+        half = tuple(clipped(whole, 1, 0.0, at[1]))
+        high = -shape.edge_x((at[1] + shape.height) / 2, "left")
+        strap = (tip, (tip[0] - over, tip[1]), (tip[0] - over, tip[1] + high), (tip[0], tip[1] + high))
+    striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, size, half))
+    plain = half if not striped and not _patterned(sleeve, size) else ()
+    cuff, outline = None, half
+    if foot:
+        ends = hang([shape.left[0], (0.0, 0.0), (-wide, foot), (0.0, foot)])
+        cuff = (ends[0], ends[1]), (ends[2], ends[3])
+        outline = ((0.0, foot), (-wide, foot), *half[1:])
+    return _Sleeve(hang(outline), cuff, striped, plain, lambda p: hang((p,))[0], strap)
 
 
 def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Placing) -> None:
     def put(p: Point) -> Point:
         return place((p[0] * side, p[1]))
 
-    paper.draw("cloth", path([put(p) for p in sleeve.shape], closed=True))
+    for shape in filter(None, (sleeve.strap, sleeve.shape)):
+        paper.draw("cloth", path([put(p) for p in shape], closed=True))
     show_stripes(paper, sleeve.striped, put)
+    if sleeve.half:
+        paper.draw("wale", *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
     paper.draw("outline", path([put(p) for p in sleeve.shape], closed=True))
     if sleeve.cuff is not None:
         upper, lower = ((put(a), put(b)) for a, b in sleeve.cuff)
-        paper.draw("hatch", *_ribs(upper, lower))
+        paper.draw("hatch", *hatched(upper, lower, RIB))
         paper.draw("seam", path(list(upper)))
-
-
-def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> list[str]:
-    # The cuff lies aslant: its ribs are counted along its own edge.
-    length = ((upper[0][0] - upper[1][0]) ** 2 + (upper[0][1] - upper[1][1]) ** 2) ** 0.5
-    flat = max(abs(upper[1][0] - upper[0][0]), 1e-6)
-    return hatched(upper, lower, RIB * flat / max(length, 1e-6))
 
 
 # ----------------------------------------------------------------- neck and front
@@ -230,78 +239,61 @@ def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> list[str]:
 
 def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
     """The back as far as it is seen: through the front's neck, or between the fronts."""
-    if trunk.back is None:
-        return
-    front, back = trunk.fronts[0].piece.outlines[size], trunk.back.outlines[size]
-    rise = max(p.piece.outlines[size].height for p in trunk.fronts) - back.height
-    if len(trunk.fronts) > 1:
-        paper.draw("inside", path([place((x, y + rise)) for x, y in back.polygon], closed=True))
-        return
-    line = [(x, y + rise) for x, y in back.neck]
-    if not line or not front.neck:
-        return
-    paper.draw("inside", path([place(p) for p in (*line, *reversed(front.neck))], closed=True))
-    if trunk.band:
-        line = [(x, y + rise) for x, y in back.neckline]
-        above = _inner(line, trunk.band)
-        paper.draw("cloth", path([place(p) for p in (*line, *reversed(above))], closed=True))
-        paper.draw("hatch", *_rungs(line, above, place))
-    else:
-        paper.draw("seam", path([place(p) for p in line]))
+    front = trunk.fronts[0].piece.outlines[size]
+    top = max(p.piece.outlines[size].height for p in trunk.fronts)
+    for placed in trunk.backs:
+        back = placed.piece.outlines[size]
+        rise = top - back.height
+
+        def raised(line: Iterable[Point], on: Placed = placed, up: float = rise) -> list[Point]:
+            return [(x, y + up) for x, y in map(on.at, line)]
+
+        if len(trunk.fronts) > 1:
+            paper.draw("inside", path([place(p) for p in raised(back.polygon)], closed=True))
+            continue
+        # Seen from within, left and right are exchanged: walked from the garment's left to its right all the same.
+        line = raised(back.neck[::-1])
+        if line and front.neck:
+            paper.draw("inside", path([place(p) for p in (*line, *reversed(front.neck))], closed=True))
+            if trunk.band:
+                line = raised(back.neckline[::-1])
+                draw_rim(paper, line, inner_rim(line, trunk.band), place)
+            else:
+                paper.draw("seam", path([place(p) for p in line]))
 
 
 def _neckband(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
     line = list(trunk.fronts[0].piece.outlines[size].neckline)
-    if not trunk.band or not line:
-        return
-    inner = _inner(line, trunk.band)
-    paper.draw("cloth", path([place(p) for p in (*line, *reversed(inner))], closed=True))
-    paper.draw("hatch", *_rungs(line, inner, place))
+    if trunk.band and line:
+        draw_rim(paper, line, inner_rim(line, trunk.band), place)
 
 
 def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
-    """A band along the inner edge of each front, the right one over the left."""
-    if not trunk.band:
-        return
-    for placed, side in zip(trunk.fronts, (1, -1), strict=True):
-        shape = placed.piece.outlines[size]
-        foot = -placed.piece.edging_cm[size]
-        edge = shape.right if side > 0 else shape.left
-        outer = [placed.at(p) for p in ((edge[0][0], foot), *edge)]
-        inner = [(x + side * trunk.band, y) for x, y in outer]
-        paper.draw("cloth", path([place(p) for p in (*outer, *reversed(inner))], closed=True))
-        paper.draw("hatch", *_rungs(outer, inner, place))
+    """The bands along the inner edge of each front, the right one over the left."""
+    tops = [placed.at((o.right if side > 0 else o.left)[-1]) for placed, side, o in _inner_edges(trunk, size)]
+    wide = max(x for x, _ in tops) - min(x for x, _ in tops)
+    for placed, side, shape in _inner_edges(trunk, size):
+        of = placed.piece.counted[size]
+        runs = placed.piece.sized[size].right if side > 0 else placed.piece.sized[size].left
+        banded: list[tuple[Point, float]] = []
+        for name in dict.fromkeys(run.name for run in runs):
+            depth = trunk.bands.get((placed.name, name), 0.0)
+            banded += [(placed.at(p), depth) for p in edge_line(of, shape, name)] if depth else []
+        line = [p for p, _ in banded]
+        # What is too deep to lie within the neck is turned over, on the front.
+        way = side if any(depth > TURNED_OVER * wide for _, depth in banded) else -side
+        moved = beside(line, way)
+        rim = [(x + (mx - x) * deep, y + (my - y) * deep) for ((x, y), deep), (mx, my) in zip(banded, moved, strict=True)]
+        if banded:
+            draw_rim(paper, line, rim, place)
 
 
-def _inner(line: list[Point], depth: float) -> list[Point]:
-    """The rim of a band of that depth along a neck line: square to the line, and at its ends up the neck, since the band goes round
-    it."""
-    made: list[Point] = []
-    whole = sum(math.hypot(b[0] - a[0], b[1] - a[1]) for a, b in itertools.pairwise(line))
-    done = 0.0
-    for at, (x, y) in enumerate(line):
-        (ax, ay), (bx, by) = line[max(at - 1, 0)], line[min(at + 1, len(line) - 1)]
-        done += math.hypot(x - ax, y - ay)
-        far = max(math.hypot(bx - ax, by - ay), 1e-6)
-        # Near an end the rim comes down from the neck.
-        near = max(0.0, 1 - min(done, whole - done) / max(depth * 1.5, 1e-6))
-        way = 1 if done < whole / 2 else -1
-        across = -(by - ay) / far * (1 - near) + way * UP_THE_NECK[0] * near
-        up = (bx - ax) / far * (1 - near) + UP_THE_NECK[1] * near
-        made.append((x + across * depth, y + up * depth))
-    return made
+def _inner_edges(trunk: Trunk, size: int) -> list[tuple[Placed, int, Outline]]:
+    """Each front of two, 1 where its right edge is the inner one and -1 where the left is, and its outline."""
+    middle = sum(x for placed in trunk.fronts for x in _ends(placed, size)) / 4
+    return [(p, 1 if sum(_ends(p, size)) / 2 < middle else -1, p.piece.outlines[size]) for p in trunk.fronts]
 
 
-def _rungs(outer: list[Point], inner: list[Point], place: Placing) -> list[str]:
-    """Rib lines across a curved band."""
-    rungs = []
-    for (a, b), (c, d) in zip(itertools.pairwise(outer), itertools.pairwise(inner), strict=True):
-        pa, pb, pc, pd = place(a), place(b), place(c), place(d)
-        length = ((pb[0] - pa[0]) ** 2 + (pb[1] - pa[1]) ** 2) ** 0.5
-        count = max(1, round(length / RIB))
-        for i in range(count):
-            t = i / count
-            start = (pa[0] + (pb[0] - pa[0]) * t, pa[1] + (pb[1] - pa[1]) * t)
-            end = (pc[0] + (pd[0] - pc[0]) * t, pc[1] + (pd[1] - pc[1]) * t)
-            rungs.append(path([start, end]))
-    return rungs
+def _ends(placed: Placed, size: int) -> tuple[float, float]:
+    shape = placed.piece.outlines[size]
+    return placed.at((shape.polygon_left, 0.0))[0], placed.at((shape.polygon_right, 0.0))[0]

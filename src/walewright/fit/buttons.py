@@ -2,36 +2,51 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import replace
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import zip_longest
 
-from walewright.design.model import Design, PerSize
+from walewright.counted.model import SizedPiece, SizedSlot
+from walewright.counted.needles import ends
+from walewright.design.model import Buttonholes, Design, Lap
 from walewright.fit.cloth import Cloth
-from walewright.fit.girths import buttonholes, narrower, width_of
+from walewright.fit.girths import band_on, buttonholes, narrower, width_of
 from walewright.fit.loops import Walker
 from walewright.fit.model import Buttons
 from walewright.glue.model import Glued
+from walewright.trade.sides import SIDES, EdgeSide
+
+
+@dataclass(frozen=True, slots=True)
+class _Column:
+    """Buttonholes one above the other: how far up each is, and how far in from the edge that is lapped over, in cm."""
+
+    up: tuple[float, ...]
+    across: float
 
 
 def buttons(design: Design, walkers: Sequence[Walker]) -> tuple[Buttons, ...]:
-    """One for each lap whose upper strip has buttonholes."""
+    """One for each column of buttonholes in what is laid over."""
     cloths = [walker.cloth for walker in walkers]
     found: list[Buttons] = []
     for lap in design.laps:
-        over, under = lap.over[0], lap.under[0]
-        if not buttonholes(design, over):
-            continue
+        over, under = (_with_holes(design, place) for place in (lap.over, lap.under))
         overlap = lap.width or tuple(w for c in cloths if (w := narrower(c, lap)) is not None)
-        holes = [_places(c, over) for c in cloths]
-        if len(overlap) < len(cloths) or not holes or len({len(h) for h in holes}) != 1:
+        by_size = [tuple(_columns(c, over, lap)) for c in cloths] if buttonholes(design, over) else []
+        if len(overlap) < len(cloths) or len({len(columns) for columns in by_size}) != 1:
             continue
-        places = tuple(tuple(h[i][0] for h in holes) for i in range(len(holes[0])))
-        across: PerSize = tuple(_from_outer_edge(c, over, h[0][1]) for c, h in zip(cloths, holes, strict=True))
-        # What lies at that distance from the edge above lies as far from the edge below, counted from the other side.
-        below = tuple(o - a for o, a in zip(overlap, across, strict=True))
-        made = Buttons(over, under, tuple(overlap), places, below)
-        found.append(_from_below(made, cloths) if _from_above(walkers[0].glued, over) else made)
+        for columns in zip(*by_size, strict=True):
+            # What lies at that distance from the edge above lies as far from the edge below, counted from the other side.
+            below = tuple(o - column.across for o, column in zip(overlap, columns, strict=True))
+            made = Buttons(over, under, tuple(overlap), tuple(zip_longest(*(column.up for column in columns))), below)
+            found.append(_from_below(made, cloths) if _from_above(walkers[0].glued, over) else made)
     return tuple(found)
+
+
+def _with_holes(design: Design, place: tuple[str, str]) -> str:
+    """What has the buttonholes, or takes the buttons: the band on an edge if it has holes, else what the lap names."""
+    band = band_on(design, place)
+    return band if buttonholes(design, band) else place[0]
 
 
 def _from_above(glued: Glued, owner: str) -> bool:
@@ -50,8 +65,9 @@ def _from_above(glued: Glued, owner: str) -> bool:
 
 def _from_below(made: Buttons, cloths: Sequence[Cloth]) -> Buttons:
     lengths = [length_of(c, made.over) for c in cloths]
-    turned = tuple(tuple(length - p for length, p in zip(lengths, place, strict=True)) for place in reversed(made.places))
-    return replace(made, places=turned)
+    by_size = ([p for p in column if p is not None] for column in zip(*made.places, strict=True))
+    turned = ([length - p for p in reversed(own)] for own, length in zip(by_size, lengths, strict=True))
+    return replace(made, places=tuple(zip_longest(*turned)))
 
 
 def length_of(cloth: Cloth, owner: str) -> float:
@@ -60,25 +76,37 @@ def length_of(cloth: Cloth, owner: str) -> float:
     return cloth.rim(band[1]) if band is not None else cloth.height(owner, 0.5)
 
 
-def _places(cloth: Cloth, owner: str) -> list[tuple[float, float]]:
-    """(cm from the beginning, share of the width from its line or left edge) of each buttonhole."""
+def _columns(cloth: Cloth, owner: str, lap: Lap) -> Iterator[_Column]:
+    """Those of a band, at half its depth, or of a piece, a column for each statement."""
     band = cloth.band(owner)
     if band is not None:
         design, sized = band
         per_cm = cloth.design.edged_in(design.edging).stitches_per_cm
         first = -(sized.stitches // 2)
-        return sorted(((h.first + h.last + 1) / 2 / per_cm - first / per_cm, 0.5) for h in sized.holes)
+        up = sorted((h.first + h.last + 1) / 2 / per_cm - first / per_cm for h in sized.holes)
+        yield _Column(tuple(up), (width_of(cloth, owner) or 0.0) / 2)
+        return
     piece = cloth.sized(owner)
-    named = {h.edge for h in cloth.design.piece(owner).buttonholes}
-    slots = [s for s in piece.slots if s.taken in ("cast-off", "eyelet")]
     fabric = cloth.fabrics[owner]
-    left = -piece.start_left
-    if not named:
-        return []
-    up = {slot.row: fabric.height_cm(0, piece.counter(slot.row)) or 0.0 for slot in slots}
-    return sorted((up[s.row], ((s.first + s.last + 1) / 2 - left) / piece.start) for s in slots)
+    for holes in cloth.design.piece(owner).buttonholes:
+        slots = sorted((s for s in piece.slots if s.origin.span == holes.origin.span), key=lambda s: s.row)
+        up = [fabric.height_cm(0, piece.counter(slot.row)) or 0.0 for slot in slots]
+        if slots:
+            yield _Column(tuple(up), _from_lapped_edge(cloth, owner, holes, slots[0], lap))
 
 
-def _from_outer_edge(cloth: Cloth, owner: str, share: float) -> float:
-    width = width_of(cloth, owner) or 0.0
-    return min(share, 1 - share) * width
+def _from_lapped_edge(cloth: Cloth, owner: str, holes: Buttonholes, slot: SizedSlot, lap: Lap) -> float:
+    """From the middle of a buttonhole to the edge that the lap names, over the band on it; of a strip to the nearer edge."""
+    piece = cloth.sized(owner)
+    stitch = cloth.stitch(owner, slot.row)
+    from_edges = {side: _stitches_in(piece, slot, side) * stitch for side in SIDES}
+    if not lap.over[1]:
+        return min(from_edges.values())
+    band = band_on(cloth.design, lap.over)
+    return from_edges[holes.edge] + (cloth.depth(band) if band != owner else 0.0)
+
+
+def _stitches_in(piece: SizedPiece, slot: SizedSlot, side: EdgeSide) -> float:
+    first, last = ends(piece, slot.row)
+    middle = (slot.first + slot.last + 1) / 2
+    return middle - first if side == "left" else last + 1 - middle

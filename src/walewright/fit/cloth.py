@@ -197,9 +197,19 @@ def _rows(runs: Iterable[EdgeRun], sized: SizedPiece) -> Iterator[tuple[EdgeRun,
 
 def to_top(piece: Piece) -> Opening | None:
     """The opening that parts a piece to its top; of several the one nearest to the centre."""
-    return min(all_to_top(piece), key=lambda o: max(map(abs, o.centre), default=0.0), default=None)
+    return next(iter(at_the_middle(piece)), None)
 
 
-def all_to_top(piece: Piece) -> tuple[Opening, ...]:
-    """The openings that part a piece to its top."""
-    return tuple(o for o in piece.openings if o.to_level in ("", piece.levels[-1].name))
+def at_the_middle(piece: Piece) -> tuple[Opening, ...]:
+    """The opening that parts a piece to its top; of several the one nearest to the centre, or those that are as near."""
+    found = [o for o in piece.openings if o.to_level in ("", piece.levels[-1].name)]
+    nearest = min(map(_from_centre, found), default=0.0)
+    return tuple(o for o in found if _from_centre(o) < nearest + SAME_CM)
+
+
+SAME_CM = 0.05
+"""Places that are no further apart are one: less than a stitch."""
+
+
+def _from_centre(opening: Opening) -> float:
+    return max(map(abs, opening.centre), default=0.0)

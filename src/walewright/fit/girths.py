@@ -10,9 +10,9 @@ from collections.abc import Container, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from walewright.design.model import Design, Lap, Measured
+from walewright.design.model import Design, EdgeName, Lap, Measured
 from walewright.fit.cloth import Cloth
-from walewright.fit.loops import PlaceKey, Walker, WornLoop, rows_of
+from walewright.fit.loops import LoopEnd, Walker, WornLoop, rows_of
 from walewright.fit.model import ROWS, Closing, Girth
 
 
@@ -31,14 +31,15 @@ def closed(design: Design, walker: Walker, loop: WornLoop | None) -> Closed | No
         return None
     if loop.ends is None:
         return Closed(loop, "closed", loop.cm)
-    if walker.ring.get(loop.ends[0], -1) != walker.ring.get(loop.ends[1], -2):
+    edges = [end.edge for end in loop.ends]
+    if walker.ring.get(edges[0], -1) != walker.ring.get(edges[1], -2):
         return None
     lap = lap_of(design, loop.ends)
     if lap is not None:
         overlap = lap.width[walker.cloth.size] if lap.width else narrower(walker.cloth, lap)
         return Closed(loop, "lapped", loop.cm - overlap) if overlap is not None else None
-    holes = [bool(buttonholes(design, end[0])) for end in loop.ends]
-    strips = [strip(walker.cloth, end[0], loop) for end in loop.ends]
+    holes = [_buttoned(design, end) for end in loop.ends]
+    strips = [strip(walker.cloth, edge[0], loop) for edge in edges]
     if holes[0] != holes[1] and (overlap := strips[0 if holes[0] else 1]) is not None:
         both = [s for s in strips if s is not None]
         return Closed(loop, "lapped", loop.cm - min(overlap, *both))
@@ -47,7 +48,7 @@ def closed(design: Design, walker: Walker, loop: WornLoop | None) -> Closed | No
     return None
 
 
-def lap_of(design: Design, ends: tuple[PlaceKey, PlaceKey]) -> Lap | None:
+def lap_of(design: Design, ends: tuple[LoopEnd, LoopEnd]) -> Lap | None:
     """The lap that the author states for two edges."""
     for lap in design.laps:
         for one, other in (ends, ends[::-1]):
@@ -56,13 +57,28 @@ def lap_of(design: Design, ends: tuple[PlaceKey, PlaceKey]) -> Lap | None:
     return None
 
 
-def _names(place: tuple[str, str], end: PlaceKey) -> bool:
-    return place[0] == end[0] and place[1] in ("", end[1])
+def _names(place: tuple[str, str], end: LoopEnd) -> bool:
+    """Whether a place is an edge that is come to, or the one of a piece below a band."""
+    return any(place[0] == edge[0] and place[1] in ("", edge[1]) for edge in (end.edge, end.beneath))
+
+
+def _buttoned(design: Design, end: LoopEnd) -> bool:
+    """Whether there are buttonholes at an end of a loop: of a band that has some along a part of it, along the edge there."""
+    band = next((b for b in design.bands if b.name == end.edge[0]), None)
+    along = () if band is None else band.hole_along
+    return bool(buttonholes(design, end.edge[0])) and (not along or EdgeName(*end.beneath[:2]) in along)
+
+
+def band_on(design: Design, place: tuple[str, str]) -> str:
+    """The band that is hung on an edge of a piece, else what has the edge."""
+    found = (b.name for b in design.bands if place[1] and any((e.piece, e.edge) == place for e in b.along))
+    return next(found, place[0])
 
 
 def narrower(cloth: Cloth, lap: Lap) -> float | None:
     """The width of the narrower of two strips that lie upon each other as a whole."""
-    found = [w for owner, _ in (lap.over, lap.under) if (w := width_of(cloth, owner)) is not None]
+    owners = (band_on(cloth.design, place) for place in (lap.over, lap.under))
+    found = [w for owner in owners if (w := width_of(cloth, owner)) is not None]
     return min(found) if found else None
 
 
@@ -155,10 +171,20 @@ def _by_discs(design: Design, walker: Walker, piece: str) -> dict[frozenset[tupl
     return found
 
 
-def body(all_tubes: Sequence[Tube]) -> Tube | None:
-    """The widest tube that is no more at its pieces' tops."""
-    ending = [t for t in all_tubes if t.open_above]
+def body(design: Design, all_tubes: Sequence[Tube]) -> Tube | None:
+    """The widest tube that is no more at its pieces' tops. What there is two of, legs of trousers or bootees, is none."""
+    ending = [t for t in all_tubes if t.open_above and not _one_of_two(design, t)]
     return max(ending, key=lambda t: t.top.cm, default=None)
+
+
+def _one_of_two(design: Design, tube: Tube) -> bool:
+    """Whether a copy or the mirror image of one of its pieces is not in a tube, which is one of the first size."""
+    for owner, _ in tube.discs:
+        piece = design.piece(owner)
+        twins = {p.name for p in design.pieces if p.mirror_of == owner} | ({piece.mirror_of} if piece.mirror_of else set())
+        if twins - tube.owners or any((owner, copy) not in tube.discs for copy in range(1, piece.copies[0] + 1)):
+            return True
+    return False
 
 
 # ----------------------------------------------------------------- girths of all sizes
@@ -167,7 +193,7 @@ def body(all_tubes: Sequence[Tube]) -> Tube | None:
 def girths(design: Design, walkers: Sequence[Walker]) -> tuple[Girth, ...]:
     """Girths of every tube: at its first and last level, and where it is narrowest or widest between them."""
     by_size = [tubes(design, w) for w in walkers]
-    own = None if _for_feet(design) else body(by_size[0])
+    own = None if _for_feet(design) else body(design, by_size[0])
     found = _sideways(design, walkers, {owner for tube in by_size[0] for owner in tube.owners})
     for tube in by_size[0]:
         alike = [t for of in by_size for t in of if (t.discs, t.piece) == (tube.discs, tube.piece)]

@@ -82,11 +82,19 @@ class Chord:
 
 
 @dataclass(frozen=True, slots=True)
+class LoopEnd:
+    """A free edge that a loop comes to, and the edge of the piece there: where that has a band, the one that it hangs on."""
+
+    edge: PlaceKey
+    beneath: PlaceKey
+
+
+@dataclass(frozen=True, slots=True)
 class WornLoop:
     """`ends` are the edges that the loop comes to, None where it is closed. `taken` is what sewn seams take of it."""
 
     chords: tuple[Chord, ...]
-    ends: tuple[PlaceKey, PlaceKey] | None
+    ends: tuple[LoopEnd, LoopEnd] | None
     taken: float
 
     @property
@@ -143,18 +151,18 @@ class Walker:
             return None
         return WornLoop((*reversed(back[0]), chord, *chords), (back[1], end), taken + back[2])
 
-    def _walk(self, first: Chord, leaving: Exit) -> tuple[list[Chord], PlaceKey | None, float] | None:
+    def _walk(self, first: Chord, leaving: Exit) -> tuple[list[Chord], LoopEnd | None, float] | None:
         """On from the end of a chord: (chords, the free edge at the end or None if the first chord is come to again, taken)."""
         chords: list[Chord] = []
         taken, last = 0.0, first
         for _ in range(MOST_CHORDS):
             bond = self.bonds.get(leaving.edge)
             if bond is None:
-                return chords, leaving.edge, taken
+                return chords, LoopEnd(leaving.edge, leaving.edge), taken
             if bond.strip:
                 copy = bond.across[0].copy
                 chords.append(Chord(bond.strip, copy, "strip", 0.0, self.cloth.depth(bond.strip)))
-                return chords, (bond.strip, "rim", copy), taken
+                return chords, LoopEnd((bond.strip, "rim", copy), leaving.edge), taken
             entered = self._cross(bond, leaving.share)
             made = self._enter(entered) if entered is not None else None
             if made is None:

@@ -126,13 +126,14 @@ class Reach:
 
 @dataclass(frozen=True, slots=True)
 class Buttons:
-    """`over` laps over `under` by `overlap` cm; the buttons are sewn on `under`, each below a buttonhole of `over`: `places[i]` is
-    how far button i is from the lower end of the strip above, and `across` how far it lies from the outer edge of `under`."""
+    """`over` laps over `under` by `overlap` cm; the buttons are sewn on `under`, each below a buttonhole of one column of `over`:
+    `places[i]` is how far button i is from the lower end of what is above, None in a size that has not so many, and `across` how
+    far it lies from the outer edge of `under`."""
 
     over: str
     under: str
     overlap: PerSize
-    places: tuple[PerSize, ...]
+    places: tuple[tuple[float | None, ...], ...]
     across: PerSize
 
 

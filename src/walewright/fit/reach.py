@@ -30,7 +30,7 @@ def reaches(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube], ri
     """The reach of every sleeve that is alike in all sizes told."""
     glued = walkers[0].glued
     neck = next((r for r in rings if r.role == "neck"), None)
-    own = body(tubes)
+    own = body(design, tubes)
     if own is None:
         return ()
     at_it = {p.owner for p in edges_below(design, glued, neck.edges)} if neck else own.owners

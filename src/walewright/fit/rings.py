@@ -1,7 +1,7 @@
 """Openings: how long each ring of free edges is, at rest and stretched, and which it is where that can be told.
 
-- The neck: a ring that goes round the whole of a gap at the top of a piece, or over tops of three pieces and more with sleeves
-  among them, and over at least two pieces, without coming to any piece's start.
+- The neck: a ring that goes round the whole of a gap in the middle of a piece's top, or over tops of three pieces and more with
+  sleeves among them, and over at least two pieces, without coming to any piece's start.
 - A cuff: a ring at the lower end of a tube of one piece that is sewn into another.
 """
 
@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from walewright.design.model import Design, PerSize
 from walewright.fit import shares
-from walewright.fit.cloth import Cloth, all_to_top
+from walewright.fit.cloth import Cloth, at_the_middle
 from walewright.fit.girths import Tube
 from walewright.fit.loops import Bond, PlaceKey, Walker, key
 from walewright.fit.model import Ring, Role
@@ -135,7 +135,7 @@ def is_neck(design: Design, walker: Walker, tubes: Sequence[Tube], below: Chain)
         return False
     names = {(p.owner, p.copy, p.edge) for p in below}
     for owner, copy in discs:
-        gaps = all_to_top(design.piece(owner)) if walker.cloth.piece(owner) is not None else ()
+        gaps = at_the_middle(design.piece(owner)) if walker.cloth.piece(owner) is not None else ()
         if any({(owner, copy, f"{gap.name} {side}") for side in ("left", "right")} <= names for gap in gaps):
             return True
     tops = {(p.owner, p.copy) for p in below if is_top(p.edge)}

@@ -9,7 +9,7 @@ from walewright.design.model import Design, PerSize, Requirement
 from walewright.fit.begun import drawn_in
 from walewright.fit.buttons import buttons
 from walewright.fit.cloth import cloth
-from walewright.fit.girths import girths, lap_of, tubes
+from walewright.fit.girths import band_on, girths, lap_of, tubes
 from walewright.fit.loops import Walker, walker
 from walewright.fit.measuring import lengths_of, nothing
 from walewright.fit.model import Ease, Fit, Girth, Reach
@@ -199,10 +199,17 @@ def _holds(left: float, required: Requirement, right: float) -> bool:
 def _laps(design: Design, first: Walker) -> Iterator[Diagnostic]:
     """A lap of what does not lie at one opening."""
     for lap in design.laps:
-        ends = [{n for k, n in first.ring.items() if k[0] == owner and edge in ("", k[1])} for owner, edge in (lap.over, lap.under)]
+        ends = [_rings_at(design, first, place) for place in (lap.over, lap.under)]
         if not ends[0] & ends[1]:
             place = (lap.origin.span, "lapped-here")
             yield diagnosed("lap-apart", place, helps=("name-two",), over=lap.over[0], under=lap.under[0])
+
+
+def _rings_at(design: Design, first: Walker, place: tuple[str, str]) -> set[int]:
+    """The openings that an edge lies at, or the band that is hung on it."""
+    band = band_on(design, place)
+    at = place if band == place[0] else (band, "rim")
+    return {number for (owner, edge, _), number in first.ring.items() if owner == at[0] and at[1] in ("", edge)}
 
 
 __all__ = ["fit", "lap_of"]

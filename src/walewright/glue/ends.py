@@ -1,21 +1,25 @@
-"""Ends of bands that meet where no seam is: a band knitted in parts, parted within a piece."""
+"""Ends of bands that meet where no seam is: of a band knitted in parts, parted within a piece, and of one all round an opening."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Container, Iterator, Sequence
 from itertools import permutations
 
 from walewright.design.model import Design
-from walewright.glue.lines import HungCopy
+from walewright.glue.lines import HungCopy, closed_by_itself
 from walewright.glue.surface import Path, Surface
 
 _SEWN = 3_000_000
 """Glueings of ends are numbered so; nothing waits for them."""
 
 
-def sewn_ends(design: Design, surface: Surface, lines: Sequence[HungCopy]) -> tuple[Path, ...]:
-    """The ends of strips to be sewn together, two and two, which are put together here: parts of one band whose lines go on one
-    after the other round one copy of a piece. Across a seam it sews them (`stage.glue`)."""
+def sewn_ends(design: Design, surface: Surface, lines: Sequence[HungCopy], free: Container[int]) -> tuple[Path, ...]:
+    """The ends of strips to be sewn together, two and two, which are put together here: those of a band that goes all round an
+    opening of one copy of a piece, unless they are meant to stay `free`; and parts of one band whose lines go on one after the
+    other round one copy. Across a seam it sews them (`stage.glue`)."""
+    rings = tuple(_all_round(design, surface, lines, free))
+    for pair in rings:
+        surface.glue(pair[:1], pair[1:], _SEWN)
     whole = {band.name: band.part_of for band in design.bands if band.part_of}
     own = [line for line in lines if line.hanging.owner in whole]
     found: list[Path] = []
@@ -29,7 +33,18 @@ def sewn_ends(design: Design, surface: Surface, lines: Sequence[HungCopy]) -> tu
         if len(pair) == 2:
             surface.glue(pair[:1], pair[1:], _SEWN)
             found.append(pair)
-    return tuple(found)
+    return (*rings, *found)
+
+
+def _all_round(design: Design, surface: Surface, lines: Sequence[HungCopy], free: Container[int]) -> Iterator[Path]:
+    """The two ends of each band whose line is the whole ring of an opening or a slot within one piece."""
+    for line in lines:
+        if design.band(line.hanging.owner) is None or not closed_by_itself(surface, line.path):
+            continue
+        strips = (e for e, edge in enumerate(surface.edges) if (edge.owner, edge.copy) == (line.hanging.owner, line.copy))
+        ends = tuple(e for e in strips if surface.edges[e].ring.state == "strip" and surface.free(e))
+        if len(ends) == 2 and not any(e in free for e in ends):
+            yield ends
 
 
 def _end_at(surface: Surface, line: HungCopy, corner: int) -> int | None:

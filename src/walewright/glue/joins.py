@@ -42,6 +42,8 @@ class Joining:
     surface: Surface
     found: list[Glueing] = field(default_factory=list)
     done: set[int] = field(default_factory=set)
+    doubted: set[int] = field(default_factory=set)
+    """Joins of copies to copies that no corner tells apart, of two pieces that are joined already."""
 
     def put(self, join: int, one: Path, other: Path, beyond: Path = ()) -> None:
         if other:
@@ -67,11 +69,11 @@ def resolve(design: Design, joining: Joining, shared: bool) -> bool:
         before = len(joining.found)
         if is_overhang(join) or not _all_there(joining.surface, join) or (_of_strips(joining.surface, join) and not shared):
             continue
-        if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1 and not join.next_copy:
+        if join.one == join.other and len(_names_of(joining.surface, join.one)) == 1 and join.next_copy in ("", "own"):
             _one_edge(joining, number, join)
         elif join.next_copy:
             if number not in joining.done:
-                _each_to_the_next(joining, number, join)
+                _copy_by_copy(joining, number, join)
         else:
             _in_runs(joining, number, join)
             single = 1 in (len(set(join.one)), len(set(join.other))) and len((*join.one, *join.other)) > 2
@@ -158,7 +160,20 @@ def _in_runs(joining: Joining, number: int, join: EdgeJoin) -> None:
         if pair is None or (met and not _met(surface, *pair)):
             return
         met = _of_strips(surface, join) and _met(surface, *pair)
+        if _in_doubt(joining, number, *pair):
+            joining.doubted.add(number)
         joining.put(number, pair[0].path, pair[1].path)
+
+
+def _in_doubt(joining: Joining, number: int, one: ChainRun, other: ChainRun) -> bool:
+    """Whether one copy would do as well as another, and it matters which: of two pieces knitted several times, each, that other
+    joins have put together already, so that the copies are a ring of all or a pair each."""
+    surface = joining.surface
+    a, b = surface.edges[one.path[0]], surface.edges[other.path[0]]
+    if a.owner == b.owner or min(a.copies, b.copies) < 2 or _met(surface, one, other):
+        return False
+    together = ((_copy_of(surface, g.one)[0], _copy_of(surface, g.other)[0]) for g in joining.found if g.other and g.join != number)
+    return any({a.owner, b.owner} == set(owners) for owners in together)
 
 
 def _met(surface: Surface, one: ChainRun, other: ChainRun) -> bool:
@@ -203,17 +218,17 @@ def _one_edge(joining: Joining, number: int, join: EdgeJoin) -> None:
         joining.put(number, unit.path, ())
 
 
-def _each_to_the_next(joining: Joining, number: int, join: EdgeJoin) -> None:
-    """Copy after copy, and, all round, the last one to the first."""
+def _copy_by_copy(joining: Joining, number: int, join: EdgeJoin) -> None:
+    """Each copy to the one of its number; or to the next, and, all round, the last one to the first."""
     surface = joining.surface
     copies = max((surface.edges[u.path[0]].copies for u in _pool(surface, join.one)), default=0)
-    last = copies if join.next_copy == "all round" else copies - 1
+    last = copies - 1 if join.next_copy == "next" else copies
     for copy in range(1, last + 1):
         ones, others = (_whole(surface, names) for names in (join.one, join.other))
-        after = copy % copies + 1
+        after = copy if join.next_copy == "own" else copy % copies + 1
         here = [r for r in ones if surface.edges[r.path[0]].copy == copy]
         there = [r for r in others if surface.edges[r.path[0]].copy == after]
-        pair = _best(joining, number, here, there, same_copy=False)
+        pair = _best(joining, number, here, there, same_copy=join.next_copy == "own")
         if pair is not None:
             joining.put(number, pair[0].path, pair[1].path)
 

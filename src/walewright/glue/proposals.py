@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import islice, permutations
+from itertools import islice, product
 
 from walewright.design.model import Design, EdgeName
 from walewright.glue.findings import spoken
@@ -15,8 +15,8 @@ from walewright.report.said import Said, said
 from walewright.trade.joins import WornFacing
 
 OF_LINES = ("line-not-in-order", "line-closed", "line-not-mirrored")
-MOST_NAMED = 6
-"""Names of a line that are tried in every order."""
+MOST_NAMED = 12
+"""Names of a line that are tried in other orders."""
 MOST_TRIED = 12
 """Orders in which all neighbours meet that are tried."""
 
@@ -89,9 +89,27 @@ def _other_ways(hanging: Hanging, surface: Surface) -> Iterator[_Written]:
         return
     for inside in (hanging.inside, not hanging.inside):
         facing: WornFacing = "" if inside == hanging.inside else "right" if hanging.inside else "wrong"
-        for along in dict.fromkeys(permutations(hanging.along)):
-            if (along != hanging.along or facing) and apart(surface, along, inside) is None:
+        for along in _orders(surface, hanging.along, inside):
+            if along != hanging.along or facing:
                 yield _Written(along, facing)
+
+
+def _orders(surface: Surface, names: tuple[EdgeName, ...], inside: bool) -> Iterator[tuple[EdgeName, ...]]:
+    """The orders in which every two neighbours meet."""
+    meet = {
+        pair for pair in product(range(len(names)), repeat=2) if apart(surface, (names[pair[0]], names[pair[1]]), inside) is None
+    }
+
+    def go_on(so_far: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
+        if len(so_far) == len(names):
+            yield so_far
+            return
+        for after in range(len(names)):
+            if after not in so_far and (not so_far or (so_far[-1], after) in meet):
+                yield from go_on((*so_far, after))
+
+    found = (tuple(names[number] for number in order) for order in go_on(()))
+    yield from dict.fromkeys(islice(found, MOST_TRIED))
 
 
 def _rewritten(design: Design, hanging: Hanging, written: _Written) -> Design:

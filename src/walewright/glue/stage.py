@@ -18,6 +18,7 @@ from walewright.glue.proposals import with_proposals
 from walewright.glue.rings import rings, strip
 from walewright.glue.surface import Path, Surface
 from walewright.glue.unlike import unlike, with_lines_named
+from walewright.glue.unresolved import unresolved
 from walewright.report.model import Diagnostic
 
 
@@ -57,13 +58,14 @@ def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic,
     _put_together(design, joining, [h for h in hung if h.copies], lines, own)
     _hang_bands(design, joining, hung, lines, own)
     overhanging(design, joining)
-    told = [*findings.unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
+    told = [*unresolved(design, joining, hung, lines), *findings.twisted_seams(design, joining)]
+    told += findings.in_doubt(design, joining)
     told += unlike(surface, lines)
     told += edged_starts(design, hung)
     if told:
         return None, tuple(told), surface, tuple(lines)
     seams = len(joining.found)
-    ends = sewn_ends(design, surface, lines)
+    ends = sewn_ends(design, surface, lines, _meant_free(design, surface))
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)

@@ -135,6 +135,16 @@ class Surface:
         """For each free edge the one that goes on where it ends."""
         return {e: self._next_free(e) for e in range(len(self.edges)) if self.free(e)}
 
+    def free_between(self, one: int, other: int, most: int) -> Path | None:
+        """The free edges that are walked from the end of one edge to the beginning of another; None where there are more than
+        `most`, or one without a name."""
+        found: list[int] = []
+        at = self._next_free(one)
+        while at != other and len(found) < most and self.edges[at].ring.edge:
+            found.append(at)
+            at = self._next_free(at)
+        return tuple(found) if at == other else None
+
     def _next_free(self, edge: int) -> int:
         """The free edge that goes on where this one ends: round the corner, across every seam that comes together there."""
         at = self.edges[edge].after

@@ -107,8 +107,14 @@ class Guide:
 
     def edge(self, name: str) -> str:
         """An edge as words: the name that its author gave it, or the trade's own, and which part of it."""
-        called = edge_said(name)
-        return self.said(called) if isinstance(called, Said) else called
+        return self._called(edge_said(name))
+
+    def hung(self, name: str) -> str:
+        """An edge as words for who hangs it on the bed."""
+        return self._called(edge_hung(name))
+
+    def _called(self, edge: Said | str) -> str:
+        return self.said(edge) if isinstance(edge, Said) else edge
 
     def measure(self, key: MeasureKey) -> str:
         """ "width at hem", "depth of neck", "height of underarm, 4 times"; names stand as their author wrote them."""
@@ -134,6 +140,12 @@ def _measured(key: MeasureKey) -> str:
         case _, "stretch":
             return "measured/stretch"
     return "measured/of"
+
+
+def edge_hung(name: str) -> Said | str:
+    """An edge as who hangs it sees it: above an opening there is what was cast on again."""
+    of = part_of_edge(name)
+    return said("edge/cast-on", edge=edge_said(of.name)) if of.upper else edge_said(name)
 
 
 def edge_said(name: str) -> Said | str:

@@ -10,10 +10,13 @@ from itertools import combinations
 
 from walewright.knit import steps as st
 from walewright.knit.fold import fold
-from walewright.knit.merging import rows_of
+from walewright.knit.merging import merged, rows_of
 from walewright.knit.order import Group, GroupKey, Move, RowStretch
 from walewright.knit.steps import Step
 from walewright.report.said import said
+
+IN_TURN = 24
+"""Steps, repeats counted as one. Short rows of more are told end by end, for then their ends have nothing to do with each other."""
 
 Crowd = frozenset[GroupKey]
 """Keys of the groups that are told together."""
@@ -28,7 +31,16 @@ def crowds(sizes: Sequence[RowStretch]) -> tuple[Crowd, ...]:
             found += [{a.key, b.key} for a, b in combinations(rows.groups, 2) if a.key != b.key and a.meets(b)]
     while _grown(found, sizes):
         pass
-    return tuple(frozenset(keys) for keys in found if any(_several(rows, keys) for rows in sizes))
+    crowded = (frozenset(keys) for keys in found if any(_several(rows, keys) for rows in sizes))
+    return tuple(crowd for crowd in crowded if not all(_in_turn(rows, crowd) for rows in sizes))
+
+
+def _in_turn(rows: RowStretch, crowd: Crowd) -> bool:
+    """Whether it is only short rows, at both ends in turn, and short enough to be told in one order."""
+    if not all(key[0].startswith("wedge ") for key in crowd):
+        return False
+    shapings = told(rows, crowd)
+    return shapings is None or len(fold(tuple(merged(shapings)))) <= IN_TURN
 
 
 def _grown(found: list[set[GroupKey]], sizes: Sequence[RowStretch]) -> bool:

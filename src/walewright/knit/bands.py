@@ -9,7 +9,7 @@ from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
 from walewright.design.model import Band, Design, Edging, Piece
-from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam, runs_along
+from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam, right_side, runs_along
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
@@ -36,9 +36,10 @@ def edging_block(design: Design, glued: Glued, piece: Piece, sized: SizedPiece, 
         *set_aside(edging, -left, sized.start - left - 1),
         st.RehangStart(piece.name, in_work(edging, -left, sized.start - left - 1), facing, origin=edging.origin.path),
     )
-    made = _hung(
-        design, edging, f"{piece.name} {edging.name}", piece.name, sized.copies, hang, sized.start, sized.edging_rows, tail
-    )
+    # The first row is rehung so that the edging's own right side comes to lie outside.
+    worn = right_side(design, edging.fabric)
+    name = f"{piece.name} {edging.name}"
+    made = _hung(design, edging, name, piece.name, sized.copies, hang, sized.start, sized.edging_rows, tail, worn)
     if "start" not in named_strips(glued, piece):
         return made
     ends = tuple(strip_note(edging, piece, "start", sized.edging_rows))
@@ -62,8 +63,9 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     )
     # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
     tail = seam_tail_cm(depth_cm(design, sized))
+    worn = dict(glued.worn)[band.name]
     made = _hung(
-        design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, sized.holes, sized.behind
+        design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, worn, sized.holes, sized.behind
     )
     *before, (title, off) = made.paragraphs
     ends = (said("edges"), tuple(_named_ends(glued, band, edging, sized.rows)))
@@ -122,10 +124,11 @@ def _hung(
     stitches: int,
     rows: int,
     tail: int,
+    worn: Face,
     holes: tuple[SizedSlot, ...] = (),
     behind: tuple[SizedSlot, ...] = (),
 ) -> StepBlock:
-    """Knitted from the hung loops to the cast-off, whose tail has `tail` cm if it is chained off."""
+    """Knitted from the hung loops to the cast-off, whose tail has `tail` cm if it is chained off; worn with its side `worn` out."""
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
     first = -(stitches // 2)
@@ -135,7 +138,7 @@ def _hung(
     knit = (
         first_use(edging, fabric, rows, called),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, design.machine, holes, called, behind),
+        *knitted(edging, fabric, rows, first, last, ends, design.machine, worn, holes, called, behind),
     )
     off = _off(design, edging, in_work(edging, first, last), tail)
     if behind:

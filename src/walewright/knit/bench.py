@@ -36,6 +36,10 @@ _ONE_LINE = (
     (st.CastOffAll, st.BreakOff),
     (st.NeedlesToWork, st.EveryOutOfWork),
     (bs.OfChart, Step),
+    # A cross, with the columns beside it that are dropped for it and latched up again; a column that is re-formed.
+    (bs.DropRows, bs.CrossStitches),
+    (bs.CrossStitches, bs.LatchColumns),
+    (bs.DropRows, bs.LatchColumns),
 )
 """Pairs of steps where the second goes on in the line of the first."""
 
@@ -109,8 +113,9 @@ class _Lines:
 
     # ------------------------------------------------------------- lines
 
-    def _line(self, step: Step) -> None:
-        """A line for what has just been done, after the rows before it; or the line before it goes on."""
+    def _line(self, step: Step, read: int | None = None) -> None:
+        """A line for what has just been done, after the rows before it; or the line before it goes on. `read`: what the counter
+        read when it was set anew, if it was: a line with rows tells up to where they were knitted."""
         last = self.parts[-1] if self.parts else None
         body: tuple[Step, ...] = (step,)
         rows, self.rows = self.rows, 0
@@ -121,6 +126,8 @@ class _Lines:
         held = s.held_left + s.held_right + len(self.apart)
         there = s.stitches - s.waiting if s.last >= s.first else 0
         row = s.row if self.counted else None
+        if rows and read is not None:
+            row = read
         self.parts.append(BenchLine(rows, row, s.side, body, there - held, held, s.waiting))
 
     def _tell(self, moves: Sequence[Operation]) -> None:
@@ -134,9 +141,10 @@ class _Lines:
     def _by_hand(self, step: Step) -> None:
         before, own, after = in_turn(self.state, step)
         self._tell(before)
+        read = self.state.row if self.counted and isinstance(step, st.SetRowCounter) else None
         self.state = after
         self.counted = self.counted or isinstance(step, st.SetRowCounter)
-        self._line(step)
+        self._line(step, read)
         if isinstance(step, st.ReturnPart):
             self._tell(own[1:])
 

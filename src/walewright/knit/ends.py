@@ -8,6 +8,7 @@ from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
 from walewright.counted.needles import to_the_top
 from walewright.counted.parts import SizedPart, open_at
 from walewright.design.model import Design, Edging, Fabric, Piece
+from walewright.glue.model import Face, right_side
 from walewright.knit import steps as st
 from walewright.knit.copies import Copy
 from walewright.knit.folding import counted, first_use, knitted, set_aside
@@ -77,6 +78,7 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     fabric = design.fabric(edging.fabric)
     origin = edging.origin.path
     rows = counted(edging, sized.edging_rows)
+    worn = right_side(design, piece.fabric)
     said = said_of(design, fabric)
     use = first_use(edging, fabric, sized.edging_rows, said)
     begin: tuple[Step, ...]
@@ -88,7 +90,7 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     return (
         *begin,
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine, said=said),
+        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine, worn, said=said),
     )
 
 
@@ -133,9 +135,10 @@ def top_of(sized: SizedPiece, part: SizedPart) -> str:
     return top_between(next(n for n, gap in enumerate(to_the_top(sized), 1) if gap == part.right))
 
 
-def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State) -> tuple[Step, ...]:
+def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, worn: Face) -> tuple[Step, ...]:
     """The edging at the end of a piece, on the stitches of its last row, which are in work, up to its own last row; nothing where
-    there is none. The counter goes on from the piece's rows, after which the carriage is at the right."""
+    there is none. The counter goes on from the piece's rows, after which the carriage is at the right. `worn`: the side
+    of the piece that is worn outside."""
     if piece.end_edging is None:
         return ()
     edging = design.edging(piece.end_edging)
@@ -146,7 +149,7 @@ def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State) ->
     use = first_use(edging, fabric, sized.end_rows, said)
     return (
         *([] if (use.yarn, use.tension) == state.yarn and not said else [use]),
-        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine, said=said, after=after),
+        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine, worn, said=said, after=after),
     )
 
 

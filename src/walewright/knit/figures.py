@@ -114,8 +114,8 @@ class FiguresOfPart:
     taken_up: tuple[Figure, ...]
 
 
-def figures_of_parts(found: Sequence[Figure], turns: Sequence[WorkedPart], top: int) -> tuple[FiguresOfPart, ...]:
-    """Of each part in the order worked."""
+def figures_of_parts(found: Sequence[Figure], turns: Sequence[WorkedPart], top: int, edged: bool) -> tuple[FiguresOfPart, ...]:
+    """Of each part in the order worked. `edged`: an edging is knitted on to the last row of the piece, `top`."""
     groups: list[list[Group]] = [[] for _ in turns]
     again: list[list[Figure]] = [[] for _ in turns]
     for figure in found:
@@ -131,7 +131,7 @@ def figures_of_parts(found: Sequence[Figure], turns: Sequence[WorkedPart], top: 
                 begun = True
                 # In a size without its rows there is no end to it.
                 going = figure.from_row < figure.to_row
-            if going and _ends(figure, turn, top):
+            if going and _ends(figure, turn, top, edged):
                 # One that ends where parts have just rejoined is ended over both.
                 joined = figure.to_row == part.from_row
                 groups[number].append(figure.end(Rank.RETURN) if joined else figure.end())
@@ -155,10 +155,10 @@ def _begins(figure: Figure, turn: WorkedPart, begun: bool) -> bool:
     return part.from_row <= row < part.to_row and not (begun and turn.turned and row == part.from_row)
 
 
-def _ends(figure: Figure, turn: WorkedPart, top: int) -> bool:
-    """Whether its last row lies in the part. One that ends with the piece needs no end; one that ends with parts that rejoin is
-    ended over all of them."""
+def _ends(figure: Figure, turn: WorkedPart, top: int, edged: bool) -> bool:
+    """Whether its last row lies in the part. One that ends with the last row to be knitted needs no end; one that ends with parts
+    that rejoin is ended over all of them."""
     row, part = figure.to_row, turn.part
     if row >= top:
-        return False
+        return edged and part.to_row == top
     return part.from_row <= row < part.to_row or (row == part.to_row and turn.then == "parts")

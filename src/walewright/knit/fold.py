@@ -7,8 +7,9 @@ where it occurs but once in another, so that the sizes' texts keep one structure
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Any
 
 from walewright.knit import steps as st
@@ -22,31 +23,45 @@ _HOLDING = (st.HoldAtEnd, st.ReturnSome)
 
 @dataclass(frozen=True, slots=True)
 class _Folded:
-    """`lines` counts what has to be read, `awkward` the repeats that begin in the middle of a thought."""
+    """`lines` counts what has to be read, `awkward` the repeats that begin in the middle of a thought, `usual` the sizes that have
+    its repeats."""
 
     lines: int
     awkward: int
+    usual: int
     steps: tuple[Step, ...]
 
+    @property
+    def cost(self) -> tuple[int, int, int]:
+        return self.lines, self.awkward, -self.usual
+
     def before(self, rest: _Folded) -> _Folded:
-        return _Folded(self.lines + rest.lines, self.awkward + rest.awkward, self.steps + rest.steps)
+        return _Folded(self.lines + rest.lines, self.awkward + rest.awkward, self.usual + rest.usual, self.steps + rest.steps)
 
 
-Known = frozenset[tuple[Any, ...]]
-"""Shapes of bodies that are repeats in some size."""
+BodyShape = tuple[Any, ...]
+"""What two rounds have in common whatever their numbers."""
 
 
-def body_shape(body: Sequence[Step]) -> tuple[Any, ...]:
-    """What two rounds have in common whatever their numbers."""
+Known = Mapping[BodyShape, int]
+"""Shapes of bodies that are repeats in some size, each with the number of sizes where it is one."""
+
+NOTHING_KNOWN: Known = MappingProxyType({})
+
+
+def body_shape(body: Sequence[Step]) -> BodyShape:
+    """The shape of each of its steps."""
     return tuple(shape(s) for s in body)
 
 
-def fold(steps: Sequence[Step], known: Known = frozenset()) -> tuple[Step, ...]:
-    """The same work with the fewest sentences; of those with as few, the one whose repeats begin as phrases do, and early."""
-    return tuple(_single_rounds(_best(tuple(steps)).steps, sorted(known, key=lambda body: (-len(body), body))))
+def fold(steps: Sequence[Step], known: Known = NOTHING_KNOWN) -> tuple[Step, ...]:
+    """The same work with the fewest sentences; of those with as few, the one whose repeats begin as phrases do, are those of the
+    most sizes, and begin early."""
+    found = _best(tuple(steps), known).steps
+    return tuple(_single_rounds(found, sorted(known, key=lambda body: (-len(body), body))))
 
 
-def _single_rounds(steps: tuple[Step, ...], known: Sequence[tuple[Any, ...]]) -> list[Step]:
+def _single_rounds(steps: tuple[Step, ...], known: Sequence[BodyShape]) -> list[Step]:
     """Steps that are a round of what another size repeats as repeats of one round, the longest rounds first."""
     for number, body in enumerate(known):
         for i in range(len(steps) - len(body) + 1):
@@ -57,12 +72,12 @@ def _single_rounds(steps: tuple[Step, ...], known: Sequence[tuple[Any, ...]]) ->
     return list(steps)
 
 
-def _best(steps: tuple[Step, ...]) -> _Folded:
+def _best(steps: tuple[Step, ...], known: Known = NOTHING_KNOWN) -> _Folded:
     alike = _alike(steps)
     bodies: dict[tuple[Step, ...], _Folded] = {}
-    best = [_Folded(0, 0, ())] * (len(steps) + 1)
+    best = [_Folded(0, 0, 0, ())] * (len(steps) + 1)
     for i in range(len(steps) - 1, -1, -1):
-        found = _Folded(1, 0, steps[i : i + 1]).before(best[i + 1])
+        found = _Folded(1, 0, 0, steps[i : i + 1]).before(best[i + 1])
         repeats = False
         for length in range(2, min(LONGEST_BODY, (len(steps) - i) // 2) + 1):
             rounds = 1 + alike[length][i] // length
@@ -70,12 +85,11 @@ def _best(steps: tuple[Step, ...]) -> _Folded:
                 continue
             body = steps[i : i + length]
             if body not in bodies:
-                bodies[body] = _best(body) if length > 3 else _Folded(length, 0, body)
+                bodies[body] = _best(body) if length > 3 else _Folded(length, 0, 0, body)
             # A round less than there are may leave a better repeat for what follows.
             for times in range(max(2, rounds - 1), rounds + 1):
-                option = _repeat(body, bodies[body], times).before(best[i + times * length])
-                one, other = (option.lines, option.awkward), (found.lines, found.awkward)
-                if one < other or (one == other and not repeats):
+                option = _repeat(body, bodies[body], times, known).before(best[i + times * length])
+                if option.cost < found.cost or (option.cost == found.cost and not repeats):
                     found, repeats = option, True
         best[i] = found
     return best[0]
@@ -94,9 +108,10 @@ def _alike(steps: tuple[Step, ...]) -> dict[int, list[int]]:
     return found
 
 
-def _repeat(body: tuple[Step, ...], inner: _Folded, times: int) -> _Folded:
+def _repeat(body: tuple[Step, ...], inner: _Folded, times: int, known: Known) -> _Folded:
     if not any(isinstance(s, st.KnitRows | st.Repeat) for s in inner.steps):
-        return _Folded(1 + times * len(body), 1, body * times)
+        return _Folded(1 + times * len(body), 1, 0, body * times)
     holds = any(isinstance(s, _HOLDING) for s in body)
     awkward = not isinstance(body[0], _HOLDING if holds else st.KnitRows)
-    return _Folded(1 + inner.lines, inner.awkward + awkward, (st.Repeat(inner.steps, times, origin=body[-1].origin),))
+    usual = known.get(body_shape(inner.steps), 0) if known else 0
+    return _Folded(1 + inner.lines, inner.awkward + awkward, usual, (st.Repeat(inner.steps, times, origin=body[-1].origin),))

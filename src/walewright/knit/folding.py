@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from walewright.counted.model import SizedSlot
 from walewright.counted.ribs import rib_begin
 from walewright.design.model import Edging, Fabric, MachineProfile
+from walewright.glue.model import Face
 from walewright.knit import steps as st
 from walewright.knit.dial import HEM, Looser, looser
 from walewright.knit.edging_hands import idle_slots
@@ -106,6 +107,7 @@ def knitted(
     last: int,
     ends: Side,
     bed: MachineProfile,
+    worn: Face,
     holes: tuple[SizedSlot, ...] = (),
     said: str = "",
     behind: tuple[SizedSlot, ...] = (),
@@ -114,7 +116,7 @@ def knitted(
     """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
     on from `after`, the rows of the piece that it is knitted on to, if it is; the carriage is at `ends` at last. `holes` lie in
     the outside, those `behind` in the layer that is folded behind it. A deep rib is latched up in the stages of the `bed`. `said`
-    is the fabric's name, where it was said with its yarn."""
+    is the fabric's name, where it was said with its yarn; `worn` the side of the edging that is worn outside."""
     origin = edging.origin.path
     total = after + counted(edging, rows)
     loops = in_work(edging, first, last)
@@ -124,7 +126,7 @@ def knitted(
     at, in_use = after, begin
     for leg in own:
         if leg.joins:
-            made += _hung_up(edging, fabric, first, last, after)
+            made += _hung_up(edging, fabric, first, last, worn, after)
             loops = _after_fold(edging, first, last)
             joined = (st.KnitTo(total, origin=origin), st.Now(loops, total, ends, origin=origin))
             made += [*_joining(fabric, bed.plates, in_use, origin), *joined]
@@ -155,7 +157,7 @@ def knitted(
             made += [slot_step(hole, fabric) for hole in cuts if hole.row == row]
             at = row
     if not own[-1].joins:
-        made += _hung_up(edging, fabric, first, last, after)
+        made += _hung_up(edging, fabric, first, last, worn, after)
     return tuple(made)
 
 
@@ -165,7 +167,7 @@ def _rib(fabric: Fabric, first: int, last: int, from_row: int, to_row: int, orig
     return None if begin is None else Ribbed(fabric.rib_every, begin, from_row, to_row, None, origin)
 
 
-def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int, after: int) -> Iterator[Step]:
+def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int, worn: Face, after: int) -> Iterator[Step]:
     """What ends the rows of an edging: its stripes, and its first row hung up if it is folded: of one knitted on to `after` rows
     of a piece, the row above these."""
     origin = edging.origin.path
@@ -174,7 +176,7 @@ def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int, after: int) 
     if EDGINGS[edging.kind].folded:
         onto: FoldOnto = "all needles" if _filled(edging) else "the same needles"
         # What is hidden lies at the side that is worn inside.
-        way: FoldWay = "in front" if fabric.right_side == "knit" else "behind"
+        way: FoldWay = "in front" if worn == "knit" else "behind"
         row = after + 1 if after else 0
         yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, row, origin=origin)
 

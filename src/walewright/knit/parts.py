@@ -76,7 +76,7 @@ def parts(pattern: PiecePattern, sized: SizedPiece) -> tuple[PiecePart, ...]:
     """The parts in the order worked."""
     fabrics = Fabrics(counted_piece(pattern.design, sized))
     turns = working_order(sized)
-    drawn = figures_of_parts(figures(fabrics), turns, sized.rows)
+    drawn = figures_of_parts(figures(fabrics), turns, sized.rows, pattern.piece.end_edging is not None)
     return tuple(_part(pattern, fabrics, turn, of_part) for turn, of_part in zip(turns, drawn, strict=True))
 
 

@@ -7,6 +7,7 @@ what is planned here.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
@@ -15,13 +16,13 @@ from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.counted.parts import SizedPart
 from walewright.design.model import Design, Piece
-from walewright.glue.model import Glued, GluedSizes, Task, start_facing
+from walewright.glue.model import Face, Glued, GluedSizes, Task, start_facing
 from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, finish, knitted_on, start, top_of
-from walewright.knit.fold import Known, body_shape
+from walewright.knit.fold import NOTHING_KNOWN, BodyShape, Known, body_shape
 from walewright.knit.hands import perform
 from walewright.knit.order import GroupKey, RowStretch
 from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
@@ -71,12 +72,12 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
     draft = _Draft(found, unrolled, {}, {place: crowds(rows) for place, rows in places.items()})
     if not unrolled or len(sizes) == 1:
         return draft
-    known: dict[st.Words, Known] = {}
+    repeated: dict[st.Words, Counter[BodyShape]] = {}
     for sized in sizes:
         for title, steps in _piece_block(draft, sized, Tails()).paragraphs:
-            bodies = (body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1)
-            known[title] = known.get(title, frozenset()).union(bodies)
-    return replace(draft, known=known)
+            bodies = {body_shape(s.body) for s in steps if isinstance(s, st.Repeat) and s.times > 1}
+            repeated.setdefault(title, Counter()).update(bodies)
+    return replace(draft, known=repeated)
 
 
 def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft]) -> SizePlan:
@@ -124,7 +125,7 @@ def _knitted(
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
         return edging_block(design, glued, piece, sized, start_facing(design, piece.name), needed)
-    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece))
+    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece), dict(glued.worn)[piece.name])
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -158,7 +159,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset()) -> StepBlock:
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset(), worn: Face = "knit") -> StepBlock:
     design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
     state = State(piece.name, by_needle=False)
@@ -173,7 +174,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
     def knit(number: int, part: PiecePart, title: st.Words) -> None:
         nonlocal state
         made: list[Step] = []
-        known = draft.known.get(title, frozenset())
+        known = draft.known.get(title, NOTHING_KNOWN)
         for place, rows in enumerate(part.stretches):
             steps, state = weave(rows, draft.unrolled, state, known, draft.crowds.get((number, place), ()))
             # What must be true is stated once between two stretches.
@@ -199,7 +200,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
         elif turn.then == "ends" and not own.whole:
             add("", off(top_of(sized, own)))
     if worked[-1].turn.part.whole:
-        add(said("knit-on"), knitted_on(design, piece, sized, state))
+        add(said("knit-on"), knitted_on(design, piece, sized, state, worn))
         add(said("finish"), off("end"))
     add(said("edges"), (*edge_notes(piece, sized), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, sized.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)

@@ -55,9 +55,10 @@ def in_turns(design: Design, glued: Glued, numbers: Sequence[int]) -> SeamsInTur
         return None
     if not all(varies(design, place.owner) for place in (*first.one, *first.other)):
         return None
-    if within_a_copy(first) and not design.joins[first.join].next_copy:
+    own = design.joins[first.join].next_copy in ("", "own")
+    if within_a_copy(first) and own:
         return None
-    turn: SeamTurn = "own" if not design.joins[first.join].next_copy else "round" if len(seams) == copies else "next"
+    turn: SeamTurn = "own" if own else "round" if len(seams) == copies else "next"
     if len(seams) != (copies - 1 if turn == "next" else copies):
         return None
     for number, seam in enumerate(seams, 1):

@@ -13,7 +13,7 @@ from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, told
-from walewright.knit.fold import Known, fold
+from walewright.knit.fold import NOTHING_KNOWN, Known, fold
 from walewright.knit.hands import perform
 from walewright.knit.merging import rows_of
 from walewright.knit.order import GroupKey, Rank, RowStretch
@@ -63,7 +63,7 @@ def crowded(stretches: Iterable[RowStretch]) -> frozenset[GroupKey]:
 
 
 def weave(
-    rows: RowStretch, unrolled: frozenset[GroupKey], state: State, known: Known = frozenset(), crowds: Sequence[Crowd] = ()
+    rows: RowStretch, unrolled: frozenset[GroupKey], state: State, known: Known = NOTHING_KNOWN, crowds: Sequence[Crowd] = ()
 ) -> tuple[tuple[Step, ...], State]:
     """The sentences of a stretch, ending with what must be true at its last row, and the state after them. `known` are bodies
     that other sizes repeat here; each of the `crowds` is told as shapings that go on together."""

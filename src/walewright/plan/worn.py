@@ -29,8 +29,8 @@ def _edges(ring: Ring, sizes: tuple[str, ...]) -> Json | list[Json]:
 def worn(fit: Fit | None, sizes: tuple[str, ...]) -> Json:
     """Lengths by size; what could not be told is not there."""
 
-    def per_size(values: tuple[float, ...]) -> Json:
-        return {size: cm(value) for size, value in zip(sizes, values, strict=False)}
+    def per_size(values: tuple[float | None, ...]) -> Json:
+        return {size: cm(value) for size, value in zip(sizes, values, strict=False) if value is not None}
 
     if fit is None:
         return {}

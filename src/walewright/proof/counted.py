@@ -70,6 +70,11 @@ def _knitted_on(of: CountedPiece, fabric: KnitFabric) -> Told:
         for side, slot in zip(SIDES, (first, last), strict=True):
             end = fabric.outer_end(row, side)
             yield said("at/of-centre", row=row, side=side), _reach(side, slot), _reach(side, end) if end is not None else 0
+    # A pattern of the piece ends below it: each of its rows is knitted on all needles, in its own yarn.
+    stitches, yarns = last - first + 1, {cloth.yarn, *(yarn for yarn, _ in cloth.stripes)}
+    rows_of = [fabric.passes(row) for row in range(begun + 1, fabric.rows + 1)]
+    sound = sum(sum(c.count for c in row) == stitches and all(c.yarn in yarns for c in row) for row in rows_of)
+    yield said("at/edging-rows"), len(rows_of), sound
     facts = EDGINGS[of.design.edging(of.piece.end_edging or "").kind]
     if facts.folded:
         first_row = {x for course in fabric.passes(begun + 1) for x in _of_row(course)}

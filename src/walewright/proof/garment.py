@@ -56,15 +56,17 @@ def _shoulder(edge: str) -> str:
     return f"shoulder {of.part}" if of.name == "end" and of.part in ("left", "right") else edge
 
 
-def folds(design: Design, result: BedResult) -> Iterator[Said]:
+def folds(design: Design, glued: Glued, result: BedResult) -> Iterator[Said]:
     """Hems that are not folded, or whose inside comes to lie at the side that is worn outside."""
     ended = {piece.name: piece.end_edging or "" for piece in design.pieces}
+    worn = dict(glued.worn)
     for fabric in result.fabrics:
         made = ((_edging_in(design, fabric.name), fabric.folded), (ended.get(fabric.name, ""), fabric.folded_above))
         for edging, folded in made:
             if not edging or not EDGINGS[design.edging(edging).kind].folded:
                 continue
-            inside = "front" if design.edged_in(edging).right_side == "knit" else "behind"
+            # An edging hung on at a start is a block of its own, which lies as its own fabric is worn.
+            inside = "front" if worn.get(fabric.name, right_side(design, design.edging(edging).fabric)) == "knit" else "behind"
             if not folded:
                 yield said("not-folded", fabric=fabric.name)
             elif folded != inside:

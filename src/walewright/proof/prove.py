@@ -157,7 +157,7 @@ def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResu
         *otherwise_hung(design, glued, result),
         *otherwise_out(design, glued, result),
     )
-    for otherwise in (*loose, *joined, *left_free(design, garment, glued, result), *folds(design, result)):
+    for otherwise in (*loose, *joined, *left_free(design, garment, glued, result), *folds(design, glued, result)):
         yield diagnosed("knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise)
 
 

@@ -28,14 +28,18 @@ class AtBench(Mind, ABC):
         """Do what the phrase of that name says."""
 
     def bench_row(self, *told: ReadPhrase) -> None:
-        """The rows of the line, its steps, and then what is said to be there."""
+        """The rows of the line, its steps, and then what is said to be there. Where the line sets the counter anew, it is named as
+        it reads after the rows."""
         said = {one.kind: _numbers(one) for one in told}
+        set_anew = "bench_rows" in said and "set_row_counter" in said
         for one in told:
+            if set_anew and one.kind == "set_row_counter":
+                self.obey("reads", *said["bench_counter"])
             if one.kind == "bench_rows":
                 self.obey("knit_rows", *_numbers(one))
             elif one.kind not in _COLUMNS:
                 self.obey(one.kind, *_numbers(one))
-        if "bench_counter" in said:
+        if "bench_counter" in said and not set_anew:
             self.obey("reads", *said["bench_counter"])
         if "bench_side" in said:
             (right,) = said["bench_side"]

@@ -111,10 +111,11 @@ class Charting:
         return bool(self._charts)
 
     def asks(self, counter: int, what: str) -> bool:
-        """Whether any chart has a mark in the row after `counter` by which stitches cross, or move and leave a hole."""
-        kind = {"cross": "cross", "move": "hole"}[what]
+        """Whether any chart has a mark in the row after `counter` by which stitches cross, or move and leave a hole, or
+        needles do not knit."""
+        kinds = {"cross": ("cross",), "move": ("hole",), "hold": ("tuck", "slip", "long")}[what]
         rows = ((chart, chart.row(counter)) for chart in self._charts)
-        return any(mark.kind == kind for chart, row in rows if row is not None for mark in chart.chart.rows[row])
+        return any(mark.kind in kinds for chart, row in rows if row is not None for mark in chart.chart.rows[row])
 
     def begin(self, chart: MarksInForce) -> Moves:
         """The chart is in force from the next row on, in one place once: if it was so there, it begins anew. What comes of that."""

@@ -101,7 +101,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             self._one_row()
 
     def knit_to(self, row: int, *events: tuple[str, tuple[int, ...]]) -> None:
-        """`events`: before which rows a chart asks for crosses or moves, where that is told."""
+        """`events`: before which rows a chart asks for crosses, moves or needles to be held, where that is told."""
         if row < self._row:
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
         for what, rows in events:
@@ -363,7 +363,7 @@ OBEYED: Mapping[str, Callable[..., None]] = {
 """The method for each phrase of the grammar; for `reads`, which stands for rows that are named together, and for what is true after
 steps that stand elsewhere. Its arguments are those of the words, in their order."""
 
-_EVENTS: Mapping[str, type[op.Operation]] = {"cross": op.Cross, "move": op.Transfer}
+_EVENTS: Mapping[str, type[op.Operation]] = {"cross": op.Cross, "move": op.Transfer, "hold": op.Hold}
 """What is made in a row of which that is told."""
 
 _ROWS = ("knit_rows", "knit_to", "at")

@@ -65,6 +65,9 @@ class ReadLanguage:
     quotes: tuple[str, str] = ("“", "”")
     point: str = "."
     text: str = ""
+    small: re.Pattern[str] | None = None
+    """First words that have a capital only because a heading begins with them, where nouns have one of their own; None where every
+    word is such a one."""
 
     def edge(self, words: str) -> str:
         """An edge as all stages have it."""

@@ -177,12 +177,19 @@ def _section(opened: _Open, language: ReadLanguage) -> PrintedSection:
 
 def section_name(title: str, language: ReadLanguage) -> str:
     """The name that a heading tells, or what a sentence calls the section."""
-    # A name in quotes is printed as it is; in a heading any other had its first letter made a capital.
+    # A name in quotes is printed as it is; in a heading others had their first letter made a capital.
     quoted = len(title) > 2 and (title[0], title[-1]) == language.quotes
     capital = title[:1].upper() + title[1:]
-    return as_name(
-        _linked(title[1:-1], language) or title[1:-1] if quoted else _linked(capital, language) or title[:1].lower() + title[1:]
-    )
+    if quoted:
+        return as_name(_linked(title[1:-1], language) or title[1:-1])
+    return as_name(_linked(capital, language) or _begun_small(title, language))
+
+
+def _begun_small(title: str, language: ReadLanguage) -> str:
+    """The title with the first letter of the name that it tells."""
+    first = re.split("[ \u00a0]", title, maxsplit=1)[0]
+    own = language.small is not None and not language.small.fullmatch(first.lower())
+    return title if own else title[:1].lower() + title[1:]
 
 
 def _linked(title: str, language: ReadLanguage) -> str:

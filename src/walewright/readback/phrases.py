@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 from walewright.knit.operations import SeamEnd
 
@@ -65,7 +67,13 @@ class ReadEvents:
     """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another."""
 
     what: str
-    rows: tuple[ReadRows | tuple[int, ReadGraded, ReadGraded], ...]
+    rows: tuple[ReadRows | tuple[int, *tuple[ReadGraded, ...]], ...]
+    """Every so many rows from each of some to the last of the numbers."""
+
+    @staticmethod
+    def of_rule(what: str) -> Callable[[Any, list[Any]], ReadEvents]:
+        """What makes them of the children of a rule of the grammar."""
+        return lambda _, children: ReadEvents(what, tuple(children))
 
     @property
     def numbers(self) -> tuple[ReadGraded, ...]:
@@ -78,9 +86,24 @@ class ReadEvents:
             if isinstance(told, ReadRows):
                 found += told.of(size)
             else:
-                every, first, last = told[0], told[1].of(size), told[2].of(size)
-                found += range(first, last + 1, max(every, 1)) if first is not None and last is not None else ()
+                every, (*firsts, last) = told[0], (number.of(size) for number in told[1:])
+                for first in firsts:
+                    found += range(first, last + 1, max(every, 1)) if first is not None and last is not None else ()
         return self.what, tuple(sorted(found))
+
+
+@dataclass(frozen=True, slots=True)
+class ReadStages:
+    """Rows at which a rib is latched up: every so many from one to another, and one more."""
+
+    every: int
+    numbers: tuple[ReadGraded, ...]
+
+    def of(self, size: int) -> tuple[int, ...]:
+        first, last, *more = (number.of(size) for number in self.numbers)
+        if first is None or last is None:
+            return ()
+        return (*range(first, last + 1, max(self.every, 1)), *(row for row in more if row is not None))
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +121,7 @@ class ReadPhrase:
     arguments: tuple[Argument, ...]
 
 
-Listed = ReadGraded | ReadRows | ReadCounts | ReadStrips | ReadEvents
+Listed = ReadGraded | ReadRows | ReadCounts | ReadStrips | ReadEvents | ReadStages
 Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
 ReadNumbers = tuple[int, ...] | tuple[str, tuple[int, ...]] | StripsRead
 Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None

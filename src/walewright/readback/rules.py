@@ -15,6 +15,7 @@ from walewright.readback.phrases import (
     ReadRepeat,
     ReadRows,
     ReadSaid,
+    ReadStages,
     ReadStrips,
     ReadTrack,
     SeamEdgesRead,
@@ -53,14 +54,13 @@ class ReadRules(ReadTokens):
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
-    def crossing(self, children: list[Any]) -> ReadEvents:
-        return ReadEvents("cross", tuple(children))
-
-    def moving(self, children: list[Any]) -> ReadEvents:
-        return ReadEvents("move", tuple(children))
+    crossing, moving, holding = map(ReadEvents.of_rule, ("cross", "move", "hold"))
 
     def every(self, children: list[Any]) -> Any:
         return tuple(children)
+
+    def stage_rows(self, children: list[Any]) -> ReadStages:
+        return ReadStages(children[0], tuple(children[1:]))
 
     def for_some(self, children: list[Any]) -> ReadForSome:
         sizes, *body = children

@@ -20,6 +20,8 @@ class PatientFor(H11Protocol):
     head_s, taken_s = HEAD_S, TAKEN_S
     _for_head: asyncio.TimerHandle | None = None
     _for_taking: asyncio.TimerHandle | None = None
+    _left = 0
+    """Bytes of the answer that were not taken when it was looked last."""
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         """Somebody is there."""
@@ -43,7 +45,18 @@ class PatientFor(H11Protocol):
     def pause_writing(self) -> None:
         """Who asked does not take the answer as fast as it is given."""
         super().pause_writing()
-        self._for_taking = self._for_taking or self._after(self.taken_s, self.transport.abort)
+        if self._for_taking is None:
+            self._look_again()
+
+    def _look_again(self) -> None:
+        self._left = self.transport.get_write_buffer_size()
+        self._for_taking = self._after(self.taken_s, self._is_anything_taken)
+
+    def _is_anything_taken(self) -> None:
+        if self.transport.get_write_buffer_size() < self._left:
+            self._look_again()
+        else:
+            self.transport.abort()
 
     def resume_writing(self) -> None:
         """They took some of it."""

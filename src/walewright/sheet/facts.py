@@ -79,7 +79,7 @@ def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) 
 
 
 def _edges(guide: Guide, edges: Sequence[EdgeName]) -> str:
-    return guide.say("fact/then", edges=tuple(said("join/edge", piece=name_of(e.piece), edge=guide.edge(e.edge)) for e in edges))
+    return guide.say("fact/then", edges=tuple(said("join/edge", piece=name_of(e.piece), edge=guide.hung(e.edge)) for e in edges))
 
 
 def _counter(guide: Guide, rows: Sequence[str]) -> SizedFigure:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator
+from collections.abc import Hashable, Iterator, Sequence
 from typing import get_args
 
 from walewright.design.model import PerSize
@@ -12,6 +12,8 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 
 EaseRow = tuple[str, PerSize]
+NONE = "–"
+"""A size that has none of what is told."""
 
 
 def finished(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
@@ -115,19 +117,19 @@ def passing_note(guide: Guide, passing: Passing, units: str) -> str:
 
 def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:
     """How many buttons, and where."""
-    return guide.say(
-        "fit/buttons",
-        over=name_of(buttons.over),
-        under=name_of(buttons.under),
-        overlap=told(guide, buttons.overlap, units),
-        count=len(buttons.places),
-        across=told(guide, buttons.across, units),
-        places=guide.listed([told(guide, p, units) for p in buttons.places]),
-    )
+    by_size = [sum(p is not None for p in column) for column in zip(*buttons.places, strict=True)]
+    over, under = name_of(buttons.over), name_of(buttons.under)
+    overlap, across = (told(guide, cm, units) for cm in (buttons.overlap, buttons.across))
+    places = guide.listed([told(guide, p, units) for p in buttons.places])
+    if len(set(by_size)) == 1:
+        count = by_size[0]
+        return guide.say("fit/buttons", over=over, under=under, overlap=overlap, count=count, across=across, places=places)
+    some = graded([str(n) for n in by_size])
+    return guide.say("fit/buttons-by-size", over=over, under=under, overlap=overlap, count=some, across=across, places=places)
 
 
-def told(guide: Guide, values: PerSize, units: str) -> str:
-    """A length in all sizes, graded: "47 (51: 51) cm"."""
-    first, second = zip(*(guide.length(v, units) for v in values), strict=True)
+def told(guide: Guide, values: Sequence[float | None], units: str) -> str:
+    """A length in all sizes, graded: "47 (51: 51) cm"; a dash where a size has none."""
+    first, second = zip(*((NONE, NONE) if v is None else guide.length(v, units) for v in values), strict=True)
     shown = graded(list(first))
     return guide.say(f"told/{units}", cm=shown, inches=shown if units == "in" else graded(list(second)))

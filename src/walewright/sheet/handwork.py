@@ -14,6 +14,7 @@ from walewright.guide.model import Guide
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.model import HowTo
 from walewright.trade.edge_names import is_top, part_of_edge
+from walewright.trade.joins import JoinWay
 from walewright.write.model import Instructions, Section
 
 
@@ -51,6 +52,10 @@ def features(design: Design, section: Section) -> Iterator[str]:
         for join in design.joins:
             if join.way != "linked":
                 yield from _of_join(design, join)
+        sewn: JoinWay = "sewn"
+        if design.bands and not any(join.way == sewn for join in design.joins):
+            # What is left to be sewn are ends of bands, which no join has to name.
+            yield from (f"join {sewn}", "join rows to rows")
     if "HangToLink" in kinds:
         yield "join linked"
     piece = next((p for p in design.pieces if p.name == section.name), None)

@@ -4,26 +4,46 @@ that the language has a word for is that word."""
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from typing import Any
 
+from walewright.report.model import Diagnostic
 from walewright.source import syntax
-from walewright.source.renamed import Renaming, renamed, renaming
+from walewright.source.author_names import unfit, with_authors
+from walewright.source.renamed import Renaming, named, renamed, renaming
 from walewright.source.syntax import Statement, Tree
 
 
 def in_language(
-    tree: Tree, shapes: tuple[syntax.ShapeBlock, ...], language: str, names: Mapping[str, str]
-) -> tuple[Tree, tuple[syntax.ShapeBlock, ...], Renaming]:
+    tree: Tree, shapes: tuple[syntax.ShapeBlock, ...], language: str, names: Mapping[str, str], used: Iterable[Tree] = ()
+) -> tuple[Tree, tuple[syntax.ShapeBlock, ...], Renaming, tuple[Diagnostic, ...]]:
     """The tree and the shapes that it uses, with every text and title that there is in a language in that language, the others as
-    they are; and with other names, by `names`, TOML of each language, with what each name becomes."""
-    words: Any = tomllib.loads(names.get(language, ""))
+    they are; and with other names, by what the author says of them, in this tree before the trees that it `used`, and by `names`,
+    TOML of each language; with what each name becomes, and what is wrong with what the author says."""
+    own = _name_lines(tree)
+    told_of = tuple(line for one in used for line in _name_lines(one))
+    shipped: Any = tomllib.loads(names.get(language, ""))
+    words = with_authors(shipped, (*told_of, *own), language)
     by = renaming((*tree.statements, *shapes), words)
+    faults = unfit(own, named((*tree.statements, *shapes))) if own else ()
     told = tuple(_chosen(statement, language) for statement in tree.statements)
     if not by.any:
-        return replace(tree, statements=told), shapes, by
-    return replace(tree, statements=renamed(told, by)), renamed(shapes, by), by
+        return replace(tree, statements=told), shapes, by, faults
+    return replace(tree, statements=renamed(told, by)), renamed(shapes, by), by, faults
+
+
+def _name_lines(tree: Tree) -> tuple[syntax.NameLine, ...]:
+    """Those at its margin and within its alternatives."""
+
+    def within(statements: tuple[Statement, ...]) -> Iterator[syntax.NameLine]:
+        for statement in statements:
+            if isinstance(statement, syntax.NameLine):
+                yield statement
+            elif isinstance(statement, syntax.ForBlock):
+                yield from within(statement.body)
+
+    return tuple(within(tree.statements))
 
 
 TEXTS: Mapping[type[Statement], str] = {

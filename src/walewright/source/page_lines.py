@@ -17,6 +17,14 @@ class InLanguage(Node):
 
 
 @dataclass(frozen=True, slots=True)
+class NameLine(Node):
+    """`name brim, in german "Krempe"`: what is called so in the source is called otherwise in a printed language."""
+
+    name: str
+    others: tuple[InLanguage, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class TextLine(Node):
     """`summary "…"`, `note "…"`, `designer "…"`, `step "…"` and the like: `key` is the first word.
 

@@ -156,9 +156,11 @@ def _without_uses(told: list[Diagnostic], text: str) -> list[Diagnostic]:
         if diagnostic.code != "unreadable-line":
             return False
         place = diagnostic.labels[0].span
-        # Where the name ends the line, it is what comes after it that is missing.
-        last = text[: place.end].split("\n")[-1].split()[-1:]
-        return text[place.start : place.end] in refused or (diagnostic.case == "ends-too-soon" and refused.issuperset(last))
+        # Where the name ends the line, it is what comes after it that is missing; else what follows it may not be what would follow
+        # the word of the language.
+        last, before = (text[:end].split("\n")[-1].split()[-1:] for end in (place.end, place.start))
+        ends = diagnostic.case == "ends-too-soon" and refused.issuperset(last)
+        return text[place.start : place.end] in refused or ends or (bool(before) and refused.issuperset(before))
 
     return [d for d in told if not uses(d)]
 

@@ -73,6 +73,7 @@ NOT_NAMED: Mapping[type[Node], tuple[str, ...]] = {
     syntax.EdgingLine: ("fold_tension", "inside_tension"),
     syntax.InLanguage: ("language", "text"),
     syntax.MachineBlock: ("name",),
+    syntax.NameLine: ("name",),
     syntax.MachineFact: ("key", "names"),
     syntax.NeededLine: ("text",),
     syntax.Number: ("unit",),
@@ -142,16 +143,20 @@ class Renaming:
         return {new: old for old, new in self.names[kind].items()}
 
 
-def renaming(statements: tuple[Any, ...], words: Words) -> Renaming:
-    """What the names of these statements become, by the `words` of a language."""
+def named(statements: tuple[Any, ...]) -> dict[NameKind, dict[str, None]]:
+    """The author's names in these statements, by what is called so."""
     found: dict[NameKind, dict[str, None]] = {kind: {} for kind in KINDS}
-    shapes: dict[str, syntax.ShapeBlock] = {}
-    for node in _nodes(statements) if words else ():
-        if isinstance(node, syntax.ShapeBlock):
-            shapes[node.name] = node
+    for node in _nodes(statements):
         for field, kind in FIELDS.get(type(node), {}).items():
             if kind != "edge" or type(node) in GIVING_EDGES:
                 found[kind] |= dict.fromkeys(_listed(getattr(node, field)))
+    return found
+
+
+def renaming(statements: tuple[Any, ...], words: Words) -> Renaming:
+    """What the names of these statements become, by the `words` of a language."""
+    found = named(statements if words else ())
+    shapes = {node.name: node for node in _nodes(statements if words else ()) if isinstance(node, syntax.ShapeBlock)}
     # A name that says which part of another edge is meant follows that edge's.
     whole = [name for name in found["edge"] if not any(name.removesuffix(part) in found["edge"] for part in PARTS if part in name)]
     found["edge"] = dict.fromkeys(whole)

@@ -276,6 +276,7 @@ _LINES: dict[type, Callable[[Any], str]] = {
     syntax.ChoiceLine: lambda s: f"choice {s.name} {', '.join(s.alternatives)}",
     syntax.UseFrom: lambda s: f"use {', '.join(s.names)} from {escaped(s.file)}",
     syntax.ForBlock: lambda s: f"for {s.choice} {s.alternative}",
+    syntax.NameLine: lambda s: with_options(f"name {s.name}", in_languages(s.others)),
     syntax.TextLine: text_line,
     syntax.PhotographLine: photograph,
     syntax.PatternBlock: lambda s: with_options(f"pattern {escaped(s.title)}", in_languages(s.others)),

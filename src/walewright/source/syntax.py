@@ -23,7 +23,7 @@ from walewright.source.material_lines import (
     YarnCount,
     YarnLine,
 )
-from walewright.source.page_lines import ForEachButtonhole, InLanguage, NeededLine, PhotographLine, TextLine
+from walewright.source.page_lines import ForEachButtonhole, InLanguage, NameLine, NeededLine, PhotographLine, TextLine
 from walewright.source.piece_lines import (
     AcrossLine,
     ButtonholesLine,
@@ -56,7 +56,7 @@ __all__ = [
     "AcrossLine", "Along", "BandLine", "Binary", "Broken", "ButtonholesLine", "Call", "ChartBlock", "ChartKey", "ChartRepeat",
     "ChartRow", "ChartWay", "ChoiceLine", "Comment", "CordLine", "EdgeLine", "EdgeRef", "EdgingLine", "End", "EqualSteps", "Expr",
     "FabricBlock", "FinishedLine", "ForBlock", "ForEachButtonhole", "Free", "InLanguage", "InsidePlace", "JoinLine", "LapLine",
-    "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "Neck", "NeededLine",
+    "Let", "LevelDef", "Levels", "MachineBlock", "MachineFact", "MakingUp", "MotifLine", "Name", "NameLine", "Neck", "NeededLine",
     "NeedlesLine", "Negative", "Node", "Number", "OpeningLine", "OwnFigure", "PatternBlock", "PhotographLine", "PieceBlock",
     "PlaceRef", "Regauged", "RepeatLine", "Require", "RightSide", "Round", "ShapeBlock", "Shoulders", "SizeRow", "Sizes",
     "SlotLine", "Start", "Statement", "Stitch", "StripeRows", "Swatch", "TextLine", "Through", "ToMeasure", "Tree", "Use",
@@ -222,6 +222,7 @@ Statement = (
     | ChoiceLine
     | ForBlock
     | UseFrom
+    | NameLine
     | TextLine
     | PhotographLine
     | PatternBlock

@@ -65,6 +65,7 @@ EXAMPLES = {
     "pattern": 'pattern "Tidewrack"',
     "sizes": "sizes S M L",
     "let": "let half = bust / 2 + 4 cm",
+    "name": 'name brim, in german "Krempe"',
     "machine": "machine bulky",
     "plates": "plates 1, 2, 3, 4",
     "missing": "missing L 12, R 40",

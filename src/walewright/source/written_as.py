@@ -50,7 +50,12 @@ CELLS: Mapping[CellKind, str] = {
     "ladder": "ladder",
     "cross": "cross",
 }
-NEXT_COPIES: Mapping[NextCopy, str] = {"": "", "next": "each to the next", "all round": "each to the next all round"}
+NEXT_COPIES: Mapping[NextCopy, str] = {
+    "": "",
+    "own": "each to its own",
+    "next": "each to the next",
+    "all round": "each to the next all round",
+}
 COLOUR_WAYS: Mapping[ColourWay, str] = {"blocks": "laid in blocks", "floats": "with floats"}
 BESIDE: Mapping[CentreSide, str] = {"": "wide", "own": "from centre", "left": "left of centre", "right": "right of centre"}
 PLACES: Mapping[PlaceOf, str] = {

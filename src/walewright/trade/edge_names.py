@@ -9,7 +9,7 @@ from collections.abc import Container
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-from walewright.trade.sides import GAP_PARTS, EdgePart
+from walewright.trade.sides import GAP_PARTS, OTHER_SIDE, SIDES, EdgePart
 
 OwnEdge = Literal["start", "end", "shoulder", "neck"]
 """Edges that have their name from the trade, not from an author."""
@@ -61,6 +61,16 @@ def number_of_top(edge: str) -> int:
     """Of such a part's last row its number, 0 of every other edge."""
     number = edge.removeprefix(_BETWEEN)
     return int(number) if edge.startswith(_BETWEEN) and number.isdecimal() else 0
+
+
+def mirrored(edge: str, tops: int) -> str:
+    """What an edge is called that is the mirror image of another, on a piece whose last row is parted into so many `tops`."""
+    if number := number_of_top(edge):
+        return top_between(tops + 1 - number)
+    if edge in BAND_ENDS:
+        return BAND_ENDS[edge == BAND_ENDS[0]]
+    head, _, side = edge.rpartition(" ")
+    return f"{head} {OTHER_SIDE[side]}" if head and side in SIDES else edge
 
 
 def is_top(edge: str) -> bool:

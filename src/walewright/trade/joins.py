@@ -9,8 +9,8 @@ from typing import Literal
 JoinWay = Literal["sewn", "grafted", "linked", "gathered"]
 """sewn | grafted: loop by loop with a needle | linked: loop by loop on the bed | gathered: sewn, the fullness drawn in."""
 
-NextCopy = Literal["", "next", "all round"]
-"""Of a piece knitted several times: each copy by itself, each to the next one, or the last to the first too."""
+NextCopy = Literal["", "own", "next", "all round"]
+"""Of what is knitted several times: as corners tell, each copy to its own, each to the next, or the last to the first too."""
 
 WornFacing = Literal["", "right", "wrong"]
 """The side of pieces to the knitter when they are hung, as they are worn; empty: so that the right side of what is knitted on comes

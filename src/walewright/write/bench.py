@@ -15,7 +15,7 @@ from walewright.write.filling import FilledIn, Part, Parts, filled
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.grading import Graded
 from walewright.write.in_mind import PLAIN as IN_MIND
-from walewright.write.in_mind import yarn_in_mind
+from walewright.write.in_mind import InMind, written_out_in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, sentence
 from walewright.write.model import Abbreviation, BenchCells, BenchPlace, Instructions, Paragraph, Run, Section, Sentence
@@ -42,11 +42,11 @@ _IN_COLUMNS = frozenset({Abbreviation.COL, Abbreviation.COR})
 
 def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) -> Section:
     paragraphs: list[Paragraph] = []
-    yarn = ""
+    mind = InMind()
     for title, parts in unrolled.paragraphs:
         said: list[BenchPart] = []
         for part in parts:
-            one, yarn = _with_yarn(part, yarn)
+            one, mind = _with_what_is_known(part, mind)
             said.append(one)
         told = tuple(_sentence(part, language) for part in said)
         if not told:
@@ -59,13 +59,13 @@ def _section(block: StepBlock, unrolled: BenchBlock, language: PrintedLanguage) 
     return Section(block.name, section_heading(block, copies, language), copies, tuple(paragraphs), block.joining)
 
 
-def _with_yarn(part: BenchPart, yarn: str) -> tuple[BenchPart, str]:
-    """The line as it is said where `yarn` is threaded, and the yarn that is threaded after it."""
+def _with_what_is_known(part: BenchPart, mind: InMind) -> tuple[BenchPart, InMind]:
+    """The line as it is said after what is in mind, and what is after it."""
     if isinstance(part, BenchLine):
-        body, yarn = yarn_in_mind(part.body, yarn)
-        return replace(part, body=body), yarn
-    (step,), yarn = yarn_in_mind((part,), yarn)
-    return step, yarn
+        body, mind = written_out_in_mind(part.body, mind)
+        return replace(part, body=body), mind
+    (step,), mind = written_out_in_mind((part,), mind)
+    return step, mind
 
 
 def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:

@@ -82,13 +82,13 @@ def in_mind(steps: Iterable[Step], mind: InMind) -> tuple[tuple[Step, ...], InMi
     return tuple(made), mind
 
 
-def yarn_in_mind(steps: Iterable[Step], yarn: str) -> tuple[tuple[Step, ...], str]:
-    """The same of nothing but the yarn that is threaded, of steps in which all else is written out."""
+def written_out_in_mind(steps: Iterable[Step], mind: InMind) -> tuple[tuple[Step, ...], InMind]:
+    """The same of steps in which everything is written out: of nothing but the yarn that is threaded and of what is held."""
     made: list[Step] = []
     for step in steps:
-        made.append(_said(step, InMind(yarn=yarn)) if isinstance(step, st.UseYarnStep | st.UseLooser) else step)
-        yarn = _threaded(step, yarn)
-    return tuple(made), yarn
+        made.append(_said(step, mind) if isinstance(step, st.UseYarnStep | st.UseLooser | st.HoldAtEnd) else step)
+        mind = InMind(counted(mind.tally, step), _threaded(step, mind.yarn))
+    return tuple(made), mind
 
 
 def _said(step: Step, mind: InMind) -> Step:

@@ -59,6 +59,8 @@ class PrintedLanguage:
     marks: Marks = Marks()
     unbroken: re.Pattern[str] = re.compile(r"(?!)")
     """Spaces where no line is broken, beside those within numbers."""
+    small: re.Pattern[str] | None = None
+    """The first words of names that are written small, where nouns have a capital; None where all names begin small."""
 
     def on_plates(self) -> PrintedLanguage:
         """The same where plates set the tension: of a sentence that has one for them (`use_yarn_step/plate`), that one."""

@@ -1,5 +1,5 @@
-"""Listed: at which readings of the counter hands cross or move stitches while a chart is worked, told where rows are knitted to a
-row far above."""
+"""Listed: at which readings of the counter hands cross, move or hold stitches while a chart is worked, told where rows are knitted
+to a row far above."""
 
 from __future__ import annotations
 
@@ -24,10 +24,12 @@ Readings = tuple[int, ...]
 
 @dataclass(frozen=True, slots=True)
 class KnitToListed(st.KnitTo):
-    """Before which of these rows the charts ask for crosses and moves, however many of their stitches are in work."""
+    """Before which of these rows the charts ask for crosses, moves and needles to be held, however many of their stitches are in
+    work."""
 
     crossed: Readings = ()
     moved: Readings = ()
+    held: Readings = ()
     heights: Readings = ()
     """Readings of the charts that are worked again and again."""
 
@@ -77,6 +79,8 @@ class Going:
 CROSSED: frozenset[CellKind] = frozenset({"cross"})
 MOVED: frozenset[CellKind] = frozenset({"hole"})
 """The stitch of a hole is moved, and what is moved leaves a hole."""
+HELD: frozenset[CellKind] = frozenset({"tuck", "slip", "long"})
+"""Worked by needles that do not knit in the row."""
 
 
 def listed(steps: Iterable[Step], drawn: Mapping[str, Chart], going: Going) -> tuple[tuple[Step, ...], Going]:
@@ -92,9 +96,13 @@ def listed(steps: Iterable[Step], drawn: Mapping[str, Chart], going: Going) -> t
 
 def _with_rows(step: st.KnitTo, going: Going) -> KnitToListed:
     rows, charts = range(going.tally.row or 0, step.row), going.worked or ()
-    crossed, moved = (tuple(r for r in rows if any(c.asks(r, kinds) for c in charts)) for kinds in (CROSSED, MOVED))
+    crossed, moved, held = (tuple(r for r in rows if any(c.asks(r, kinds) for c in charts)) for kinds in (CROSSED, MOVED, HELD))
+    # Where needles are held for yarns too, or in every row, the chart alone says which.
+    told = held if len(held) < len(rows) and not any(c.chart.yarns for c in charts) else ()
     heights = tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat}))
-    return KnitToListed(**{f.name: getattr(step, f.name) for f in fields(step)}, crossed=crossed, moved=moved, heights=heights)
+    return KnitToListed(
+        **{f.name: getattr(step, f.name) for f in fields(step)}, crossed=crossed, moved=moved, held=told, heights=heights
+    )
 
 
 def _after(step: Step, drawn: Mapping[str, Chart], going: Going) -> Going:
@@ -152,6 +160,11 @@ def movings(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return _told(said, language, "moving", lambda step: step.moved)
 
 
+def holdings(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """At which rows needles are held."""
+    return _told(said, language, "holding", lambda step: step.held)
+
+
 def _told(said: StepSaid, language: PrintedLanguage, key: str, of: Callable[[KnitToListed], Readings]) -> list[Part]:
     lists = [None if step is None else of(step) for step in said.steps if step is None or isinstance(step, KnitToListed)]
     if not any(lists):
@@ -163,6 +176,10 @@ def _told(said: StepSaid, language: PrintedLanguage, key: str, of: Callable[[Kni
         told = list(between(language.sentences["between"], columns, language.sentences["and"]))
         return list(filled(f"{key}/at", language, rows=tuple(told)))
     every, runs = regular
+    if len(runs) > 1 and _reach_alike(runs, every):
+        latest = Graded(tuple(max((z for z in row if z is not None), default=None) for row in _lasts(runs)), said.group)
+        firsts = tuple(between(language.sentences["between"], ([r[0].number(language)] for r in runs), language.sentences["and"]))
+        return list(filled(key, language, rows=tuple(filled("every/several", language, every=every, firsts=firsts, last=latest))))
     ways = (filled("every", language, every=every, first=first, last=last) for first, last in runs)
     return list(filled(key, language, rows=tuple(between(language.sentences["and"], ways))))
 
@@ -185,6 +202,17 @@ def _regular(said: StepSaid, lists: Sequence[Readings | None]) -> tuple[int, lis
         for i in range(len(told[0]))
     ]
     return every, [(first, last) for first, last in pairs]
+
+
+def _lasts(runs: Sequence[tuple[Graded, Graded]]) -> list[tuple[int | None, ...]]:
+    """The last readings of all runs, size by size."""
+    return list(zip(*(last.values for _, last in runs), strict=True))
+
+
+def _reach_alike(runs: Sequence[tuple[Graded, Graded]], every: int) -> bool:
+    """Whether all of them go on as far as the one that goes farthest: none would come once more."""
+    told = ([row for row in lasts if row is not None] for lasts in _lasts(runs))
+    return all(max(rows) - min(rows) < every for rows in told if rows)
 
 
 def _runs(rows: Readings, every: int) -> list[Readings]:

@@ -24,7 +24,7 @@ MIRRORED = frozenset(
         *(st.KnitRows, st.Repeat, st.Decrease, st.IncreaseFashioned),
         *(st.IncreaseAtCarriage, st.CastOffAtCarriage, st.CastOnAtCarriage),
         *(st.HoldAtEnd, st.WrapHeld, st.ReturnHeld, st.ReturnSome, st.MarkEdges),
-        *(st.OffOnWaste, st.CastOffAll, st.BreakOff, st.Now, st.NowInHalf, st.KnitTo),
+        *(st.OffOnWaste, st.CastOffAll, st.BreakOff, st.Now, st.NowInHalf, st.KnitTo, st.Together),
     )
 )
 """Kinds of steps that can be said of the other half. What names needles, goes one way across the bed, or follows a chart cannot."""
@@ -69,7 +69,22 @@ def _step(step: Step, change: bool) -> Step:
         step = st.Now(step.stitches, step.row, step.side, origin=step.origin)
     if isinstance(step, st.Repeat):
         return replace(step, body=tuple(_step(s, change) for s in step.body))
+    if isinstance(step, st.Together):
+        return replace(step, tracks=tuple(_track(track, change) for track in step.tracks))
     return _changed(step) if change and type(step).__name__ in MIRRORED else step
+
+
+def _track(track: st.Track, change: bool) -> st.Track:
+    return replace(track, title=_titled(track.title) if change else track.title, steps=tuple(_step(s, change) for s in track.steps))
+
+
+def _titled(title: st.Words) -> st.Words:
+    """What goes on, at the other side."""
+    if isinstance(title, str):
+        return other_edge(title)
+    return replace(
+        title, facts=tuple((name, SIDES.get(fact, fact) if isinstance(fact, str) else fact) for name, fact in title.facts)
+    )
 
 
 def _changed(step: Step) -> Step:

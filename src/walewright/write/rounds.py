@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from walewright.knit import steps as st
 from walewright.write.filling import Part, filled
@@ -37,6 +38,10 @@ MOST_NEEDLES = 6
 """Needles of a panel of rib that are named one by one; of more, how they are counted off is told."""
 
 
+FEW_STAGES = 4
+"""Rows that are named one by one."""
+
+
 def few_wales(said: StepSaid) -> bool:
     """Whether every size has so few wales in a panel that each can be named."""
     return all(0 < len(_wales(step)) <= MOST_NEEDLES for step in said.steps if step is not None)
@@ -61,11 +66,34 @@ def _wales(step: st.Step) -> list[int]:
 
 
 def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """The rows of the stages. Sizes that have fewer have dashes before their last one."""
+    """The rows of the stages, many of them by how often they come. Sizes that have fewer have dashes before their last one."""
     lists = [step.rows if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
     longest = max(len(rows) for rows in lists if rows)
+    regular = _every(lists) if longest > FEW_STAGES else None
+    if regular is not None:
+        every, more = regular
+
+        def nth(number: int) -> Graded:
+            return Graded(tuple(rows[number] if rows else None for rows in lists), said.group)
+
+        if more:
+            return list(filled("stages/more", language, every=every, first=nth(0), last=nth(-2), more=nth(-1)))
+        return list(filled("stages/every", language, every=every, first=nth(0), last=nth(-1)))
     columns = ([graded_row(lists, i, longest, said).number(language)] for i in range(longest))
-    return list(between(language.sentences["between"], columns, language.sentences["and"]))
+    told = tuple(between(language.sentences["between"], columns, language.sentences["and"]))
+    return list(filled("stages/at", language, rows=told))
+
+
+def _every(lists: Sequence[tuple[int, ...] | None]) -> tuple[int, bool] | None:
+    """Every how many rows the stages come in all sizes, and whether the last one comes otherwise; None where they do not."""
+    working = [rows for rows in lists if rows]
+    if any(len(rows) < 2 for rows in working):
+        return None
+    for more in (False, True):
+        apart = {b - a for rows in working for a, b in pairwise(rows[: len(rows) - more])}
+        if len(apart) == 1:
+            return apart.pop(), more
+    return None
 
 
 def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: int, said: StepSaid) -> Graded:

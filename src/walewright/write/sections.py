@@ -51,8 +51,8 @@ Copies = tuple[int, ...]
 
 
 def heading(name: str, copies: Copies, language: PrintedLanguage) -> str:
-    """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin with
-    a small letter stands in quotes as it is, and so does one that would look like the heading of a chart."""
+    """A block's name as a heading from which it can be told: "Back welt", "Sleeve (knit 2)". A name that does not begin as the
+    language's names do stands in quotes as it is, and so does one that would look like another heading."""
     told = spelt(name[:1].upper() + name[1:]) if _as_words(name, language) else _as_written(name, language)
     return _several(told, copies, language)
 
@@ -63,8 +63,10 @@ def called(name: str, language: PrintedLanguage) -> str:
 
 
 def _as_words(name: str, language: PrintedLanguage) -> bool:
-    small = name[:1].islower() and name[:1].upper().lower() == name[:1]
-    return small and not name.startswith(_before_a_chart(language))
+    first, words = name[:1], name.replace("_", " ").lower()
+    own = language.small is not None and not language.small.fullmatch(words.partition(" ")[0])
+    usual = first.isupper() if own else first.islower() and first.upper().lower() == first
+    return usual and not words.startswith(_before_a_chart(language)) and name != prose(said("making-up"), language)
 
 
 def _as_written(name: str, language: PrintedLanguage) -> str:

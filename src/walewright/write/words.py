@@ -224,6 +224,7 @@ PARTS: Parts = {
     "wales": rounds.wales,
     "crossings": listed.crossings,
     "movings": listed.movings,
+    "holdings": listed.holdings,
     "looser": rounds.looser,
     "fabric_by": _part("fabric_by", lambda s: bool(s.any.fabric)),
     "area": _chosen(lambda s: f"area/{'whole' if s.any.area == 'whole' else 'panel'}"),

@@ -76,7 +76,7 @@ class EdgeJoin:
     matching: bool = False
     """Stitch patterns go on across the join without a break: row by row up the seam, and by whole repeats across it."""
     next_copy: NextCopy = ""
-    """Of a piece knitted several times: "" (each copy by itself), "next" (each to the next one) or "all round" (and the last to
-    the first)."""
+    """Of pieces knitted several times: "" (what corners tell), "own" (each copy to the one of its number), "next" (each to the
+    next one) or "all round" (and the last to the first)."""
     ratio: tuple[int, int] | None = None
     """So many rows of the one side to so many stitches of the other, in place of lengths."""

@@ -204,7 +204,7 @@ def join(
         longer = place.up(node.longer, said("longer-side"))
     if one is None or other is None or easing is None or (node.longer is not None and longer is None):
         return None
-    if node.next_copy and not _of_one_piece(node, pieces, findings):
+    if node.next_copy and not _equally_often(node, pieces, findings):
         return None
     ratio = (node.of_rows, node.to_stitches) if node.place_of("of_rows") is not None else None
     if ratio is not None and not _in_ratio(node, findings):
@@ -231,18 +231,23 @@ def _in_ratio(node: syntax.JoinLine, findings: Findings) -> bool:
     return False
 
 
-def _of_one_piece(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
-    """Whether a join of each copy to the next one is of one piece that is knitted several times."""
-    names = {ref.piece for ref in (*node.one, *node.other)}
-    piece = pieces.get(next(iter(names))) if len(names) == 1 else None
-    if len(names) == 1 and (piece is None or max(piece.copies) > 1):
+def _equally_often(node: syntax.JoinLine, pieces: Mapping[str, Piece | None], findings: Findings) -> bool:
+    """Whether a join of each copy to the next one, or to its own, is of one piece that is knitted several times, or of two that are
+    knitted equally often. Of a band it is not known yet how often it is knitted."""
+    sides = [list(dict.fromkeys(ref.piece for ref in side)) for side in (node.one, node.other)]
+    names = list(dict.fromkeys(name for side in sides for name in side))
+    found = [piece for name in names if (piece := pieces.get(name)) is not None]
+    once = next((piece for piece in found if max(piece.copies) == 1), None)
+    if once is None and len({piece.copies for piece in found}) < 2 and all(len(side) == 1 for side in sides):
         return True
     findings.report(
-        "next-of-one/two-pieces" if len(names) > 1 else "next-of-one/knitted-once",
+        "next-of-one/knitted-once" if once is not None else "next-of-one/two-pieces",
         (node.span, "next"),
-        *([(piece.origin.span, "once")] if piece is not None else []),
+        *([(once.origin.span, "once")] if once is not None else []),
         helps=("leave-out-or-several",),
-        piece=next(iter(names)),
+        piece=once.name if once is not None else names[0],
+        other=names[-1],
+        next=node.next_copy != "own",
     )
     return False
 

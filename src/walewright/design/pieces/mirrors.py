@@ -8,6 +8,7 @@ from dataclasses import replace
 from walewright.design.findings import Findings
 from walewright.design.model import CountPerSize, EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
 from walewright.source import syntax
+from walewright.trade.edge_names import mirrored
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
 
@@ -51,10 +52,10 @@ def _image(
         )
         return None
     copies = checked(node)
-    return _turned(model, node, nodes, copies) if model is not None else None
+    return replace(_turned(model, node, copies), start_along=_mirrored_edges(model, nodes, made)) if model is not None else None
 
 
-def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.PieceBlock], copies: CountPerSize) -> Piece:
+def _turned(model: Piece, node: syntax.PieceBlock, copies: CountPerSize) -> Piece:
     def own(origin: Origin) -> Origin:
         # The path is the new piece's, the span that of the statement that shaped it.
         return replace(origin, path=origin.path.replace(f"piece {model.name}", f"piece {node.name}", 1))
@@ -89,7 +90,6 @@ def _turned(model: Piece, node: syntax.PieceBlock, nodes: Mapping[str, syntax.Pi
             replace(n, places=tuple(_turned_about(p) for p in n.places), turned=not n.turned, origin=own(n.origin))
             for n in model.needles_out
         ),
-        start_along=_mirrored_edges(model.start_along, nodes),
         purpose=node.purpose or model.purpose,
         origin=Origin(f"piece {node.name}", node.span),
     )
@@ -105,7 +105,15 @@ def _turned_about(centre: PerSize) -> PerSize:
     return tuple(-c + 0.0 for c in centre)
 
 
-def _mirrored_edges(along: tuple[EdgeName, ...], nodes: Mapping[str, syntax.PieceBlock]) -> tuple[EdgeName, ...]:
-    """A mirror image hangs on the mirror images of what its model hangs on, where there are any, and in the other order."""
+def _mirrored_edges(model: Piece, nodes: Mapping[str, syntax.PieceBlock], made: Mapping[str, Piece | None]) -> tuple[EdgeName, ...]:
+    """A mirror image hangs on the mirror images of what its model hangs on, on the other side where a piece has none of its own,
+    and in the other order."""
     images = {n.image: n.name for n in reversed(list(nodes.values())) if n.image is not None}
-    return tuple(EdgeName(images.get(e.piece, e.piece), e.edge) for e in reversed(along))
+    return tuple(
+        EdgeName(images.get(e.piece, e.piece), mirrored(e.edge, _tops(made.get(e.piece)))) for e in reversed(model.start_along)
+    )
+
+
+def _tops(piece: Piece | None) -> int:
+    """In how many parts the last row of a piece is."""
+    return 1 + sum((o.to_level or piece.levels[-1].name) == piece.levels[-1].name for o in piece.openings) if piece else 1

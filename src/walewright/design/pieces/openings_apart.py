@@ -15,7 +15,7 @@ def apart(gaps: Sequence[OpeningGap], outline: PieceOutline, place: AmountPlace)
     return all(
         _beside(one, other, outline, place)
         and _in_one_order(one, other, outline, place)
-        and _rows_between(one, other, outline, place)
+        and (_parted_by_others(one, other, gaps) or _rows_between(one, other, outline, place))
         for one, other in pairs
     )
 
@@ -94,6 +94,23 @@ def _in_one_order(one: OpeningGap, other: OpeningGap, outline: PieceOutline, pla
 
 def _sign(cm: float) -> int:
     return 0 if abs(cm) < NOTHING else 1 if cm > 0 else -1
+
+
+def _parted_by_others(one: OpeningGap, other: OpeningGap, gaps: Sequence[OpeningGap]) -> bool:
+    """Whether in the row where the one ends and the other begins a further opening lies between them that is open below and above
+    it: then the piece comes together in one of its parts, and parts in another."""
+    sizes = range(len(one.low))
+    lower, upper = (one, other) if one.low < other.low else (other, one)
+    return any(
+        all(
+            third.low[i] < upper.low[i] - NOTHING
+            and third.high[i] > lower.high[i] + NOTHING
+            and min(_middle(one, i), _middle(other, i)) < _middle(third, i) < max(_middle(one, i), _middle(other, i))
+            for i in sizes
+        )
+        for third in gaps
+        if third is not one and third is not other
+    )
 
 
 def _rows_between(one: OpeningGap, other: OpeningGap, outline: PieceOutline, place: AmountPlace) -> bool:

@@ -17,6 +17,7 @@ _AT_MARGIN = (
     syntax.Broken
     | syntax.ChoiceLine
     | syntax.UseFrom
+    | syntax.NameLine
     | syntax.TextLine
     | syntax.PatternBlock
     | syntax.Sizes

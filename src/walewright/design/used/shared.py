@@ -22,7 +22,7 @@ DEEPEST = 5
 
 SHARED = (syntax.YarnLine, syntax.FabricBlock, syntax.ChartBlock, syntax.EdgingLine, syntax.ShapeBlock, syntax.Let)
 """What one file can have of another."""
-BESIDE = (syntax.UseFrom, syntax.TextLine, syntax.Broken)
+BESIDE = (syntax.UseFrom, syntax.NameLine, syntax.TextLine, syntax.Broken)
 """What else stands in a file of definitions alone."""
 
 

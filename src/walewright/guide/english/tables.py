@@ -52,6 +52,8 @@ TABLES = {
     "{figure} for the {part:term}.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
     "its outer edge, below the buttonholes: from the lower end, at {places}.",
+    "fit/buttons-by-size": "The {over} laps over the {under} by {overlap}. Sew {count} buttons on the {under}, {across} in from "
+    "its outer edge, below the buttonholes: from the lower end, at {places}.",
     # Bobbins and floats.
     "bobbins": "Bobbins for the {piece}: what to wind on each, tails included",
     "bobbins/bobbin": "Bobbin",
@@ -131,6 +133,7 @@ TABLES = {
     "edge/of-centre": "{edge} centre",
     "edge/of-right": "{edge} right",
     "edge/of-upper": "{edge} upper",
+    "edge/cast-on": "{edge} (cast-on edge)",
     "join/of-two": "{one:/ + } to {other:/ + }",
     "join/upon-itself": "{one:/ + } upon itself",
     "join/edge": "{piece} {edge}",

@@ -51,6 +51,8 @@ TABLES = {
     "fit/passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}; so passt hindurch: {part:term}, gerechnet mit {figure}.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
     " unter den Knopflöchern: vom unteren Ende an bei {places}.",
+    "fit/buttons-by-size": "{over} liegt um {overlap} über {under}. {count} Knöpfe auf {under} annähen, {across} vom Außenrand,"
+    " unter den Knopflöchern: vom unteren Ende an bei {places}.",
     # Bobbins and floats.
     "bobbins": "Spulen für {piece}: was auf jede zu wickeln ist, Fadenenden eingeschlossen",
     "bobbins/bobbin": "Spule",
@@ -129,6 +131,7 @@ TABLES = {
     "edge/of-centre": "{edge} Mitte",
     "edge/of-right": "{edge} rechts",
     "edge/of-upper": "{edge} oben",
+    "edge/cast-on": "{edge} (Anschlagkante)",
     "join/of-two": "{one:/ + } mit {other:/ + }",
     "join/upon-itself": "{one:/ + } mit sich selbst",
     "join/edge": "{piece} {edge}",

@@ -55,4 +55,8 @@ LANGUAGE = ReadLanguage(
     },
     quotes=("„", "“"),
     point=",",
+    # Adjectives; what else a name begins with is a noun.
+    small=re.compile(
+        r"(?:erst|zweit|dritt|viert|letzt|ander|link|recht|vorder|hinter|ober|mittler|unter|äußer|inner|groß|klein|kurz|lang)e[rs]?"
+    ),
 )

@@ -6,7 +6,10 @@ from walewright.report.wording import Wording
 
 WORDINGS: dict[str, Wording] = {
     "band-parted": Wording(
-        "band `{band}` takes up to {stitches} needles, and the bed has {needles}: it is knitted in {parts} parts",
+        (
+            "band `{band}` takes up to {stitches} needles, and the bed has {needles}{missing:? side by side}: it is knitted in "
+            "{parts} parts"
+        ),
         labels={"picked-up-here": "picked up here"},
         notes={
             "part": "`{part}`: along {along}",
@@ -133,7 +136,11 @@ WORDINGS: dict[str, Wording] = {
         "the edge to `{level}` moves by more stitches than its rows allow",
         labels={"over": "by {change} over {rows}"},
         notes={"too-much": "it moves by {wide} too much, or its end is {tall} too low"},
-        helps={"hold": "let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`"},
+        helps={
+            "fashioned": "write `fashioned 1 in` behind it: with a transfer tool a stitch is gained in every row",
+            "two-at-once": "write `two at once` behind it: every decrease then takes two stitches",
+            "hold": "let the stitches stay and hold them in short rows: a `wedge`, and at the top `shoulders`",
+        },
     ),
     "start-longer-than-edges": Wording(
         "the {piece} starts on more stitches than can be picked up along {along}",

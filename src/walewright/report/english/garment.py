@@ -38,6 +38,15 @@ WORDINGS: dict[str, Wording] = {
             "make-apart": "or build sizes with the same number together: {groups:or}",
         },
     ),
+    "copies-in-doubt": Wording(
+        "each copy of the {piece} could be joined to one copy of the {other} or to another",
+        labels={"joined-here": "joined here", "joined-before": "joined already"},
+        notes={"ring-or-pairs": "by both seams all copies are one ring, or each is a pair with its own"},
+        helps={
+            "to-the-next": "if all of them go round: write `each to the next all round`",
+            "to-its-own": "if each is by itself: write `each to its own`",
+        },
+    ),
     "copies-left-over": Wording(
         "the {piece} is knitted {copies} times, and there is nothing to join {idle} of them to",
         labels={"piece": "the {piece}", "joined-here": "joined here"},
@@ -122,6 +131,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"hung-here": "hung here"},
         notes={
             "apart": "`{edge}` does not end where `{next}` begins",
+            "between": "between them lies {edges}",
             "nameless": (
                 "between them the {piece} has an edge without a name{high:?, from `{low}` to `{high}`}: give it the name of the "
                 "one it goes on from, or one of its own"

@@ -53,6 +53,26 @@ WORDINGS: dict[str, Wording] = {
         notes={"stands": "it stands {elsewhere:or}"},
         helps={"move-it": "write it {elsewhere:or}, or leave it out"},
     ),
+    "name-in-language/no-word": Wording(
+        "nothing can be called {word!r}",
+        labels={"word": "cannot be read back from the page"},
+        helps={"letters": "write up to {most} letters and digits, with single blanks between words"},
+    ),
+    "name-in-language/taken": Wording(
+        "two things of a kind would be called `{word}`",
+        labels={"again": "here", "first": "first here"},
+        helps={"another": "call one of them otherwise"},
+    ),
+    "name-in-language/twice": Wording(
+        "`{name}` is called otherwise twice in one language",
+        labels={"again": "here again", "first": "first here"},
+        helps={"leave-one-out": "leave one of them out"},
+    ),
+    "name-in-language/unknown": Wording(
+        "nothing is called `{name}` in this source",
+        labels={"called": "is called otherwise here"},
+        helps={"did-you-mean": "did you mean `{near}`?", "define-or-delete": "delete the line, or call something so"},
+    ),
     "name-unreadable/mark": Wording(
         "the name `{shown}` has U+{letter:04X}, a mark that is no letter by itself",
         labels={"no-marks": "names have none"},

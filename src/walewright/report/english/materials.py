@@ -266,13 +266,13 @@ WORDINGS: dict[str, Wording] = {
     ),
     "missing-part/stripes": Wording("stripes need a yarn and rows at least", labels={"none": "no stripe"}),
     "next-of-one/knitted-once": Wording(
-        "each is joined to the next, and piece `{piece}` is knitted once",
-        labels={"next": "each to the next", "once": "knitted once"},
+        "each is joined to {next:?the next|its own}, and piece `{piece}` is knitted once",
+        labels={"next": "each to {next:?the next|its own}", "once": "knitted once"},
         helps={"leave-out-or-several": "leave that out, or knit the piece several times (`, knit 4`)"},
     ),
     "next-of-one/two-pieces": Wording(
-        "each is joined to the next, and that is of two pieces",
-        labels={"next": "each to the next"},
+        "each is joined to {next:?the next|its own}, and `{piece}` and `{other}` are not knitted equally often",
+        labels={"next": "each to {next:?the next|its own}"},
         helps={"leave-out-or-several": "leave that out, or knit the piece several times (`, knit 4`)"},
     ),
     "no-such-edge/piece-alone": Wording(

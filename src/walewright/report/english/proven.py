@@ -97,6 +97,7 @@ PLACES: dict[str, str] = {
     "at/latched-at-once": "rows of a column latched up at once",
     "at/latched-rows": "rows {first} to {last}, stitches latched up for the {fabric}",
     "at/latched-wales": "row {row}, wales latched up for the {fabric}",
+    "at/edging-rows": "rows of the edging at the end, on all its stitches in its own yarn",
     "at/fold": "row {row}, its loops hung up at the fold",
     "at/needles-back": "row {row}, stitches on needles that have come back",
     "at/needles-out": "rows {first} to {last}, stitches on needles out of work",

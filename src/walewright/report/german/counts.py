@@ -6,7 +6,10 @@ from walewright.report.wording import Wording
 
 WORDINGS: dict[str, Wording] = {
     "band-parted": Wording(
-        "Blende `{band}` nimmt bis zu {stitches} Nadeln, und das Nadelbett hat {needles}: sie wird in {parts} Teilen gestrickt",
+        (
+            "Blende `{band}` nimmt bis zu {stitches} Nadeln, und das Nadelbett hat {needles}{missing:? nebeneinander}: sie wird in "
+            "{parts} Teilen gestrickt"
+        ),
         labels={"picked-up-here": "hier aufgefasst"},
         notes={
             "part": "`{part}`: entlang `{along}`",
@@ -141,6 +144,8 @@ WORDINGS: dict[str, Wording] = {
         labels={"over": "um {change} in {rows}"},
         notes={"too-much": "sie verschiebt sich um {wide} zu viel, oder ihr Ende liegt {tall} zu tief"},
         helps={
+            "fashioned": "`fashioned 1 in` dahinter schreiben: mit einem Decker wird in jeder Reihe eine Masche zugenommen",
+            "two-at-once": "`two at once` dahinter schreiben: jede Abnahme nimmt dann zwei Maschen",
             "hold": "die Maschen bleiben lassen und in verkürzten Reihen halten: ein `wedge`, und oben `shoulders`",
         },
     ),

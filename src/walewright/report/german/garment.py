@@ -43,6 +43,15 @@ WORDINGS: dict[str, Wording] = {
             "make-apart": "oder Größen mit der gleichen Zahl zusammen erzeugen: {groups:or}",
         },
     ),
+    "copies-in-doubt": Wording(
+        "jedes Exemplar von Teil `{piece}` könnte mit dem einen oder dem anderen Exemplar von Teil `{other}` verbunden werden",
+        labels={"joined-here": "hier verbunden", "joined-before": "schon verbunden"},
+        notes={"ring-or-pairs": "durch beide Nähte sind alle Exemplare ein Ring, oder jedes mit dem seinen ein Paar"},
+        helps={
+            "to-the-next": "wenn alle zusammen rundum gehen: `each to the next all round` schreiben",
+            "to-its-own": "wenn jedes für sich ist: `each to its own` schreiben",
+        },
+    ),
     "copies-left-over": Wording(
         "Teil `{piece}` wird {copies}-mal gestrickt, und für {idle} davon ist nichts zum Verbinden da",
         labels={"piece": "Teil `{piece}`", "joined-here": "hier verbunden"},
@@ -118,6 +127,7 @@ WORDINGS: dict[str, Wording] = {
         labels={"hung-here": "hier eingehängt"},
         notes={
             "apart": "`{edge}` endet nicht dort, wo `{next}` beginnt",
+            "between": "dazwischen liegt {edges}",
             "nameless": (
                 "dazwischen hat Teil `{piece}` eine Kante ohne Namen{high:?, von `{low}` bis `{high}`}: ihr den Namen derer geben, "
                 "die sie fortsetzt, oder einen eigenen"

@@ -64,6 +64,26 @@ WORDINGS: dict[str, Wording] = {
         notes={"stands": "sie steht {elsewhere:or}"},
         helps={"move-it": "sie {elsewhere:or} schreiben, oder weglassen"},
     ),
+    "name-in-language/no-word": Wording(
+        "nichts kann {word!r} heißen",
+        labels={"word": "von der Seite nicht zurückzulesen"},
+        helps={"letters": "bis zu {most} Buchstaben und Ziffern schreiben, mit einzelnen Leerzeichen zwischen den Wörtern"},
+    ),
+    "name-in-language/taken": Wording(
+        "zwei Dinge einer Art hießen `{word}`",
+        labels={"again": "hier", "first": "zuerst hier"},
+        helps={"another": "eines davon anders nennen"},
+    ),
+    "name-in-language/twice": Wording(
+        "`{name}` heißt in einer Sprache zweimal anders",
+        labels={"again": "hier noch einmal", "first": "zuerst hier"},
+        helps={"leave-one-out": "eines davon weglassen"},
+    ),
+    "name-in-language/unknown": Wording(
+        "in dieser Quelle heißt nichts `{name}`",
+        labels={"called": "heißt hier anders"},
+        helps={"did-you-mean": "war `{near}` gemeint?", "define-or-delete": "die Zeile löschen, oder etwas so nennen"},
+    ),
     "name-unreadable/mark": Wording(
         "der Name `{shown}` enthält U+{letter:04X}, ein Zeichen, das für sich allein kein Buchstabe ist",
         labels={"no-marks": "in Namen nicht erlaubt"},

@@ -295,13 +295,16 @@ WORDINGS: dict[str, Wording] = {
     ),
     "missing-part/stripes": Wording("Streifen brauchen mindestens ein Garn und Reihen", labels={"none": "kein Streifen"}),
     "next-of-one/knitted-once": Wording(
-        "jedes wird mit dem nächsten verbunden, und Teil `{piece}` wird einmal gestrickt",
-        labels={"next": "jedes mit dem nächsten", "once": "einmal gestrickt"},
+        "jedes wird mit {next:?dem nächsten|seinem eigenen} verbunden, und Teil `{piece}` wird einmal gestrickt",
+        labels={"next": "jedes mit {next:?dem nächsten|seinem eigenen}", "once": "einmal gestrickt"},
         helps=_SEVERAL,
     ),
     "next-of-one/two-pieces": Wording(
-        "jedes wird mit dem nächsten verbunden, und hier sind es zwei Teile",
-        labels={"next": "jedes mit dem nächsten"},
+        (
+            "jedes wird mit {next:?dem nächsten|seinem eigenen} verbunden, und `{piece}` und `{other}` werden nicht gleich oft "
+            "gestrickt"
+        ),
+        labels={"next": "jedes mit {next:?dem nächsten|seinem eigenen}"},
         helps=_SEVERAL,
     ),
     "no-such-edge/piece-alone": Wording(

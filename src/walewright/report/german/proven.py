@@ -98,6 +98,7 @@ PLACES: dict[str, str] = {
     "at/latched-at-once": "Reihen einer Spalte, die auf einmal hochgehäkelt werden",
     "at/latched-rows": "Reihen {first} bis {last}, hochgehäkelte Maschen von {fabric}",
     "at/latched-wales": "Reihe {row}, hochgehäkelte Maschenstäbchen von {fabric}",
+    "at/edging-rows": "Reihen der Blende am Ende, über alle ihre Maschen in ihrem eigenen Garn",
     "at/fold": "Reihe {row}, ihre am Bruch hochgehängten Maschen",
     "at/needles-back": "Reihe {row}, Maschen auf Nadeln, die wieder in Arbeit sind",
     "at/needles-out": "Reihen {first} bis {last}, Maschen auf Nadeln außer Arbeit",

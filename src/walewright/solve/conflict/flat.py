@@ -66,7 +66,7 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         "slope-too-flat",
         (run.origin.span, "over"),
         notes=("too-much",),
-        helps=("hold",) if held else (),
+        helps=(*_faster(run, rows, inwards, fabric.stitches_per_cm), *(("hold",) if held else ())),
         sizes=only(design.sizes, list(wide)),
         changes=(*nearer, higher[-1:], *((higher,) if len(higher) > 1 else ())),
         other_ways=True,
@@ -76,6 +76,20 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         wide=_some(design, wide),
         tall=_some(design, tall),
     )
+
+
+def _faster(run: EdgeRun, rows: PerSize, inwards: int, per_cm: float) -> tuple[str, ...]:
+    """The way of shaping that would move the edge in its rows: a tool that gains a stitch in every row, or two lost at once."""
+    if run.way.inside or run.most is not None or run.way.at_once > 1:
+        return ()
+    gained = max(run.change, key=abs) * inwards < 0
+    if gained and run.way.kind == "fashioned":
+        return ()
+    a_row = 1 if gained else 2
+    stitches = [max(abs(cm) - off, 0.0) * per_cm for cm, off in zip(run.change, run.cast_off, strict=True)]
+    if any(count - way * a_row > A_STITCH + EXACT for count, way in zip(stitches, rows, strict=True)):
+        return ()
+    return ("fashioned",) if gained else ("two-at-once",)
 
 
 def _nearer(design: Design, piece: Piece, side: EdgeSide, run: EdgeRun, by: dict[int, float]) -> tuple[tuple[Change, ...], ...]:

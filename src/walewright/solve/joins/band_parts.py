@@ -21,6 +21,7 @@ from walewright.solve.joins.band_places import (
     alongs_of,
     cuts_of,
     long_band,
+    room_of,
     ways_to_part,
     whole,
     with_bands,
@@ -50,7 +51,7 @@ def parted(design: Design, glued: GluedSizes, garments: Garments, glue: Glue) ->
     for number, band in enumerate(design.bands):
         own = [bands[number] for bands in made]
         widest = max(sized.stitches for sized in own)
-        if widest <= design.machine.needles or band.part_of or named_elsewhere(design, band) or not all(map(apart, own)):
+        if widest <= room_of(design, band) or band.part_of or named_elsewhere(design, band) or not all(map(apart, own)):
             continue
         if not _on_the_same_edges(glued, band):
             continue
@@ -137,7 +138,8 @@ _END = 2
 def _fits(design: Design, glued: GluedSizes, garments: Garments, parts: Sequence[Band]) -> bool:
     own = {part.name for part in parts}
     made = [band for bands in bands_of(design, glued, garments) for band in bands if band.name in own]
-    return all(band.stitches <= design.machine.needles and apart(band) for band in made)
+    room = min((room_of(design, part) for part in parts), default=0)
+    return all(band.stitches <= room and apart(band) for band in made)
 
 
 def _told(line: LongBand, way: PartingWay, widest: int, parts: Sequence[Band]) -> Diagnostic:
@@ -155,7 +157,8 @@ def _told(line: LongBand, way: PartingWay, widest: int, parts: Sequence[Band]) -
         severity=Severity.WARNING,
         band=band.name,
         stitches=widest,
-        needles=design.machine.needles,
+        needles=room_of(design, band),
+        missing=bool(design.machine.missing),
         parts=len(way) + 1,
     )
 

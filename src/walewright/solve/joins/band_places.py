@@ -75,6 +75,16 @@ class LongBand:
         return max(max(self.widths(way, size)) for size in range(len(self.counts)))
 
 
+def room_of(design: Design, band: Band) -> int:
+    """Needles side by side for a band. Where some of the bed are missing it is moved beside them, but for a rib or a chart, which
+    is told from the centre mark."""
+    half, missing = design.machine.needles // 2, design.machine.missing
+    fabric = design.edged_in(band.edging)
+    if fabric.rib_every or fabric.chart:
+        return 2 * min([half, *(slot if slot >= 0 else -slot - 1 for slot in missing)])
+    return max(z - a - 1 for a, z in pairwise(sorted({-half - 1, half, *missing})))
+
+
 def long_band(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> LongBand:
     """A band that lies on its lines, which are alike."""
     counts = tuple(stitches_along(design, band, lines[0], pieces, i) for i, pieces in enumerate(garments))
@@ -84,7 +94,7 @@ def long_band(design: Design, band: Band, lines: Sequence[HangingLine], garments
 def ways_to_part(line: LongBand) -> Iterator[PartingWay]:
     """Where the band can be parted so that each part has room on the bed in every size: at the best places that will do, in as few
     parts as can be, at the centre back if that is one of them, and the most even first; then in more parts, and at other places."""
-    needles = line.design.machine.needles
+    needles = room_of(line.design, line.band)
     centres = _centres(line)
     seams = [PartingPlace(n) for n in range(1, len(line.along)) if _at_seam(line.along, n)]
     names = [PartingPlace(own[0]) for own in line.named[1:]]
@@ -149,7 +159,7 @@ def _insides(line: LongBand, corners: Sequence[PartingPlace]) -> Iterator[list[P
 
 def _within(line: LongBand, stretch: tuple[PartingPlace, PartingPlace], moved: int) -> Iterator[PartingPlace]:
     """Where a stretch of the line is parted so that its parts are even and have room; `moved` so many stitches to the right."""
-    needles = line.design.machine.needles - _SPARE
+    needles = max(room_of(line.design, line.band) - _SPARE, 1)
     ends = [(_left(line, stretch[0], i), _left(line, stretch[1], i)) for i in range(len(line.counts))]
     size = max(range(len(ends)), key=lambda i: ends[i][1] - ends[i][0])
     begin, end = ends[size]

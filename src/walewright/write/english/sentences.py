@@ -30,11 +30,14 @@ SETTING_UP = {
 KNITTING = {
     "knit_rows": "knit {rows} {rows|row}",
     "knit_to": "knit to {RC} {row}",
-    "knit_to/listed": "knit to {RC} {row}{@crossings}{@movings}",
+    "knit_to/listed": "knit to {RC} {row}{@crossings}{@movings}{@holdings}",
     "crossing": ", crossing {rows}",
     "crossing/at": ", crossing at {RC} {rows}",
     "moving": ", moving {STS} {rows}",
     "moving/at": ", moving {STS} at {RC} {rows}",
+    "holding": ", holding needles {rows}",
+    "holding/at": ", holding needles at {RC} {rows}",
+    "every/several": "every {every} {every|row} from {RC} {firsts} to {RC} {last}",
     "every": "every {every} {every|row} from {RC} {first} to {RC} {last}",
     "decrease": "decrease {by} {by|st} at {ends}{@inset}",
     "inset": ", {inset} {inset|st} in",
@@ -167,7 +170,10 @@ EDGINGS = {
     "latch_panel_in_stages": "from here on latch up {@wales} on the other face{@at_rows}; leave the end {STS} as they are",
     "latch_panel_in_stages/every": "from here on latch up every {every:ordinal} {ST} on the other face, counted outwards from"
     " {left:needle} and {begin:needle}, only those on needles {@span}{@at_rows}; leave the end {STS} as they are",
-    "at_rows": ", at {RC} {@rows_listed}, each time down to where it was latched up last{@sooner}",
+    "stages/every": ", every {every} {every|row} from {RC} {first} to {RC} {last}",
+    "stages/more": ", every {every} {every|row} from {RC} {first} to {RC} {last} and at {RC} {more}",
+    "stages/at": ", at {RC} {rows}",
+    "at_rows": "{@rows_listed}, each time down to where it was latched up last{@sooner}",
     "sooner": " and never deeper than to the {RC} named before, sooner where its {ST} is about to be moved, cast off, held,"
     " taken off or hung with another",
 }

@@ -104,5 +104,8 @@ LANGUAGE = PrintedLanguage(
     ordinal=lambda number: f"{number}.",
     edges=EDGES,
     marks=Marks(quotes=("„", "“"), instead="‘", point=","),
+    small=re.compile(
+        r"(?:link|recht|vorder|hinter|ober|unter|mittler|inner|äußer|erst|zweit|dritt|viert|letzt|ander|klein|groß|lang|kurz)e[rs]?"
+    ),
     unbroken=re.compile(r"(?<=[\d)]) (?=(?:M|Reihen?|Mal|Maschen?|Naht|Nähte|cm)\b)|(?<=RZ) |(?<=M) (?=vom\b)|(?<=,) (?=S[LR]\b)"),
 )

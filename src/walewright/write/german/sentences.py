@@ -29,11 +29,14 @@ SETTING_UP = {
 KNITTING = {
     "knit_rows": "{rows} {rows|row} stricken",
     "knit_to": "bis {RC} {row} stricken",
-    "knit_to/listed": "bis {RC} {row} stricken{@crossings}{@movings}",
+    "knit_to/listed": "bis {RC} {row} stricken{@crossings}{@movings}{@holdings}",
     "crossing": ", dabei {rows} verkreuzen",
     "crossing/at": ", dabei bei {RC} {rows} verkreuzen",
     "moving": ", dabei {STS} {rows} umhängen",
     "moving/at": ", dabei {STS} bei {RC} {rows} umhängen",
+    "holding": ", dabei {rows} Nadeln in Haltestellung bringen",
+    "holding/at": ", dabei bei {RC} {rows} Nadeln in Haltestellung bringen",
+    "every/several": "alle {every} {every|row} von {RC} {firsts} bis {RC} {last}",
     "every": "alle {every} {every|row} von {RC} {first} bis {RC} {last}",
     "decrease": "{ends} {by} {by|st} abnehmen{@inset}",
     "inset": ", {inset} {inset|st} vom Rand",
@@ -169,7 +172,10 @@ EDGINGS = {
     " sind",
     "latch_panel_in_stages/every": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt,"
     " doch nur die auf den Nadeln {@span}, auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
-    "at_rows": ", bei {RC} {@rows_listed}, jedes Mal hinab bis dorthin, wo zuletzt hochgehäkelt wurde{@sooner}",
+    "stages/every": ", alle {every} {every|row} von {RC} {first} bis {RC} {last}",
+    "stages/more": ", alle {every} {every|row} von {RC} {first} bis {RC} {last} und bei {RC} {more}",
+    "stages/at": ", bei {RC} {rows}",
+    "at_rows": "{@rows_listed}, jedes Mal hinab bis dorthin, wo zuletzt hochgehäkelt wurde{@sooner}",
     "sooner": ", und nie tiefer als bis zum {RC} davor, früher, wo die {ST} umgehängt, abgekettet, gehalten, vom Nadelbett"
     " genommen oder mit einer weiteren behängt werden soll",
 }

@@ -1,0 +1,82 @@
+"""The first row of a piece that is begun along edges of others: which of them hangs on which needles, from the left to the right.
+
+Open loops are drawn as they hang, and what is picked up along an edge as the loops that are drawn through it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import accumulate
+
+from walewright.counted.model import PickUp
+from walewright.figures.dimensions import LINE, box_round
+from walewright.figures.marks import Bench
+from walewright.figures.measures import name_of
+from walewright.figures.pens import loops, path
+
+THROUGH = 1.6
+"""Between loops that are drawn through an edge, mm."""
+
+WORD_MM = 1.25
+"""Width of an average character of a name."""
+
+DIVIDED = 3.2
+"""Height of the line between two edges, mm."""
+
+
+def first_row(bench: Bench) -> None:
+    """The loops along the start, and lines where another edge begins."""
+    if bench.piece.piece.start_way != "along":
+        return
+    for number, (pick, x0, x1) in enumerate(_edges(bench)):
+        bench.paper.draw("mark", *(loops(x0, x1, 0.0) if pick is None or pick.live else _drawn_through(x0, x1)))
+        if number:
+            line = [(x0, 0.6), (x0, -DIVIDED)]
+            bench.paper.draw("slit", path(line))
+            bench.ruler.lines.append(box_round(line))
+
+
+def edges_named(bench: Bench) -> None:
+    """The name of each edge over its loops, where several hang side by side and there is room."""
+    found = [(pick, x0, x1) for pick, x0, x1 in _edges(bench) if pick is not None]
+    if bench.piece.piece.start_way != "along" or len(found) < 2:
+        return
+    several = len({pick.edge.piece for pick, _, _ in found}) > 1
+    for pick, x0, x1 in found:
+        edge = bench.guide.hung(pick.edge.edge)
+        lines = _wrapped(f"{name_of(pick.edge.piece)} {edge}" if several else edge, x1 - x0 - 1)
+        if lines:
+            low = -2.4 - (len(lines) - 1) * LINE
+            bench.ruler.write_free((((x0 + x1) / 2, y, "middle") for y in (low, low - 2.2)), lines, "word")
+
+
+def _wrapped(text: str, wide: float) -> tuple[str, ...]:
+    """The words in at most so many lines as are read at a glance, each no wider than `wide` mm; none if they do not fit."""
+    lines: list[str] = []
+    for word in text.split(" "):
+        if lines and len(lines[-1]) + len(word) + 1 <= wide / WORD_MM:
+            lines[-1] += f" {word}"
+        else:
+            lines.append(word)
+    return tuple(lines) if len(lines) <= 3 and max(map(len, lines)) <= wide / WORD_MM else ()
+
+
+def _edges(bench: Bench) -> Iterator[tuple[PickUp | None, float, float]]:
+    """Each edge with its ends on the paper; the whole start where it is not known how many stitches come from which."""
+    shape, sized = bench.piece.outlines[bench.size], bench.piece.sized[bench.size]
+    x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
+    picked = [pick for pick in sized.start_pick_ups if pick.stitches]
+    if len(picked) < 2:
+        yield (picked[0] if picked else None), x0, x1
+        return
+    whole = sum(pick.stitches for pick in picked)
+    ends = [x0 + (x1 - x0) * count / whole for count in accumulate((pick.stitches for pick in picked), initial=0)]
+    yield from zip(picked, ends, ends[1:], strict=False)
+
+
+def _drawn_through(x0: float, x1: float) -> list[str]:
+    count = max(2, round((x1 - x0) / THROUGH))
+    step = (x1 - x0) / count
+    return [
+        path([(x0 + step * (n + 0.25), -0.2), (x0 + step * (n + 0.5), 1.4), (x0 + step * (n + 0.75), -0.2)]) for n in range(count)
+    ]

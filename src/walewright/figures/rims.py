@@ -1,0 +1,68 @@
+"""The rims of garments on paper: bands along necks, fronts and ends, with their ribs."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Callable, Sequence
+
+from walewright.counted.outline import Point
+from walewright.figures.pens import Paper, path
+
+RIB = 1.25
+"""Between rib lines, mm."""
+
+UP_THE_NECK = (0.5, 0.35)
+"""Of its depth, how far a neckband's rim lies inwards and upwards at the shoulder."""
+
+Placing = Callable[[Point], Point]
+
+
+def draw_rim(paper: Paper, inner: Sequence[Point], outer: Sequence[Point], place: Placing) -> None:
+    """A band between the line that it hangs on and its last edge."""
+    paper.draw("cloth", path([place(p) for p in (*inner, *reversed(outer))], closed=True))
+    paper.draw("hatch", *rungs(inner, outer, place))
+
+
+def beside(line: Sequence[Point], depth: float) -> list[Point]:
+    """The line moved square to itself, to its left as it is walked."""
+    made = []
+    for at, (x, y) in enumerate(line):
+        (ax, ay), (bx, by) = line[max(at - 1, 0)], line[min(at + 1, len(line) - 1)]
+        far = max(math.hypot(bx - ax, by - ay), 1e-6)
+        made.append((x - (by - ay) / far * depth, y + (bx - ax) / far * depth))
+    return made
+
+
+def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
+    """The rim of a band of that depth along a neck line: square to the line, and at its ends up the neck, since the band goes round
+    it."""
+    made: list[Point] = []
+    whole = sum(math.hypot(b[0] - a[0], b[1] - a[1]) for a, b in itertools.pairwise(line))
+    done = 0.0
+    for at, (x, y) in enumerate(line):
+        (ax, ay), (bx, by) = line[max(at - 1, 0)], line[min(at + 1, len(line) - 1)]
+        done += math.hypot(x - ax, y - ay)
+        far = max(math.hypot(bx - ax, by - ay), 1e-6)
+        # Near an end the rim comes down from the neck.
+        near = max(0.0, 1 - min(done, whole - done) / max(depth * 1.5, 1e-6))
+        way = 1 if done < whole / 2 else -1
+        across = -(by - ay) / far * (1 - near) + way * UP_THE_NECK[0] * near
+        up = (bx - ax) / far * (1 - near) + UP_THE_NECK[1] * near
+        made.append((x + across * depth, y + up * depth))
+    return made
+
+
+def rungs(outer: Sequence[Point], inner: Sequence[Point], place: Placing) -> list[str]:
+    """Rib lines across a curved band."""
+    made = []
+    for (a, b), (c, d) in zip(itertools.pairwise(outer), itertools.pairwise(inner), strict=True):
+        pa, pb, pc, pd = place(a), place(b), place(c), place(d)
+        length = ((pb[0] - pa[0]) ** 2 + (pb[1] - pa[1]) ** 2) ** 0.5
+        count = max(1, round(length / RIB))
+        for i in range(count):
+            t = i / count
+            start = (pa[0] + (pb[0] - pa[0]) * t, pa[1] + (pb[1] - pa[1]) * t)
+            end = (pc[0] + (pd[0] - pc[0]) * t, pc[1] + (pd[1] - pc[1]) * t)
+            made.append(path([start, end]))
+    return made

@@ -1,0 +1,224 @@
+"""Which pieces are a garment's body, and where they lie as it is worn: the front, in one piece or open in two, and the back.
+
+A body is known by a neck, or by two fronts that are joined to one back, or to the two panels of one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+
+from walewright.counted.bands import depth_cm
+from walewright.counted.outline import Point
+from walewright.design.model import Design, EdgeJoin
+from walewright.figures.measures import MeasuredPiece
+from walewright.solve.model import Counts
+from walewright.trade.edgings import EDGINGS
+
+OPEN = 0.8
+"""cm between the fronts of a body that has no band there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A piece of the body, its origin `x` cm right of the garment's middle; `across` -1: turned over, as the inside of a back."""
+
+    piece: MeasuredPiece
+    x: float
+    across: int = 1
+
+    @property
+    def name(self) -> str:
+        return self.piece.piece.name
+
+    def at(self, point: Point) -> Point:
+        return point[0] * self.across + self.x, point[1]
+
+
+@dataclass(frozen=True, slots=True)
+class Trunk:
+    """The front, in one piece or in two, the second of which lies over the first where they lap; the back as it is seen from
+    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts."""
+
+    fronts: tuple[Placed, ...]
+    backs: tuple[Placed, ...]
+    band: float
+    bands: Mapping[tuple[str, str], float] = field(default_factory=dict)
+
+    @property
+    def bodies(self) -> frozenset[str]:
+        """Names of all its pieces."""
+        return frozenset(placed.name for placed in (*self.fronts, *self.backs))
+
+
+Wall = frozenset[str]
+"""Names of the panels that lie side by side in one part of a body."""
+
+_Joined = tuple[tuple[str, str], tuple[str, str]]
+
+
+def trunk_of(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], size: int) -> Trunk | None:
+    """The body in that size; None of what has none."""
+    necked = [p for p in pieces if _neck_cm(p, size) > OPEN]
+    found = _fronts(design, pieces, size)
+    if found is not None:
+        left, right, behind = found
+        edges = {(p.piece.name, run.name) for p in (left, right) for run in (*p.sized[size].left, *p.sized[size].right) if run.name}
+        bands = dict(_bands(design, counts, pieces, edges, size))
+        depth = max(bands.values(), default=0.0)
+        lapped = _lapped(design, (left.piece.name, right.piece.name), size)
+        half = -lapped[1] / 2 if lapped else (depth or OPEN) / 2
+        fronts = (
+            Placed(left, -half - left.outlines[size].polygon_right),
+            Placed(right, half - right.outlines[size].polygon_left),
+        )
+        return Trunk(fronts[::-1] if lapped and lapped[0] == left.piece.name else fronts, behind, depth, bands)
+    if not necked:
+        return None
+
+    def drop(p: MeasuredPiece) -> float:
+        return p.outlines[size].height - min(y for _, y in p.outlines[size].neckline)
+
+    body = max(necked, key=drop)
+    back = next((p for p in pieces if p.piece.name != body.piece.name and p.outlines[size].neck), None)
+    edges = {(body.piece.name, o.name) for o in body.piece.openings}
+    depth = next((cm for _, cm in _bands(design, counts, (), edges, size)), 0.0)
+    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth)
+
+
+def _neck_cm(piece: MeasuredPiece, size: int) -> float:
+    """How wide an opening goes to its top, cm."""
+    neck = piece.outlines[size].neckline
+    return neck[-1][0] - neck[0][0] if neck else 0.0
+
+
+# ----------------------------------------------------------------- open in front
+
+
+def _fronts(
+    design: Design, pieces: tuple[MeasuredPiece, ...], size: int
+) -> tuple[MeasuredPiece, MeasuredPiece, tuple[Placed, ...]] | None:
+    """(the piece that hangs at the left, the one at the right, the back) of a body that is open in front."""
+    by_name = {p.piece.name: p for p in pieces}
+    walls = _walls(design, by_name, size)
+    sides: dict[Wall, dict[str, str]] = {}
+    edges: dict[tuple[Wall, str], set[str]] = {}
+    behind: dict[tuple[Wall, str], str] = {}
+    for own, other in _every(design):
+        wall = walls[other[0]]
+        if own[0] in wall:
+            continue
+        piece = by_name[own[0]]
+        edges.setdefault((wall, own[0]), set()).add(own[1])
+        side = _side_of(piece, own[1], size)
+        if side and not piece.outlines[size].neck:
+            sides.setdefault(wall, {}).setdefault(own[0], side)
+            behind.setdefault((wall, own[0]), other[0])
+    for wall, found in sides.items():
+        halves = [by_name[name] for name in found]
+        for left in halves:
+            for right in halves:
+                if found[left.piece.name] != "left" or found[right.piece.name] != "right":
+                    continue
+                met_alike = edges[wall, left.piece.name] == edges[wall, right.piece.name]
+                if _alike(left, right) or (met_alike and _as_long(left, right, size)):
+                    panels = by_name[behind[wall, left.piece.name]], by_name[behind[wall, right.piece.name]]
+                    return left, right, tuple(_side_by_side(panels, size))
+    return None
+
+
+def _side_by_side(panels: tuple[MeasuredPiece, MeasuredPiece], size: int) -> Iterator[Placed]:
+    """The panels of a back seen from within, the one that meets the left front first; of one piece that piece."""
+    left, right = panels
+    if left is right:
+        yield Placed(left, 0.0, -1)
+        return
+    yield Placed(left, left.outlines[size].polygon_left, -1)
+    yield Placed(right, right.outlines[size].polygon_right, -1)
+
+
+def _walls(design: Design, by_name: dict[str, MeasuredPiece], size: int) -> dict[str, Wall]:
+    """The wall of each piece: with it those that are like it and joined to it along their side edges."""
+    found = {name: {name} for name in by_name}
+    for own, other in _every(design):
+        one, two = by_name[own[0]], by_name[other[0]]
+        if one is not two and _alike(one, two) and _side_of(one, own[1], size) and _side_of(two, other[1], size):
+            both = found[own[0]] | found[other[0]]
+            found |= dict.fromkeys(both, both)
+    return {name: frozenset(wall) for name, wall in found.items()}
+
+
+def _every(design: Design) -> Iterator[_Joined]:
+    for join in design.joins:
+        yield from _single(design, join)
+
+
+def _single(design: Design, join: EdgeJoin) -> list[_Joined]:
+    """(piece, edge) to (piece, edge), both ways round, of a join of one edge to one, ends of bands and edgings left out."""
+    sides = [[(e.piece, e.edge) for e in side if design.strip(e.piece, e.edge) is None] for side in (join.one, join.other)]
+    if any(len(side) != 1 for side in sides):
+        return []
+    (one,), (other,) = sides
+    return [(one, other), (other, one)]
+
+
+def _side_of(piece: MeasuredPiece, edge: str, size: int) -> str:
+    """The side of a piece that alone has the named edge, or ""."""
+    on = [
+        side
+        for side, runs in (("left", piece.sized[size].left), ("right", piece.sized[size].right))
+        if any(r.name == edge for r in runs)
+    ]
+    return on[0] if len(on) == 1 else ""
+
+
+AS_LONG = 0.02
+"""Of their length: by no more do two fronts of one body differ."""
+
+
+def _alike(one: MeasuredPiece, other: MeasuredPiece) -> bool:
+    mirrored = one.piece.mirror_of == other.piece.name or other.piece.mirror_of == one.piece.name
+    return mirrored or (one.piece.name != other.piece.name and one.piece.levels == other.piece.levels)
+
+
+def _as_long(one: MeasuredPiece, other: MeasuredPiece, size: int) -> bool:
+    """Whether they are as long as each other: one of two fronts may have a pocket, and so a level, more than the other."""
+    lengths = one.full_height(size), other.full_height(size)
+    return one.piece.name != other.piece.name and max(lengths) - min(lengths) <= AS_LONG * max(lengths)
+
+
+# ----------------------------------------------------------------- bands and laps
+
+
+def _bands(
+    design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], edges: set[tuple[str, str]], size: int
+) -> Iterator[tuple[tuple[str, str], float]]:
+    """The edges that bands are seen along, with their depth in cm: bands picked up there, or strips knitted for themselves."""
+    for band in design.bands:
+        if EDGINGS[design.edging(band.edging).kind].turned_in:
+            continue
+        cm = depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
+        yield from (((e.piece, e.edge), cm) for e in band.along if (e.piece, e.edge) in edges)
+    joins = list(_every(design))
+    for piece in pieces:
+        own = [(mine, other) for mine, other in joins if mine[0] == piece.piece.name]
+        if len(own) == 1 and own[0][1] in edges and _side_of(piece, own[0][0][1], size):
+            yield own[0][1], piece.outlines[size].width
+
+
+def _lapped(design: Design, fronts: tuple[str, str], size: int) -> tuple[str, float] | None:
+    """The front that lies over the other one, and how far in cm, where the edges of the fronts themselves lap."""
+    for lap in design.laps:
+        over, under = (_lapped_piece(design, *place) for place in (lap.over, lap.under))
+        if lap.width and {over, under} == set(fronts):
+            return over, lap.width[size]
+    return None
+
+
+def _lapped_piece(design: Design, owner: str, edge: str) -> str:
+    """The piece whose edge laps: it, or one with a facing that is turned in there; "" where a band laps."""
+    band = design.band(owner)
+    if band is None:
+        return owner if edge else ""
+    turned_in = EDGINGS[design.edging(band.edging).kind].turned_in
+    return band.along[0].piece if turned_in and len(band.along) == 1 else ""

@@ -1,0 +1,157 @@
+"""Garments as they are worn: how their pieces are found and where they lie."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from tests.whole.shipped_once import compiled
+from walewright.figures.collars import Collars, collars_of
+from walewright.figures.garment import cover, middle_size
+from walewright.figures.measures import MeasuredPiece, measured
+from walewright.figures.model import Drawing
+from walewright.figures.sideways import Sideways, sideways
+from walewright.figures.trunks import Trunk, trunk_of
+from walewright.guide.english import LANGUAGE
+from walewright.pipeline import Outcome
+
+
+def stages(name: str) -> tuple[Outcome, tuple[MeasuredPiece, ...], int]:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    pieces = tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+    return made, pieces, middle_size(made.counts)
+
+
+def trunk(name: str) -> Trunk:
+    made, pieces, size = stages(name)
+    assert made.design is not None
+    assert made.counts is not None
+    found = trunk_of(made.design, made.counts, pieces, size)
+    assert found is not None
+    return found
+
+
+def collars(name: str) -> Collars:
+    made, pieces, size = stages(name)
+    assert made.design is not None
+    assert made.glued is not None
+    return collars_of(made.design, made.glued.in_size(size), pieces, trunk(name), size)
+
+
+def across(name: str) -> Sideways | None:
+    made, pieces, size = stages(name)
+    assert made.design is not None
+    assert made.counts is not None
+    return sideways(made.design, made.counts, pieces, size)
+
+
+def drawn(name: str) -> Drawing:
+    made, pieces, _ = stages(name)
+    assert made.design is not None
+    assert made.counts is not None
+    return cover(LANGUAGE, made.design, made.counts, pieces, made.glued)
+
+
+def span(of: tuple[MeasuredPiece, int], x: float) -> tuple[float, float]:
+    piece, size = of
+    shape = piece.outlines[size]
+    return shape.polygon_left + x, shape.polygon_right + x
+
+
+def test_a_back_in_two_panels_is_one_back_with_its_seam_in_the_middle() -> None:
+    found = trunk("peatbank")
+    assert found.bodies == {"left_front", "right_front", "left_back", "right_back"}
+    size = stages("peatbank")[2]
+    backs = sorted(found.backs, key=lambda placed: placed.name)
+    left, right = (sorted(placed.at((x, 0.0))[0] for x in span((placed.piece, size), 0.0)) for placed in backs)
+    assert left[1] == pytest.approx(0.0)
+    assert right[0] == pytest.approx(0.0)
+
+
+def test_fronts_that_lap_lie_on_each_other_by_so_much() -> None:
+    found = trunk("peatbank")
+    size = stages("peatbank")[2]
+    assert [placed.name for placed in found.fronts] == ["right_front", "left_front"], "the left one lies over the right one"
+    (right_from, _), (_, left_to) = (span((placed.piece, size), placed.x) for placed in found.fronts)
+    assert left_to - right_from == pytest.approx(8.0)
+    assert not found.band, "a facing is turned in"
+
+
+def test_a_shawl_collar_lies_on_both_fronts_and_is_deeper_at_the_neck() -> None:
+    found = collars("peatbank")
+    assert {of.front for of in found.rolled} == {"left_front", "right_front"}
+    assert found.behind > 0
+    for of in found.rolled:
+        far = [((x - a) ** 2 + (y - b) ** 2) ** 0.5 for (x, y), (a, b) in zip(of.line, of.rim, strict=True)]
+        assert far[-1] > 2 * far[0]
+        assert abs(of.rim[-1][0]) > abs(of.line[-1][0]), "it is rolled over to the outside"
+
+
+def test_the_lining_of_a_pocket_is_no_collar() -> None:
+    assert collars("samphire") == Collars()
+
+
+def test_a_hood_stands_on_the_neck_and_strips_lie_along_the_fronts_only() -> None:
+    found, body = collars("fulmar"), trunk("fulmar")
+    assert found.hood is not None
+    size = stages("fulmar")[2]
+    top = max(y for _, y in found.hood.outline)
+    assert top > body.fronts[0].piece.outlines[size].height + 15
+    assert max(y for _, y in found.hood.face) < top
+    assert body.bands.keys() == {("left_front", "edge"), ("right_front", "edge")}
+
+
+def test_a_body_knitted_from_side_to_side_has_its_neck_up() -> None:
+    found = across("kittiwake")
+    assert found is not None
+    size = stages("kittiwake")[2]
+    corners = found.worn(found.front.outlines[size].polygon)
+    assert found.front.piece.name == "front", "the deeper neck is in front"
+    high = max(y for _, y in corners)
+    assert max(y for _, y in found.neck) == pytest.approx(high, abs=0.01)
+    assert min(y for _, y in found.neck) < min(y for _, y in found.behind) < high
+    assert found.neck[0][0] == pytest.approx(found.behind[0][0], abs=0.6), "the ends of both necks meet"
+    # The wristband that is picked up along the last row is outside of it.
+    ((edge, outer),) = found.rims
+    assert max(abs(x) for x, _ in outer) > max(abs(x) for x, _ in edge) == pytest.approx(max(abs(x) for x, _ in corners))
+    assert drawn("kittiwake").width > 2 * drawn("kittiwake").height
+
+
+@pytest.mark.parametrize("name", ["tidewrack", "peatbank", "bollard", "ebb"])
+def test_nothing_else_is_knitted_from_side_to_side(name: str) -> None:
+    assert across(name) is None
+
+
+def outlines(of: Drawing, kind: str) -> list[list[tuple[float, float]]]:
+    return [
+        [(float(x), float(y)) for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", line)]
+        for stroke in of.strokes
+        if stroke.kind == kind
+        for line in re.findall(r"M[^M]+", stroke.data)
+    ]
+
+
+def test_a_set_in_sleeve_hangs_from_the_end_of_the_shoulder() -> None:
+    of = drawn("fairlead")
+    body = max(outlines(of, "outline"), key=len)
+    sleeves = [line for line in outlines(of, "cloth") if min(x for x, _ in line) < 2]
+    assert sleeves
+    tip = min(sleeves[0], key=lambda p: p[1])
+    assert min(abs(tip[0] - x) + abs(tip[1] - y) for x, y in body) < 0.1, "the sleeve's highest point is a corner of the body"
+
+
+def test_a_saddle_goes_on_over_the_shoulder() -> None:
+    of = drawn("halyard")
+    level = [line for line in outlines(of, "cloth") if len(line) == 4 and line[0][1] == line[1][1] and line[2][1] == line[3][1]]
+    assert len([line for line in level if abs(line[0][0] - line[1][0]) > 5]) >= 2
+
+
+def test_a_long_piece_that_is_all_there_is_lies_across_with_its_shorter_edge_up() -> None:
+    of = drawn("ebb")
+    assert of.width > 2 * of.height
+    (corners,) = outlines(of, "outline")
+    top = [x for x, y in corners if y < 3]
+    assert max(top) - min(top) > 0.95 * of.width - 5
