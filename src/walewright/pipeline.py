@@ -86,7 +86,10 @@ def compile(text: str, file: str, shipped: Shipped, changes: Changes, language: 
     outcome = understood(text, file, shipped, changes, language)
     if outcome.design is None or has_errors(outcome.diagnostics):
         return outcome
-    return from_design(outcome)
+    if not changes.only_choose_sizes:
+        return from_design(outcome)
+    whole = _understand(Outcome(file, text, language=language), shipped, replace(changes, sizes=None), alone=True)
+    return from_design(outcome, whole)
 
 
 def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome:
@@ -100,22 +103,46 @@ def counted(text: str, file: str, shipped: Shipped, changes: Changes) -> Outcome
     return _count(together, helps=False)
 
 
-def from_design(outcome: Outcome) -> Outcome:
-    """The stages after a source is understood, to the proof: an outcome that has a design, taken as far as it goes."""
+def from_design(outcome: Outcome, whole: Outcome | None = None) -> Outcome:
+    """The stages after a source is understood, to the proof: an outcome that has a design, taken as far as it goes. Of a pattern
+    that is understood in all its sizes as `whole`, the outcome's own are counted as they are beside the others."""
     from walewright import renaming
 
-    made = _from_design(outcome)
+    made = _from_design(outcome, whole)
     return replace(made, diagnostics=renaming.as_written(made.diagnostics, made.renamed))
 
 
-def _from_design(outcome: Outcome) -> Outcome:
+def _from_design(outcome: Outcome, whole: Outcome | None) -> Outcome:
     together = _put_together(outcome)
     if together.glued is None or has_errors(together.diagnostics):
         return together
+    among = _counted_among(together, whole) if whole is not None else None
+    if among is not None:
+        made = _worn(_knit_and_write(among))
+        if not _refused(made):
+            return _prove(made)
     counted = _count(together, helps=True)
     if counted.counts is None or has_errors(counted.diagnostics):
         return counted
     return _prove(_none_refused_for_others(together, _worn(_knit_and_write(counted))))
+
+
+def _counted_among(together: Outcome, whole: Outcome) -> Outcome | None:
+    """The sizes of `together` with the numbers that they have among all sizes of the pattern: a page of one size is the graded page
+    read in that size. None where they are to be counted by themselves: where another size cannot be counted, or needs a band in
+    parts."""
+    if whole.design is None or has_errors(whole.diagnostics):
+        return None
+    whole = _put_together(whole)
+    if whole.glued is None or has_errors(whole.diagnostics):
+        return None
+    whole = _count(whole, helps=False)
+    if whole.counts is None or whole.counts.parted is not None or has_errors(whole.diagnostics):
+        return None
+    assert whole.design is not None
+    assert together.design is not None
+    by_size = dict(zip(whole.design.sizes, whole.counts.sizes, strict=True))
+    return replace(together, counts=replace(whole.counts, sizes=tuple(by_size[size] for size in together.design.sizes)))
 
 
 def _none_refused_for_others(together: Outcome, worn: Outcome) -> Outcome:

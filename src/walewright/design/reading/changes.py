@@ -39,6 +39,12 @@ class Changes:
     own_bed: syntax.MachineBlock | None = None
     chosen: Mapping[str, str] = field(default_factory=dict)
 
+    @property
+    def only_choose_sizes(self) -> bool:
+        """Whether some of the sizes are made as the pattern has them: on its bed, at its tension, to its measures."""
+        given = self.tensions or self.swatches or self.measures or self.bed or self.own_bed is not None
+        return self.sizes is not None and not given
+
     def texts(self) -> Iterator[tuple[GivenKind, str, str]]:
         """(kind, name, text) of everything given but sizes and choices; the bed has no name."""
         for kind, attribute in ATTRIBUTES.items():
