@@ -5,7 +5,7 @@ Stages are imported inside the functions, so that a command pays only for those 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
@@ -23,10 +23,13 @@ if TYPE_CHECKING:
     from walewright.languages import PrintedIn
     from walewright.proof.model import Proof
     from walewright.sheet.photograph import ReadyPicture
+    from walewright.solve.joins.band_parts import Glue
     from walewright.solve.model import Counts
     from walewright.source.renamed import Renaming
     from walewright.source.syntax import Tree
     from walewright.write.model import Instructions
+
+    Count = Callable[[Design, GluedSizes, Glue], tuple[Counts | None, tuple[Diagnostic, ...]]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,20 +132,19 @@ def _from_design(outcome: Outcome, whole: Outcome | None) -> Outcome:
 
 def _counted_among(together: Outcome, whole: Outcome) -> Outcome | None:
     """The sizes of `together` with the numbers that they have among all sizes of the pattern: a page of one size is the graded page
-    read in that size. None where they are to be counted by themselves: where another size cannot be counted, or needs a band in
-    parts."""
+    read in that size. None where another size cannot be counted: then they are counted by themselves."""
     if whole.design is None or has_errors(whole.diagnostics):
         return None
     whole = _put_together(whole)
     if whole.glued is None or has_errors(whole.diagnostics):
         return None
-    whole = _count(whole, helps=False)
-    if whole.counts is None or whole.counts.parted is not None or has_errors(whole.diagnostics):
+    from walewright import solve
+
+    counts = _count(whole, helps=False).counts
+    if counts is None:
         return None
-    assert whole.design is not None
-    assert together.design is not None
-    by_size = dict(zip(whole.design.sizes, whole.counts.sizes, strict=True))
-    return replace(together, counts=replace(whole.counts, sizes=tuple(by_size[size] for size in together.design.sizes)))
+    made = _counts_taken(together, lambda design, glued, glue: solve.among(design, glued, counts, glue))
+    return None if made.counts is None or has_errors(made.diagnostics) else made
 
 
 def _none_refused_for_others(together: Outcome, worn: Outcome) -> Outcome:
@@ -201,11 +203,17 @@ def _put_together(outcome: Outcome) -> Outcome:
 
 
 def _count(outcome: Outcome, helps: bool, apart: bool = False) -> Outcome:
-    from walewright import glue, solve
+    from walewright import solve
+
+    return _counts_taken(outcome, solve.apart if apart else solve.solve if helps else solve.attempt)
+
+
+def _counts_taken(outcome: Outcome, count: Count) -> Outcome:
+    """The outcome with what `count` makes of it."""
+    from walewright import glue
 
     assert outcome.design is not None
     assert outcome.glued is not None
-    count = solve.apart if apart else solve.solve if helps else solve.attempt
     counts, told = count(outcome.design, outcome.glued, lambda design: glue.glue(design)[0])
     made = replace(outcome, counts=counts, diagnostics=(*outcome.diagnostics, *told))
     if counts is None or counts.parted is None:

@@ -86,6 +86,18 @@ def apart(design: Design, glued: GluedSizes, glue: Glue = together_as_it_is) -> 
     return _attempted(design, glued, Coupling.APART, glue)[:2]
 
 
+def among(
+    design: Design, glued: GluedSizes, whole: Counts, glue: Glue = together_as_it_is
+) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+    """Some of the sizes of a pattern, with the numbers that they have among all of them, in `whole`. Where bands are in parts there,
+    it is the pieces' numbers: fewer parts may do for these sizes."""
+    by_size = {garment.size: garment for garment in whole.sizes}
+    garments = tuple(by_size[size] for size in design.sizes)
+    if whole.parted is None:
+        return replace(whole, sizes=garments), ()
+    return _with_bands(design, glued, [garment.pieces for garment in garments], whole.components, glue)
+
+
 def _at_a_glance(design: Design) -> tuple[Diagnostic, ...]:
     """What there is to say before anything is solved."""
     told: tuple[Diagnostic, ...] = (
@@ -261,6 +273,15 @@ def _counted(
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
     count = range(len(design.sizes))
     pieces = [_hung(design, glued.in_size(i), tuple(made[p.name][i] for p in design.pieces), i) for i in count]
+    solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
+    return _with_bands(design, glued, pieces, solved, glue)
+
+
+def _with_bands(
+    design: Design, glued: GluedSizes, pieces: list[tuple[SizedPiece, ...]], solved: tuple[Component, ...], glue: Glue
+) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
+    """The counts of a design whose pieces are counted, by size."""
+    count = range(len(design.sizes))
     design, again, in_parts = parted(design, glued, pieces, glue)
     bands = with_ratios(bands_of(design, again, pieces))
     views = [in_size(design, i, pieces[i]) for i in count]
@@ -291,7 +312,6 @@ def _counted(
         )
         for i in count
     )
-    solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
     parts = InParts(design.bands, design.cuts, design.joins, design.free, again) if in_parts else None
     return Counts(garments, solved, parts), in_parts
 
