@@ -89,7 +89,7 @@ def apart(design: Design, glued: GluedSizes, glue: Glue = together_as_it_is) -> 
 def among(
     design: Design, glued: GluedSizes, whole: Counts, glue: Glue = together_as_it_is
 ) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
-    """Some of the sizes of a pattern, with the numbers that they have among all of them, in `whole`. Where bands are in parts there,
+    """Some of the sizes of a pattern, with the numbers that they have among all of them, in `whole`. Where bands are in parts,
     it is the pieces' numbers: fewer parts may do for these sizes."""
     by_size = {garment.size: garment for garment in whole.sizes}
     garments = tuple(by_size[size] for size in design.sizes)
