@@ -57,6 +57,8 @@ ELSEWHERE: Mapping[str, tuple[str, str]] = {
     "without": ("design/test_alike.py", "without "),
     "photograph": ("design/test_needed.py", "photograph"),
     "use_from": ("cli/test_shared_files.py", "use "),
+    "naming": ("cli/test_author_names.py", "in german"),
+    "to_its_own": ("whole/test_copies.py", "each to its own"),
 }
 """Rules that no drawer of whole garments has, with the test that tries them and what is in it: what asks for an exact number or a
 file of its own does not go with widths at random."""
