@@ -173,7 +173,7 @@ OTHER_NAMES = {
     "CordLine.piece", "EdgeRef.piece", "EdgeRef.edge", "SizeRow.table", "SizeRow.table_row", "MachineBlock.name",
     "OwnFigure.size", "FinishedLine.name", "Round.piece", "Round.level", "PlaceRef.owner", "Through.part",
     "PieceBlock.like", "Without.part", "InLanguage.language", "ChoiceLine.name", "ForBlock.choice", "ForBlock.alternative",
-    "UseFrom.file", "PhotographLine.file", "PhotographLine.showing",
+    "UseFrom.file", "PhotographLine.file", "PhotographLine.showing", "NameLine.name",
 }  # fmt: skip
 WORDS = {
     "text", "key", "title", "unit", "label", "system", "colour", "stitch", "tension", "fit", "face", "symbol", "kind", "hung_first",
