@@ -83,7 +83,9 @@ def ring(copies: int) -> list[tuple[int, int]]:
     return [(n, n % copies + 1) for n in range(1, copies + 1)]
 
 
-@pytest.mark.parametrize(("language", "heading"), [("english", "Gore (knit 6 (6: 8))"), ("german", "„gore“ (6 (6: 8)-mal stricken)")])
+@pytest.mark.parametrize(
+    ("language", "heading"), [("english", "Gore (knit 6 (6: 8))"), ("german", "„gore“ (6 (6: 8)-mal stricken)")]
+)
 def test_one_document_has_each_size_with_its_own_number(language: str, heading: str) -> None:
     outcome = made(SKIRT, language)
     assert heading in outcome.plain_text.splitlines()
