@@ -1,13 +1,15 @@
-"""What a second worker of a cluster saves. `python -m tests.benchmarks.bench_cluster [SOURCES] [TIMES]`.
+"""What a second worker of a cluster saves. `python -m tests.benchmarks.bench_cluster [SOURCES] [TIMES] [GARMENT...]`.
 
-A catalogue of small sources, text and HTML of each, is made whole by a cluster of one worker and by one of two, each time into a
-new folder with workers that have just been started, in turn and as often as asked. Printed are the seconds of wall clock from the
-command to its end, and the share that two workers take of one's: it is to be 0.65 at most. One job on this computer stands beside.
+A catalogue of small sources, text and HTML of each, or of the shipped garments that are named, as PDF, is made whole by a cluster of
+one worker and by one of two, each time into a new folder with workers that have just been started, in turn and as often as asked.
+Printed are the seconds of wall clock from the command to its end, and the share that two workers take of one's: it is to be 0.65 at
+most. One job on this computer stands beside.
 """
 
 from __future__ import annotations
 
 import logging
+import shutil
 import statistics
 import sys
 import tempfile
@@ -18,7 +20,9 @@ from typing import Any
 
 import distributed
 
-from tests.cli.publishing import in_process, publisher
+from tests.cli.publishing import CATALOGUE, in_process, publisher
+
+PATTERNS = Path(__file__).resolve().parents[2] / "patterns"
 
 
 def timed(arguments: list[str], folder: Path) -> float:
@@ -34,11 +38,17 @@ def main() -> None:
     """Measure, and print."""
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 24
     times = int(sys.argv[2]) if len(sys.argv) > 2 else 3
+    garments = sys.argv[3:]
     cluster: Any = distributed.LocalCluster
     seconds: dict[str, list[float]] = defaultdict(list)
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
-        catalogue = publisher(folder / "scarves", tuple(f"scarf_{at:03}" for at in range(count))).catalogue
+        made_of = publisher(folder / "sources", tuple(f"scarf_{at:03}" for at in range(0 if garments else count)))
+        for garment in garments:
+            shutil.copy(PATTERNS / f"{garment}.wale", made_of.folder)
+        if garments:
+            made_of.says(CATALOGUE.replace('["html", "text"]', '["pdf"]'))
+        catalogue = made_of.catalogue
         for turn in range(times):
             for workers in (0, 1, 2):
                 asked = ["publish", str(catalogue), "--into", str(folder / f"shelf-{turn}-{workers}"), "--jobs", "1"]
