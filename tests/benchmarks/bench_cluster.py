@@ -1,9 +1,9 @@
 """What a second worker of a cluster saves. `python -m tests.benchmarks.bench_cluster [SOURCES] [TIMES] [GARMENT...]`.
 
-A catalogue of small sources, text and HTML of each, or of the shipped garments that are named, as PDF, is made whole by a cluster
-of one worker and by one of two, each time into a new folder with workers that have just been started, in turn and as often as asked.
-Printed are the seconds of wall clock from the command to its end, and the share that two workers take of one's: it is to be 0.65 at
-most. One job on this computer stands beside.
+A catalogue of small sources, text and HTML of each, or of the shipped garments that are named, as PDF, is made whole by a
+cluster of one worker and by one of two, each time into a new folder with workers that have just been started, in turn and as
+often as asked. Printed are the seconds of wall clock from the command to its end, and the share that two workers take of one's:
+it is to be 0.65 at most. One job on this computer stands beside.
 """
 
 from __future__ import annotations
