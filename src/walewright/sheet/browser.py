@@ -22,6 +22,7 @@ from walewright.sheet.finished import size_notes
 from walewright.sheet.model import Sheet
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import anchor as part_anchor
+from walewright.sheet.regrading import other_figures
 from walewright.solve.model import Counts
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import BenchCells, Instructions, Manner, Paragraph, Run, Section, Sentence
@@ -106,7 +107,9 @@ def picked_sizes(
         of_size, knitted, proven = _of_size(design, names, place), _sized(counts, place), _sized(proof, place)
         worn = worn_in(fit, place) if fit is not None else None
         tools = (*needs(guide, of_size, worn, units), *hand_tools.tools(guide, of_size, instructions))
-        said[place] = {"tools": tools, **dict(_said(guide, of_size, knitted, copy, proven, worn, units))}
+        others = other_figures(guide, design, place)
+        told = dict(_said(guide, of_size, knitted, copy, proven, worn, units))
+        said[place] = {"tools": tools, "regrade": others, **told}
     keys = dict.fromkeys(key for of in said.values() for key in of)
     blocks = {key: _alike((place, of.get(key, ())) for place, of in said.items()) for key in keys}
     return PickedSizes(sizes, {key: block for key, block in blocks.items() if [one for _, one in block] != [whole.get(key, ())]})
@@ -212,6 +215,7 @@ def _whole(sheet: Sheet) -> dict[str, Any]:
         "floats": (sheet.floats,) if sheet.floats is not None else (),
         "reading": sheet.reading.lines,
         "example": (sheet.example,) if sheet.example else (),
+        "regrade": sheet.regrade.others if sheet.regrade is not None else (),
         "abbreviations": sheet.abbreviations,
         **{f"facts {part.anchor}": (*part.facts, *part.details) for part in sheet.parts},
     }
@@ -236,6 +240,9 @@ def _in_size(value: Any, hint: object, place: int) -> Any:
         return value[place : place + 1]
     if hint == tuple[PerSize, ...]:
         return tuple(one[place : place + 1] for one in value)
+    if hint == tuple[tuple[float | None, ...], ...]:
+        # What a size has not so many of, it has not.
+        return tuple(one[place : place + 1] for one in value if one[place] is not None)
     if hint == tuple[tuple[str, PerSize], ...]:
         return tuple((name, one[place : place + 1]) for name, one in value)
     return worn_in(value, place)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from walewright.design.model import Choice, Design, Edition, Fabric, Given, Measurement
 from walewright.design.model.regrading import CountRow
@@ -66,10 +67,17 @@ def to_regrade(guide: Guide, design: Design, units: str) -> Regrade:
     caption = guide.say("regrade/measures", unit=guide.say(f"regrade/{units}"))
     rows = tuple(_measure(guide, m, units) for m in source.measurements)
     measures = SizesTable(caption, design.sizes, (RowGroup("", rows),)) if rows else None
-    heads = guide.say("regraded/what"), guide.say("regrade/option"), guide.say("regraded/source")
-    others = ListTable(guide.say("regrade/others"), heads, (*_offered(guide, design.choices), *_others(guide, source)))
     such_as = guide.say("regrade/such-as", command=_command(source, design.choices, design.file.rpartition("/")[2]))
-    return Regrade(measures, others, (guide.say("regrade/how"), such_as))
+    return Regrade(measures, other_figures(guide, design), (guide.say("regrade/how"), such_as))
+
+
+def other_figures(guide: Guide, design: Design, place: int | None = None) -> ListTable:
+    """What can be given besides measurements; the counts of all sizes, or of the one at `place`."""
+    source = source_of(design)
+    if place is not None:
+        source = replace(source, counts=tuple(replace(c, values=c.values[place : place + 1]) for c in source.counts))
+    heads = guide.say("regraded/what"), guide.say("regrade/option"), guide.say("regraded/source")
+    return ListTable(guide.say("regrade/others"), heads, (*_offered(guide, design.choices), *_others(guide, source)))
 
 
 def _measure(guide: Guide, row: Measurement, units: str) -> Row:
