@@ -23,7 +23,7 @@ GRADED = re.compile(r"\d \([^()\n]*: [^()\n]*\)")
 """Figures of several sizes."""
 
 FEW = {"tidewrack": (0, 7), "hawser": (2,), "driftline": (3,), "ebb": (0,), "samphire": (0,)}
-"""Joined on the bed and banded; with cables in a chart; of hand work; in one size; with more buttons in one size than in another."""
+"""Joined on the bed and banded; with cables in a chart; of hand work; in one size; with buttons by size."""
 
 
 def read_back(outcome: Outcome, size: int, words: str) -> bool:
