@@ -6,7 +6,7 @@ import pytest
 from starlette.testclient import TestClient
 
 from tests.serve.conftest import DOOR, ORIGIN, ROOT
-from walewright.serve.bodies import LARGEST
+from walewright.serve.bodies import LARGEST, THROWN_AWAY
 from walewright.serve.security import Door
 
 FORM = f"{ROOT}/garment/sandbar"
@@ -129,6 +129,20 @@ def test_a_body_is_measured_whatever_it_says_of_itself(client: TestClient) -> No
     parts = (b"&%c=" % letter + b"x" * (LARGEST // 3) for letter in b"abcd")
     answer = client.post(FORM, content=parts, headers={**URLENCODED, "transfer-encoding": "chunked"})
     assert answer.status_code == 413
+
+
+@pytest.mark.parametrize("size", [LARGEST + 1, 2 * 1024 * 1024])
+def test_a_file_that_is_too_large_is_told_of_on_the_page(size: int, client: TestClient) -> None:
+    """Somebody drops a photograph: the page is there, and says what it takes."""
+    answer = client.post(f"{ROOT}/yours", files={"file": ("picture.jpg", b"\xff" * size)})
+    assert answer.status_code == 413
+    assert "<main" in answer.text
+    assert client.post(f"{ROOT}/yours", data={"source": ""}).text == answer.text, "what a source is is told there"
+
+
+def test_more_than_that_is_not_read(client: TestClient) -> None:
+    headers = {**URLENCODED, "content-length": str(THROWN_AWAY + 1)}
+    assert client.post(f"{ROOT}/yours", content=b"", headers=headers).text == "413"
 
 
 def test_a_page_fetches_nothing_and_is_framed_by_nobody(client: TestClient) -> None:

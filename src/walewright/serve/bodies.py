@@ -10,6 +10,9 @@ from starlette.requests import ClientDisconnect, Request
 
 LARGEST = 128 * 1024
 """Bytes of a body. A form of the largest garment is some kilobytes."""
+THROWN_AWAY = 8 * 1024 * 1024
+"""Bytes of a larger body that are read all the same and kept nowhere: who drops the wrong file has a page for an answer, and a browser
+shows none before it has sent the whole. What is larger still is not read."""
 MOST_FIELDS = 600
 LONGEST_TEXT = 64 * 1024
 """Letters of one field: what is remembered can be pasted into one."""
@@ -53,9 +56,14 @@ async def _body(request: Request) -> bytes:
             parts, size = [], 0
             async for part in request.stream():
                 size += len(part)
+                if size > THROWN_AWAY:
+                    break
                 if size > LARGEST:
-                    raise BodyUnreadable(413)
-                parts.append(part)
+                    parts.clear()
+                else:
+                    parts.append(part)
+            if size > LARGEST:
+                raise BodyUnreadable(413)
             return b"".join(parts)
     except TimeoutError:
         raise BodyUnreadable(408) from None

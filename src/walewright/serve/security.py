@@ -12,7 +12,7 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from walewright.serve.bodies import LARGEST
+from walewright.serve.bodies import THROWN_AWAY
 
 LOOPBACK = frozenset({"127.0.0.1", "localhost", "::1"})
 METHODS = frozenset({"GET", "HEAD", "POST"})
@@ -105,7 +105,7 @@ class Guard:
         length = headers.get("content-length", "0")
         if not (length.isascii() and length.isdecimal()):
             return 400
-        return 413 if len(length) > 12 or int(length) > LARGEST else 0
+        return 413 if len(length) > 12 or int(length) > THROWN_AWAY else 0
 
 
 def _sealed(send: Send) -> Send:
