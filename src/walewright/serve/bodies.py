@@ -11,8 +11,8 @@ from starlette.requests import ClientDisconnect, Request
 LARGEST = 128 * 1024
 """Bytes of a body. A form of the largest garment is some kilobytes."""
 THROWN_AWAY = 8 * 1024 * 1024
-"""Bytes of a larger body that are read all the same and kept nowhere: who drops the wrong file has a page for an answer, and a browser
-shows none before it has sent the whole. What is larger still is not read."""
+"""Bytes of a larger body that are read all the same and kept nowhere: who drops the wrong file has a page for an answer, which a
+browser shows when it has sent the whole. What is larger still is not read."""
 MOST_FIELDS = 600
 LONGEST_TEXT = 64 * 1024
 """Letters of one field: what is remembered can be pasted into one."""
@@ -53,7 +53,8 @@ async def posted(request: Request) -> dict[str, str]:
 async def _body(request: Request) -> bytes:
     try:
         async with asyncio.timeout(SECONDS):
-            parts, size = [], 0
+            parts: list[bytes] = []
+            size = 0
             async for part in request.stream():
                 size += len(part)
                 if size > THROWN_AWAY:
