@@ -56,7 +56,7 @@ class Matching:
             fitting = [name for name in self._there if matches(pattern, name)]
             unfit = next((name for name in fitting if not _is_text(name)), None)
             if unfit is not None:
-                # What a catalogue tells of its sources is text in UTF-8, and so are the names of what it makes.
+                # What a catalogue says about its sources is text in UTF-8, and so are the names of what it makes.
                 self._lines.fault("catalogue-line/name-no-text", self._lines.value(*at), "rename-source", name=named(unfit))
             found |= dict.fromkeys(name for name in fitting if _is_text(name))
             if pattern and not fitting:

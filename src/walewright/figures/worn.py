@@ -183,7 +183,7 @@ def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
 
 
 def _upper_end(piece: MeasuredPiece, side: EdgeSide, names: Set[str], size: int) -> float | None:
-    """How high the edges of these names go on a side of a piece, cm; None where there is none of them."""
+    """How high the edges of these names go on a side of a piece, cm; None where the side has no such edge."""
     sized, shape = piece.sized[size], piece.outlines[size]
     ends = [run.to_row for run in (sized.right if side == "right" else sized.left) if run.name in names]
     # Where its shoulder is held, an edge ends below the last row.

@@ -172,7 +172,7 @@ def _by_discs(design: Design, walker: Walker, piece: str) -> dict[frozenset[tupl
 
 
 def body(design: Design, all_tubes: Sequence[Tube]) -> Tube | None:
-    """The widest tube that is no more at its pieces' tops. What there is two of, legs of trousers or bootees, is none."""
+    """The widest tube that is no more at its pieces' tops. What there are two of, legs of trousers or bootees, is not a body."""
     ending = [t for t in all_tubes if t.open_above and not _one_of_two(design, t)]
     return max(ending, key=lambda t: t.top.cm, default=None)
 

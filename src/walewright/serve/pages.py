@@ -103,7 +103,7 @@ WORDS = (
 
 FORMATS = ("pdf", "bench", "html", "text", "plan")
 MOST_STRAY = 8
-"""Names that are told of all that the form has no place for."""
+"""Names for everything that the form has no place for."""
 PRINTED = frozenset({"pdf", "bench"})
 """Those that are set page by page, which takes a while."""
 
