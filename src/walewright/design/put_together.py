@@ -185,7 +185,7 @@ def _wide_enough(
             place.findings.report(
                 "no-width-left/piece" if none else "absurd-length/piece",
                 ((below or statements)[-1].span if statements else block.node.span, "width"),
-                helps=("less-in",) if none else (),
+                helps=("leave-some" if all(w > -1e-6 for w in widths) else "less-in",) if none else (),
                 sizes=place.scope.only(none or vast),
                 piece=outline.piece,
                 level=level.name,

@@ -176,7 +176,10 @@ WORDINGS: dict[str, Wording] = {
     "no-width-left/piece": Wording(
         "piece `{piece}` has no width left at `{level}`",
         labels={"width": "{width}"},
-        helps={"less-in": "move the two edges in by less, together by more than {lacking}"},
+        helps={
+            "less-in": "move the two edges in by less, together by more than {lacking}",
+            "leave-some": "leave some width there: a point is a stitch or two, cast off or gathered",
+        },
     ),
     "no-buttonholes": Wording(
         "`{owner}` has no buttonholes",

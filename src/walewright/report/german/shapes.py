@@ -190,7 +190,10 @@ WORDINGS: dict[str, Wording] = {
     "no-width-left/piece": Wording(
         "Teil `{piece}` hat bei `{level}` keine Breite mehr",
         labels={"width": "{width}"},
-        helps={"less-in": "die beiden Kanten weniger nach innen führen, zusammen um mehr als {lacking}"},
+        helps={
+            "less-in": "die beiden Kanten weniger nach innen führen, zusammen um mehr als {lacking}",
+            "leave-some": "dort etwas Breite lassen: eine Spitze sind ein oder zwei Maschen, abgekettet oder zusammengezogen",
+        },
     ),
     "no-buttonholes": Wording(
         "`{owner}` hat keine Knopflöcher",
