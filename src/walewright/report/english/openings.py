@@ -52,6 +52,11 @@ WORDINGS: dict[str, Wording] = {
         helps={"less": "make it less deep, by more than this: {by}"},
     ),
     "neck-too-wide": _ROOM,
+    "no-buttonholes": Wording(
+        "`{owner}` has no buttonholes",
+        labels={"here": "one for each of them"},
+        helps={"own-count": "name the piece or band that has them, or write how many, such as `6`"},
+    ),
     "no-width-left/opening": Wording(
         "{what} has no width left at `{level}`",
         labels={"wide": "{width} wide"},

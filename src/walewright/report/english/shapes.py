@@ -181,11 +181,6 @@ WORDINGS: dict[str, Wording] = {
             "leave-some": "leave some width there: a point is a stitch or two, cast off or gathered",
         },
     ),
-    "no-buttonholes": Wording(
-        "`{owner}` has no buttonholes",
-        labels={"here": "one for each of them"},
-        helps={"own-count": "name the piece or band that has them, or write how many, such as `6`"},
-    ),
     "not-positive/copies": _COPIES,
     "not-positive/edge-steps": Wording("an edge in steps needs at least one step", labels={"steps": "{times} steps"}),
     "not-positive/every": _EVERY,

@@ -58,6 +58,11 @@ WORDINGS: dict[str, Wording] = {
         helps={"less": "weniger tief machen, um mehr als dies: {by}"},
     ),
     "neck-too-wide": _ROOM,
+    "no-buttonholes": Wording(
+        "`{owner}` hat keine Knopflöcher",
+        labels={"here": "eines für jedes von ihnen"},
+        helps={"own-count": "das Teil oder die Blende mit den Knopflöchern nennen, oder schreiben, wie viele es sind, etwa `6`"},
+    ),
     "no-width-left/opening": Wording(
         "{what}: bei `{level}` bleibt keine Breite übrig",
         labels={"wide": "{width} breit"},

@@ -195,11 +195,6 @@ WORDINGS: dict[str, Wording] = {
             "leave-some": "dort etwas Breite lassen: eine Spitze sind ein oder zwei Maschen, abgekettet oder zusammengezogen",
         },
     ),
-    "no-buttonholes": Wording(
-        "`{owner}` hat keine Knopflöcher",
-        labels={"here": "eines für jedes von ihnen"},
-        helps={"own-count": "das Teil oder die Blende mit den Knopflöchern nennen, oder schreiben, wie viele es sind, etwa `6`"},
-    ),
     "not-positive/copies": _COPIES,
     "not-positive/edge-steps": Wording("eine Kante in Stufen braucht mindestens eine Stufe", labels={"steps": "{times} Stufen"}),
     "not-positive/every": _EVERY,
