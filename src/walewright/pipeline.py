@@ -133,13 +133,13 @@ def _from_design(outcome: Outcome, whole: Outcome | None) -> Outcome:
 def _counted_among(together: Outcome, whole: Outcome) -> Outcome | None:
     """The sizes of `together` with the numbers that they have among all sizes of the pattern: a page of one size is the graded page
     read in that size. None where another size cannot be counted: then they are counted by themselves."""
+    from walewright import solve
+
     if whole.design is None or has_errors(whole.diagnostics):
         return None
     whole = _put_together(whole)
     if whole.glued is None or has_errors(whole.diagnostics):
         return None
-    from walewright import solve
-
     counts = _count(whole, helps=False).counts
     if counts is None:
         return None

@@ -36,7 +36,7 @@ def test_a_size_has_the_numbers_of_the_graded_page(name: str) -> None:
 
 def test_the_sizes_differ_where_each_is_counted_by_itself() -> None:
     """What the test above would see: in this garment the other sizes have a say in the numbers."""
-    graded, by_itself = compiled("plover"), compiled("plover", sizes=("M",), measures={})
+    graded, by_itself = compiled("plover"), compiled("plover", sizes=("M",))
     understood = pipeline.understood(by_itself.text, by_itself.file, GIVEN, Changes(sizes=("M",)))
     alone = pipeline.from_design(understood)
     assert graded.counts is not None
