@@ -22,7 +22,8 @@ _HOLDING = (st.HoldAtEnd, st.ReturnSome)
 
 
 Cost = tuple[int, int, int]
-"""Lines to be read, repeats that begin in the middle of a thought, and (negative) the sizes that have its repeats: less is better."""
+"""Lines to be read, repeats that begin in the middle of a thought, and, negative, the sizes that have its repeats: less is
+better."""
 
 
 @dataclass(frozen=True, slots=True)
