@@ -19,7 +19,6 @@ OPTIONS: tuple[tuple[str, bool | int | float], ...] = (
     ("random_seed", 1),
     ("mip_rel_gap", 0.0),
     ("mip_abs_gap", 0.0),
-    ("mip_max_nodes", NODE_LIMIT),
     # A garment is done in a handful of nodes: looking for good numbers beforehand takes longer than finding the best.
     ("mip_heuristic_run_feasibility_jump", False),
     ("mip_heuristic_run_rens", False),
@@ -161,7 +160,7 @@ def _run(matrix: _Matrix) -> Answer:
     kinds = library.HighsVarType
     model.integrality_ = [kinds.kInteger if whole else kinds.kContinuous for whole in matrix.whole]
     highs: Any = _quiet()
-    for option, setting in OPTIONS:
+    for option, setting in (*OPTIONS, ("mip_max_nodes", NODE_LIMIT)):
         highs.setOptionValue(option, setting)
     highs.passModel(model)
     highs.run()
