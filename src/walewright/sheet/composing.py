@@ -148,11 +148,9 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
-    size, sizes = middle_size(counts), design.sizes
-    scale = fitting_scale(pieces, size)
-    return {
-        p.piece.name: (drawing(guide, p, sizes, size, units, scale, design.fabrics), legend(guide, p, sizes, units)) for p in pieces
-    }
+    at = design.at(middle_size(counts))
+    scale = fitting_scale(at.of(p.laid) for p in pieces)
+    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in pieces}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from walewright.design.model import Design
+from walewright.figures.drawn import drawn
 from walewright.figures.making_up import JoinsDrawn, Numbered, making_up
 from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import GluedSizes
@@ -48,9 +49,9 @@ def _pictures(
     """One for all sizes that are put together alike, of a size in their middle."""
     found: list[tuple[JoinsDrawn, JoinsPicture]] = []
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
-        made = making_up(guide, design, counts, group, pieces, sizes[(len(sizes) - 1) // 2])
+        made = making_up(guide, drawn(design, counts, pieces, sizes[(len(sizes) - 1) // 2], group))
         if made is not None:
-            names = tuple(design.sizes[size] for size in sizes)
+            names = tuple(design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
             numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
             found.append((made, JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)))
