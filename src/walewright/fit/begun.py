@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Design
 from walewright.fit.loops import Walker
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Amount, said
+from walewright.report.said import Amount, only, said
 
 SHARE = 0.85
 """Of the edges' length, at rest, that a first row has at least: what is picked up for is some 10 % less than what it is picked up
@@ -25,25 +25,18 @@ def drawn_in(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]:
             continue
         wide = [w.cloth.sized(piece.name).start * w.cloth.stitch(piece.name) for w in walkers]
         edges = [sum(w.cloth.length(p) or 0.0 for p in own[0].along) for w, own in zip(walkers, lines, strict=True)]
-        bad = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own < SHARE * along]
-        full = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own > FULL * along > 0]
-        if full and not piece.start_by_edges:
-            yield diagnosed(
-                "start-too-full",
-                ((piece.start_origin or piece.origin).span, "begun-here"),
-                notes=tuple(said("wider", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in full),
-                helps=("as-edges", "fullness"),
-                severity=Severity.WARNING,
-                sizes=() if len(full) == len(design.sizes) else tuple(design.sizes[i] for i in full),
-                piece=piece.name,
-            )
-        if bad and not piece.start_by_edges:
-            yield diagnosed(
-                "start-draws-in",
-                ((piece.start_origin or piece.origin).span, "begun-here"),
-                notes=tuple(said("narrower", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in bad),
-                helps=("as-wide",),
-                severity=Severity.WARNING,
-                sizes=() if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad),
-                piece=piece.name,
-            )
+        sizes = list(zip(design.sizes, wide, edges, strict=True))
+        for kind, note, helps, found in (
+            ("start-too-full", "wider", ("as-edges", "fullness"), [one for one in sizes if one[1] > FULL * one[2] > 0]),
+            ("start-draws-in", "narrower", ("as-wide",), [one for one in sizes if one[1] < SHARE * one[2]]),
+        ):
+            if found and not piece.start_by_edges:
+                yield diagnosed(
+                    kind,
+                    ((piece.start_origin or piece.origin).span, "begun-here"),
+                    notes=tuple(said(note, size=size, wide=Amount(own), edges=Amount(along)) for size, own, along in found),
+                    helps=helps,
+                    severity=Severity.WARNING,
+                    sizes=only(design.sizes, [size for size, _, _ in found]),
+                    piece=piece.name,
+                )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from functools import cached_property
 from itertools import zip_longest
 
 from walewright.bed import BedResult, KnitFabric, seam
@@ -34,10 +35,10 @@ from walewright.report.wording import message_of
 from walewright.solve.model import Counts
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class _Knitted:
-    """A garment in one size: how it is put together and counted, the work, what the bed made of it (`fabrics` by their names), and
-    what it made of the printed words."""
+    """A garment in one size: how it is put together and counted, the work, what the bed made of it, and what it made of the printed
+    words."""
 
     at: DesignInSize
     glued: Glued
@@ -45,11 +46,14 @@ class _Knitted:
     work: Work
     result: BedResult
     again: BedResult | None
-    fabrics: dict[str, KnitFabric]
 
     @property
     def design(self) -> Design:
         return self.at.design
+
+    @cached_property
+    def fabrics(self) -> dict[str, KnitFabric]:
+        return _by_name(self.result)
 
 
 def prove(
@@ -64,8 +68,8 @@ def prove(
     printed words (`read_back`: None where they could not be read, the very same result where they are the same moves). Any
     difference is a diagnostic and no proof; a proof can come with warnings."""
     made = [
-        _Knitted(design.at(n), glued.in_size(n), *of_size, _by_name(of_size[2]))
-        for n, of_size in enumerate(zip(counts.sizes, works, results, read_back, strict=True))
+        _Knitted(at, glued.in_size(at.number), garment, work, result, again)
+        for at, garment, work, result, again in zip(design.each_size, counts.sizes, works, results, read_back, strict=True)
     ]
     faults: list[Diagnostic] = []
     sizes: list[SizeProof] = []

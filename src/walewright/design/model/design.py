@@ -359,6 +359,11 @@ class Design:
         """The view of its size number `size`."""
         return DesignInSize(self, size)
 
+    @property
+    def each_size(self) -> tuple[DesignInSize, ...]:
+        """The views of all its sizes, in their order."""
+        return tuple(map(self.at, range(len(self.sizes))))
+
 
 @dataclass(frozen=True, slots=True)
 class DesignInSize:

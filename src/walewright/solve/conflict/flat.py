@@ -43,7 +43,7 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         return None
     fabric = fabric_below(design, piece, run.to_level)
     count = range(len(design.sizes))
-    rows = tuple(rows_to(design, piece, run.to_level, i, True) - rows_to(design, piece, low, i, True) for i in count)
+    rows = tuple(rows_to(at, piece, run.to_level, True) - rows_to(at, piece, low, True) for at in design.each_size)
     wide: dict[int, float] = {}
     tall: dict[int, float] = {}
     for i in count:
@@ -147,7 +147,7 @@ def _steep(design: Design, piece: Piece, wedge: Wedge) -> Diagnostic | None:
     end, each = end_of(piece, wedge), WEDGES[wedge.kind].rows_a_step
     fabric = fabric_below(design, piece, end)
     count = range(len(design.sizes))
-    rows = tuple(rows_to(design, piece, end, i) - rows_to(design, piece, wedge.from_level, i) for i in count)
+    rows = tuple(rows_to(at, piece, end) - rows_to(at, piece, wedge.from_level) for at in design.each_size)
     stitches = tuple(w * fabric.stitches_per_cm for w in wedge.width)
     lacking = {i: rows[i] / each - stitches[i] for i in count if rows[i] / each > stitches[i] + A_STITCH}
     if not lacking:

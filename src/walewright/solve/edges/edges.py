@@ -143,7 +143,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
 
 def _reckoned(design: Design, piece: Piece, level: str, side: WhichEdges = BOTH, above: bool = False) -> tuple[WidthAcross, ...]:
     """How widths are reckoned at a level, per size."""
-    return tuple(across(design, piece, level, i, side, above) for i in range(len(design.sizes)))
+    return tuple(across(at, piece, level, side, above) for at in design.each_size)
 
 
 @dataclass(slots=True)

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Literal
 
-from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft
 from walewright.solve.algebra.quantities import LESSER, Quantity, want
@@ -116,17 +116,17 @@ def _quantity(
 def _depth(draft: Draft, design: Design, piece: Piece, opening: Opening) -> PerSizeTerms:
     terms = new(draft, design, piece, f"{opening.name} depth")
     end = end_level(piece, opening)
-    wanted = tuple(rows_down(design, piece, end, cm, i) for i, cm in enumerate(opening.depth))
+    wanted = tuple(rows_down(at, piece, end, at.of(opening.depth)) for at in design.each_size)
     want(draft, _quantity(piece, opening, "part-depth", terms, 2, wanted, opening.depth, "is-deep", unit="rows"))
     return terms
 
 
-def _flat_per_cm(design: Design, piece: Piece, opening: Opening, size: int) -> float:
+def _flat_per_cm(at: DesignInSize, piece: Piece, opening: Opening) -> float:
     """Stitches to the cm at the parting."""
     if opening.from_level is not None:
-        return fabric_below(design, piece, opening.from_level).stitches_per_cm
+        return fabric_below(at.design, piece, opening.from_level).stitches_per_cm
     end = level_number(piece, end_level(piece, opening))
-    return fabric_at(design, piece, piece.levels[end].height[size] - opening.depth[size], size).stitches_per_cm
+    return fabric_at(at, piece, at.of(piece.levels[end].height) - at.of(opening.depth)).stitches_per_cm
 
 
 def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
@@ -169,7 +169,7 @@ def _alike(
     width = opening.flat
     moving = [bool(any(r.change) or any(r.most or ())) for r in runs]
     if any(opening.flat):
-        per_cm = [_flat_per_cm(design, piece, opening, i) for i in range(len(design.sizes))]
+        per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
         half = new(draft, design, piece, f"{opening.name} flat part")
         terms, factor = doubled(half, middle)
         wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
@@ -218,7 +218,7 @@ def _apart(
 ) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
     """Edges of their own: the parting has a place and a width, and every run moves by so much."""
     sizes = range(len(design.sizes))
-    per_cm = [_flat_per_cm(design, piece, opening, i) for i in sizes]
+    per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
     centre = opening.centre or tuple(0.0 for _ in sizes)
     flat = tuple(opening.flat[i] * per_cm[i] for i in sizes)
     # The middle of a piece of an odd number lies half a stitch right of the centre mark.

@@ -106,7 +106,7 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
     if begin.most is not None or end.most is not None:
         return
     cm = tuple(b - a for a, b in zip(begin.height, end.height, strict=True))
-    wanted = tuple(rows_to(design, piece, end.name, i) - rows_to(design, piece, begin.name, i) for i in range(len(cm)))
+    wanted = tuple(rows_to(at, piece, end.name) - rows_to(at, piece, begin.name) for at in design.each_size)
     want(
         draft,
         Quantity(

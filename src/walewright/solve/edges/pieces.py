@@ -98,9 +98,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
             alike = tuple(
                 p.name for p in design.pieces if any(x.name == level.name and _key(design, p, x) == key for x in p.levels)
             )
-            wanted, most = (
-                tuple(rows_to(design, piece, level.name, i, free) for i in range(len(design.sizes))) for free in (False, True)
-            )
+            wanted, most = (tuple(rows_to(at, piece, level.name, free) for at in design.each_size) for free in (False, True))
             quantity = Quantity(
                 name=said("height", level=level.name, piece=piece.name),
                 pieces=alike,

@@ -45,7 +45,7 @@ def _wish(draft: Draft, design: Design, garment: Garment, finished: Finished, cr
         terms, cm, per_cm = NOTHING, wanted, 0.0
         for name, level in crossed.pieces:
             piece = design.piece(name)
-            by = across(design, piece, level, size)
+            by = across(design.at(size), piece, level)
             width = _width(piece, garment, level, size)
             if width is None:
                 return
