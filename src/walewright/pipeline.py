@@ -264,7 +264,7 @@ def _placed(
         return (), ()
     made = tuple(knit.place(p, w, design.charts, bed.needles, bed.missing) for p, w in zip(plans, works, strict=True))
     told = (
-        proof.needing_missing(design, p.plan.size, b.block, b.of, b.last - b.first + 1, b.missing, b.room, b.from_centre)
+        proof.needing_missing(design, p.plan.size, b.block, b.of, needed=b.last - b.first + 1, missing=b.missing, room=b.room)
         for p in made
         for b in p.left_over
     )

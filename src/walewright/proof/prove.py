@@ -108,11 +108,11 @@ def _refusals(of: _Knitted) -> Iterator[Diagnostic]:
 
 
 def needing_missing(
-    design: Design, size: str, block: str, of: str, needed: int, missing: tuple[int, ...], room: int, from_centre: bool
+    design: Design, size: str, block: str, of: str, needed: int, missing: tuple[int, ...], room: int | None
 ) -> Diagnostic:
     """A block of `needed` needles that cannot be knitted without those that are `missing` within its reach: nowhere is there a
-    row of more than `room`, or it is counted `from_centre`, so that it cannot lie elsewhere."""
-    bed = design.machine
+    row of more than `room`, or, None, it is counted from the centre, so that it cannot lie elsewhere."""
+    bed, from_centre = design.machine, room is None
     return diagnosed(
         "needle-missing/from-centre" if from_centre else "needle-missing/no-row",
         *_place(design, of),
@@ -122,7 +122,7 @@ def needing_missing(
         block=block,
         needed=needed,
         missing=tuple(needle(slot) for slot in missing),
-        room=room,
+        room=room or 0,
     )
 
 

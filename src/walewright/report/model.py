@@ -118,8 +118,6 @@ def diagnosed(
     helps: Iterable[str | Said] = (),
     severity: Severity = Severity.ERROR,
     sizes: tuple[str, ...] = (),
-    changes: tuple[tuple[Change, ...], ...] = (),
-    other_ways: bool = False,
     facts: Mapping[str, Fact] | None = None,
     given: tuple[str, str] | None = None,
     **more: Fact,
@@ -137,9 +135,7 @@ def diagnosed(
         tuple(_said(help_) for help_ in helps),
         severity,
         sizes,
-        changes,
-        other_ways,
-        given,
+        given=given,
     )
 
 

@@ -71,7 +71,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     steps = steps_of(node, on.cloth.at(to), on.what)
     if steps is None:
         return None
-    moved = move(node, steps, to, now, on.centre, on.cloth, on.what, on.gap)
+    moved = move(node, steps, to, now, on)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None

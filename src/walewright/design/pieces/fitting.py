@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 
 from walewright.design.model import PerSize
 from walewright.design.pieces.outline import NOTHING, OpeningGap, PieceOutline
@@ -21,25 +22,27 @@ def fits(gap: OpeningGap, what: Said, outline: PieceOutline, place: AmountPlace)
     for words, heights in where:
         reach = {s: tuple(gap.reach(s, i, h) for i, h in enumerate(heights)) for s in SIDES}
         kind = "beyond-the-edge/room" if opening.shape == "edges" else "neck-too-wide"
-        if not leaves(reach, opening.centre, heights, what, words, opening.origin.span, outline, place, kind):
+        if not leaves(CutOut(what, opening.origin.span, reach, opening.centre), heights, words, outline, place, kind):
             return False
     return True
 
 
+@dataclass(frozen=True, slots=True)
+class CutOut:
+    """Something cut into a piece: how far it reaches left and right of its own middle, which lies `centre` right of the piece's,
+    cm."""
+
+    what: Said
+    span: Span
+    reach: Mapping[EdgeSide, PerSize]
+    centre: PerSize
+
+
 def leaves(
-    reach: Mapping[EdgeSide, PerSize],
-    centre: PerSize,
-    heights: PerSize,
-    what: Said,
-    where: Said,
-    span: Span,
-    outline: PieceOutline,
-    place: AmountPlace,
-    kind: str = "beyond-the-edge/room",
+    cut: CutOut, heights: PerSize, where: Said, outline: PieceOutline, place: AmountPlace, kind: str = "beyond-the-edge/room"
 ) -> bool:
-    """Whether at these heights a piece goes on beside something that reaches so far left and right of its middle (cm); `kind` is
-    the diagnostic where it does not."""
-    sizes = place.scope.sizes
+    """Whether at these heights a piece goes on beside what is cut into it; `kind` is the diagnostic where it does not."""
+    sizes, reach, centre = place.scope.sizes, cut.reach, cut.centre
     beside = {
         side: tuple(edge + sign * c - r for edge, c, r in zip(outline.position(side, heights), centre, reach[side], strict=True))
         for side, sign in zip(SIDES, (1, -1), strict=True)
@@ -63,11 +66,11 @@ def leaves(
     by = concerned(sizes, least, short)
     place.findings.report(
         kind,
-        (span, "wide"),
+        (cut.span, "wide"),
         notes=notes,
         helps=("narrower" if centred else "narrower-or-inwards",),
         sizes=place.scope.only(short),
-        what=what,
+        what=cut.what,
         taken=place.per_size(taken),
         by=by,
     )

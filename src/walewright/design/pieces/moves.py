@@ -10,6 +10,7 @@ from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, OutlineSide
 from walewright.design.pieces.rates import far
 from walewright.design.pieces.steps import StepsFound
+from walewright.design.pieces.tracing import Tracing
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -35,20 +36,10 @@ class EdgeMove:
         return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
 
 
-def move(
-    node: syntax.EdgeLine,
-    steps: StepsFound,
-    to: int,
-    now: Mapping[EdgeSide, OutlineSide],
-    centre: PerSize,
-    cloth: PieceCloth,
-    what: Said,
-    gap: bool,
-) -> EdgeMove | None:
-    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when it is
-    reported why it has no move.
-    `centre` is how far right of the middle of the start the centre line lies. A `gap` may narrow to nothing."""
-    place = cloth.at(to)
+def move(node: syntax.EdgeLine, steps: StepsFound, to: int, now: Mapping[EdgeSide, OutlineSide], on: Tracing) -> EdgeMove | None:
+    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when it is reported why it has
+    no move. A gap may narrow to nothing."""
+    place, what = on.cloth.at(to), on.what
     here = now[SIDES[0] if node.which == "both" else node.which]
     if node.path == "straight":
         still = tuple(0.0 for _ in place.scope.sizes)
@@ -63,11 +54,11 @@ def move(
         place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
         return None
     if node.beside:
-        return _to_place(node, node.width, now, centre, place, what)
+        return _to_place(node, node.width, now, on.centre, place, what)
     if node.which != "both":
         place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
-    return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if gap else POSITIVE)
+    return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if on.gap else POSITIVE)
 
 
 def _to_place(

@@ -8,7 +8,7 @@ from walewright.design.findings import Findings, within
 from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
-from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.fitting import CutOut, leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.numbered import numbered
@@ -58,7 +58,9 @@ def slot(node: syntax.SlotLine, outline: PieceOutline, cloth: PieceCloth) -> Slo
     if width is None or centre is None or not _within_rows(node.level, at, node.span, what, outline, findings):
         return None
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}
-    if not leaves(reach, centre, outline.levels[at].height, what, said("at-level", level=node.level), node.span, outline, place):
+    if not leaves(
+        CutOut(what, node.span, reach, centre), outline.levels[at].height, said("at-level", level=node.level), outline, place
+    ):
         return None
     return Slot(node.name, node.level, width, centre, node.taken, Origin(f"piece {outline.piece} / {node.name}", node.span))
 

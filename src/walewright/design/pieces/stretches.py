@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, CountPerSize, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.fitting import CutOut, leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
 from walewright.design.reading.numbered import numbered
@@ -65,7 +65,8 @@ def zone(
     reach = {s: tuple(w / 2 for w in width[0]) for s in SIDES}
     for at in range(low, high + 1):
         level = outline.levels[at]
-        if not leaves(reach, centre, level.height, what, said("at-level", level=level.name), node.span, outline, place):
+        cut = CutOut(what, node.span, reach, centre)
+        if not leaves(cut, level.height, said("at-level", level=level.name), outline, place):
             return None
     return Zone(node.fabric, node.from_level, node.to_level, width[0], centre, origin, width[1])
 

@@ -55,25 +55,25 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
             continue
         most = max((stations[i] for i in over), key=lambda s: s.needles)
         per_cm = most.per_cm
-        yield diagnosed(
+        told = diagnosed(
             "wider-than-bed/piece",
             (most.span, said("widest", where=most.where, by_side=most.by_side)),
             bed(design.machine),
             notes=(*(_takes(design.sizes[i], stations[i]) for i in over), "needles-make"),
             helps=_panels(_even(most.needles), needles),
             sizes=only(design.sizes, over),
-            changes=(
-                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10), exact=True),),
-                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10), exact=True),),
-                (Change("needles", "", "", _in(design, over, _even(most.needles)), exact=True),),
-            ),
-            other_ways=True,
             piece=piece.name,
             takes=_even(most.needles),
             needles=needles,
             tension=per_cm * 10,
             room=Amount(floor(needles / per_cm * 10) / 10),
         )
+        changes = (
+            (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10), exact=True),),
+            (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10), exact=True),),
+            (Change("needles", "", "", _in(design, over, _even(most.needles)), exact=True),),
+        )
+        yield replace(told, changes=changes, other_ways=True)
 
 
 def _takes(size: str, at: Station) -> Said:

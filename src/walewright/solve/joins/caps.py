@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import ceil, floor
 from typing import Literal
 
@@ -30,7 +31,7 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
     name = trial.movers[0]
     piece = design.piece(name)
     level, _, _ = leading(trial, name, over[0])
-    return diagnosed(
+    told = diagnosed(
         "cap-cannot-meet",
         (join.origin.span, "joined-here"),
         (level.origin.span, "free"),
@@ -38,16 +39,13 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
         notes=tuple(said("in-size", size=design.sizes[i], note=sides_told(made[i], join)) for i in over),
         helps=("change-widths",),
         sizes=only(design.sizes, over),
-        changes=(
-            *_other_range(trial, found, over),
-            *_other_width(trial, found, over),
-            *easing_changes(design, join, {i: abs(offs[i]) for i in over}),
-        ),
         piece=name,
         one=spoken(join.one),
         other=spoken(join.other),
         level=level.name,
     )
+    easing = easing_changes(design, join, {i: abs(offs[i]) for i in over})
+    return replace(told, changes=(*_other_range(trial, found, over), *_other_width(trial, found, over), *easing))
 
 
 def _other_range(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> tuple[tuple[Change, ...], ...]:

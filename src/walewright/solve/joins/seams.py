@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from math import ceil
 
 from walewright.counted.edges import EdgeLength, above, called_on_both, edge_length, split_part
@@ -239,17 +240,17 @@ def unmet(
     changes: tuple[tuple[Change, ...], ...] = (),
 ) -> Diagnostic:
     """The message that the sides of a join do not meet."""
-    return diagnosed(
+    told = diagnosed(
         "join-does-not-meet",
         (join.origin.span, "joined-here"),
         *labelled(design, join),
         notes=notes,
         helps=helps or ("change-levels",),
         sizes=only(design.sizes, sizes),
-        changes=changes,
         one=spoken(join.one),
         other=spoken(join.other),
     )
+    return replace(told, changes=changes)
 
 
 def allowed_cm(at: DesignInSize, join: EdgeJoin) -> float:
