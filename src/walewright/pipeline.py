@@ -337,4 +337,6 @@ def bed_of(design: Design) -> Bed:
             gauges.setdefault((knit.yarn, looser(knit.tension, by, design.machine.plates).setting), by_name[knit.name])
     machine = design.machine
     start: BedStartsWith = "nothing" if machine.start == "by hand" else machine.start
-    return Bed(machine.needles, machine.prongs, gauges, by_name, start, machine.crossing or "any", machine.plates)
+    return Bed(
+        machine.needles, machine.prongs, gauges, by_name, start=start, crossing=machine.crossing or "any", settings=machine.plates
+    )

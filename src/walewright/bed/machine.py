@@ -241,22 +241,22 @@ class Machine:
         yarnless = kind in YARNLESS_COURSES
         own = thread or Thread(self.run, self.yarn or "", self.tension)
         course = Course(
-            kind,
-            self.counter,
-            self.section,
-            self.stretch,
-            first - half,
-            last - half,
-            len(self.loops.parent) - first_loop if count is None else count,
-            first_loop,
-            "" if yarnless else own.yarn,
-            "" if yarnless else own.tension,
-            -1 if yarnless else own.run,
-            to,
-            live_first - half,
-            live_last - half,
-            self.fabric,
-            self.panels,
+            kind=kind,
+            counter=self.counter,
+            section=self.section,
+            stretch=self.stretch,
+            first=first - half,
+            last=last - half,
+            count=len(self.loops.parent) - first_loop if count is None else count,
+            first_loop=first_loop,
+            yarn="" if yarnless else own.yarn,
+            tension="" if yarnless else own.tension,
+            run=-1 if yarnless else own.run,
+            to=to,
+            live_first=live_first - half,
+            live_last=live_last - half,
+            fabric=self.fabric,
+            panels=self.panels,
         )
         self.courses.append(course)
         return course

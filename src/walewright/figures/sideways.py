@@ -103,10 +103,10 @@ def _drop(line: _SeenLine) -> float:
 def _laid(garment: DrawnGarment, neckband: str, front: _Necked, back: _Necked) -> Sideways:
     piece, up, line = front
     across = -1 if mirrored(garment.design, piece) else 1
-    bare = Sideways(piece, up, across, (), (), 0.0, ())
+    bare = Sideways(front=piece, up=up, across=across, neck=(), behind=(), band=0.0, rims=())
     seen = _rightwards(bare.worn(line))
     # The back is seen from within, where left and right are exchanged.
-    within = _rightwards(Sideways(back[0], back[1], -across, (), (), 0.0, ()).worn(back[2]))
+    within = _rightwards(Sideways(front=back[0], up=back[1], across=-across, neck=(), behind=(), band=0.0, rims=()).worn(back[2]))
     (x, y), (own_x, own_y) = (_between(one) for one in (seen, within))
     behind = tuple((px + x - own_x, py + y - own_y) for px, py in within)
     rims = tuple(_rims(garment, bare, neckband))

@@ -37,7 +37,7 @@ def show_charted(paper: Paper, design: Design, piece: LaidPiece, put: Placement)
         outline = path([put(p) for p in area], closed=True)
         for at, (shade, pen, lines) in enumerate(_layers(design, chart, cell)):
             name = f"worn-{piece.name}-{number}-{at}"
-            paper.tiled(_tile(name, chart, lines, a, cell, shade, pen), outline)
+            paper.tiled(_tile(name, chart, lines=lines, origin=a, cell=cell, colour=shade, pen=pen), outline)
 
 
 def _area(piece: LaidPiece, worked: SizedChart) -> list[Point]:

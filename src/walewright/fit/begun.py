@@ -25,18 +25,27 @@ def drawn_in(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]:
             continue
         wide = [w.cloth.sized(piece.name).start * w.cloth.stitch(piece.name) for w in walkers]
         edges = [sum(w.cloth.length(p) or 0.0 for p in own[0].along) for w, own in zip(walkers, lines, strict=True)]
+        if piece.start_by_edges:
+            continue
+        place = ((piece.start_origin or piece.origin).span, "begun-here")
         sizes = list(zip(design.sizes, wide, edges, strict=True))
-        for kind, note, helps, found in (
-            ("start-too-full", "wider", ("as-edges", "fullness"), [one for one in sizes if one[1] > FULL * one[2] > 0]),
-            ("start-draws-in", "narrower", ("as-wide",), [one for one in sizes if one[1] < SHARE * one[2]]),
-        ):
-            if found and not piece.start_by_edges:
-                yield diagnosed(
-                    kind,
-                    ((piece.start_origin or piece.origin).span, "begun-here"),
-                    notes=tuple(said(note, size=size, wide=Amount(own), edges=Amount(along)) for size, own, along in found),
-                    helps=helps,
-                    severity=Severity.WARNING,
-                    sizes=only(design.sizes, [size for size, _, _ in found]),
-                    piece=piece.name,
-                )
+        if full := [(size, own, along) for size, own, along in sizes if own > FULL * along > 0]:
+            yield diagnosed(
+                "start-too-full",
+                place,
+                notes=tuple(said("wider", size=size, wide=Amount(own), edges=Amount(along)) for size, own, along in full),
+                helps=("as-edges", "fullness"),
+                severity=Severity.WARNING,
+                sizes=only(design.sizes, [size for size, _, _ in full]),
+                piece=piece.name,
+            )
+        if bad := [(size, own, along) for size, own, along in sizes if own < SHARE * along]:
+            yield diagnosed(
+                "start-draws-in",
+                place,
+                notes=tuple(said("narrower", size=size, wide=Amount(own), edges=Amount(along)) for size, own, along in bad),
+                helps=("as-wide",),
+                severity=Severity.WARNING,
+                sizes=only(design.sizes, [size for size, _, _ in bad]),
+                piece=piece.name,
+            )

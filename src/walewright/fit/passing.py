@@ -89,7 +89,18 @@ def _by_itself(design: Design, ring: Ring, part: BodyPart, known: tuple[Measurem
     band = next((b for b in design.bands if b.name == at.owner), None)
     origin = band.origin if band is not None else design.piece(at.owner).origin
     place = at.owner if band is not None else f"{at.owner} {at.edge.replace(' ', '_')}"
-    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.credit, origin, place)
+    return Passing(
+        name=name_of(ring),
+        part=part,
+        never=False,
+        relaxed=ring.relaxed,
+        stretched=ring.stretched,
+        figure=row.values,
+        needed=more,
+        credit=row.credit,
+        origin=origin,
+        place=place,
+    )
 
 
 def name_of(ring: Ring) -> str:
@@ -129,7 +140,16 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, ring: R
         stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
     more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
     return Passing(
-        passage.place, passage.part, passage.never, relaxed, stretched, values, more, credit, passage.origin, passage.place
+        name=passage.place,
+        part=passage.part,
+        never=passage.never,
+        relaxed=relaxed,
+        stretched=stretched,
+        figure=values,
+        needed=more,
+        credit=credit,
+        origin=passage.origin,
+        place=passage.place,
     )
 
 

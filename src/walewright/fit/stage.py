@@ -45,16 +45,16 @@ def fit(design: Design, glued: GluedSizes, counts: Counts, results: Sequence[Bed
     reach = reaches(design, walkers, all_tubes, found)
     eases += _told_by_pieces(design, all_girths, known=eases)
     whole = Fit(
-        all_girths,
-        tuple(eases),
-        tuple(stated),
-        reach,
-        found,
-        passing,
-        buttons(design, walkers),
-        free_row_edges(design, walkers[0]),
-        needs,
-        tuple(wholes(design, walkers)),
+        girths=all_girths,
+        eases=tuple(eases),
+        stated=tuple(stated),
+        reaches=reach,
+        rings=found,
+        passings=passing,
+        buttons=buttons(design, walkers),
+        free=free_row_edges(design, walkers[0]),
+        needed=needs,
+        beside=tuple(wholes(design, walkers)),
     )
     findings = [*told, *unstated, *unmeasured, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
     findings += [*_required(design, walkers), *_laps(design, walkers[0]), *wholes_off(design, walkers[0], whole.beside)]

@@ -222,20 +222,20 @@ def _glued(
         beyond = [tuple(e for e in ends if e in g.beyond) for ends in ((*g.one[:1], *across[:1]), (*g.one[-1:], *across[-1:]))]
         seams.append(
             Seam(
-                g.join,
-                surface.chain(one),
-                surface.chain(other),
-                tuple(surface.first_end(e) for e in one),
-                tuple(surface.last_end(e) for e in other),
-                design.joins[g.join].origin,
-                (surface.chain((*beyond[0], *over[0])), surface.chain((*beyond[1], *over[1]))),
-                any(beyond),
+                join=g.join,
+                one=surface.chain(one),
+                other=surface.chain(other),
+                one_begins=tuple(surface.first_end(e) for e in one),
+                other_begins=tuple(surface.last_end(e) for e in other),
+                origin=design.joins[g.join].origin,
+                over=(surface.chain((*beyond[0], *over[0])), surface.chain((*beyond[1], *over[1]))),
+                beyond=any(beyond),
             )
         )
     openings = tuple(WornOpening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
     sewn = tuple(EndsSewn(*surface.chain(pair)) for pair in ends)
-    return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines), sewn)
+    return Glued(tuple(seams), made, openings, order=work.tasks, parts=surface.parts(), worn=_worn(design, lines), ends=sewn)
 
 
 def _all_there(work: Ordered, surface: Surface, seam: int, strips: Path) -> bool:
@@ -254,13 +254,13 @@ def _line(surface: Surface, line: HungCopy, lines: Sequence[HungCopy], work: Ord
     key = line.hanging.owner, line.copy
     ends = [surface.first_end(e) if line.hanging.inside else surface.last_end(e) for e in line.from_left]
     return HangingLine(
-        line.hanging.owner,
-        line.copy,
-        sum(1 for other in lines if other.hanging.owner == line.hanging.owner),
-        surface.chain(line.from_left),
-        tuple(ends),
-        line.hanging.face,
-        line.hanging.origin,
-        work.needs.get(key, ()),
-        work.spares.get(key, ()),
+        owner=line.hanging.owner,
+        copy=line.copy,
+        copies=sum(1 for other in lines if other.hanging.owner == line.hanging.owner),
+        along=surface.chain(line.from_left),
+        left_ends=tuple(ends),
+        facing=line.hanging.face,
+        origin=line.hanging.origin,
+        needs=work.needs.get(key, ()),
+        spares=work.spares.get(key, ()),
     )

@@ -102,9 +102,26 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             last = at + pick.stitches - 1
             stitches = pick.stitches - sum(at <= x <= last for x in idle)
             copy = Copy(pick.copy)
-            where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
             loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
-            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, *_stretch(pick), *pick.ratio, origin=origin)
+            stretch, low, high = _stretch(pick)
+            yield st.PickUpAlong(
+                piece=pick.edge.piece,
+                edge=pick.edge.edge,
+                part=pick.part,
+                stitches=stitches,
+                first=at,
+                last=last,
+                facing=pick.facing,
+                left_end=pick.left_end,
+                copy=copy,
+                loops=loops,
+                stretch=stretch,
+                low=low,
+                high=high,
+                per=pick.ratio[0],
+                every=pick.ratio[1],
+                origin=origin,
+            )
             at = last + 1
 
 

@@ -35,8 +35,12 @@ def spread_evenly(loops: int, first: int, last: int, origin: str) -> st.SpreadEv
     least, wider = divmod(needles - changed, changed + 1)
     what: SpreadChange = "two together" if needles < loops else "an empty needle"
     if wider == 0:
-        return st.SpreadEvenly(first, last, needles, what, least, changed, least, 0, origin=origin)
-    return st.SpreadEvenly(first, last, needles, what, least + 1, wider, least, changed - wider, origin=origin)
+        return st.SpreadEvenly(
+            first, last, needles, changed=what, singles=least, runs=changed, more_singles=least, more_runs=0, origin=origin
+        )
+    return st.SpreadEvenly(
+        first, last, needles, what, singles=least + 1, runs=wider, more_singles=least, more_runs=changed - wider, origin=origin
+    )
 
 
 def with_half_gaps(loops: int, first: int, last: int, origin: str) -> st.SpreadEvenly | None:
@@ -50,4 +54,16 @@ def with_half_gaps(loops: int, first: int, last: int, origin: str) -> st.SpreadE
     what: SpreadChange = "two together" if needles < loops else "an empty needle"
     rounds = [(gap + 1, wider), (gap, changed - 1 - wider)]
     (singles, runs), (more_singles, more_runs) = sorted(rounds, key=lambda of: of[1] == 0)
-    return st.SpreadEvenly(first, last, needles, what, singles, runs, more_singles, more_runs, gap // 2, 1, origin=origin)
+    return st.SpreadEvenly(
+        first=first,
+        last=last,
+        stitches=needles,
+        changed=what,
+        singles=singles,
+        runs=runs,
+        more_singles=more_singles,
+        more_runs=more_runs,
+        first_singles=gap // 2,
+        first_runs=1,
+        origin=origin,
+    )

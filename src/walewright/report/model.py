@@ -127,14 +127,16 @@ def diagnosed(
     names as well. `given`: the option that brought in what is wrong, and the name it was given for."""
     code, _, case = kind.partition("/")
     return Diagnostic(
-        code,
-        case,
-        tuple({**(facts or {}), **more}.items()),
-        tuple(label if isinstance(label, Label) else Label(label[0], _said(label[1]) if label[1] else None) for label in labels),
-        tuple(_said(note) for note in notes),
-        tuple(_said(help_) for help_ in helps),
-        severity,
-        sizes,
+        code=code,
+        case=case,
+        facts=tuple({**(facts or {}), **more}.items()),
+        labels=tuple(
+            label if isinstance(label, Label) else Label(label[0], _said(label[1]) if label[1] else None) for label in labels
+        ),
+        notes=tuple(_said(note) for note in notes),
+        helps=tuple(_said(help_) for help_ in helps),
+        severity=severity,
+        sizes=sizes,
         given=given,
     )
 

@@ -100,7 +100,7 @@ def picked_sizes(guide: Guide, pattern: ProvenPattern, copies: Mapping[int, Inst
         worn = worn_in(fit, place) if fit is not None else None
         tools = (*needs(guide, of_size, worn, units), *hand_tools.tools(guide, of_size, pattern.instructions))
         others = other_figures(guide, design, place)
-        told = dict(_said(guide, of_size, knitted, copy, proven, worn, units))
+        told = dict(_said(guide, of_size, counts=knitted, copy=copy, proof=proven, worn=worn, units=units))
         said[place] = {"tools": tools, "regrade": others, **told}
     keys = dict.fromkeys(key for of in said.values() for key in of)
     blocks = {key: _alike((place, of.get(key, ())) for place, of in said.items()) for key in keys}

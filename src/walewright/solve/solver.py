@@ -141,7 +141,9 @@ def _attempted(
         answers, told, _ = _answered(design, programme, terms, answers)
         if told:
             return None, told, False
-    counts, told = _counted(replace(design, joins=joins), glued, programme, terms, answers, coupling.together, glue)
+    counts, told = _counted(
+        replace(design, joins=joins), glued, programme, terms=terms, answers=answers, together=coupling.together, glue=glue
+    )
     if counts is None:
         return None, told, False
     return counts, (*told, *let_go(design, graded, _values(answers), coupling)), True

@@ -103,11 +103,11 @@ def _once(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[Said, Span
     for slot in piece.slots:
         at = ground.height(slot.level)
         reach = _about(slot.centre, slot.width)
-        yield from _cut(said("slot", slot=slot.name), slot.origin.span, at, at, reach, area, ground)
+        yield from _cut(said("slot", slot=slot.name), slot.origin.span, low=at, high=at, reach=reach, area=area, ground=ground)
     for holes in piece.buttonholes:
         low, high = ground.height(holes.from_level), ground.height(holes.to_level)
         reach_of_holes = _holes(holes, low, ground)
-        yield from _cut(said("row-of-buttonholes"), holes.origin.span, low, high, reach_of_holes, area, ground)
+        yield from _cut(said("row-of-buttonholes"), holes.origin.span, low, high, reach=reach_of_holes, area=area, ground=ground)
     for run in piece.left:
         if run.path == "across":
             at = ground.height(run.to_level)

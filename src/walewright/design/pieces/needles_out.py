@@ -29,7 +29,7 @@ def needles_out(node: syntax.NeedlesLine, outline: PieceOutline, cloth: PieceClo
     """Which needles, and over which rows; told where that cannot be."""
     findings = cloth.place.findings
     what = said("needles-out-of", piece=outline.piece)
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None:
         return None
     low, high = between

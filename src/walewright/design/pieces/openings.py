@@ -66,13 +66,13 @@ def neck(
         findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
     runs = (_neck_edge(node, half, top.name, way, origin),)
     made = Opening(
-        "neck",
-        width,
-        depth,
-        flat,
-        node.shape,
-        way,
-        origin,
+        name="neck",
+        width=width,
+        depth=depth,
+        flat=flat,
+        shape=node.shape,
+        way=way,
+        origin=origin,
         to_level=top.name,
         centre=outline.centre,
         taken=node.taken,
@@ -87,7 +87,9 @@ def neck(
 
 def _neck_edge(node: syntax.Neck, far: PerSize, to_level: str, way: ShapingWay, origin: Origin) -> EdgeRun:
     path, still = NECKS[node.shape].path if any(far) else "straight", tuple(0.0 for _ in far)
-    return EdgeRun("", to_level, path, far, still, (), way, origin, begins_moving=node.begins_moving, ends_moving=node.ends_moving)
+    return EdgeRun(
+        "", to_level, path, far, still, (), way=way, origin=origin, begins_moving=node.begins_moving, ends_moving=node.ends_moving
+    )
 
 
 def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: AmountPlace, odd: bool) -> PerSize | None:
@@ -158,7 +160,7 @@ def opening(
             kept=NAMED_ALWAYS,
         )
         return None
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None or not _taken(node.taken, node, findings):
         return None
     low, high = between
@@ -177,20 +179,22 @@ def opening(
     path = f"piece {outline.piece} / {node.name}"
     origin = Origin(path, node.span)
     to_centre = tuple(a - b for a, b in zip(outline.centre, centre, strict=True))
-    on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, to_centre, gap=True)
+    on = Tracing(
+        outline.piece, what, path, outline.levels, cloth=cloth, machine=machine, first=low, last=high, centre=to_centre, gap=True
+    )
     edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
         return None
     heights = tuple(outline.levels[i].height for i in between)
     ends = tuple(side.most for side in edges.values())
     made = Opening(
-        node.name,
-        tuple(a + b for a, b in zip(*ends, strict=True)),
-        tuple(b - a for a, b in zip(*heights, strict=True)),
-        width,
-        "edges",
-        next((r.way for r in edges["left"].runs if any(r.change)), ShapingWay("simple")),
-        origin,
+        name=node.name,
+        width=tuple(a + b for a, b in zip(*ends, strict=True)),
+        depth=tuple(b - a for a, b in zip(*heights, strict=True)),
+        flat=width,
+        shape="edges",
+        way=next((r.way for r in edges["left"].runs if any(r.change)), ShapingWay("simple")),
+        origin=origin,
         from_level=node.from_level,
         to_level=node.to_level,
         centre=centre,

@@ -110,7 +110,7 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     if node.edge not in SIDES:
         findings.unknown("edge", node.edge, node.span, SIDES)
         return None
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None:
         return None
     low, high = between
@@ -120,13 +120,13 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     if distance is None or not all(_within_rows(name, at, node.span, what, outline, findings) for name, at in ends):
         return None
     made = Buttonholes(
-        counts,
-        node.stitches,
-        node.from_level,
-        node.to_level,
-        node.edge,
-        distance,
-        Origin(f"piece {outline.piece} / buttonholes", node.span),
+        counts=counts,
+        stitches=node.stitches,
+        from_level=node.from_level,
+        to_level=node.to_level,
+        edge=node.edge,
+        distance=distance,
+        origin=Origin(f"piece {outline.piece} / buttonholes", node.span),
     )
     sound = _apart(made, cloth.rows(low, high), cloth) and _beside(made, outline, between, cloth)
     return made if sound else None

@@ -47,7 +47,7 @@ def zone(
     findings = cloth.place.findings
     what = said("fabric-of", fabric=node.fabric, piece=outline.piece)
     fabric = findings.look_up("fabric", node.fabric, node.span, fabrics)
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if fabric is None or between is None:
         return None
     low, high = between
@@ -68,7 +68,7 @@ def zone(
         cut = CutOut(what, node.span, reach, centre)
         if not leaves(cut, level.height, said("at-level", level=level.name), outline, place):
             return None
-    return Zone(node.fabric, node.from_level, node.to_level, width[0], centre, origin, width[1])
+    return Zone(node.fabric, node.from_level, node.to_level, width=width[0], centre=centre, origin=origin, repeats=width[1])
 
 
 def _width(
@@ -158,7 +158,7 @@ def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, p
             most=MOST_TIMES,
         )
         return None
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None:
         return None
     low, high = (outline.levels[i].height for i in between)

@@ -71,7 +71,7 @@ def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> W
     place = cloth.place
     findings = place.findings
     what = said("wedge-of", piece=outline.piece)
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     for called, word, known in (("kind of wedge", node.kind, WEDGES), ("edge to hold at", node.edge, WHICH_EDGES)):
         if word not in known:
             findings.unknown(called, word, node.span, known)
@@ -86,7 +86,9 @@ def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> W
     side = "" if node.edge == "both" else f"{node.edge} "
     name = f"{side}wedge at {node.from_level}"
     origin = Origin(f"piece {outline.piece} / {name}", node.span)
-    made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest, node.larger_last)
+    made = Wedge(
+        name, node.edge, node.from_level, origin, node.to_level, width, kind=node.kind, rest=rest, larger_last=node.larger_last
+    )
     sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
     return made if sound else None
 

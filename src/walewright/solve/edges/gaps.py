@@ -9,7 +9,7 @@ from typing import Literal
 from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft
-from walewright.solve.algebra.quantities import LESSER, Quantity, want
+from walewright.solve.algebra.quantities import LESSER, NumberWanted, Quantity, want
 from walewright.solve.algebra.ranges import signed, want_place, want_range
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, ways
@@ -78,38 +78,20 @@ def opening_terms(
     return tuple(made)
 
 
-def _quantity(
-    piece: Piece,
-    opening: Opening,
-    figure: str,
-    terms: PerSizeTerms,
-    factor: int,
-    wanted: tuple[float, ...],
-    cm: tuple[float, ...],
-    clause: str,
-    share: float = 1.0,
-    unit: Literal["st", "rows"] = "st",
-    level: str = "",
-    centred: bool = False,
-) -> Quantity:
+def _quantity(piece: Piece, opening: Opening, figure: str, clause: str, asked: NumberWanted, level: str = "") -> Quantity:
     part: EdgeClause = {"part": opening.name, "piece": piece.name, "place": level}
-    origin = opening.origin
-    # What is nothing is nothing: no stitch is taken where none is wanted.
-    off = tuple(2.0 if w else 0.0 for w in wanted)
-    name, says = said(figure, **part), said(clause, **part)
     return Quantity(
-        name=name,
+        name=said(figure, **part),
         pieces=(piece.name,),
-        origin=origin,
-        terms=terms,
-        factor=factor,
-        wanted=wanted,
-        cm=cm,
-        unit=unit,
-        tolerance=off,
-        clause=says,
-        share=share,
-        either=centred and piece.parity == "either",
+        origin=opening.origin,
+        terms=asked.terms,
+        factor=asked.factor,
+        wanted=asked.wanted,
+        cm=asked.cm,
+        unit="st",
+        # What is nothing is nothing: no stitch is taken where none is wanted.
+        tolerance=tuple(2.0 if w else 0.0 for w in asked.wanted),
+        clause=said(clause, **part),
     )
 
 
@@ -117,7 +99,8 @@ def _depth(draft: Draft, design: Design, piece: Piece, opening: Opening) -> PerS
     terms = new(draft, design, piece, f"{opening.name} depth")
     end = end_level(piece, opening)
     wanted = tuple(rows_down(at, piece, end, at.of(opening.depth)) for at in design.each_size)
-    want(draft, _quantity(piece, opening, "part-depth", terms, 2, wanted, opening.depth, "is-deep", unit="rows"))
+    depth = _quantity(piece, opening, "part-depth", "is-deep", NumberWanted(terms, 2, wanted, opening.depth))
+    want(draft, replace(depth, unit="rows"))
     return terms
 
 
@@ -167,6 +150,7 @@ def _alike(
     middle = tuple(m if flat else NOTHING for m, flat in zip(one, opening.flat, strict=True))
     runs = opening.left
     width = opening.flat
+    either = piece.parity == "either"
     moving = [bool(any(r.change) or any(r.most or ())) for r in runs]
     if any(opening.flat):
         per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
@@ -175,7 +159,8 @@ def _alike(
         wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
         # A square gap's flat part is its width, which everybody sees.
         name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
-        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share, centred=True))
+        flat = _quantity(piece, opening, name, clause, NumberWanted(terms, factor, wanted, opening.flat))
+        want(draft, replace(flat, share=share, either=either))
     else:
         half = (NOTHING,) * len(design.sizes)
     now, after = half, list[PerSizeTerms]()
@@ -193,8 +178,8 @@ def _alike(
             after.append(now)
             if run.rates:
                 continue
-            quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level, centred=True)
-            want_range(draft, quantity, tuple(w * per for w in most), most)
+            quantity = _quantity(piece, opening, "part-width", "is-wide", NumberWanted(terms, factor, wanted, least), level)
+            want_range(draft, replace(quantity, either=either), tuple(w * per for w in most), most)
         else:
             after.append(now)
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
@@ -229,7 +214,8 @@ def _apart(
         wanted_left = tuple(f / 2 - m for m, f in zip(middle, flat, strict=True))
         left = signed(draft, f"{piece.name}: {opening.name} place at the left", piece.name, wanted_left)
         taken = tuple(a + b for a, b in zip(left, right, strict=True))
-        want(draft, _quantity(piece, opening, "flat-part", taken, 1, flat, opening.flat, "is-flat-parting", LESSER))
+        parting = _quantity(piece, opening, "flat-part", "is-flat-parting", NumberWanted(taken, 1, flat, opening.flat))
+        want(draft, replace(parting, share=LESSER))
     else:
         left = tuple(-terms for terms in right)
     part: EdgeClause = {"part": opening.name, "piece": piece.name}

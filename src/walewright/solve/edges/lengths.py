@@ -171,7 +171,7 @@ def _outer(at: DesignInSize, piece: Piece, terms: PieceTerms, side: EdgeSide, na
             begin, end = level_number(piece, low), level_number(piece, run.to_level)
             found += _upright(at, piece, terms, begin, end, side)
             high = at.of(piece.levels[end].height) - at.of(piece.levels[begin].height)
-            found += _sideways(at, piece, side, run, terms.edge(side), number, high)
+            found += _sideways(at, piece, side=side, run=run, edge=terms.edge(side), number=number, height=high)
         low = run.to_level
     return found
 
@@ -191,7 +191,7 @@ def _gap_side(at: DesignInSize, piece: Piece, terms: PieceTerms, opening: Openin
         low = at.of(piece.levels[begin].height)
     for number, run in enumerate(gap_runs(opening, side)):
         high = at.of(piece.levels[level_number(piece, run.to_level)].height)
-        found += _sideways(at, piece, None, run, own.edge(side), number, high - low)
+        found += _sideways(at, piece, side=None, run=run, edge=own.edge(side), number=number, height=high - low)
         low = high
     return found
 
@@ -214,7 +214,7 @@ def _sideways(
         moved -= cast
     wide = abs(at.of(run.change)) - at.of(run.cast_off)
     if run.path == "steps":
-        return found + _stepped(at, run, edge, number, wide * fabric.stitches_per_cm, moved, fabric)
+        return found + _stepped(at, run, edge, number=number, stitches=wide * fabric.stitches_per_cm, moved=moved, fabric=fabric)
     if run.rates:
         return found + _paced(run, at.of(run.rates), edge.step[number], fabric)
     turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(at.design, piece, side, number))

@@ -35,7 +35,10 @@ def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) ->
     rows = _levels(draft, design, piece, heights)
     left, right = outer_edges(draft, design, piece, rows, one)
     openings = tuple(opening_terms(draft, design, piece, o, rows, one) for o in piece.openings)
-    wedges = tuple(wedge_terms(draft, design, piece, w, rows, {"left": left, "right": right}, openings) for w in piece.wedges)
+    wedges = tuple(
+        wedge_terms(draft, design, piece=piece, wedge=w, rows=rows, edges={"left": left, "right": right}, openings=openings)
+        for w in piece.wedges
+    )
     slots = tuple(slot_terms(draft, design, piece, slot, one) for slot in piece.slots)
     _stages(draft, design, piece, rows)
     return tuple(

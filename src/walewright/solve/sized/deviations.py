@@ -118,7 +118,9 @@ def _height(at: DesignInSize, of: CountedPiece, name: str, row: int) -> Deviatio
     wanted = min(max(float(row), low), high)
     free = at.of(highest(level)) - at.of(level.height)
     cm = at.of(level.height) + (free * (wanted - low) / (high - low) if high > low else 0.0)
-    return Deviation(piece.name, MeasureKey("height", "level", name), cm, wanted, row, of.height_cm(row), "rows")
+    return Deviation(
+        piece.name, MeasureKey("height", "level", name), cm, wanted=wanted, solved=row, solved_cm=of.height_cm(row), unit="rows"
+    )
 
 
 def _opening(at: DesignInSize, of: CountedPiece, opening: Opening, made: SizedOpening) -> Iterator[Deviation]:
@@ -138,7 +140,9 @@ def _opening(at: DesignInSize, of: CountedPiece, opening: Opening, made: SizedOp
         if any(piece.levels[level_number(piece, name)].most for name in (begin, end)):
             cm, wanted = rows / up, float(rows)
     solved = cm + (rows - wanted) / up
-    yield Deviation(piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted, rows, solved, "rows")
+    yield Deviation(
+        piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted=wanted, solved=rows, solved_cm=solved, unit="rows"
+    )
 
 
 def _inside(at: DesignInSize, of: CountedPiece) -> Iterator[Deviation]:
