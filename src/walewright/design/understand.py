@@ -199,8 +199,7 @@ class _Reading:
         closed(edgings.values(), made.values(), bands, joins, findings)
         free = [edges(n.edges, sewn, findings) for n in self.every(syntax.Free)]
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
-        child = table_of_children(table)
-        if child is not None:
+        if (child := table_of_children(table)) is not None:
             look_after(child, worked, self.every(syntax.CordLine), findings)
         else:
             drawn_through(cords, made, bands, (edgings, stuff.fabrics, stuff.charts), findings)

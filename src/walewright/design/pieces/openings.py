@@ -176,12 +176,9 @@ def opening(
         return None
     if not any(width):
         findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
-    path = f"piece {outline.piece} / {node.name}"
-    origin = Origin(path, node.span)
+    origin = Origin(f"piece {outline.piece} / {node.name}", node.span)
     to_centre = tuple(a - b for a, b in zip(outline.centre, centre, strict=True))
-    on = Tracing(
-        outline.piece, what, path, outline.levels, cloth=cloth, machine=machine, first=low, last=high, centre=to_centre, gap=True
-    )
+    on = Tracing(outline.piece, what, origin.path, outline.levels, cloth, machine, first=low, last=high, centre=to_centre, gap=True)
     edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
         return None
