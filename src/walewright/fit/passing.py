@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.design.model import Design, DesignInSize, Measurement, Passage
 from walewright.design.model.credit import Credit
+from walewright.design.model.per_size import times
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
@@ -137,7 +138,7 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, ring: R
     relaxed = tuple(length[0] for length in known_lengths)
     stretched = tuple(length[1] for length in known_lengths)
     if passage.share:
-        stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
+        stretched = times(relaxed, passage.share)
     more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
     return Passing(
         name=passage.place,

@@ -8,6 +8,7 @@ from typing import Literal
 
 from walewright.design.charts.motifs import tall
 from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
+from walewright.design.model.per_size import plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.report.model import Span
@@ -127,7 +128,7 @@ def _motifs(piece: Piece, ground: Ground) -> Iterator[Area]:
         if chart is None or around is None:
             continue
         low = piece.levels[at].height
-        high = tuple(a + b for a, b in zip(low, tall(chart, at, ground.cloth), strict=True))
+        high = plus(low, tall(chart, at, ground.cloth))
         reach = _reach(motif.centre, tuple(chart.width / around.stitches_per_cm for _ in low))
         yield Area(
             said("motif", chart=motif.chart), "chart", motif.origin.span, low=low, high=high, reach=reach, fabric=None, chart=chart

@@ -7,6 +7,7 @@ from itertools import combinations
 
 from walewright.design.charts.areas import Area, AreaKind, Ground
 from walewright.design.model import Buttonholes, PerSize, Piece
+from walewright.design.model.per_size import minus
 from walewright.design.pieces.outline import NOTHING
 from walewright.report.model import Span
 from walewright.report.said import Said, said
@@ -135,7 +136,7 @@ def _holes(holes: Buttonholes, low: PerSize, ground: Ground) -> ReachAcross:
     fabric = ground.cloth.own
     wide = holes.stitches / fabric.stitches_per_cm if fabric is not None else 0.0
     edge = ground.outline.position(holes.edge, low)
-    outer = tuple(e - d for e, d in zip(edge, holes.distance, strict=True))
+    outer = minus(edge, holes.distance)
     inner = tuple(o - wide for o in outer)
     if holes.edge == "right":
         return inner, outer

@@ -7,7 +7,7 @@ Outline convention: a piece is seen as it hangs on the bed, knitter's left = `le
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Literal, TypeVar
 
@@ -381,3 +381,7 @@ class DesignInSize:
         """What is so in this size of something that has a value for each: a `PerSize` of the design, or what was made of every
         size in their order."""
         return by_size[self.number]
+
+    def each(self, several: Iterable[Sequence[_T]]) -> tuple[_T, ...]:
+        """The same of several things."""
+        return tuple(map(self.of, several))

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from walewright.design.findings import within
 from walewright.design.model import EdgeRun, Origin, PerSize, ShapingWay
+from walewright.design.model.per_size import plus
 from walewright.design.pieces.inside_lines import inside_lines
 from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
 from walewright.design.pieces.outline import OutlineSide, level_index
@@ -206,7 +207,7 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
     width = on.cloth.at(at).across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
     if width is None:
         return None
-    least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
+    least, most = (plus(*e) for e in _ends(now))
     if not _can_be_hung(node, at, width, least, most, on):
         return None
     low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))

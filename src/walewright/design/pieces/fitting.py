@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from walewright.design.model import PerSize
+from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.outline import NOTHING, OpeningGap, PieceOutline
 from walewright.design.reading.places import AmountPlace, concerned
 from walewright.report.model import Span
@@ -50,14 +51,14 @@ def leaves(
     short = tuple(s for s, *room in zip(sizes, *beside.values(), strict=True) if min(room) <= NOTHING)
     if not short:
         return True
-    taken = tuple(a + b for a, b in zip(*reach.values(), strict=True))
+    taken = plus(*reach.values())
     centred = not any(centre)
     notes: tuple[Said, ...]
     if centred:
         # The narrower side of the piece decides.
         narrow = tuple(2 * min(a, b) for a, b in zip(*(outline.position(s, heights) for s in SIDES), strict=True))
         notes = (said("piece-wide", where=where, width=place.per_size(narrow)),)
-        over = tuple(t - n for t, n in zip(taken, narrow, strict=True))
+        over = minus(taken, narrow)
     else:
         notes = tuple(_beside(side, where, room, place) for side, room in beside.items())
         over = tuple(max(-min(room), 0.0) for room in zip(*beside.values(), strict=True))

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, MachineProfile, Opening, Origin, PerSize, ShapingWay
+from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS, traced
 from walewright.design.pieces.fitting import fits
@@ -44,7 +45,7 @@ def neck(
     origin = Origin(f"piece {outline.piece} / neck", node.span)
     deep = tuple(s for s, d, h in zip(place.scope.sizes, depth, top.height, strict=True) if d >= h - NOTHING)
     if deep:
-        over = tuple(d - h for d, h in zip(depth, top.height, strict=True))
+        over = minus(depth, top.height)
         findings.report(
             "neck-too-deep",
             (node.span, "deep"),
@@ -79,7 +80,7 @@ def neck(
         left=runs,
         right=runs,
     )
-    parting = tuple(h - d for h, d in zip(top.height, depth, strict=True))
+    parting = minus(top.height, depth)
     reach = tuple((at, tuple(w / 2 for w in wide)) for at, wide in ((parting, flat), (top.height, width)))
     gap = OpeningGap(made, parting, top.height, reach, reach)
     return gap if fits(gap, what, outline, place) else None
@@ -177,7 +178,7 @@ def opening(
     if not any(width):
         findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
     origin = Origin(f"piece {outline.piece} / {node.name}", node.span)
-    to_centre = tuple(a - b for a, b in zip(outline.centre, centre, strict=True))
+    to_centre = minus(outline.centre, centre)
     on = Tracing(outline.piece, what, origin.path, outline.levels, cloth, machine, first=low, last=high, centre=to_centre, gap=True)
     edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
@@ -186,7 +187,7 @@ def opening(
     ends = tuple(side.most for side in edges.values())
     made = Opening(
         name=node.name,
-        width=tuple(a + b for a, b in zip(*ends, strict=True)),
+        width=plus(*ends),
         depth=tuple(b - a for a, b in zip(*heights, strict=True)),
         flat=width,
         shape="edges",
@@ -226,7 +227,7 @@ def offset(wanted: syntax.Expr | None, what: Said, outline: PieceOutline, place:
     if wanted is None:
         return outline.centre
     off = place.across(wanted, what)
-    return tuple(a + b for a, b in zip(off, outline.centre, strict=True)) if off is not None else None
+    return plus(off, outline.centre) if off is not None else None
 
 
 def _stays_open(edges: Mapping[EdgeSide, OutlineSide], what: Said, on: Tracing, node: syntax.OpeningLine) -> bool:
@@ -245,7 +246,7 @@ def _stays_open(edges: Mapping[EdgeSide, OutlineSide], what: Said, on: Tracing, 
                 sizes=place.scope.only(crossed),
                 what=what,
                 level=at.name,
-                width=place.per_size(tuple(a + b for a, b in zip(left, right, strict=True))),
+                width=place.per_size(plus(left, right)),
                 short=concerned(on.sizes, short, crossed),
             )
             return False

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Opening, PerSize
+from walewright.design.model.per_size import plus
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -95,7 +96,7 @@ class PieceOutline:
     def width(self, heights: PerSize, above: bool = False) -> PerSize:
         """From outer edge to outer edge."""
         left, right = (self.position(s, heights, above) for s in SIDES)
-        return tuple(a + b for a, b in zip(left, right, strict=True))
+        return plus(left, right)
 
     def parted(self, size: int, low: float, high: float, side: EdgeSide = "left") -> OpeningGap | None:
         """The gap that is open somewhere between the two heights of a size (their ends left out); of several the one nearest to the

@@ -8,6 +8,7 @@ from itertools import combinations
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
+from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.places import POSITIVE, AmountPlace, concerned
@@ -128,7 +129,7 @@ def _heights(made: Wedge, outline: PieceOutline) -> tuple[PerSize, PerSize]:
 
 def _held(made: Wedge) -> PerSize:
     width = made.width or ()
-    return tuple(w + r for w, r in zip(width, made.rest or (0.0,) * len(width), strict=True))
+    return plus(width, made.rest or (0.0,) * len(width))
 
 
 def _has_width(made: Wedge, outline: PieceOutline, place: AmountPlace) -> bool:
@@ -180,10 +181,10 @@ def together(wedges: Sequence[Wedge], outline: PieceOutline, place: AmountPlace)
             return False
         room = tuple(min(r) for r in zip(*(outline.room(s, low, high) for s in SIDES), strict=True))
         parted = any(outline.parted(i, a, b) for i, (a, b) in enumerate(zip(low, high, strict=True)))
-        both = tuple(a + b for a, b in zip(_held(one), _held(other), strict=True))
+        both = plus(_held(one), _held(other))
         wide = tuple(s for s, b, r in zip(sizes, both, room, strict=True) if b > r + NOTHING and not parted)
         if wide:
-            over = tuple(b - r for b, r in zip(both, room, strict=True))
+            over = minus(both, room)
             place.findings.report(
                 "wedge-too-wide/both",
                 (other.origin.span, "other"),

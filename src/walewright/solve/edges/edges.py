@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
+from walewright.design.model.per_size import minus, plus
 from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
@@ -51,7 +52,7 @@ def outer_edges(
     if piece.symmetric:
         left = _edge(_LedEdge(draft, design, piece, "both", one), start, rows)
         return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
-    right_start = tuple(terms + extra for terms, extra in zip(start, one, strict=True))
+    right_start = plus(start, one)
     zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else (NOTHING,) * len(start)
     left = _edge(_LedEdge(draft, design, piece, "left", one, zero), start, rows)
     right = _edge(_LedEdge(draft, design, piece, "right", one, zero), right_start, rows)
@@ -70,7 +71,7 @@ def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[Ed
         if None in come or not any(any(run.change) for run in ending) or any(run.path == ACROSS_RUN for run in ending):
             continue
         runs = [run for side, last in zip((piece.left, piece.right), come, strict=True) for run in side[: (last or 0) + 1]]
-        cm = [piece.start_width[i] + sum(run.change[i] for run in runs) for i in range(len(design.sizes))]
+        cm = [at.of(piece.start_width) + sum(at.of(run.change) for run in runs) for at in design.each_size]
         by = _reckoned(design, piece, name)
         wanted = tuple(b.stitches(c) for b, c in zip(by, cm, strict=True))
         terms = tuple(one.after[come[0] or 0] + other.after[come[1] or 0] for one, other in zip(left, right, strict=True))
@@ -168,7 +169,7 @@ class _Walk:
             ends = [self.least, self.most], [run.change, run.change]
         else:
             ends = [self.most, self.least], [run.change, run.most]
-        one, other = (tuple(p + c for p, c in zip(*each, strict=True)) for each in zip(*ends, strict=True))
+        one, other = (plus(*each) for each in zip(*ends, strict=True))
         least, most = tuple(map(min, one, other)), tuple(map(max, one, other))
         if all(abs(b.per_cm - a.per_cm) < 1e-9 and abs(b.spare - a.spare) < 1e-9 for a, b in zip(self.by, by, strict=True)):
             # Straight on is straight on, wherever that is.
@@ -230,16 +231,16 @@ def _edge(of: _LedEdge, start: PerSizeTerms, rows: Sequence[Mapping[str, Terms]]
         levels.append(run.to_level)
     return tuple(
         EdgeTerms(
-            start=start[i],
-            after=tuple(a[i] for a in after),
-            cast_off=tuple(c[i] for c in casts),
-            step=tuple(s[i] for s in steps),
-            from_rows=tuple(rows[i][level] for level in levels[:-1]),
-            to_rows=tuple(rows[i][level] for level in levels[1:]),
-            ways=tuple(d[i] for d in directions),
-            in_turn=tuple(t[i] for t in in_turn),
+            start=at.of(start),
+            after=at.each(after),
+            cast_off=at.each(casts),
+            step=at.each(steps),
+            from_rows=tuple(at.of(rows)[level] for level in levels[:-1]),
+            to_rows=tuple(at.of(rows)[level] for level in levels[1:]),
+            ways=at.each(directions),
+            in_turn=at.each(in_turn),
         )
-        for i in range(count)
+        for at in design.each_size
     )
 
 
@@ -250,7 +251,7 @@ def _move(of: _LedEdge, run: EdgeRun, walk: _Walk) -> tuple[tuple[int, ...], ...
     name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
     walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
     if any(of.zero):
-        walk.now = tuple(place - z for place, z in zip(walk.now, of.zero, strict=True))
+        walk.now = minus(walk.now, of.zero)
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
     found = walk.lead(run, _halved(by) if alike else by)

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
+from walewright.design.model.per_size import minus, plus, times
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft
 from walewright.solve.algebra.quantities import LESSER, NumberWanted, Quantity, want
@@ -53,28 +54,27 @@ def opening_terms(
     draft: Draft, design: Design, piece: Piece, opening: Opening, rows: Sequence[Mapping[str, Terms]], one: PerSizeTerms
 ) -> tuple[OpeningTerms, ...]:
     """The numbers of an opening, per size."""
-    count = range(len(design.sizes))
     end = end_level(piece, opening)
-    to_rows = [rows[i][end] for i in count]
+    to_rows = [of[end] for of in rows]
     if opening.from_level is None:
         depth = _depth(draft, design, piece, opening)
-        from_rows = [to_rows[i] - depth[i] for i in count]
+        from_rows = minus(to_rows, depth)
     else:
-        from_rows = [rows[i][opening.from_level] for i in count]
-        depth = tuple(to_rows[i] - from_rows[i] for i in count)
+        from_rows = tuple(of[opening.from_level] for of in rows)
+        depth = minus(to_rows, from_rows)
     if alike(piece, opening):
         left, right = _alike(draft, design, piece, opening, one)
     else:
         left, right = _apart(draft, design, piece, opening, one)
     made: list[OpeningTerms] = []
-    for i in count:
+    for at in design.each_size:
         edges: list[EdgeTerms] = []
-        for side, edge in zip(SIDES, (left[i], right[i]), strict=True):
-            at = (from_rows[i], *(rows[i][run.to_level] for run in gap_runs(opening, side)))
+        for side, edge in zip(SIDES, (at.of(left), at.of(right)), strict=True):
             runs = gap_runs(opening, side)
-            directions = tuple(ways(run.change[i], (run.most or run.change)[i]) for run in runs)
-            edges.append(replace(edge, from_rows=at[:-1], to_rows=at[1:], ways=directions))
-        made.append(OpeningTerms(depth[i], edges[0], edges[1], from_rows[i], to_rows[i]))
+            come = (at.of(from_rows), *(at.of(rows)[run.to_level] for run in runs))
+            directions = tuple(ways(at.of(run.change), at.of(run.most or run.change)) for run in runs)
+            edges.append(replace(edge, from_rows=come[:-1], to_rows=come[1:], ways=directions))
+        made.append(OpeningTerms(at.of(depth), edges[0], edges[1], at.of(from_rows), at.of(to_rows)))
     return tuple(made)
 
 
@@ -136,7 +136,7 @@ def _in_turn(
     of_runs = [
         steps_in_turn(draft, design, piece, r, f"{opening.name} {side}".rstrip(), {**edge, "level": r.to_level}) for r in runs
     ]
-    return [tuple(of_run[i] for of_run in of_runs) for i in range(len(design.sizes))]
+    return [at.each(of_runs) for at in design.each_size]
 
 
 # ----------------------------------------------------------------- a gap in the middle
@@ -156,7 +156,7 @@ def _alike(
         per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
         half = new(draft, design, piece, f"{opening.name} flat part")
         terms, factor = doubled(half, middle)
-        wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
+        wanted = times(opening.flat, per_cm)
         # A square gap's flat part is its width, which everybody sees.
         name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
         flat = _quantity(piece, opening, name, clause, NumberWanted(terms, factor, wanted, opening.flat))
@@ -185,8 +185,7 @@ def _alike(
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
     in_turn = _in_turn(draft, design, piece, opening, runs, "")
     left = tuple(
-        EdgeTerms(half[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps), in_turn=in_turn[i])
-        for i in range(len(design.sizes))
+        EdgeTerms(at.of(half), at.each(after), at.each(casts), at.each(steps), in_turn=at.of(in_turn)) for at in design.each_size
     )
     right = tuple(
         replace(edge, start=edge.start + m, after=tuple(place + m for place in edge.after)) if m else edge
@@ -202,18 +201,17 @@ def _apart(
     draft: Draft, design: Design, piece: Piece, opening: Opening, one: PerSizeTerms
 ) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
     """Edges of their own: the parting has a place and a width, and every run moves by so much."""
-    sizes = range(len(design.sizes))
     per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
-    centre = opening.centre or tuple(0.0 for _ in sizes)
-    flat = tuple(opening.flat[i] * per_cm[i] for i in sizes)
+    centre = opening.centre or tuple(0.0 for _ in per_cm)
+    flat = times(opening.flat, per_cm)
     # The middle of a piece of an odd number lies half a stitch right of the centre mark.
-    middle = tuple(centre[i] * per_cm[i] + (0.5 if one[i] else 0.0) for i in sizes)
+    middle = tuple(c * per + (0.5 if extra else 0.0) for c, per, extra in zip(centre, per_cm, one, strict=True))
     wanted_right = tuple(m + f / 2 for m, f in zip(middle, flat, strict=True))
     right = signed(draft, f"{piece.name}: {opening.name} place", piece.name, wanted_right)
     if any(flat):
         wanted_left = tuple(f / 2 - m for m, f in zip(middle, flat, strict=True))
         left = signed(draft, f"{piece.name}: {opening.name} place at the left", piece.name, wanted_left)
-        taken = tuple(a + b for a, b in zip(left, right, strict=True))
+        taken = plus(left, right)
         parting = _quantity(piece, opening, "flat-part", "is-flat-parting", NumberWanted(taken, 1, flat, opening.flat))
         want(draft, replace(parting, share=LESSER))
     else:
@@ -226,7 +224,7 @@ def _apart(
             name=said("part-place", **part),
             pieces=(piece.name,),
             origin=opening.origin,
-            terms=tuple(b - a for a, b in zip(left, right, strict=True)),
+            terms=minus(right, left),
             factor=1,
             wanted=tuple(2 * m for m in middle),
             cm=centre,
@@ -276,6 +274,5 @@ def _moving(
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
     in_turn = _in_turn(draft, design, piece, opening, runs, side)
     return tuple(
-        EdgeTerms(start[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps), in_turn=in_turn[i])
-        for i in range(len(design.sizes))
+        EdgeTerms(at.of(start), at.each(after), at.each(casts), at.each(steps), in_turn=at.of(in_turn)) for at in design.each_size
     )

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import CountPerSize, Design, Level, Piece
+from walewright.design.model.per_size import minus
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
@@ -30,7 +31,6 @@ Heights = dict[tuple[str, tuple[float, ...], tuple[float, ...], FabricsBelow], t
 
 def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tuple[PieceTerms, ...]:
     """The numbers of a piece that is no mirror image, per size; what is wanted of them is written into the draft."""
-    sizes = range(len(design.sizes))
     one = _middle(draft, design, piece)
     rows = _levels(draft, design, piece, heights)
     left, right = outer_edges(draft, design, piece, rows, one)
@@ -43,15 +43,15 @@ def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) ->
     _stages(draft, design, piece, rows)
     return tuple(
         PieceTerms(
-            left=left[i],
-            right=right[i],
-            rows=rows[i],
-            openings=tuple(o[i] for o in openings),
-            wedges=tuple(w[i] for w in wedges),
-            slots=tuple(s[i] for s in slots),
-            one=one[i],
+            left=at.of(left),
+            right=at.of(right),
+            rows=at.of(rows),
+            openings=at.each(openings),
+            wedges=at.each(wedges),
+            slots=at.each(slots),
+            one=at.of(one),
         )
-        for i in sizes
+        for at in design.each_size
     )
 
 
@@ -145,8 +145,8 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
     for (low, high), (_, _, fabric) in zip(pairwise(piece.levels), stages(design, piece), strict=True):
         if low is piece.levels[0] or (low.most is None) != (high.most is None):
             continue
-        cm = tuple(h - b for h, b in zip(high.height, low.height, strict=True))
-        most = tuple(h - b for h, b in zip(highest(high), highest(low), strict=True))
+        cm = minus(high.height, low.height)
+        most = minus(highest(high), highest(low))
         ends = {"low": low.name, "high": high.name, "piece": piece.name}
         quantity = Quantity(
             name=said("rows-between", **ends),
