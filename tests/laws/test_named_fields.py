@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.laws.code_tree import dotted, modules, tree
+from tests.laws.code_tree import breaches, each_stage, modules, nodes, tree
 
 MOST_IN_ORDER = 6
 """Values that a call tells apart by their order alone; a starred one counts as one."""
@@ -18,18 +18,18 @@ MOST_PARAMETERS = 7
 
 def _commands(module: ast.Module) -> set[str]:
     """Functions that a command of the command line runs: it gives them each option by its name."""
-    calls = (n for n in ast.walk(module) if isinstance(n, ast.Call) and ast.unparse(n.func) == "command")
+    calls = (n for n in nodes(module) if isinstance(n, ast.Call) and ast.unparse(n.func) == "command")
     return {ast.unparse(call.args[1]) for call in calls if len(call.args) > 1}
 
 
 def by_order(module: ast.Module) -> list[str]:
     """Calls with too many values in order."""
-    calls = (node for node in ast.walk(module) if isinstance(node, ast.Call))
+    calls = (node for node in nodes(module) if isinstance(node, ast.Call))
     return [f"line {c.lineno}: {ast.unparse(c.func)}, {len(c.args)}" for c in calls if len(c.args) > MOST_IN_ORDER]
 
 
 def _of_methods(module: ast.Module) -> Iterator[ast.AST]:
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.ClassDef):
             plain = (f for f in node.body if isinstance(f, ast.FunctionDef | ast.AsyncFunctionDef))
             yield from (f for f in plain if not any(ast.unparse(d) == "staticmethod" for d in f.decorator_list))
@@ -39,7 +39,7 @@ def taking_many(module: ast.Module) -> list[str]:
     """Functions with too many parameters; what a method is of is none."""
     methods, commands = set(_of_methods(module)), _commands(module)
     found = []
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef | ast.Lambda):
             name = getattr(node, "name", "lambda")
             given = len([*node.args.posonlyargs, *node.args.args, *node.args.kwonlyargs]) - (node in methods)
@@ -48,14 +48,14 @@ def taking_many(module: ast.Module) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_values_have_names(path: Path) -> None:
-    assert by_order(tree(path)) == []
+@each_stage(modules())
+def test_values_have_names(paths: list[Path]) -> None:
+    assert breaches(lambda path: by_order(tree(path)), paths) == {}
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_what_goes_together_is_one_value(path: Path) -> None:
-    assert taking_many(tree(path)) == []
+@each_stage(modules())
+def test_what_goes_together_is_one_value(paths: list[Path]) -> None:
+    assert breaches(lambda path: taking_many(tree(path)), paths) == {}
 
 
 @pytest.mark.parametrize(
