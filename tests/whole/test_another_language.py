@@ -10,7 +10,7 @@ import pytest
 from tests.guide.turned import TURNED, every_text, undotted
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright import world
-from walewright.sheet import PageOptions, compose, html
+from walewright.sheet import PageOptions, ProvenPattern, compose, html
 
 PROGRAM = {"walewright", "build", "size", "tension", "swatch", "measure", "dial", "yarn", "bed", "choose", "or", "rows", "wale"}
 """What is typed: the program's name, its command and options, and the form of a tension's value."""
@@ -37,7 +37,7 @@ def test_no_word_of_english_is_left(name: str, units: str) -> None:
     design, counts, instructions, proof = outcome.result()
     turned = every_text(instructions)
     options = PageOptions(units=units)  # type: ignore[arg-type]
-    page = html(compose(TURNED, design, counts, turned, proof, options, outcome.fit))
+    page = html(compose(TURNED, ProvenPattern(design, counts, turned, proof, outcome.fit), options))
     assert '<html lang="en-x-dotted">' in page
     text = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", page, flags=re.DOTALL)))
     assert "Mätërïäls" in text

@@ -137,7 +137,7 @@ def _line(here: _Open, row: str, mark: re.Match[str], start: int, layout: PageLa
         first, last = int(found["first"]), int(found["last"] or found["first"])
     else:
         first = last = next((line.last for line in reversed(here.lines) if line.last), 0) + 1
-    return PrintedLine(words, here.only, start, start + len(row), mark["own"] is not None, first, last)
+    return PrintedLine(words, here.only, start=start, end=start + len(row), own=mark["own"] is not None, first=first, last=last)
 
 
 def _of_chart(here: _Open, row: str, start: int, layout: PageLayout) -> bool:

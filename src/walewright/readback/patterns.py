@@ -48,7 +48,11 @@ class Patterns(Mind):
             raise Contradiction("contradiction/wrong-way-round", last=needle(last), first=needle(first))
         self._working()
         whole = area == "whole"
-        self.made += self._charting.begin(MarksInForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
+        self.made += self._charting.begin(
+            MarksInForce(
+                self._drawings[chart], fabric=fabric, whole=whole, first=first, last=last, edge=edge, start=start, begun=self._row
+            )
+        )
         # A needle that another chart began something on goes by the new one.
         self.made += self._leaving()
         if fabric:

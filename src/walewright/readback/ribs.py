@@ -56,7 +56,7 @@ class Ribs(Mind):
         match told:
             case [tuple() as named, tuple() as rows, *sooner]:
                 if named:
-                    self._begin_rib(_Deep(0, 1, rows, None, bool(sooner), self._row, frozenset(named)))
+                    self._begin_rib(_Deep(0, 1, rows, panel=None, sooner=bool(sooner), begun=self._row, named=frozenset(named)))
             case [int(every), int(left), int(right), int(first), int(last), tuple() as rows, *sooner]:
                 self._mirrored(every, left, right)
                 self._begin_rib(_Deep(right, every, rows, (first, last), bool(sooner), self._row))

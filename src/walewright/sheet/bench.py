@@ -9,15 +9,13 @@ import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.knit.steps import SizePlan, UseYarnStep
-from walewright.proof.model import Proof
 from walewright.sheet.charts import charts
 from walewright.sheet.composing import page_words
 from walewright.sheet.model import ChartPart, PageOptions
-from walewright.solve.model import Counts
+from walewright.sheet.proven import ProvenPattern
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
@@ -90,25 +88,18 @@ class BenchDocument:
     """Of each sheet, what stands in the upper right corner of each of its pages; none before the pages are counted."""
 
 
-def compose_bench(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    plan: SizePlan,
-    instructions: Instructions,
-    proof: Proof,
-    options: PageOptions,
-) -> BenchDocument:
-    """The pages of a bench copy, `instructions` being that of `plan` in the language of `guide`."""
+def compose_bench(guide: Guide, pattern: ProvenPattern, plan: SizePlan, options: PageOptions) -> BenchDocument:
+    """The pages of a bench copy, the pattern's instructions being that of `plan` in the language of `guide`."""
+    instructions = pattern.instructions
     guide = guide.on_plates() if plan.plates else guide
     size = name_of(plan.size)
     return BenchDocument(
         language=guide.code,
         paper=IN_STYLE_SHEETS[options.paper],
-        title=guide.say("bench/title", title=design.title, size=size),
+        title=guide.say("bench/title", title=pattern.design.title, size=size),
         how=guide.say("bench/how"),
         sheets=tuple(_sheets(guide, plan, instructions)),
-        charts=charts(guide, design, counts, instructions, proof, large_print=True),
+        charts=charts(guide, pattern, large_print=True),
         abbreviations=instructions.abbreviations,
         words=page_words(guide),
         version=options.version,

@@ -6,6 +6,7 @@ from collections.abc import Hashable, Iterator, Sequence
 from typing import get_args
 
 from walewright.design.model import PerSize
+from walewright.design.model.per_size import minus
 from walewright.figures.measures import name_of
 from walewright.fit.model import Beside, Buttons, Ease, Fit, Girth, Passing, Reach, Role
 from walewright.guide.model import Guide
@@ -64,7 +65,7 @@ def eases(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
         yield ease_label(guide, ease), ease.ease
     for reach in fit.reaches:
         if reach.body:
-            values = tuple(a - b for a, b in zip(reach.values, reach.body, strict=True))
+            values = minus(reach.values, reach.body)
             yield guide.say("fit/neck-to-wrist"), values
 
 

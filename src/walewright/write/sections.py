@@ -114,7 +114,9 @@ def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: P
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
     copies = tuple(1 if b is None or b.joining else b.copies for b in column)
     title = section_heading(block, copies, language)
-    return Section(block.name, title, copies, tuple(paragraphs), block.joining, _called(block, language), block.linked is not None)
+    return Section(
+        block.name, title, copies, tuple(paragraphs), block.joining, called=_called(block, language), link=block.linked is not None
+    )
 
 
 def section_heading(block: StepBlock, copies: Copies, language: PrintedLanguage) -> str:

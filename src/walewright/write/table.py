@@ -45,14 +45,14 @@ def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLangua
     at = filled_phrase("at", language, row=row)
     stands = _stands(entries, working, language)
     return Sentence(
-        capital(worded(*between(" ", in_columns(at, what, stands, language)))),
-        working,
-        row.text(language),
-        "",
-        next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
-        False,
-        ("KnitTo", *told),
-        Cells((row.number(language),), capital(what), stands, at),
+        runs=capital(worded(*between(" ", in_columns(at, what, stands, language)))),
+        sizes=working,
+        row=row.text(language),
+        side="",
+        origin=next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
+        check=False,
+        kinds=("KnitTo", *told),
+        cells=Cells((row.number(language),), capital(what), stands, at),
         row_said=True,
         row_graded=row.whole,
         goes_on=True,

@@ -20,7 +20,7 @@ def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: 
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
     said = StepSaid(column, group)
     runs = filled_phrase("together", language, said)
-    head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
+    head = Sentence(runs=runs, sizes=said.working, row="", side="", origin=said.any.origin, check=True, kinds=("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
     return (head, *(_line(tracks, group, language) for tracks in rows))
 
@@ -38,7 +38,7 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
     runs = capital(filled_phrase("track", language, title=_titled(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
-    return Sentence(runs, working, "", "", origin, False, tuple(told), goes_on=True)
+    return Sentence(runs=runs, sizes=working, row="", side="", origin=origin, check=False, kinds=tuple(told), goes_on=True)
 
 
 def _titled(title: st.Words, language: PrintedLanguage) -> str:
