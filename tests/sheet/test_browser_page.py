@@ -111,7 +111,7 @@ def test_a_copy_that_reads_otherwise_is_left_out(monkeypatch: pytest.MonkeyPatch
         return proven(outcome, size, replace(copy, plain_text=text))
 
     monkeypatch.setattr(bench_copies, "proven_bench", misprinted)
-    page = pattern_of("bollard").browser_page
+    page = replace(pattern_of("bollard")).browser_page
     assert re.findall(r'<template data-size="(\d+)"', page) == ["0", "2", "3", "4"]
 
 
@@ -124,7 +124,7 @@ def test_the_page_for_paper_has_nothing_of_it() -> None:
 
 
 def test_the_key_is_the_documents_hash() -> None:
-    pattern = pattern_of("bollard")
+    pattern = replace(pattern_of("bollard"))
     pages = {built("bollard"), pattern.browser_page, replace(pattern, date="2026-01-03").browser_page}
     keys = {re.findall(r'data-key="([0-9a-f]{32})"', page)[0]: page for page in pages}
     assert len(pages) == len(keys) == 2
