@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
@@ -30,6 +31,7 @@ def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: s
     """The whole pattern as plain text: `steps` are the instructions, `sheet` is composed of the same pattern in the same language
     and `units`, cm | in | both."""
     guide = guide.on_plates() if design.machine.plates else guide
+    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
     long = floats(guide, design, proof)
     parts = (
         _title(sheet, design),
