@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 from walewright.knit.operations import SeamEnd
 
@@ -69,11 +67,6 @@ class ReadEvents:
     what: str
     rows: tuple[ReadRows | tuple[int, *tuple[ReadGraded, ...]], ...]
     """Every so many rows from each of some to the last of the numbers."""
-
-    @staticmethod
-    def of_rule(what: str) -> Callable[[Any, list[Any]], ReadEvents]:
-        """What makes them of the children of a rule of the grammar."""
-        return lambda _, children: ReadEvents(what, tuple(children))
 
     @property
     def numbers(self) -> tuple[ReadGraded, ...]:

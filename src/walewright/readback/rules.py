@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any, cast
 
 from lark import Tree
@@ -22,6 +23,11 @@ from walewright.readback.phrases import (
     Several,
 )
 from walewright.readback.tokens import ReadTokens
+
+
+def on_the_way(what: str) -> Callable[[Any, list[Any]], ReadPhrase]:
+    """What makes a phrase of the children of a rule that tells at which rows something is done."""
+    return lambda _, children: ReadPhrase("on_the_way", (ReadEvents(what, tuple(children)),))
 
 
 class ReadRules(ReadTokens):
@@ -54,7 +60,7 @@ class ReadRules(ReadTokens):
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
-    crossing, moving, holding = map(ReadEvents.of_rule, ("cross", "move", "hold"))
+    crossing, moving, holding, latching, changing = map(on_the_way, ("cross", "move", "hold", "latch", "change"))
 
     def every(self, children: list[Any]) -> Any:
         return tuple(children)

@@ -28,6 +28,8 @@ class Shapings:
     end: int | None
     start: int
     stop: int
+    ways: tuple[ReadPhrase, ...] = ()
+    """At which rows something is done on the way."""
     tracks: list[tuple[str, list[ReadPhrase]]] = field(default_factory=list)
 
     def in_rows(self, size: int) -> Iterator[ReadPhrase]:
@@ -59,6 +61,7 @@ class Shapings:
             raise Contradiction("contradiction/counter-goes-back", begin=self.begin, end=self.end)
         if self.end > at:
             yield ReadPhrase("knit_rows", (ReadGraded((self.end - at,)),))
+        yield from self.ways
 
 
 def _rows(phrase: ReadPhrase, size: int) -> int:

@@ -86,9 +86,11 @@ class SectionAtWork:
             return
         self._close()
         self.start, self.end = line.start, line.end
+        self._begun()
         if isinstance(first, ReadPhrase) and first.kind == "together":
             begin, last = (a.of(self._size) for a in first.arguments if isinstance(a, ReadGraded))
-            self._together = Shapings(begin, last, line.start, line.end)
+            ways = tuple(a for a in first.arguments if isinstance(a, ReadPhrase))
+            self._together = Shapings(begin, last, line.start, line.end, ways)
             return
         for phrase in self._counted(phrases(told, self._size)):
             self._obey(phrase)
@@ -100,6 +102,11 @@ class SectionAtWork:
             self.start, self.end = together.start, together.stop
             for phrase in together.in_rows(self._size):
                 self._obey(phrase)
+
+    def _begun(self) -> None:
+        """Hands know where a line begins; what is joined off the bed is not for them."""
+        if not self._section.joining:
+            self._obey(ReadPhrase("line", ()))
 
     def _counted(self, told: Iterable[ReadPhrase]) -> Iterator[ReadPhrase]:
         for phrase in told:

@@ -7,15 +7,20 @@ from walewright.write.align import Column
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
+from walewright.write.listed import KnitToListed
 from walewright.write.model import Cells, Manner, Run, Sentence
-from walewright.write.row_by_row import Entry, Rows, announced, table
-from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
+from walewright.write.on_the_way import on_the_way
+from walewright.write.row_by_row import Entry, Rows, announced, table, titles
+from walewright.write.said import Phrase, StepSaid, between, capital, prose, titled, worded
 from walewright.write.words import kinds, phrase
 
 
 def tabled(stretches: Column[Rows], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """What is announced first, then the rows. `group` are the sizes that the table is printed for."""
-    note = prose(said("at-once/note", what=announced(stretches)), language)
+    going_on = tuple(titled(title, language) for title in titles(stretches))
+    note = prose(
+        said("at-once/in-row-order", what=going_on) if going_on else said("at-once/note", what=announced(stretches)), language
+    )
     working = tuple(i for i, s in enumerate(stretches) if s is not None)
     head = Sentence((Run(note),), working, "", "", "", True, manner=Manner.NOTE)
     return (head, *(_row(entries, group, language) for entries in table(stretches)))
@@ -34,7 +39,8 @@ def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLangua
     steps = next(e.steps for e in entries if e is not None)
     working = tuple(i for i, e in enumerate(entries) if e is not None)
     told: list[str] = []
-    phrases: list[Phrase] = []
+    on_way = StepSaid(tuple(None if e is None else KnitToListed(e.row, way=e.way) for e in entries), working)
+    phrases: list[Phrase] = [worded(*one) for one in on_the_way(on_way, language)]
     for number in range(len(steps)):
         # The dash of a size that has nothing to do stands with the counter; the other numbers are for those who have.
         step = StepSaid(tuple(None if e is None else e.steps[number] for e in entries), working)

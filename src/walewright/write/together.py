@@ -12,21 +12,21 @@ from walewright.write.filling import phrase as filled_phrase
 from walewright.write.heads import only, varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence
-from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
-from walewright.write.words import has_number, kinds, phrase, repeated, worked
+from walewright.write.said import Phrase, StepSaid, between, capital, titled, worded
+from walewright.write.words import PARTS, has_number, kinds, phrase, repeated, worked
 
 
 def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
     said = StepSaid(column, group)
-    runs = filled_phrase("together", language, said)
+    runs = filled_phrase("together", language, said, PARTS)
     head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
     return (head, *(_line(tracks, group, language) for tracks in rows))
 
 
 def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
-    title = said_of("buttonholes") if _buttonholes(tracks) else next(t.title for t in tracks if t is not None)
+    title = said_of("buttonholes") if buttonholes(tracks) else next(t.title for t in tracks if t is not None)
     steps = [() if t is None else tuple(s for s in t.steps if worked(s)) for t in tracks]
     told: list[str] = []
     phrases: list[Phrase] = []
@@ -35,18 +35,13 @@ def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLan
         phrases.append(_for_some(said, language) if _apart(column, group, language) else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
-    runs = capital(filled_phrase("track", language, title=_titled(title, language), steps=all_of_it))
+    runs = capital(filled_phrase("track", language, title=titled(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
     return Sentence(runs, working, "", "", origin, False, tuple(told), goes_on=True)
 
 
-def _titled(title: st.Words, language: PrintedLanguage) -> str:
-    """What goes on: at an edge, which may be the trade's own."""
-    return language.edge(title) if isinstance(title, str) else prose(title, language)
-
-
-def _buttonholes(tracks: Column[st.Track]) -> bool:
+def buttonholes(tracks: Column[st.Track]) -> bool:
     """Whether nothing is done but to make holes of one kind above each other."""
     steps = [s for t in tracks if t is not None for s in _each(t.steps) if not isinstance(s, st.KnitRows)]
     return all(isinstance(s, st.SlotClosed) for s in steps) or all(isinstance(s, st.EyeletAt) for s in steps)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 LINES = {
-    "together": "At the same time, from {RC} {from_row} to {RC} {to_row}:",
+    "together": "At the same time, from {RC} {from_row} to {RC} {to_row}{@on_the_way}:",
     "track": "For the {title}: {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",

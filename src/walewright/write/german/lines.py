@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 LINES = {
-    "together": "Gleichzeitig, von {RC} {from_row} bis {RC} {to_row}:",
+    "together": "Gleichzeitig, von {RC} {from_row} bis {RC} {to_row}{@on_the_way}:",
     "track": "Dabei, {title}: {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
