@@ -143,9 +143,22 @@ class ReadTrack:
 
     title: str
     body: tuple[ReadSaid, ...]
+    at: ReadGraded | None = None
+    """The reading of the counter at which all of it is done, where one is named."""
 
 
-ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack
+@dataclass(frozen=True, slots=True)
+class ReadRun:
+    """The body is worked when the counter reads the first of the numbers, and then every so many rows until it reads the last;
+    what `stands` is true after that, and what is told `on_the_way` is of all those rows."""
+
+    numbers: tuple[ReadGraded, ReadGraded, ReadGraded]
+    body: tuple[ReadSaid, ...]
+    on_the_way: tuple[ReadSaid, ...]
+    stands: ReadPhrase
+
+
+ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack | ReadRun
 
 
 def tenths(words: str, point: str) -> int:

@@ -178,10 +178,11 @@ def closeness(one: Step, other: Step) -> int:
     """As `align.closeness`; of stretches, in how many entries they are alike."""
     if not isinstance(one, Rows) or not isinstance(other, Rows):
         return align_.closeness(one, other)
-    return sum(_doings(a) == _doings(b) for a, b in zip(one.entries, other.entries, strict=False))
+    return sum(doings(a) == doings(b) for a, b in zip(one.entries, other.entries, strict=False))
 
 
-def _doings(entry: Entry) -> Hashable:
+def doings(entry: Entry) -> Hashable:
+    """What is done at a row, whatever its numbers."""
     return tuple(likeness(s) for s in entry.steps)
 
 
@@ -190,7 +191,7 @@ def table(stretches: Column[Rows]) -> list[Column[Entry]]:
     has fewer rows for some sizes only with each thing told apart."""
     together = [() if s is None else s.entries for s in stretches]
     apart = [tuple(one for entry in entries for one in _one_by_one(entry)) for entries in together]
-    made = [align(entries, _doings, lambda a, b: a.row == b.row) for entries in (together, apart)]
+    made = [align(entries, doings, lambda a, b: a.row == b.row) for entries in (together, apart)]
     return min(made, key=lambda rows: len(rows) + sum(None in row for row in rows))
 
 
