@@ -108,6 +108,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
     def line(self) -> None:
         """Another line of the text begins."""
         self._rows_of_line.clear()
+        self._told_of.clear()
         self._latched_at.clear()
 
     def on_the_way(self, told: tuple[str, tuple[int, ...]]) -> None:
@@ -118,6 +119,8 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             self._by_pattern(what, rows)
         elif {*rows} != self._latched_at:
             raise Contradiction("contradiction/events-of-charts", counter=min({*rows} ^ self._latched_at))
+        else:
+            self._latched_at.clear()
 
     def reads(self, row: int) -> None:
         """The counter as it is."""

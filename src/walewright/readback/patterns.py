@@ -134,13 +134,15 @@ class Patterns(Mind):
         return self._charting.asks(counter, what)
 
     def _by_pattern(self, what: str, rows: tuple[int, ...]) -> None:
-        """Raises `Contradiction` where the rows of the line are not those in which that is done."""
-        knitted = dict(self._rows_of_line)
+        """Raises `Contradiction` where the rows of the line that are not told of yet are not those in which that is done."""
+        knitted = dict(self._rows_of_line[self._told_of.get(what, 0) :])
+        self._told_of[what] = len(self._rows_of_line)
         for counter in rows:
             if counter not in knitted or not self._asked(what, counter):
                 raise Contradiction("contradiction/events-of-charts", counter=counter)
         for counter, done in knitted.items():
-            if counter not in rows and (self._asked(what, counter) if what == "change" else what in done):
+            # Moves are made for ladders too, and needles held for other yarns.
+            if counter not in rows and (what == "change" or what in done) and self._asked(what, counter):
                 raise Contradiction("contradiction/events-of-charts", counter=counter)
 
     def _one_row(self) -> None:

@@ -59,8 +59,6 @@ class TogetherListed(st.Together):
     way: Way = NOTHING
 
 
-Listed = KnitToListed | KnitRowsListed | RepeatListed | TogetherListed
-
 PLAIN: Mapping[type[Step], type[Step]] = {
     KnitToListed: st.KnitTo,
     KnitRowsListed: st.KnitRows,
@@ -118,7 +116,7 @@ class Striped:
 
 
 @dataclass(frozen=True, slots=True)
-class Ribbed:
+class RibInForce:
     """A rib that is latched up at `rows` of the counter. `fresh`: nothing has been knitted since that was said."""
 
     said: Step
@@ -133,7 +131,7 @@ class Going:
     tally: RowTally = field(default_factory=RowTally)
     charts: tuple[Laid, ...] = ()
     stripes: Striped | None = None
-    ribs: tuple[Ribbed, ...] = ()
+    ribs: tuple[RibInForce, ...] = ()
     waiting: int = 0
     """Parts that wait their turn."""
     away: frozenset[int] = frozenset()
@@ -208,7 +206,7 @@ def way_through(going: Going, begin: int, end: int) -> Way:
     )
 
 
-def _latched(ribs: Sequence[Ribbed], begin: int, end: int) -> Readings:
+def _latched(ribs: Sequence[RibInForce], begin: int, end: int) -> Readings:
     """A rib whose rows have been said in the line above, all of them in these rows, says enough."""
     if all(rib.fresh and all(begin < row <= end for row in rib.rows) for rib in ribs):
         return ()
@@ -232,10 +230,10 @@ def in_one(ways: Sequence[Way]) -> Way:
     )
 
 
-Kind = TypeVar("Kind", bound=Step)
+WithWay = TypeVar("WithWay", bound=Step)
 
 
-def _as(kind: type[Kind], step: Step, way: Way) -> Kind:
+def _as(kind: type[WithWay], step: Step, way: Way) -> WithWay:
     return kind(**{f.name: getattr(step, f.name) for f in fields(step)}, way=way)  # type: ignore[call-arg]
 
 
@@ -278,7 +276,7 @@ def _after(step: Step, drawn: Mapping[str, Chart], going: Going) -> Going:
         case st.StopStripes():
             more["stripes"] = None
         case st.LatchInStages(rows=rows) | st.LatchPanelInStages(rows=rows):
-            more["ribs"] = (*(rib for rib in going.ribs if rib.said != step), Ribbed(step, rows))
+            more["ribs"] = (*(rib for rib in going.ribs if rib.said != step), RibInForce(step, rows))
         case st.KnitTo() | st.KnitRows() if going.ribs:
             row = counted(going.tally, step).row or 0
             # It is done with its last row, but for a part that waits its turn.

@@ -19,7 +19,7 @@ from walewright.write.mirrored import hung_of, hung_on, mirrored, nothing_waitin
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
-from walewright.write.row_order import Crowd, crowds, in_row_order
+from walewright.write.row_order import TitlesAtOnce, crowds, in_row_order
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
 from walewright.write.tally import RowTally
@@ -202,7 +202,7 @@ def _titled(block: StepBlock) -> list[SectionPart]:
     return parts
 
 
-def _folded(parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[Crowd]) -> list[SectionPart]:
+def _folded(parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce]) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows."""
     tally, mind, going = RowTally(), InMind(), Going()
     made: list[SectionPart] = []
