@@ -113,7 +113,8 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
             if found is None or sizes:
                 strange.append((start, start + len(row)))
             else:
-                sizes = (found["first"], *(found["others"].split(language.between) if found["others"] else ()))
+                named = (found["first"], *(found["others"].split(language.between) if found["others"] else ()))
+                sizes = tuple(map(as_name, named))
         elif _underlines(under, row, "-"):
             here.only = None
         elif layout.only.fullmatch(row):

@@ -21,6 +21,7 @@ from walewright.readback.phrases import (
     Reading,
     ReadPhrase,
     ReadRepeat,
+    ReadRun,
     ReadSaid,
     ReadTrack,
     SeamEdgesRead,
@@ -138,7 +139,11 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
     for one in told:
         if isinstance(one, ReadRepeat):
             yield one.times
-        if isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
+        if isinstance(one, ReadRun):
+            yield from one.numbers
+            yield from _numbers((*one.body, *one.on_the_way, one.stands))
+        elif isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
+            yield from (one.at,) if isinstance(one, ReadTrack) and one.at is not None else ()
             yield from _numbers(one.body)
         else:
             for argument in one.arguments:

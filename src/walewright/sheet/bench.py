@@ -39,6 +39,8 @@ class BenchRow:
     again: bool = False
     """Whether the counter stands where it stood in the row above."""
     note: Pieces = ()
+    beside: bool = False
+    """Whether it is on one page with the row above: nobody asks for it by itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,7 +143,7 @@ def _sheets(guide: Guide, plan: SizePlan, instructions: Instructions) -> Iterato
             anchor=_anchor(number, section.name),
             title=name_of(section.title),
             tension=guide.say("bench/tension", tension=tension) if tension else "",
-            stages=tuple(_stage(p, section) for p in section.paragraphs),
+            stages=_stages(section),
             joined=(),
             several=section.most > 1,
         )
@@ -158,6 +160,23 @@ def _tension(plan: SizePlan, block: str) -> str:
     """The tension that a block is begun at."""
     steps = (step for b in plan.blocks if b.name == block for _, some in b.paragraphs for step in some)
     return next((step.tension for step in steps if isinstance(step, UseYarnStep)), "")
+
+
+def _stages(section: Section) -> tuple[BenchStage, ...]:
+    """The paragraphs. Which rows make which edges is asked for when they are joined: it stands in one row below the last step."""
+    made: list[BenchStage] = []
+    for paragraph in section.paragraphs:
+        if made and _names_edges(paragraph):
+            told = (run for s in paragraph.sentences for run in (Run(" "), *s.runs))
+            row = BenchRow(0, note=(Run(f"{name_of(paragraph.title)}:"), *told), beside=True)
+            made[-1] = replace(made[-1], rows=(*made[-1].rows, row))
+        else:
+            made.append(_stage(paragraph, section))
+    return tuple(made)
+
+
+def _names_edges(paragraph: Paragraph) -> bool:
+    return bool(paragraph.sentences) and all(s.kinds and {*s.kinds} <= {"EdgeIs", "GapIs"} for s in paragraph.sentences)
 
 
 def _stage(paragraph: Paragraph, section: Section) -> BenchStage:

@@ -67,7 +67,7 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
 
 def credit_words(guide: Guide, credit: Credit) -> str:
     """Where a row's figures are from."""
-    return guide.say("credit", published=credit.published, recalled=credit.recalled, own=credit.own)
+    return guide.say("credit", published=credit.published, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))
 
 
 def seam_note(guide: Guide, design: Design, units: str) -> str:

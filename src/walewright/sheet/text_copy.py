@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
@@ -32,6 +33,7 @@ def text_copy(guide: Guide, sheet: Sheet, pattern: ProvenPattern, steps: str, un
     and `units`, cm | in | both."""
     design, proof, fit = pattern.design, pattern.proof, pattern.fit
     guide = guide.on_plates() if design.machine.plates else guide
+    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
     long = floats(guide, design, proof)
     parts = (
         _title(sheet, design),
