@@ -22,6 +22,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
 from walewright.report import codes
+from walewright.report.model import Diagnostic
 from walewright.report.render import terminal
 
 FOLDER = ROOT / "docs" / "errors"
@@ -127,10 +128,15 @@ def _run(commands: str, folder: Path) -> Run:
     return Run(done.stderr, done.returncode)
 
 
+def printed(text: str, diagnostics: tuple[Diagnostic, ...]) -> str:
+    """What the terminal shows of a source, without its count at the end."""
+    return COUNT.sub("", terminal(diagnostics, {FILE: text})) + "\n"
+
+
 def told(shown: Page) -> str:
     """What the compiler prints to the wrong source or the wrong commands of a page, without its count at the end."""
     if shown.wrong:
-        return COUNT.sub("", terminal(compiled(shown.wrong.source).diagnostics, {FILE: shown.wrong.source})) + "\n"
+        return printed(shown.wrong.source, compiled(shown.wrong.source).diagnostics)
     return COUNT.sub("", run(shown).errors) + "\n"
 
 
