@@ -66,20 +66,27 @@ def _lines(value: Any) -> Sequence[str]:
     return [written(one) for one in value] if many else [written(value)]
 
 
-def written(value: Any) -> str:
-    """A value with all its fields. Of a place in the source it is said what it is of, not where in the text that stands."""
+def written(value: Any, *, places: bool = False) -> str:
+    """A value with all its fields. Of a place in the source it is said what it is of; with `places`, too, where in the text that
+    stands."""
+
+    def each(one: Any) -> str:
+        return written(one, places=places)
+
     if isinstance(value, Origin):
-        return value.path
+        return f"{value.path}@{each(value.span)}" if places else value.path
     if isinstance(value, Span):
-        return "~"
-    if is_dataclass(value) and not isinstance(value, type):
-        return f"{type(value).__name__}({' '.join(f'{f.name}={written(getattr(value, f.name))}' for f in fields(value))})"
+        return f"{value.file}:{value.start}-{value.end}" if places else "~"
+    if isinstance(value, type):
+        return value.__name__
+    if is_dataclass(value):
+        return f"{type(value).__name__}({' '.join(f'{f.name}={each(getattr(value, f.name))}' for f in fields(value))})"
     if isinstance(value, Mapping):
-        return f"{{{', '.join(f'{written(key)}: {written(one)}' for key, one in value.items())}}}"
+        return f"{{{', '.join(f'{each(key)}: {each(one)}' for key, one in value.items())}}}"
     if isinstance(value, tuple | list):
-        return f"[{' '.join(map(written, value))}]"
+        return f"[{' '.join(map(each, value))}]"
     if isinstance(value, frozenset | set):
-        return f"<{' '.join(sorted(map(written, value)))}>"
+        return f"<{' '.join(sorted(map(each, value)))}>"
     if isinstance(value, Enum):
         return value.name
     # Sums of floats may differ in their last digit from one machine to another.

@@ -8,7 +8,6 @@ And a pair of mittens, which has what the pullover has not: see `mitten`.
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Callable, Iterator
 from dataclasses import fields
 from typing import Any
@@ -16,6 +15,7 @@ from typing import Any
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
+from tests.as_ever import digest
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
 from tests.bed.words import told
 from tests.kept import written
@@ -351,12 +351,11 @@ def knitted_as_ever(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPa
     yield
     if made and request.path.stem not in DRAWN_OR_KEPT:
         refused = dict.fromkeys(told(fault) for result in made for fault in result.faults)
-        assert "\n".join([*refused, *_fabrics(made)]) == snapshot
+        assert "\n".join([*refused, *_fabrics(made)]) == snapshot(name="made")
 
 
 def _fabrics(made: list[BedResult]) -> Iterator[str]:
     """Of all results together: how many fabrics there are, and a digest of everything that is known of them."""
     known = [written(getattr(fabric, f.name)) for result in made for fabric in result.fabrics for f in fields(fabric)]
     known += [written((r.open_edges, r.free_edges, r.done, r.sides)) for r in made]
-    digest = hashlib.blake2s("\n".join(known).encode(), digest_size=5).hexdigest()
-    yield f"{sum(len(result.fabrics) for result in made)} fabrics, {digest}"
+    yield f"{sum(len(result.fabrics) for result in made)} fabrics, {digest(known)}"

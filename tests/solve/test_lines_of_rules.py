@@ -1,5 +1,5 @@
-"""What a rule asks of a tiny garment, line by line as the programme has it, each worked out by hand: a line that is missing, one too
-many, or one stitch or row off shows here even where no count would come out otherwise."""
+"""What a rule asks of a tiny garment, line by line as the programme has it, each worked out by hand: a line that is missing, one
+too many, or one stitch or row off shows here even where no count would come out otherwise."""
 
 from __future__ import annotations
 
