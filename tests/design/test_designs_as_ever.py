@@ -7,6 +7,8 @@ from syrupy.assertion import SnapshotAssertion
 
 from tests.kept import KEPT, kept
 
+NOT_WATCHED = True
+
 
 @pytest.mark.parametrize("name", KEPT)
 def test_a_design_is_as_ever(name: str, snapshot: SnapshotAssertion) -> None:

@@ -17,6 +17,7 @@ from walewright.design.model import Design
 from walewright.glue import glue
 from walewright.report.english import in_english
 
+NOT_WATCHED = True
 TOLD = ("whimbrel", "marram", "spindrift", "mooring", "limpet", "driftline", "dunlin", "windrow", "breakwater", "kittiwake")
 """Bands over welts, bands that close a ring, raglans, what is begun on slots, gathered ends, slits, gores, panels with borders."""
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 import pytest
 
 from tests.glue.sewn import body, panel, understood
-from tests.kept import together
-from tests.whole.shipped_once import GARMENTS
+from tests.whole.shipped_once import GARMENTS, SHIPPED, source
+from walewright import pipeline
+from walewright.design import Changes
 from walewright.glue.rings import ALONG_ROWS, RingEdge, rings, strip
 
 
@@ -144,7 +145,7 @@ def test_a_strip_has_two_ends_and_a_rim() -> None:
 @pytest.mark.parametrize("name", GARMENTS)
 def test_what_ends_at_the_bottom_and_the_top_lies_along_rows(name: str) -> None:
     """And every ring is closed: each edge begins where the one before it ends."""
-    design = together(name).design
+    design = pipeline.understood(source(name), "rings.wale", SHIPPED, Changes()).design
     assert design is not None
     for piece in design.pieces:
         for purl_out in (False, True):

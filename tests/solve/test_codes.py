@@ -10,6 +10,7 @@ import pytest
 from tests.docs import error_pages
 from walewright.report.codes import CODES
 
+NOT_WATCHED = True
 ROOT = Path(__file__).parents[2]
 
 
