@@ -157,5 +157,7 @@ def test_a_size_that_is_called_as_a_child_s_makes_it_one_for_children(sizes: str
 
 
 def test_the_message_names_the_size_of_a_child() -> None:
-    _, (said,) = understood(piece(), "cord front 40 cm long", head=HEAD.replace(WRITTEN, "sizes toddler woman\n    length 40 42 cm"))
+    _, (said,) = understood(
+        piece(), "cord front 40 cm long", head=HEAD.replace(WRITTEN, "sizes toddler woman\n    length 40 42 cm")
+    )
     assert any("`toddler` is a size for children" in label for label in in_english(said).labels)
