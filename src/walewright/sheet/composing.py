@@ -23,6 +23,7 @@ from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.sheet.proven import ProvenPattern
+from walewright.sheet.shared import shared
 from walewright.solve.model import Counts
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
@@ -53,7 +54,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         cover_facts=_cover_facts(guide, design, " ".join(texts["difficulty"])),
         cover=cover(guide, design, counts, pieces, pattern.glued),
         contents=_contents(guide, design, sections, instructions, charted),
-        sizes=size_table(guide, design, pieces, fit, options.units),
+        sizes=size_table(guide, design, counts, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),
         materials=supplies.yarn_table(guide, design, proof),
         materials_notes=supplies.yarn_notes(guide, design, proof),
@@ -125,8 +126,8 @@ def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], c
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
     sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
     facts = [Fact(guide.say("cover/sizes" if len(design.sizes) > 1 else "cover/size"), sizes)]
-    yarns = ", ".join(y.label for y in design.bought())
-    facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
+    first, rest = shared([y.label for y in design.bought()], ", ")
+    facts.append(Fact(guide.say("cover/yarn"), sentence(guide.say("cover/yarns", first=first, rest=rest))))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
     facts += regrading.choices(guide, design)
