@@ -20,6 +20,7 @@ from walewright.figures.making_up import PENS, JoinsDrawn, joined, making_up
 from walewright.figures.measures import measured
 from walewright.figures.opened import extent, meet, opened
 from walewright.guide.english import LANGUAGE
+from walewright.sheet.joins import _by_line, _by_origin
 
 NAMES = ("tidewrack", "mooring", "driftline", "curlew", "bollard")
 """Two sleeves, a thumb hung on a slot, what is joined to itself, copies joined all round, one piece."""
@@ -61,9 +62,9 @@ def test_an_edge_has_its_number_once_on_each_side(name: str) -> None:
 def test_the_joins_of_a_pullover_are_numbered_in_the_order_of_work() -> None:
     told = [(n.number, LANGUAGE.said(n.what)) for n in drawn("tidewrack").numbers]
     assert told == [
-        (1, "back to front, joined on the bed"),
+        (1, "back shoulder right to front shoulder left, joined on the bed"),
         (2, "neckband, hung with the dots at the left"),
-        (3, "back to front, joined on the bed"),
+        (3, "back shoulder left to front shoulder right, joined on the bed"),
         (4, "neckband, end to end"),
         (5, "sleeve to front and back, sewn"),
         (6, "back to front, sewn"),
@@ -72,6 +73,35 @@ def test_the_joins_of_a_pullover_are_numbered_in_the_order_of_work() -> None:
     labels = Counter(t.text for t in drawn("tidewrack").drawing.letterings if t.kind == "figure")
     # Each sleeve's end lies between two armholes; a neck has six edges, and the strip that hangs on them one.
     assert labels == {"1": 2, "2": 7, "3": 2, "4": 2, "5a": 3, "5b": 3, "6a": 2, "6b": 2, "7": 4}
+
+
+@pytest.mark.parametrize("name", ["halyard", "kittiwake", "driftline", "peatbank"])
+def test_what_numbers_stand_for_is_told_apart(name: str) -> None:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.glued is not None
+    _, numbers = joined(made.design, made.glued.groups[0])
+    told = [LANGUAGE.said(n.what) for n in numbers]
+    assert len(set(told)) == len(told)
+
+
+def test_a_line_has_the_number_of_its_own_seams() -> None:
+    """Of a join that is sewn in two goes, each line has its own number."""
+    made = compiled("halyard")
+    assert made.design is not None
+    assert made.glued is not None
+    assert made.instructions is not None
+    _, numbers = joined(made.design, made.glued.groups[0])
+    by_line = _by_line(_by_origin([JoinsDrawn(drawn("halyard").drawing, numbers)]), made.instructions)
+    assert sorted(list(of) for of in by_line.values()) == [["1"], ["2"], ["3", "6"], ["4"], ["7"], ["8"]]
+
+
+def test_open_loops_are_not_sewn() -> None:
+    made = compiled("marram")
+    assert made.design is not None
+    assert made.glued is not None
+    _, numbers = joined(made.design, made.glued.groups[0])
+    assert LANGUAGE.said(numbers[0].what) == "back to right front and left front, joined loop for loop"
 
 
 @pytest.mark.parametrize("name", NAMES)

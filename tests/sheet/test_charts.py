@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from tests.whole.shipped_once import GARMENTS, compiled, source
 from walewright.counted import model as s
 from walewright.design import model as d
 from walewright.figures import chart_drawing, symbols, yarns
@@ -363,3 +364,27 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
 )
 def test_the_middle_of_a_motif_is_a_needle_or_between_two(first: int, last: int, middle: str) -> None:
     assert chart_places._middle(lying(first, last, 0)) == middle
+
+
+@pytest.mark.parametrize("name", [name for name in GARMENTS if "\nchart " in source(name)])
+def test_where_charts_lie_agrees_with_the_counts(name: str) -> None:
+    """In every size a motif takes as many rows as it is drawn with, and a charted fabric goes on as long as it is counted, or
+    until the piece parts where it lies."""
+    outcome = compiled(name)
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    for chart_ in outcome.design.charts:
+        found = chart_places.uses(outcome.design, outcome.counts, chart_)
+        for use in found:
+            table = chart_places.places(LANGUAGE, chart_, (use,), outcome.design.sizes)
+            assert table is not None
+            begins, ends = (row.cells for row in table.groups[0].rows[:2])
+            for at, begin, end in zip(use.sized, begins, ends, strict=True):
+                if at is None:
+                    assert begin.text == end.text == "–"
+                    continue
+                piece, lies = at
+                assert int(begin.text) == piece.counter(lies.from_row)
+                parted = any(lies.from_row < o.row < lies.to_row for o in piece.openings)
+                assert parted or int(end.text) == piece.counter(lies.to_row)
+                assert parted or chart_.repeat or int(end.text) - int(begin.text) == len(chart_.rows)

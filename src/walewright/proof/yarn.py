@@ -21,11 +21,11 @@ from typing import get_args
 from walewright.design.model import Design, Yarn
 from walewright.design.model import Fabric as Knit
 from walewright.proof.model import AsInFabric, FromLoops, LoopSource, OneLength, YarnUse
-from walewright.proof.plain_knit import KS_DRY, KS_WET, KW_WET, loop_length_cm
+from walewright.proof.plain_knit import KS_WET, KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally, grams_per_stitch
 from walewright.trade.fabrics import STITCH_KINDS
 
-__all__ = ["KS_DRY", "KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
+__all__ = ["KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
 
 SPARE = 0.10
 """Share added for ends and the error of the swatch. Common practice: 5 to 10 %."""

@@ -70,11 +70,9 @@ def _worn(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
     """What goes round and how far it reaches; the ease."""
     if outcome.fit is None:
         return
-    for title, rows in (
-        ("serve/finished", fitting.finished(guide, outcome.fit)),
-        ("serve/ease", fitting.eases(guide, outcome.fit)),
-    ):
-        told = tuple((label, guide.decimal(cm(values[0]))) for label, values in rows)
+    made = tuple((label, guide.decimal(cm(values[0]))) for label, values in fitting.finished(guide, outcome.fit))
+    ease = tuple((label, guide.difference(a[0], b[0], "cm")[0]) for label, a, b in fitting.compared(guide, outcome.fit))
+    for title, told in (("serve/finished", made), ("serve/ease", ease)):
         if told:
             yield ResultTable(guide.say(title), (guide.say("serve/measure"), guide.say("serve/cm")), told)
 

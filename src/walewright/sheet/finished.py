@@ -23,7 +23,8 @@ def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], 
     to_fit = tuple(Row(sentence(m.name), _cells(guide, m.values, units)) for m in design.measurements if m.to_fit)
     finished = tuple(Row(label, _cells(guide, values, units)) for label, values in _finished(guide, pieces, fit))
     between = tuple(
-        Row(label, _cells(guide, values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ())
+        Row(label, tuple(TableCell(*guide.difference(*pair, units)) for pair in zip(made, body, strict=True)))
+        for label, made, body in (fitting.compared(guide, fit) if fit is not None else ())
     )
     named = (("sizes/to-fit", to_fit), ("sizes/finished", finished), ("sizes/ease", between))
     groups = tuple(RowGroup(guide.say(title), rows) for title, rows in named if rows)

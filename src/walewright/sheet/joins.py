@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from walewright.figures.drawn import drawn
@@ -13,7 +14,7 @@ from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.sheet.model import JoinsPicture, SheetPart, Stage
 from walewright.sheet.proven import ProvenPattern
-from walewright.write.model import Section
+from walewright.write.model import Instructions, Section
 
 JOINING = "JoinEdges"
 """The step by which edges are joined off the bed."""
@@ -28,7 +29,7 @@ def with_joins(
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
     if not pictures or not joining:
         return parts
-    numbers = _by_origin([made for made, _ in pictures])
+    numbers = _by_line(_by_origin([made for made, _ in pictures]), instructions)
     told = [
         replace(part, stages=_numbered(part.stages, section, numbers)) if section.joining else part
         for part, section in zip(parts, instructions.sections, strict=True)
@@ -60,14 +61,25 @@ def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
     return found
 
 
-def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Mapping[int, Numbered]]) -> tuple[Stage, ...]:
-    """Each line that joins edges with the numbers of the statement that it was written from."""
+def _by_line(numbers: Mapping[str, Mapping[int, Numbered]], instructions: Instructions) -> dict[str, Iterator[str]]:
+    """What stands at each line that joins edges, by the statement that it was written from, in the order of the lines. A statement
+    that is worked in as many lines as it has numbers has one at each; else all of them at each."""
+    joining = [s for of in instructions.sections if of.joining for p in of.paragraphs for s in p.sentences if JOINING in s.kinds]
+    lines = Counter(sentence.origin for sentence in joining)
+    return {
+        origin: iter([str(n) for n in found] if len(found) == lines[origin] else [", ".join(map(str, found))] * lines[origin])
+        for origin, found in numbers.items()
+    }
+
+
+def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]]) -> tuple[Stage, ...]:
+    """Each line that joins edges with its number."""
     paragraphs = [p for p in section.paragraphs if p.sentences]
     made = []
     for stage, paragraph in zip(stages, paragraphs, strict=True):
         sentences = [s for s in paragraph.sentences if not (stage.rows and s.cells is not None)]
         lines = tuple(
-            replace(line, joint=", ".join(str(n.number) for n in numbers.get(sentence.origin, {}).values()))
+            replace(line, joint=next(numbers[sentence.origin]) if sentence.origin in numbers else "")
             if JOINING in sentence.kinds
             else line
             for line, sentence in zip(stage.lines, sentences, strict=True)

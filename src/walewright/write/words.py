@@ -91,11 +91,14 @@ def repeated(said: StepSaid, language: PrintedLanguage) -> Phrase:
 
 def bodies(said: StepSaid) -> tuple[StepSaid, ...]:
     """The steps inside a repeat that are worked at all. The dash of a size that skips the repeat stands with the times; the
-    body's numbers are for those who work it."""
-    columns = (
-        tuple(worked(s.body[i]) if isinstance(s, st.Repeat) else None for s in said.steps) for i in range(len(said.any.body))
+    body's numbers are for those who work it. A size that works the rest without a row first knits 0 rows: a dash would bid it
+    leave out what follows too."""
+    columns = (tuple(s.body[i] if isinstance(s, st.Repeat) else None for s in said.steps) for i in range(len(said.any.body)))
+    return tuple(
+        StepSaid(tuple(s if isinstance(s, st.KnitRows) else s and worked(s) for s in column), said.working)
+        for column in columns
+        if any(s and worked(s) for s in column)
     )
-    return tuple(StepSaid(column, said.working) for column in columns if any(column))
 
 
 def worked(step: Step) -> Step | None:

@@ -75,9 +75,9 @@ class Quantity:
     factor: int
     wanted: tuple[float, ...]
     cm: tuple[float, ...]
-    unit: Literal["st", "rows"]
     tolerance: tuple[float, ...]
     clause: Said
+    unit: Literal["st", "rows"] = "st"
     share: float = 1.0
     kind: RuleKind = RuleKind.WANTED
     near: float = 0.5

@@ -228,7 +228,6 @@ def _apart(
             factor=1,
             wanted=tuple(2 * m for m in middle),
             cm=centre,
-            unit="st",
             tolerance=(3.0,) * len(design.sizes),
             clause=said("is-off-centre", **part, side=side),
             share=LESSER,
@@ -264,7 +263,6 @@ def _moving(
                 factor=1,
                 wanted=tuple(c * per_cm for c in least),
                 cm=least,
-                unit="st",
                 tolerance=tuple(1 + n / 2 for n in steps_off(run, len(design.sizes))),
                 clause=said("part-moves", **edge),
             )

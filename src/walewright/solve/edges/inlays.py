@@ -29,7 +29,6 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
         factor=factor,
         wanted=tuple(w * per_cm for w in slot.width),
         cm=slot.width,
-        unit="st",
         tolerance=(2.0,) * len(design.sizes),
         clause=said("is-wide", part=slot.name, piece=piece.name, place=""),
         either=piece.parity == "either" and not any(slot.centre),
