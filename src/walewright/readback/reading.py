@@ -207,13 +207,17 @@ def _joins(
     rows: int,
     one_mm: int,
     other_mm: int,
-    easing_mm: int = 0,
-    longer_mm: int = 0,
+    easing_mm: int | None = None,
+    longer_mm: int | None = None,
     ratio_rows: int = 0,
     ratio_stitches: int = 0,
 ) -> Iterator[Join]:
+    easing, longer = easing_mm or 0, longer_mm or 0
+    if one_mm and longer_mm is None:
+        # Both lengths are rounded. Where nothing is said of easing them in, they differ by no more than is told.
+        easing = (abs(one_mm - other_mm) if easing_mm is None else easing) + 1
     for one, other, ends in _in_turn(seams, turn, times):
-        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches), over)
+        yield Join(one, other, ends, easing, longer, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches), over)
 
 
 MOST_SEAMS = 1_000
