@@ -13,29 +13,31 @@ import pytest
 from tests.whole.shipped_once import compiled
 from walewright.counted.edge_lines import along, edge_line, length, stretch
 from walewright.counted.edges import edge_length
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import middle_size
 from walewright.figures.making_up import PENS, JoinsDrawn, joined, making_up
 from walewright.figures.measures import measured
 from walewright.figures.opened import extent, meet, opened
 from walewright.guide.english import LANGUAGE
-from walewright.pipeline import Outcome
 from walewright.sheet.joins import _by_line, _by_origin
 
 NAMES = ("tidewrack", "mooring", "driftline", "curlew", "bollard")
 """Two sleeves, a thumb hung on a slot, what is joined to itself, copies joined all round, one piece."""
 
 
-def stages(name: str) -> tuple[Outcome, tuple[object, ...]]:
+def garment(name: str, size: int) -> DrawnGarment:
     made = compiled(name)
     assert made.design is not None
     assert made.counts is not None
-    return made, tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+    assert made.glued is not None
+    pieces = [measured(made.design, made.counts, p.name) for p in made.design.pieces]
+    return in_one_size(made.design, made.counts, pieces, size, made.glued.groups[0])
 
 
 @cache
 def drawn(name: str) -> JoinsDrawn:
-    made, pieces = stages(name)
-    found = making_up(LANGUAGE, made.design, made.counts, made.glued.groups[0], pieces, middle_size(made.counts))  # type: ignore[arg-type]
+    found = making_up(LANGUAGE, garment(name, middle_size(compiled(name).counts)))  # type: ignore[arg-type]
     assert found is not None
     return found
 
@@ -115,8 +117,7 @@ def test_nothing_is_drawn_off_the_paper(name: str) -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_no_piece_lies_on_another_one(name: str) -> None:
-    made, pieces = stages(name)
-    discs = opened(made.design, made.counts, made.glued.groups[0], pieces, 0, 4.0)  # type: ignore[arg-type]
+    discs = opened(garment(name, 0), 4.0)
     assert not [(a.key, b.key) for a, b in combinations(discs.values(), 2) if meet(a.lying, b.lying)]
     left, low, right, high = extent(discs.values())
     assert right > left
@@ -131,18 +132,17 @@ def test_neighbours_have_different_strokes_and_all_are_ink() -> None:
 
 @pytest.mark.parametrize("name", ["tidewrack", "marram"])
 def test_an_edge_is_drawn_as_long_as_it_is(name: str) -> None:
-    made, pieces = stages(name)
-    assert made.glued is not None
-    places = {p for seam in made.glued.groups[0].seams for p in (*seam.one, *seam.other)} | {
-        p for line in made.glued.groups[0].lines for p in line.along
+    laid = garment(name, 0)
+    places = {p for seam in laid.glued.seams for p in (*seam.one, *seam.other)} | {
+        p for line in laid.glued.lines for p in line.along
     }
-    owners = {p.piece.name: p for p in pieces}  # type: ignore[attr-defined]
+    owners = {p.name: p for p in laid.pieces}
     seen = 0
     for place in places:
         if place.owner not in owners or place.cut:
             continue
         piece = owners[place.owner]
-        of, shape = piece.counted[0], piece.outlines[0]
+        of, shape = piece.of, piece.shape
         line = edge_line(of, shape, place.edge)
         assert line, place.text
         whole = edge_length(of, place.edge).cm

@@ -19,7 +19,7 @@ from walewright.figures.model import Drawing
 from walewright.guide.english import LANGUAGE
 from walewright.guide.english.drawings import DRAWINGS
 from walewright.proof import model as p
-from walewright.sheet import chart_places, html
+from walewright.sheet import ProvenPattern, chart_places, html
 from walewright.sheet.charts import charts
 from walewright.sheet.hand_tools import moved_together
 from walewright.sheet.lengths import bobbins, floats
@@ -106,7 +106,7 @@ def test_a_chart_that_fits_is_one_sheet_as_large_as_may_be() -> None:
 
 def test_sheets_say_what_is_on_which(pattern: Make) -> None:
     made = with_charts(pattern(1), ISLAND, lies={"front": (lying(-50, 49, -50, ""),)})
-    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof))
     assert len(part.sheets) > 4
     assert part.map is not None
     assert {t.text for t in part.map.letterings} == {letter(i) for i in range(len(part.sheets))}
@@ -269,7 +269,7 @@ def lace_pattern(pattern: Make) -> Any:
 
 def test_the_key_has_every_symbol_that_occurs_with_words_and_number(pattern: Make) -> None:
     made = lace_pattern(pattern)
-    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof))
     rows = {k.written: k for k in part.key}
     assert set(rows) == set("".join(LACE.rows))
     assert (rows["O"].name, rows["O"].what, rows["O"].standard) == ("Eyelet", "leave the needle empty", "JIS L 0201 1030")
@@ -286,7 +286,7 @@ def test_the_key_has_every_symbol_that_occurs_with_words_and_number(pattern: Mak
 
 def test_where_the_chart_lies(pattern: Make) -> None:
     made = lace_pattern(pattern)
-    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof))
     assert part.places is not None
     # Back and front are alike and share a table.
     (group,) = part.places.groups
@@ -325,7 +325,7 @@ def test_a_motif_is_marked_at_its_own_middle(pattern: Make) -> None:
 
 def test_no_chart_no_page(pattern: Make) -> None:
     made = with_charts(pattern(1), LACE, lies={})
-    assert charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof) == ()
+    assert charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof)) == ()
 
 
 def test_tools_with_as_many_prongs_as_stitches_are_moved_together() -> None:

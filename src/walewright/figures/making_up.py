@@ -18,14 +18,14 @@ from walewright.counted.edge_lines import along
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.dimensions import AIR, DROP, RISE, Box, box_round, overlap
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
 from walewright.figures.pens import LETTER_MM, Paper, path
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import Guide, edge_said
 from walewright.report.said import Fact, Said, said
-from walewright.solve.model import Counts
 from walewright.trade.edge_names import is_top, part_of_edge
 from walewright.trade.joins import JoinWay
 
@@ -95,14 +95,12 @@ class JoinsDrawn:
     numbers: tuple[Numbered, ...]
 
 
-def making_up(
-    guide: Guide, design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int
-) -> JoinsDrawn | None:
-    """The pieces of size number `size` opened out; None where nothing is joined."""
-    joints, numbers = joined(design, glued)
+def making_up(guide: Guide, garment: DrawnGarment) -> JoinsDrawn | None:
+    """The pieces opened out; None where nothing is joined."""
+    joints, numbers = joined(garment.design, garment.glued)
     if not joints:
         return None
-    discs, scale = _to_scale(design, counts, glued, pieces, size)
+    discs, scale = _to_scale(garment)
     sheet = _OpenedPaper(Paper(), discs, scale, extent(discs.values()))
     for disc in discs.values():
         _cloth(sheet, disc)
@@ -119,7 +117,7 @@ def making_up(
             if edge.dotted:
                 sheet.paper.draw("arrow", _circle(line[0], 0.6))
             _badge(sheet, joint.label, line, discs[edge.place.owner, edge.place.copy])
-    return JoinsDrawn(_finished(guide, design, counts, sheet, numbers, size), numbers)
+    return JoinsDrawn(_finished(guide, garment, sheet, numbers), numbers)
 
 
 def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbered, ...]]:
@@ -280,13 +278,11 @@ class _OpenedPaper:
         return not any(overlap(box, other) for other in self.taken)
 
 
-def _to_scale(
-    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int
-) -> tuple[dict[DiscKey, Disc], float]:
+def _to_scale(garment: DrawnGarment) -> tuple[dict[DiscKey, Disc], float]:
     """The layout and mm of paper a cm. The gaps are so many mm of paper, so that the scale is found in a few rounds."""
     gap = 4.0
     for _ in range(3):
-        discs = opened(design, counts, glued, pieces, size, gap)
+        discs = opened(garment, gap)
         left, low, right, high = extent(discs.values())
         room = ALONE if len(discs) == 1 else BOX if len(discs) <= FEW else WIDE
         scale = min(room[0] / max(right - left, 1.0), room[1] / max(high - low, 1.0))
@@ -370,12 +366,11 @@ def _circle(at: Point, r: float) -> str:
     return f"M{at[0] - r:.2f} {at[1]:.2f}a{r} {r} 0 1 0 {2 * r} 0a{r} {r} 0 1 0 {-2 * r} 0Z"
 
 
-def _finished(guide: Guide, design: Design, counts: Counts, sheet: _OpenedPaper, numbers: Sequence[Numbered], size: int) -> Drawing:
+def _finished(guide: Guide, garment: DrawnGarment, sheet: _OpenedPaper, numbers: Sequence[Numbered]) -> Drawing:
     left, low, right, high = sheet.ground
     boxes = [*sheet.taken, (0.0, 0.0, (right - left) * sheet.scale, (high - low) * sheet.scale)]
     x0, y0 = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
     x1, y1 = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
-    drawn = counts.sizes[size].size if len(counts.sizes) > 1 else ""
     told = tuple(guide.say("joined/numbered", number=n.number, what=guide.said(n.what)) for n in numbers)
-    title = guide.say("drawing/making-up", title=design.title, size=name_of(drawn), told="; ".join(told))
+    title = guide.say("drawing/making-up", title=garment.design.title, size=name_of(garment.title_size), told="; ".join(told))
     return sheet.paper.finished(title, x1 - x0, y1 - y0, x0, y0)

@@ -108,9 +108,10 @@ def _drawings(guide: Guide, outcome: Outcome) -> Iterator[DrawnPiece]:
     """Each piece once, in the one size there is."""
     design, counts, _, _ = outcome.result()
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
-    scale = fitting_scale(pieces, 0)
+    at = design.at(0)
+    scale = fitting_scale(at.of(piece.laid) for piece in pieces)
     for piece in pieces:
-        drawn = drawing(guide, piece, design.sizes, 0, "cm", scale, design.fabrics)
+        drawn = drawing(guide, at, piece, "cm", scale)
         letters = legend(guide, piece, design.sizes, "cm")
         rows = [row for group in letters.groups for row in group.rows] if letters is not None else []
         told = tuple((row.key, row.label, row.cells[0].text) for row in rows)

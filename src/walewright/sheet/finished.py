@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from walewright.counted.bands import depth_cm
 from walewright.design.model import Band, Design, PerSize
 from walewright.design.model.credit import Credit
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.measures import LaidPiece, MeasuredPiece, name_of
 from walewright.figures.sideways import lying_sideways
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
@@ -78,7 +78,7 @@ def credit_words(guide: Guide, credit: Credit) -> str:
     first, rest = shared(credit.published, "; ")
     unit, numbers = shared(rest, " ") if first else ("", rest)
     told = (guide.say("credit/shared", first=first, unit=unit, rest=numbers),) if first else rest
-    return guide.say("credit", published=told, recalled=credit.recalled, own=credit.own)
+    return guide.say("credit", published=told, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))
 
 
 def seam_note(guide: Guide, design: Design, units: str) -> str:
@@ -139,7 +139,7 @@ def _ends_it(design: Design, band: Band) -> bool:
 
 def _of_piece(design: Design, counts: Counts, piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
-    repeated = any(s.repeats for s in piece.sized)
+    repeated = any(p.sized.repeats for p in piece.laid)
     hung = [b for b in design.bands if [(e.piece, e.edge) for e in b.along] in ([(piece.piece.name, e)] for e in ("start", "end"))]
     for m in piece.measures:
         if m.place == "whole" and not repeated and hung:
@@ -149,14 +149,15 @@ def _of_piece(design: Design, counts: Counts, piece: MeasuredPiece, with_widths:
         if wanted or m.place in ("neck width", "worn") or (with_widths and m.place in ("start", "across")):
             yield piece.piece.name, m.named, m.values
     if repeated:
-        yield piece.piece.name, said("measure/length-unrolled"), tuple(_unrolled(piece, i) for i in range(len(piece.sized)))
+        yield piece.piece.name, said("measure/length-unrolled"), tuple(map(_unrolled, piece.laid))
 
 
 def _with_bands(design: Design, counts: Counts, piece: MeasuredPiece, hung: Sequence[Band], bare: PerSize) -> tuple[Said, PerSize]:
     """The length with what is hung on its ends: a scarf has a hem at both."""
     of = piece.piece
     longer = [b for b in hung if not EDGINGS[design.edging(b.edging).kind].turned_in]
-    edged = [n for n, cm in ((of.start_edging, piece.edging_cm), (of.end_edging, piece.end_cm)) if n and any(cm)]
+    depths_of = ((of.start_edging, [p.of.edging_cm for p in piece.laid]), (of.end_edging, [p.of.end_cm for p in piece.laid]))
+    edged = [n for n, cm in depths_of if n and any(cm)]
     names = tuple(dict.fromkeys(map(name_of, (*edged, *(b.edging for b in longer)))))
     sized = [{band.name: band for band in garment.bands} for garment in counts.sizes]
     depths = [tuple(depth_cm(design, of_size[b.name]) for of_size in sized) for b in longer]
@@ -165,11 +166,10 @@ def _with_bands(design: Design, counts: Counts, piece: MeasuredPiece, hung: Sequ
     return named, tuple(map(sum, zip(bare, *depths, strict=True)))
 
 
-def _unrolled(piece: MeasuredPiece, size: int) -> float:
+def _unrolled(piece: LaidPiece) -> float:
     """Length in cm with every repeat knitted."""
-    sized, of = piece.sized[size], piece.counted[size]
-    more = sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in sized.repeats)
-    return piece.full_height(size) + more
+    of = piece.of
+    return piece.full_height + sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in of.sized.repeats)
 
 
 def _merged(guide: Guide, rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:

@@ -6,14 +6,14 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design
+from walewright.figures.drawn import drawn
 from walewright.figures.making_up import JoinsDrawn, Numbered, making_up
 from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.sheet.model import JoinsPicture, SheetPart, Stage
-from walewright.solve.model import Counts
+from walewright.sheet.proven import ProvenPattern
 from walewright.write.model import Instructions, Section
 
 JOINING = "JoinEdges"
@@ -21,16 +21,11 @@ JOINING = "JoinEdges"
 
 
 def with_joins(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    glued: GluedSizes | None,
-    pieces: Sequence[MeasuredPiece],
-    parts: tuple[SheetPart, ...],
+    guide: Guide, pattern: ProvenPattern, pieces: Sequence[MeasuredPiece], parts: tuple[SheetPart, ...]
 ) -> tuple[SheetPart, ...]:
     """`parts`, one a section of the instructions, with the pictures and their numbers; as they are where nothing is joined."""
-    pictures = _pictures(guide, design, counts, glued, pieces) if glued is not None else []
+    glued, instructions = pattern.glued, pattern.instructions
+    pictures = _pictures(guide, pattern, glued, pieces) if glued is not None else []
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
     if not pictures or not joining:
         return parts
@@ -44,14 +39,14 @@ def with_joins(
 
 
 def _pictures(
-    guide: Guide, design: Design, counts: Counts, glued: GluedSizes, pieces: Sequence[MeasuredPiece]
+    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece]
 ) -> list[tuple[JoinsDrawn, JoinsPicture]]:
     """One for all sizes that are put together alike, of a size in their middle."""
     found: list[tuple[JoinsDrawn, JoinsPicture]] = []
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
-        made = making_up(guide, design, counts, group, pieces, sizes[(len(sizes) - 1) // 2])
+        made = making_up(guide, drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group))
         if made is not None:
-            names = tuple(design.sizes[size] for size in sizes)
+            names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
             numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
             found.append((made, JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)))

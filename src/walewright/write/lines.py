@@ -141,13 +141,13 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
     last = line.columns[-1]
     row, side = _reached(last, group, language)
     return Sentence(
-        joined(runs),
-        line.sizes,
-        row,
-        side,
-        next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
-        all(_is_stated(_step(c)) for c in line.columns),
-        tuple(kind for c in line.columns for kind in kinds(StepSaid(c, group))),
+        runs=joined(runs),
+        sizes=line.sizes,
+        row=row,
+        side=side,
+        origin=next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
+        check=all(_is_stated(_step(c)) for c in line.columns),
+        kinds=tuple(kind for c in line.columns for kind in kinds(StepSaid(c, group))),
         manner=_manner(_step(line.columns[0])),
         row_said=bool(row) and _row_said(line, group),
         row_graded=bool(row) and StepSaid(last, group).graded("row").whole,
