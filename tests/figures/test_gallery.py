@@ -38,7 +38,7 @@ def drawn(name: str, size: int | None = None, units: str = "cm") -> Drawing:
     if size is not None:
         piece, sizes = of_one_size(piece, size), (sizes[size],)
     fabrics = (gallery.PLAIN, gallery.RIB, gallery.TUCK)
-    return drawing(LANGUAGE, piece, sizes, 0, units, fitting_scale((piece,), 0), fabrics)
+    return drawing(LANGUAGE, piece, sizes, 0, units, fitting_scale((piece,), sizes, 0), fabrics)
 
 
 def boxes(of: Drawing) -> list[tuple[float, float, float, float]]:

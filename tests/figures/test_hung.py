@@ -18,7 +18,7 @@ def schematic(name: str, piece: str, guide: Guide = LANGUAGE) -> Drawing:
     made, pieces, size = stages(name)
     assert made.design is not None
     of = next(p for p in pieces if p.piece.name == piece)
-    return drawing(guide, of, made.design.sizes, size, "cm", fitting_scale((of,), size))
+    return drawing(guide, of, made.design.sizes, size, "cm", fitting_scale((of,), made.design.sizes, size))
 
 
 def across(of: Drawing, pattern: str) -> tuple[float, float]:

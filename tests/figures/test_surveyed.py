@@ -154,7 +154,7 @@ def test_a_schematic_with_everything(size: int | None, snapshot: SnapshotAsserti
     if size is not None:
         piece, sizes = of_one_size(piece, size), (sizes[size],)
     fabrics = (gallery.PLAIN, gallery.RIB, gallery.TUCK)
-    assert survey(drawing(LANGUAGE, piece, sizes, 0, "cm", fitting_scale((piece,), 0), fabrics)) == snapshot
+    assert survey(drawing(LANGUAGE, piece, sizes, 0, "cm", fitting_scale((piece,), sizes, 0), fabrics)) == snapshot
 
 
 def test_what_is_measured_of_it(snapshot: SnapshotAssertion) -> None:

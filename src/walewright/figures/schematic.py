@@ -15,11 +15,11 @@ from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
-BOX = (84.0, 52.0)
-"""Largest outline, mm of paper."""
+BOX, LETTERED_BOX = (84.0, 52.0), (62.0, 38.0)
+"""Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
 
-LEAST = 34.0
-"""A piece is drawn at least so long one way, mm: its figures need the room."""
+LEAST, LETTERED_LEAST = 34.0, 28.0
+"""A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
 CROWDED = 12
 """Measures. A drawing with more of them carries letters even of one size."""
@@ -33,9 +33,14 @@ LETTER_STEP, FIGURE_STEP = 5.0, 6.0
 """From one lane to the next, mm."""
 
 
-def fitting_scale(pieces: tuple[MeasuredPiece, ...], size: int) -> float:
+def fitting_scale(pieces: tuple[MeasuredPiece, ...], sizes: tuple[str, ...], size: int) -> float:
     """mm of paper a cm at which the largest piece fits: all schematics share it, so that they can be compared."""
-    return min(min(BOX[0] / _extent(p, size)[0], BOX[1] / _extent(p, size)[1]) for p in pieces)
+    return min(_fitting(p, sizes, size) for p in pieces)
+
+
+def _fitting(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> float:
+    (wide, high), (width, height) = LETTERED_BOX if lettered(piece, sizes) else BOX, _extent(piece, size)
+    return min(wide / width, high / height)
 
 
 def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
@@ -55,7 +60,8 @@ def drawing(
     """The schematic, its outline that of size number `size`. A piece that would be tiny at the shared scale is drawn up to
     twice as large, or as large as its lettering needs."""
     width, height = _extent(piece, size)
-    scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    least = LETTERED_LEAST if lettered(piece, sizes) else LEAST
+    scale = min(_fitting(piece, sizes, size), max(shared_scale * 2, least / max(width, height)))
     paper = Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))

@@ -110,7 +110,7 @@ def _drawings(guide: Guide, outcome: Outcome) -> Iterator[DrawnPiece]:
     """Each piece once, in the one size there is."""
     design, counts, _, _ = outcome.result()
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
-    scale = fitting_scale(pieces, 0)
+    scale = fitting_scale(pieces, design.sizes, 0)
     for piece in pieces:
         drawn = drawing(guide, piece, design.sizes, 0, "cm", scale, design.fabrics)
         letters = legend(guide, piece, design.sizes, "cm")

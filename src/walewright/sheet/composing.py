@@ -20,7 +20,7 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.joins import with_joins
-from walewright.sheet.legends import legend
+from walewright.sheet.legends import drawn_turned, legend
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
@@ -130,7 +130,7 @@ def _sections(
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
     drawings = _drawings(guide, design, pieces, counts, options.units)
-    bare = parts(guide, design, counts, instructions, proof, drawings, options.units, _narrow(instructions, options))
+    bare = parts(guide, design, counts, instructions, proof, drawings, _narrow(instructions, options))
     return with_joins(guide, design, counts, instructions, glued, pieces, bare)
 
 
@@ -149,9 +149,11 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
     size, sizes = middle_size(counts), design.sizes
-    scale = fitting_scale(pieces, size)
+    scale = fitting_scale(pieces, sizes, size)
     return {
-        p.piece.name: (drawing(guide, p, sizes, size, units, scale, design.fabrics), legend(guide, p, sizes, units)) for p in pieces
+        p.piece.name: (drawing(guide, p, sizes, size, units, scale, design.fabrics), legend(guide, p, sizes, units))
+        for p in pieces
+        if not drawn_turned(guide, p, pieces)
     }
 
 

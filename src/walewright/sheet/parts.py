@@ -42,17 +42,19 @@ def parts(
     instructions: Instructions,
     proof: Proof,
     drawings: Drawings,
-    units: str,
     narrow: bool = False,
 ) -> tuple[SheetPart, ...]:
     """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves."""
     made = []
     for section in instructions.sections:
         drawing, legend = drawings.get(section.name, (None, None))
-        found = (*section_facts(guide, design, counts, section), *long_loops(guide, proof, section.name))
-        facts = (*found, *_schematic_fact(guide, drawing, legend, units))
+        facts = (
+            *section_facts(guide, design, counts, section, drawing is not None),
+            *long_loops(guide, proof, section.name),
+        )
         links = by_hand(guide, design, section)
-        made.append(_part(guide, section, instructions.sizes, anchor(section.name), facts, drawing, legend, links, narrow))
+        whole = any(piece.name == section.name for piece in design.pieces)
+        made.append(_part(guide, section, instructions.sizes, anchor(section.name), facts, drawing, legend, links, narrow, whole))
     return tuple(made)
 
 
@@ -66,6 +68,7 @@ def _part(
     legend: SizesTable | None,
     links: tuple[tuple[str, str], ...],
     narrow: bool,
+    piece: bool,
 ) -> SheetPart:
     stages = _stages(guide, section, sizes, narrow)
     count = sum(len(s.lines) + len(s.rows) for s in stages)
@@ -77,8 +80,9 @@ def _part(
         drawing=drawing,
         legend=legend,
         stages=stages,
-        short=drawing is None and count <= SHORT,
-        headed=drawing is not None or count > FEW,
+        short=not piece and count <= SHORT,
+        piece=piece,
+        headed=piece or count > FEW,
         counted=any(line.row for s in stages for line in s.lines),
         sided=any(line.side for s in stages for line in s.lines),
         by_hand=links,
@@ -89,13 +93,6 @@ def anchor(name: str) -> str:
     """The place of a section on the pages."""
     # Piece names are words of letters, digits and underscores; a section's name may join two with a space.
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
-
-
-def _schematic_fact(guide: Guide, drawing: Drawing | None, legend: SizesTable | None, units: str) -> tuple[Fact, ...]:
-    # A legend names the unit itself; "both" stands with its units on the drawing.
-    if drawing is None or legend is not None or units == "both":
-        return ()
-    return (Fact(guide.say("fact/schematic"), guide.say("fact/schematic-unit", unit=guide.say(f"unit/{units}"))),)
 
 
 def _stages(guide: Guide, section: Section, sizes: tuple[str, ...], narrow: bool) -> tuple[Stage, ...]:
