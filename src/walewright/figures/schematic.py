@@ -15,10 +15,10 @@ from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
-BOX, LETTERED_BOX = (84.0, 52.0), (62.0, 38.0)
+BOX, LETTERED_BOX = (84.0, 52.0), (62.0, 34.0)
 """Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
 
-LEAST, LETTERED_LEAST = 34.0, 28.0
+LEAST, LETTERED_LEAST = 34.0, 26.0
 """A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
 CROWDED = 12
