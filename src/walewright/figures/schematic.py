@@ -15,7 +15,7 @@ from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
-BOX, LETTERED_BOX = (84.0, 52.0), (62.0, 34.0)
+BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
 """Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
 
 LEAST, LETTERED_LEAST = 34.0, 26.0
