@@ -18,6 +18,9 @@ from walewright.guide.numbers import inches
 BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
 """Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
 
+MARKED_BOX, LETTERED_MARKED_BOX = (84.0, 52.0), (66.0, 40.0)
+"""The same of a piece in which something lies that is named."""
+
 LEAST, LETTERED_LEAST = 34.0, 26.0
 """A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
@@ -39,8 +42,16 @@ def fitting_scale(pieces: tuple[MeasuredPiece, ...], sizes: tuple[str, ...], siz
 
 
 def _fitting(piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> float:
-    (wide, high), (width, height) = LETTERED_BOX if lettered(piece, sizes) else BOX, _extent(piece, size)
+    boxes = (LETTERED_BOX, LETTERED_MARKED_BOX) if lettered(piece, sizes) else (BOX, MARKED_BOX)
+    (wide, high), (width, height) = boxes[_marked(piece, size)], _extent(piece, size)
     return min(wide / width, high / height)
+
+
+def _marked(piece: MeasuredPiece, size: int) -> bool:
+    """Whether something lies in it that has its name there."""
+    sized = piece.sized[size]
+    rejoined = any(opening.rejoins for opening in sized.openings)
+    return bool(rejoined or sized.slots or sized.zones or sized.charts or sized.wedges or sized.needles_out)
 
 
 def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
