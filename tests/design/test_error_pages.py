@@ -44,7 +44,7 @@ def changes(command: str) -> Changes:
 
 
 def understood(text: str, shipped: Shipped, wanted: Changes) -> tuple[bool, tuple[Diagnostic, ...]]:
-    tree, unread = read("page.wale", text)
+    tree, unread = read(error_pages.FILE, text)
     assert unread == ()
     design, told = understand(tree, shipped, wanted)
     return design is not None, told
@@ -65,6 +65,9 @@ def test_the_wrong_example_causes_this_message_alone(code: str, shipped: Shipped
     assert [d.code for d in told] == [code]
     assert told[0].severity is DESIGN[code].severity
     assert sound is (told[0].severity is Severity.WARNING)
+    if page.wrong:
+        # Its labels, notes and helps as well: what is named, where, and what is proposed.
+        assert error_pages.printed(text, told) == page.message
 
 
 @pytest.mark.parametrize("code", sorted(set(CODES) - WITHOUT_EXAMPLE))
