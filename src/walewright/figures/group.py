@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
 from walewright.design.model import Design
+from walewright.figures.banded import draw_rims, rims
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
-from walewright.figures.opened import extent, opened
+from walewright.figures.opened import Disc, extent, opened
 from walewright.figures.pens import LETTER_MM, Paper
 from walewright.figures.rims import Placing
 from walewright.figures.tube_drawing import box, draw_tube
@@ -83,7 +84,7 @@ def _items(
 ) -> Iterator[_GroupItem]:
     named = len(pieces) > 1
     if not named and not design.joins and pieces[0].sized[size].copies == 1 and _long(pieces[0], size):
-        yield _across(design, pieces[0], size)
+        yield _across(design, counts, pieces[0], size)
         return
     for part in _parts(design, glued, pieces):
         made = tube(design, counts, glued, pieces, frozenset(part), size) if glued is not None else None
@@ -98,7 +99,7 @@ def _items(
         for piece in pieces:
             if piece.piece.name in part:
                 for _ in range(min(piece.sized[size].copies, SHOWN)):
-                    yield _flat(design, piece, size, named)
+                    yield _flat(design, counts, piece, size, named)
 
 
 def _long(piece: MeasuredPiece, size: int) -> bool:
@@ -138,18 +139,30 @@ def _joined_copies(
     laid = {key: disc for key, disc in opened(design, counts, glued, (piece,), size, SEAM).items() if disc.piece is not None}
     if len(laid) < piece.sized[size].copies:
         return None
-    left, low, right, high = extent(laid.values())
+    edged = rims(design, counts, piece, size)
+    boxes = [extent(laid.values()), *(_box(disc.at([*rim.line, *rim.outer])) for disc in laid.values() for rim in edged)]
+    left, low, right, high = *(min(b[n] for b in boxes) for n in (0, 1)), *(max(b[n] for b in boxes) for n in (2, 3))
     across = 1 if mirrored(design, piece) else -1
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
         for disc in laid.values():
             # Opened out they lie wrong side up: turned over, left and right are exchanged.
-            draw_piece(paper, design, piece, size, lambda p, d=disc: place((-d.at([p])[0][0], d.at([p])[0][1])), -across)  # type: ignore[misc]
+            def turned_over(p: Point, on: Disc = disc) -> Point:
+                ((x, y),) = on.at([p])
+                return place((-x, y))
+
+            draw_rims(paper, edged, lambda p, put=turned_over: put((-across * p[0], p[1])))  # type: ignore[misc]
+            draw_piece(paper, design, piece, size, turned_over, -across)
 
     return _GroupItem(-right, low, right - left, high - low, "", draw)
 
 
-def _across(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
+def _box(points: Sequence[Point]) -> tuple[float, float, float, float]:
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _across(design: Design, counts: Counts, piece: MeasuredPiece, size: int) -> _GroupItem:
     """A long piece that is all there is, laid across as it is worn: the shorter of its long edges up."""
     of, shape = piece.counted[size], piece.outlines[size]
     along = {side: sum(edge_length(of, name).cm for name in _names(piece, side, size)) for side in SIDES}
@@ -157,11 +170,15 @@ def _across(design: Design, piece: MeasuredPiece, size: int) -> _GroupItem:
     up = 1 if along["right"] <= along["left"] else -1
     turn = up * (-1 if mirrored(design, piece) else 1)
     half = max(of.edging_width_cm, of.end_width_cm) / 2
-    xs = [up * min(shape.polygon_left, -half), up * max(shape.polygon_right, half)]
-    ys = [turn * piece.edging_cm[size], -turn * (shape.height + piece.end_cm[size])]
+    edged = rims(design, counts, piece, size)
+    banded = [p for rim in edged for p in rim.outer]
+    xs = [up * x for x in (min(shape.polygon_left, -half), max(shape.polygon_right, half), *(x for x, _ in banded))]
+    ys = [-turn * y for y in (-piece.edging_cm[size], shape.height + piece.end_cm[size], *(y for _, y in banded))]
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
-        draw_piece(paper, design, piece, size, lambda p: place((-turn * p[1], up * p[0])))
+        put: Placing = lambda p: place((-turn * p[1], up * p[0]))  # noqa: E731
+        draw_rims(paper, edged, put)
+        draw_piece(paper, design, piece, size, put)
 
     return _GroupItem(min(ys), min(xs), max(ys) - min(ys), max(xs) - min(xs), "", draw)
 
@@ -171,19 +188,22 @@ def _names(piece: MeasuredPiece, side: str, size: int) -> Iterator[str]:
     yield from dict.fromkeys(run.name for run in (sized.left if side == "left" else sized.right) if run.name)
 
 
-def _flat(design: Design, piece: MeasuredPiece, size: int, named: bool) -> _GroupItem:
+def _flat(design: Design, counts: Counts, piece: MeasuredPiece, size: int, named: bool) -> _GroupItem:
     """A piece as it lies, turned round where its right side is the knit side."""
     shape = piece.outlines[size]
     across = -1 if mirrored(design, piece) else 1
     half = max(piece.counted[size].edging_width_cm, piece.counted[size].end_width_cm) / 2
-    left, right = sorted((min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across))
-    foot = piece.edging_cm[size]
+    edged = rims(design, counts, piece, size)
+    banded = [(x * across, y) for rim in edged for x, y in rim.outer]
+    xs = [min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across, *(x for x, _ in banded)]
+    ys = [-piece.edging_cm[size], shape.height + piece.end_cm[size], *(y for _, y in banded)]
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
+        draw_rims(paper, edged, lambda p: place((p[0] * across, p[1])))
         draw_piece(paper, design, piece, size, place, across)
 
     name = name_of(piece.piece.name) if named else ""
-    return _GroupItem(left, -foot, max(right - left, 0.5), max(piece.full_height(size), 0.5), name, draw)
+    return _GroupItem(min(xs), min(ys), max(max(xs) - min(xs), 0.5), max(max(ys) - min(ys), 0.5), name, draw)
 
 
 # ----------------------------------------------------------------- rows

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import groupby, pairwise
 
 from walewright.counted.edge_lines import along
@@ -20,6 +20,7 @@ from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
 from walewright.figures.pens import LETTER_MM, Paper, path
+from walewright.figures.trims import finish, trim_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import Guide, edge_said
 from walewright.report.said import Fact, Said, said
@@ -102,7 +103,7 @@ def making_up(
     discs, scale = _to_scale(design, counts, glued, pieces, size)
     sheet = _OpenedPaper(Paper(), discs, scale, extent(discs.values()))
     for disc in discs.values():
-        _cloth(sheet, disc)
+        _cloth(sheet, design, disc)
     marked = [(joint, edge) for joint in joints for side in joint.sides for edge in side]
     lines = [(joint, edge, sheet.line(edge)) for joint, edge in marked]
     for joint, _, line in lines:
@@ -252,20 +253,25 @@ def _to_scale(
     return discs, scale
 
 
-def _cloth(sheet: _OpenedPaper, disc: Disc) -> None:
+def _cloth(sheet: _OpenedPaper, design: Design, disc: Disc) -> None:
     corners = sheet.put(disc.lying)
     sheet.paper.draw("blank", path(corners, closed=True))
     sheet.paper.draw("mark", path(corners, closed=True))
     if disc.foot:
         upper, lower = sheet.put(disc.at(disc.foot)), sheet.put(disc.at(disc.edges["start", 0]))
-        for (a, b), (c, d) in zip(pairwise(upper), pairwise(lower), strict=True):
-            count = round(math.hypot(b[0] - a[0], b[1] - a[1]) / RIB)
-            ribs = ((along((a, b), n / count)[0], along((c, d), n / count)[0]) for n in range(1, count))
-            sheet.paper.draw("hatch", *(path(rib) for rib in ribs))
+        trim = replace(trim_of(design, disc.piece.piece.start_edging if disc.piece else None), shade="")
+        pairs = zip(pairwise(upper), pairwise(lower), strict=True)
+        finish(sheet.paper, trim, upper, lower, (rib for (a, b), (c, d) in pairs for rib in _ribs((a, b), (c, d))))
     for hole in disc.holes:
         line = sheet.put(disc.at(hole))
         sheet.paper.draw("mark", path(line))
         sheet.taken.append(box_round(line, AIR))
+
+
+def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> Iterator[str]:
+    count = round(math.dist(*upper) / RIB)
+    for n in range(1, count):
+        yield path([along(upper, n / count)[0], along(lower, n / count)[0]])
 
 
 def _name(sheet: _OpenedPaper, disc: Disc) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from walewright.counted.outline import Point, between_tops
 from walewright.design.model import Fabric
@@ -12,6 +12,7 @@ from walewright.figures.marks import Bench, cloth, words
 from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
+from walewright.figures.trims import NO_TRIMS, Trim
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
@@ -51,6 +52,7 @@ def drawing(
     units: str,
     shared_scale: float,
     fabrics: tuple[Fabric, ...] = (),
+    trims: Mapping[str, Trim] = NO_TRIMS,
 ) -> Drawing:
     """The schematic, its outline that of size number `size`. A piece that would be tiny at the shared scale is drawn up to
     twice as large, or as large as its lettering needs."""
@@ -58,7 +60,7 @@ def drawing(
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
     paper = Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
-    bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind))
+    bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind), trims)
     cloth(bench)
     first_row(bench)
     bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts or piece.sized[size].needles_out)

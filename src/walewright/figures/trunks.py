@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
-from walewright.counted.bands import depth_cm
 from walewright.counted.outline import Point
 from walewright.design.model import Design, EdgeJoin
+from walewright.figures.banded import round_opening, seen_bands
 from walewright.figures.measures import MeasuredPiece
+from walewright.figures.trims import RIBBED, Trim, shade_of
 from walewright.solve.model import Counts
 from walewright.trade.edgings import EDGINGS
 
@@ -38,12 +39,15 @@ class Placed:
 @dataclass(frozen=True, slots=True)
 class Trunk:
     """The front, in one piece or in two, the second of which lies over the first where they lap; the back as it is seen from
-    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts."""
+    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts;
+    `trim` and `trims`: how these look."""
 
     fronts: tuple[Placed, ...]
     backs: tuple[Placed, ...]
     band: float
     bands: Mapping[tuple[str, str], float] = field(default_factory=dict)
+    trim: Trim = RIBBED
+    trims: Mapping[tuple[str, str], Trim] = field(default_factory=dict)
 
     @property
     def bodies(self) -> frozenset[str]:
@@ -64,7 +68,9 @@ def trunk_of(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], 
     if found is not None:
         left, right, behind = found
         edges = {(p.piece.name, run.name) for p in (left, right) for run in (*p.sized[size].left, *p.sized[size].right) if run.name}
-        bands = dict(_bands(design, counts, pieces, edges, size))
+        banded = dict(_bands(design, counts, pieces, edges, size))
+        bands = {edge: cm for edge, (cm, _) in banded.items()}
+        trims = {edge: trim for edge, (_, trim) in banded.items()}
         depth = max(bands.values(), default=0.0)
         lapped = _lapped(design, (left.piece.name, right.piece.name), size)
         half = -lapped[1] / 2 if lapped else (depth or OPEN) / 2
@@ -72,7 +78,7 @@ def trunk_of(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], 
             Placed(left, -half - left.outlines[size].polygon_right),
             Placed(right, half - right.outlines[size].polygon_left),
         )
-        return Trunk(fronts[::-1] if lapped and lapped[0] == left.piece.name else fronts, behind, depth, bands)
+        return Trunk(fronts[::-1] if lapped and lapped[0] == left.piece.name else fronts, behind, depth, bands, trims=trims)
     if not necked:
         return None
 
@@ -81,9 +87,9 @@ def trunk_of(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], 
 
     body = max(necked, key=drop)
     back = next((p for p in pieces if p.piece.name != body.piece.name and p.outlines[size].neck), None)
-    edges = {(body.piece.name, o.name) for o in body.piece.openings}
-    depth = next((cm for _, cm in _bands(design, counts, (), edges, size)), 0.0)
-    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth)
+    rounds = (round_opening(design, counts, body.piece.name, o.name, size) for o in body.piece.openings)
+    depth, trim = next((found for found in rounds if found[0]), (0.0, RIBBED))
+    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim)
 
 
 def _neck_cm(piece: MeasuredPiece, size: int) -> float:
@@ -196,18 +202,18 @@ def _as_long(one: MeasuredPiece, other: MeasuredPiece, size: int) -> bool:
 
 def _bands(
     design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], edges: set[tuple[str, str]], size: int
-) -> Iterator[tuple[tuple[str, str], float]]:
-    """The edges that bands are seen along, with their depth in cm: bands picked up there, or strips knitted for themselves."""
-    for band in design.bands:
-        if EDGINGS[design.edging(band.edging).kind].turned_in:
-            continue
-        cm = depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
-        yield from (((e.piece, e.edge), cm) for e in band.along if (e.piece, e.edge) in edges)
+) -> Iterator[tuple[tuple[str, str], tuple[float, Trim]]]:
+    """The edges that bands are seen along, with their depth in cm and their look: bands picked up there, or strips knitted for
+    themselves."""
+    for band, cm, trim in seen_bands(design, counts, size):
+        yield from (((e.piece, e.edge), (cm, trim)) for e in band.along if (e.piece, e.edge) in edges)
     joins = list(_every(design))
     for piece in pieces:
         own = [(mine, other) for mine, other in joins if mine[0] == piece.piece.name]
         if len(own) == 1 and own[0][1] in edges and _side_of(piece, own[0][0][1], size):
-            yield own[0][1], piece.outlines[size].width
+            fabric = design.fabric(piece.piece.fabric)
+            trim = Trim("rib" if fabric.rib_every else "plain", shade_of(design, fabric))
+            yield own[0][1], (piece.outlines[size].width, trim)
 
 
 def _lapped(design: Design, fronts: tuple[str, str], size: int) -> tuple[str, float] | None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from walewright.counted.bands import depth_cm
 from walewright.counted.edges import edge_length
@@ -17,6 +17,7 @@ from walewright.counted.model import SizedWedge
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.measures import MeasuredPiece
+from walewright.figures.trims import RIBBED, Trim, trim_of
 from walewright.glue.model import Glued, Place, Seam, bare
 from walewright.solve.model import Counts
 from walewright.trade.edge_names import is_top
@@ -60,7 +61,8 @@ class Foot:
 @dataclass(frozen=True, slots=True)
 class MadeTube:
     """`profile`: (cm above the start, half the width as it lies flat), bottom up; `closed` at the top. `edging`: depth of the
-    edging below it and half its width; `band`: depth of the band along its top. `piece` is what it is knitted as, `copies` how
+    edging below it and half its width; `band`: depth of the band along its top; `trim` and
+    `band_trim`: how these look. `piece` is what it is knitted as, `copies` how
     many of them go round; `upright`: its rows go up."""
 
     piece: MeasuredPiece
@@ -70,6 +72,8 @@ class MadeTube:
     copies: int = 1
     edging: tuple[float, float] = (0.0, 0.0)
     band: float = 0.0
+    trim: Trim = RIBBED
+    band_trim: Trim = RIBBED
     thumb: Thumb | None = None
     foot: Foot | None = None
 
@@ -169,11 +173,12 @@ def _upright(
     widest = max(half for _, half in profile)
     drawn_up = main.piece.end_way == "gathered" and not others
     shut = any(_shuts(s) for s in seams)
-    band = _band_on(design, counts, glued, main, "end", size)
+    band, band_trim = _band_on(design, counts, glued, main, "end", size)
+    trim = trim_of(design, main.piece.start_edging)
     closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
-    made = MadeTube(main, profile, closed, True, ring, edging, band)
+    made = MadeTube(main, profile, closed, True, ring, edging, band, trim, band_trim)
     foot = _foot(made, size) if ring == 1 and not others else None
-    return made if foot is None else MadeTube(main, profile, closed, True, ring, edging, foot=foot)
+    return made if foot is None else replace(made, band=0.0, foot=foot)
 
 
 def _profile(piece: MeasuredPiece, ring: int, size: int) -> tuple[Point, ...]:
@@ -204,13 +209,14 @@ def _shuts(seam: Seam) -> bool:
     return all(is_top(p.edge) for p in (*seam.one, *seam.other))
 
 
-def _band_on(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edge: str, size: int) -> float:
-    """Depth in cm of the band along an edge, 0 without one."""
+def _band_on(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edge: str, size: int) -> tuple[float, Trim]:
+    """Depth in cm of the band along an edge and its look, 0 without one."""
     for band in design.bands:
         for line in glued.lines_of(band.name):
             if any((p.owner, p.edge) == (piece.piece.name, edge) for p in line.along):
-                return depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
-    return 0.0
+                depth = depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
+                return depth, trim_of(design, band.edging)
+    return 0.0, RIBBED
 
 
 def _foot(made: MadeTube, size: int) -> Foot | None:
@@ -247,7 +253,7 @@ def _with_thumb(glued: Glued, made: MadeTube, thumb: MeasuredPiece, size: int) -
     half = max(own.width, 1e-6) / 4
     closed = thumb.piece.end_way == "gathered" or _profile(thumb, 1, size)[-1][1] < CLOSING * half
     found = Thumb(across, height, own.height, half, closed)
-    return MadeTube(made.piece, made.profile, made.closed, True, made.copies, made.edging, made.band, found)
+    return replace(made, thumb=found)
 
 
 # ----------------------------------------------------------------- rows go round
@@ -274,8 +280,13 @@ def _sideways(
     heights = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
     rounds = (along[bottom], whole, whole, 0.0 if closed else along[top])
     profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
-    band = {side: max((_band_on(design, counts, glued, main, name, size) for name in sides[side]), default=0.0) for side in sides}
-    return MadeTube(main, profile, closed, False, ring, (band[bottom], along[bottom] * ring / 4), band[top])
+    none = (0.0, RIBBED)
+    band = {
+        side: max((_band_on(design, counts, glued, main, name, size) for name in sides[side]), key=lambda b: b[0], default=none)
+        for side in sides
+    }
+    (low, trim), (high, band_trim) = band[bottom], band[top]
+    return MadeTube(main, profile, closed, False, ring, (low, along[bottom] * ring / 4), high, trim, band_trim)
 
 
 def _reach(piece: MeasuredPiece, side: str, size: int) -> float:

@@ -8,6 +8,7 @@ from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
+from walewright.figures.trims import finishes
 from walewright.fit.model import Fit
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
@@ -149,10 +150,9 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
     size, sizes = middle_size(counts), design.sizes
-    scale = fitting_scale(pieces, size)
-    return {
-        p.piece.name: (drawing(guide, p, sizes, size, units, scale, design.fabrics), legend(guide, p, sizes, units)) for p in pieces
-    }
+    scale, trims = fitting_scale(pieces, size), finishes(design)
+    drawn = {p.piece.name: drawing(guide, p, sizes, size, units, scale, design.fabrics, trims) for p in pieces}
+    return {p.piece.name: (drawn[p.piece.name], legend(guide, p, sizes, units)) for p in pieces}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
