@@ -120,7 +120,7 @@ def test_a_body_knitted_from_side_to_side_has_its_neck_up() -> None:
     assert min(y for _, y in found.neck) < min(y for _, y in found.behind) < high
     assert found.neck[0][0] == pytest.approx(found.behind[0][0], abs=0.6), "the ends of both necks meet"
     # The wristband that is picked up along the last row is outside of it.
-    ((edge, outer),) = found.rims
+    ((edge, outer, _),) = found.rims
     assert max(abs(x) for x, _ in outer) > max(abs(x) for x, _ in edge) == pytest.approx(max(abs(x) for x, _ in corners))
     assert drawn("kittiwake").width > 2 * drawn("kittiwake").height
 

@@ -12,6 +12,7 @@ from walewright.figures.marks import Bench, cloth, words
 from walewright.figures.measures import DrawnMeasure, LaidPiece, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
+from walewright.figures.trims import finishes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
@@ -69,7 +70,8 @@ def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, sh
     scale = min(_fitting(at, piece), max(shared_scale * 2, least / max(width, height)))
     paper = Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
-    bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind))
+    trims = finishes(at.design)
+    bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind), trims=trims)
     cloth(bench)
     first_row(bench)
     bench.ruler.blank = bool(laid.sized.zones or laid.sized.charts or laid.sized.needles_out)

@@ -10,6 +10,7 @@ from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures import yarns
 from walewright.figures.pens import Paper, path
+from walewright.figures.trims import Trim, finish, lay, rule, shade_of
 from walewright.figures.tubes import Foot, MadeTube, Thumb, rounded
 from walewright.figures.worked import Placement
 
@@ -51,13 +52,14 @@ def draw_tube(paper: Paper, design: Design, made: MadeTube, place: Placement, sc
     if not made.closed:
         _opening(paper, line[-1][0] + made.band, line[-1][1], place)
     if made.edging[0]:
-        _rib(paper, (-made.edging[0], made.edging[1]), (0.0, line[0][1]), place, scale)
+        _edging(paper, made.trim, (-made.edging[0], made.edging[1]), (0.0, line[0][1]), place, scale)
     _body(paper, design, made, line, place, scale)
     if made.band:
-        _rib(paper, line[-1], (line[-1][0] + made.band, line[-1][1]), place, scale)
+        _edging(paper, made.band_trim, line[-1], (line[-1][0] + made.band, line[-1][1]), place, scale, up=True)
     if made.thumb is not None:
         shape = [place(p) for p in _thumb_shape(made, made.thumb)]
-        paper.draw("blank", path(shape, closed=True))
+        shade = shade_of(design, design.fabric(made.piece.piece.fabric))
+        paper.draw("fill" if shade else "blank", path(shape, closed=True), colour=shade)
         paper.draw("outline", path(shape))
 
 
@@ -80,9 +82,11 @@ def _opening(paper: Paper, height: float, half: float, place: Placement) -> None
     paper.draw("inside", path([place(p) for p in (*_rim(height, half), *reversed(back))], closed=True))
 
 
-def _rib(paper: Paper, lower: Point, upper: Point, place: Placement, scale: float) -> None:
-    paper.draw("cloth", path([place(p) for p in _between(lower, upper)], closed=True))
-    paper.draw("hatch", *(path([place(a), place(b)]) for a, b in _uprights([lower, upper], RIBS / scale)))
+def _edging(paper: Paper, trim: Trim, lower: Point, upper: Point, place: Placement, scale: float, up: bool = False) -> None:
+    """An edging between two rims, each (height, half its width); its last edge is the lower one, or that which lies `up`."""
+    lay(paper, trim.shade, path([place(p) for p in _between(lower, upper)], closed=True))
+    inner, outer = ([place(p) for p in _rim(*rim)] for rim in ((lower, upper) if up else (upper, lower)))
+    finish(paper, trim, inner, outer, (path([place(a), place(b)]) for a, b in _uprights([lower, upper], RIBS / scale)))
 
 
 def _uprights(line: Sequence[Point], spacing: float) -> Iterator[tuple[Point, ...]]:
@@ -100,14 +104,15 @@ def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], p
     right = [(half, y) for y, half in line]
     top = [] if made.closed else list(reversed(_rim(*line[-1])))
     shape = [*_rim(*line[0]), *right, *top, *reversed(left)]
-    paper.draw("cloth", path([place(p) for p in shape], closed=True))
+    shade = shade_of(design, design.fabric(made.piece.piece.fabric))
+    lay(paper, shade, path([place(p) for p in shape], closed=True))
     striped = list(_stripes(design, made, line)) if made.upright else []
-    for low, high, shade in striped:
+    for low, high, colour in striped:
         between = [low, *(p for p in line if low[0] < p[0] < high[0]), high]
         band = [*_rim(*low), *((h, y) for y, h in between), *reversed(_rim(*high)), *((-h, y) for y, h in reversed(between))]
-        paper.draw("fill", path([place(p) for p in band], closed=True), colour=shade)
+        paper.draw("fill", path([place(p) for p in band], closed=True), colour=colour)
     if not striped:
-        paper.draw("wale", *(path([place(p) for p in wale]) for wale in _uprights(line, WALES / scale)))
+        rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _uprights(line, WALES / scale)))
     paper.draw("outline", path([place(p) for p in shape], closed=True))
 
 
@@ -162,13 +167,15 @@ def _sock(paper: Paper, design: Design, made: MadeTube, foot: Foot, place: Place
     shape = [(-half, 0.0), (-half, ankle - half), *heel, *toe, *instep, (half, 0.0)]
     if made.edging[0]:
         upper, lower = ((-made.edging[1], made.edging[0]), (made.edging[1], made.edging[0])), ((-half, 0.0), (half, 0.0))
-        paper.draw("cloth", path([place(p) for p in (*lower, *reversed(upper))], closed=True))
+        lay(paper, made.trim.shade, path([place(p) for p in (*lower, *reversed(upper))], closed=True))
         count = max(2, round(foot.thick * scale / RIBS))
         shares = [n / count for n in range(1, count)]
         ribs = ([(a + (b - a) * t, y) for (a, y), (b, _) in (lower, upper)] for t in shares)
-        paper.draw("hatch", *(path([place(p) for p in rib]) for rib in ribs))
-    paper.draw("cloth", path([place(p) for p in shape], closed=True))
-    paper.draw("wale", *(path([place(p) for p in wale]) for wale in _sock_wales(foot, scale)))
+        inner, outer = ([place(p) for p in line] for line in (lower, upper))
+        finish(paper, made.trim, inner, outer, (path([place(p) for p in rib]) for rib in ribs))
+    shade = shade_of(design, design.fabric(made.piece.piece.fabric))
+    lay(paper, shade, path([place(p) for p in shape], closed=True))
+    rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _sock_wales(foot, scale)))
     # Where the rows turn back: from the ankle to the heel's corner, and round the toe.
     paper.draw("dart", path([place(p) for p in ((0.0, ankle - half), (-half * 0.72, sole + half * 0.28))]))
     paper.draw("dart", path([place(p) for p in ((0.0, ankle - half), (-half, ankle + half * 0.1))]))

@@ -16,6 +16,7 @@ from walewright.counted.model import SizedWedge
 from walewright.counted.outline import Point
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
+from walewright.figures.trims import RIBBED, Trim, trim_of
 from walewright.glue.model import Glued, Place, Seam, bare
 from walewright.trade.edge_names import is_top
 
@@ -58,8 +59,8 @@ class Foot:
 @dataclass(frozen=True, slots=True)
 class MadeTube:
     """`profile`: (cm above the start, half the width as it lies flat), bottom up; `closed` at the top. `edging`: depth of the
-    edging below it and half its width; `band`: depth of the band along its top. `piece` is what it is knitted as, `copies` how
-    many of them go round; `upright`: its rows go up."""
+    edging below it and half its width; `band`: depth of the band along its top; `trim` and `band_trim`: how these look.
+    `piece` is what it is knitted as, `copies` how many of them go round; `upright`: its rows go up."""
 
     piece: LaidPiece
     profile: tuple[Point, ...]
@@ -68,6 +69,8 @@ class MadeTube:
     copies: int = 1
     edging: tuple[float, float] = (0.0, 0.0)
     band: float = 0.0
+    trim: Trim = RIBBED
+    band_trim: Trim = RIBBED
     thumb: Thumb | None = None
     foot: Foot | None = None
 
@@ -159,9 +162,19 @@ def _upright(
     widest = max(half for _, half in profile)
     drawn_up = main.piece.end_way == "gathered" and not others
     shut = any(_shuts(s) for s in seams)
-    band = _band_on(garment, main, "end")
+    band, band_trim = _band_on(garment, main, "end")
     closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
-    made = MadeTube(main, profile, closed, upright=True, copies=ring, edging=edging, band=band)
+    made = MadeTube(
+        main,
+        profile,
+        closed,
+        upright=True,
+        copies=ring,
+        edging=edging,
+        band=band,
+        trim=trim_of(garment.design, main.piece.start_edging),
+        band_trim=band_trim,
+    )
     foot = _foot(made) if ring == 1 and not others else None
     return made if foot is None else replace(made, band=0.0, foot=foot)
 
@@ -193,13 +206,13 @@ def _shuts(seam: Seam) -> bool:
     return all(is_top(p.edge) for p in (*seam.one, *seam.other))
 
 
-def _band_on(garment: DrawnGarment, piece: LaidPiece, edge: str) -> float:
-    """Depth in cm of the band along an edge, 0 without one."""
+def _band_on(garment: DrawnGarment, piece: LaidPiece, edge: str) -> tuple[float, Trim]:
+    """Depth in cm of the band along an edge and its look, 0 without one."""
     for band in garment.design.bands:
         for line in garment.glued.lines_of(band.name):
             if any((p.owner, p.edge) == (piece.name, edge) for p in line.along):
-                return garment.band_cm(band.name)
-    return 0.0
+                return garment.band_cm(band.name), trim_of(garment.design, band.edging)
+    return 0.0, RIBBED
 
 
 def _foot(made: MadeTube) -> Foot | None:
@@ -261,9 +274,11 @@ def _sideways(garment: DrawnGarment, main: LaidPiece, seams: Sequence[Seam], rin
     heights = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
     rounds = (along[bottom], whole, whole, 0.0 if closed else along[top])
     profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
-    band = {side: max((_band_on(garment, main, name) for name in sides[side]), default=0.0) for side in sides}
-    edging = (band[bottom], along[bottom] * ring / 4)
-    return MadeTube(main, profile, closed, upright=False, copies=ring, edging=edging, band=band[top])
+    bands = {side: [_band_on(garment, main, name) for name in sides[side]] for side in sides}
+    (low, trim), (high, band_trim) = (max(bands[side], key=lambda band: band[0], default=(0.0, RIBBED)) for side in (bottom, top))
+    edging = (low, along[bottom] * ring / 4)
+    made = MadeTube(main, profile, closed, upright=False, copies=ring, edging=edging)
+    return replace(made, band=high, trim=trim, band_trim=band_trim)
 
 
 def _reach(piece: LaidPiece, side: str) -> float:
