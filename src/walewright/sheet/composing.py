@@ -17,7 +17,7 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.joins import with_joins
-from walewright.sheet.legends import legend
+from walewright.sheet.legends import drawn_turned, legend
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
@@ -100,7 +100,7 @@ def _sections(
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
     drawings = _drawings(guide, pattern.design, pieces, pattern.counts, options.units)
-    bare = parts(guide, pattern, drawings, options.units, _narrow(pattern.instructions, options))
+    bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
     return with_joins(guide, pattern, pieces, bare)
 
 
@@ -119,8 +119,9 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
     at = design.at(middle_size(counts))
-    scale = fitting_scale(at.of(p.laid) for p in pieces)
-    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in pieces}
+    scale = fitting_scale(at, pieces)
+    shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
+    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:

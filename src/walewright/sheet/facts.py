@@ -26,8 +26,8 @@ def _fact(guide: Guide, label: str, key: str, **facts: str | int) -> Fact:
     return Fact(guide.say(f"fact/{label}"), guide.say(f"fact/{key}", **facts))
 
 
-def section_facts(guide: Guide, design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
-    """The facts of a piece, an edging on a piece, or a band."""
+def section_facts(guide: Guide, design: Design, counts: Counts, section: Section, drawn: bool = True) -> Iterator[Fact]:
+    """The facts of a piece, which has a drawing of its own if `drawn`, of an edging on a piece, or of a band."""
     fabric_name = _fabric(design, section.name)
     if fabric_name is not None:
         fabric = design.fabric(fabric_name)
@@ -38,7 +38,7 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
         yield Fact(guide.say("fact/make"), *guide.figured("fact/alike", count=figure([str(n) for n in section.copies])))
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
-        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])
+        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes], drawn)
     for band in design.bands:
         if band.name == section.name:
             yield Fact(guide.say("fact/along"), _edges(guide, band.along))
@@ -58,9 +58,9 @@ def _fabric(design: Design, section: str) -> str | None:
     return edging.fabric if edging else None
 
 
-def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
+def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece], drawn: bool) -> Iterator[Fact]:
     if piece.mirror_of is not None:
-        yield _fact(guide, "mirror", "mirror-of", piece=name_of(piece.mirror_of))
+        yield _fact(guide, "mirror", "mirror-of" if drawn else "mirror-as-drawn", piece=name_of(piece.mirror_of))
     if len(sized) == 1:
         # With more sizes these figures stand in the legend.
         yield _fact(guide, "widest", "stitches", count=sized[0].widest)
