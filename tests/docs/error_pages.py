@@ -26,6 +26,7 @@ from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
 from walewright.report import codes
+from walewright.report.model import Diagnostic
 from walewright.report.render import terminal
 
 FOLDER = ROOT / "docs" / "errors"
@@ -179,10 +180,15 @@ def _done_here(arguments: list[str], folder: Path, errors: int) -> int:
     return code
 
 
+def printed(text: str, diagnostics: tuple[Diagnostic, ...]) -> str:
+    """What the terminal shows of a source, without its count at the end."""
+    return COUNT.sub("", terminal(diagnostics, {FILE: text})) + "\n"
+
+
 def told(shown: Page) -> str:
     """What the compiler prints to the wrong source or the wrong commands of a page, without its count at the end."""
     if shown.wrong:
-        return COUNT.sub("", terminal(compiled(shown.wrong.source).diagnostics, {FILE: shown.wrong.source})) + "\n"
+        return printed(shown.wrong.source, compiled(shown.wrong.source).diagnostics)
     return COUNT.sub("", runs(shown)[0].errors) + "\n"
 
 

@@ -25,13 +25,12 @@ MOST_BYTES = 1_500_000
 
 
 def picked(pattern: Pattern, only: frozenset[int] | None = None) -> PickedSizes:
-    design, counts, instructions, proof = pattern.outcome.result()
     copies = {
         size: copy.instructions
         for size, (copy, _) in enumerate(pattern.bench_copies)
         if copy is not None and (only is None or size in only)
     }
-    return picked_sizes(pattern.guide, design, counts, instructions, copies, proof, "cm", pattern.outcome.fit, pattern.sheet)
+    return picked_sizes(pattern.guide, pattern.proven, copies, pattern.sheet, "cm")
 
 
 def words(markup: str) -> str:

@@ -12,7 +12,7 @@ from tests.draws import few_of
 from tests.guide.turned import TURNED, every_text, undotted
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright import world
-from walewright.sheet import PageOptions, compose, html
+from walewright.sheet import PageOptions, ProvenPattern, compose, html
 
 PROGRAM = {"walewright", "build", "size", "tension", "swatch", "measure", "dial", "yarn", "bed", "choose", "or", "rows", "wale"}
 """What is typed: the program's name, its command and options, and the form of a tension's value."""
@@ -42,7 +42,8 @@ def test_no_word_of_english_is_left(page: tuple[str, Literal["cm", "both"]]) -> 
     outcome = compiled(name)
     design, counts, instructions, proof = outcome.result()
     turned = every_text(instructions)
-    made = html(compose(TURNED, design, counts, turned, proof, PageOptions(units=units), outcome.fit))
+    options = PageOptions(units=units)  # type: ignore[arg-type]
+    made = html(compose(TURNED, ProvenPattern(design, counts, turned, proof, outcome.fit), options))
     assert '<html lang="en-x-dotted">' in made
     text = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", made, flags=re.DOTALL)))
     assert "Mätërïäls" in text

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import zip_longest
 
-from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
+from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
 from walewright.counted.needles import last_row
 from walewright.design.model import Design, EdgeName, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
@@ -14,6 +15,7 @@ from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
 from walewright.report.said import said
+from walewright.sheet.fitting import NONE
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import dial_words, stitch_words
 from walewright.solve.model import Counts
@@ -96,10 +98,8 @@ def _slots(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(g) for g in groups)):
         of_size = [g[number] for g in groups]
         one = of_size[0][0]
-        rows = [
-            [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
-            for i in _distinct_rows(of_size)
-        ]
+        at_rows = [list(dict.fromkeys(_row(s, slot.row) for slot in slots)) for s, slots in zip(sized, of_size, strict=True)]
+        rows = list(zip_longest(*at_rows, fillvalue=NONE))
         at = "; ".join((_counter(guide, rows[0]).marked, *(figure(row).marked for row in rows[1:])))
         if one.taken == "eyelet":
             told = guide.figured("fact/eyelets", count=figure([str(len(s)) for s in of_size]), rows=at)
@@ -109,12 +109,6 @@ def _slots(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
             needles = _needles(guide, of_size)
             told = guide.figured(f"fact/slots-{one.taken}", stitches=stitches, several=several, needles=needles, rows=at)
         yield Fact(sentence(slots_name(guide, of_size[0])), *told)
-
-
-def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
-    """Indices of the slots of a group that begin a row of their own."""
-    first = of_size[0]
-    return [i for i, slot in enumerate(first) if all(slot.row != before.row for before in first[:i])]
 
 
 def _needles(guide: Guide, of_size: Sequence[list[SizedSlot]]) -> str:
@@ -141,11 +135,17 @@ def _wedges(guide: Guide, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fac
     for number in range(min(len(s.wedges) for s in sized)):
         found = [s.wedges[number] for s in sized]
         one = found[0]
-        low = _counter(guide, [_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
-        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(w.reach) for w in found])
+        low = _counter(guide, [_row(s, w.from_row + _later(s, w)) for s, w in zip(sized, found, strict=True)])
+        # The first two rows after the return, or the one before the first hold and one after it, are knitted by all.
+        rows, held = figure([str(w.to_row - w.from_row - 2) for w in found]), figure([str(w.reach) for w in found])
         sides = guide.say(f"fact/{one.edge}-edge")
         told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low)
         yield Fact(sentence(guide.said(named[one.name])) if one.name in named else guide.say("fact/short-rows"), *told)
+
+
+def _later(sized: SizedPiece, wedge: SizedWedge) -> int:
+    """A row that is knitted first where the carriage stands at the held side: at the right at even rows, in a part at its own."""
+    return 1 if wedge.edge == "right" or sized.parted(wedge.from_row) is not None else 0
 
 
 def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:
