@@ -5,7 +5,9 @@
 
 from __future__ import annotations
 
+import gc
 import os
+from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import HealthCheck, is_hypothesis_test, settings
@@ -13,6 +15,10 @@ from hypothesis import HealthCheck, is_hypothesis_test, settings
 from tests.browser import browser
 from tests.draws import PROFILES
 from tests.whole import shipped_once
+
+if TYPE_CHECKING:
+    from xdist.remote import Producer
+    from xdist.scheduler import Scheduling
 
 __all__ = ["browser"]
 
@@ -38,6 +44,21 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
         for item in items:
             if is_hypothesis_test(getattr(item, "obj", None)):
                 item.add_marker("campaign")
+
+
+def pytest_collection_finish() -> None:
+    """What has been read by now stays to the end: it need not be looked through for garbage again and again."""
+    gc.collect()
+    gc.freeze()
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> Scheduling | None:
+    """Tests that stand together stay together, so that what a file makes once is made in one worker; who is done takes half of
+    what is left to another."""
+    from xdist.scheduler import WorkStealingScheduling
+
+    return WorkStealingScheduling(config, log) if config.getoption("dist") == "load" else None
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -11,7 +11,7 @@ from functools import cache
 from pathlib import Path
 from string import Formatter
 
-from tests.laws.code_tree import in_a_language, modules, stage, tree
+from tests.laws.code_tree import in_a_language, modules, nodes, stage, tree
 from walewright.report.english import ENGLISH
 
 NOTHING: frozenset[str] = frozenset()
@@ -60,6 +60,7 @@ class Report:
         return stage(self.path)
 
 
+@cache
 def fields_of(template: str) -> frozenset[str]:
     """The facts that a sentence has places for."""
     return frozenset(name for _, name, _, _ in Formatter().parse(template) if name)
@@ -79,7 +80,7 @@ def of_package(package: str) -> tuple[Path, ...]:
 @cache
 def literals(path: Path) -> frozenset[str]:
     """Every text that stands in a module, its docstrings too."""
-    return frozenset(n.value for n in ast.walk(tree(path)) if isinstance(n, ast.Constant) and isinstance(n.value, str))
+    return frozenset(n.value for n in nodes(tree(path)) if isinstance(n, ast.Constant) and isinstance(n.value, str))
 
 
 @cache

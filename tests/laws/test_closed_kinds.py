@@ -13,7 +13,7 @@ from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 import pytest
 
-from tests.laws.code_tree import dotted, modules, tree
+from tests.laws.code_tree import dotted, modules, nodes, tree
 from walewright.figures.hands import TECHNIQUES
 from walewright.languages import known, printed
 from walewright.source import quantities, syntax
@@ -54,7 +54,7 @@ OPEN = {
 
 def plain_text(module: ast.Module) -> Iterator[str]:
     """Class and name of every field of such a name whose type is any text."""
-    for node in ast.walk(module):
+    for node in nodes(module):
         for statement in node.body if isinstance(node, ast.ClassDef) else ():
             if isinstance(statement, ast.AnnAssign) and isinstance(statement.target, ast.Name):
                 name, kind = statement.target.id, ast.unparse(statement.annotation)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.laws.code_tree import dotted, modules, stage, tree
+from tests.laws.code_tree import breaches, dotted, each_stage, modules, nodes, stage, tree
 
 LONGEST_FILE = 400
 LONGEST_FUNCTION = 60
@@ -43,7 +43,7 @@ def impurities(module: ast.Module, allowed: Set[str] = frozenset()) -> list[str]
     """Calls and imports that reach out of the program, but for the modules `allowed`."""
     forbidden = FORBIDDEN_MODULES - allowed
     found = []
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.Call):
             called = ast.unparse(node.func)
             if called in FORBIDDEN_NAMES or any(called == c or called.endswith(f".{c}") for c in FORBIDDEN_CALLS):
@@ -57,9 +57,9 @@ def impurities(module: ast.Module, allowed: Set[str] = frozenset()) -> list[str]
     return found
 
 
-@pytest.mark.parametrize("path", [p for p in modules() if stage(p) not in DOORS], ids=dotted)
-def test_a_stage_is_pure(path: Path) -> None:
-    assert impurities(tree(path), HANDED_ON.get(dotted(path), set())) == []
+@each_stage(p for p in modules() if stage(p) not in DOORS)
+def test_a_stage_is_pure(paths: list[Path]) -> None:
+    assert breaches(lambda path: impurities(tree(path), HANDED_ON.get(dotted(path), set())), paths) == {}
 
 
 @pytest.mark.parametrize(
@@ -79,21 +79,22 @@ def test_the_law_sees_an_impurity(text: str) -> None:
     assert impurities(ast.parse(text)) != []
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_a_file_is_short(path: Path) -> None:
-    assert len(path.read_text(encoding="utf-8").splitlines()) <= LONGEST_FILE
+@each_stage(modules())
+def test_a_file_is_short(paths: list[Path]) -> None:
+    lines = {dotted(path): len(path.read_text(encoding="utf-8").splitlines()) for path in paths}
+    assert {name: many for name, many in lines.items() if many > LONGEST_FILE} == {}
 
 
 def too_long(module: ast.Module) -> list[str]:
     """Functions, at whatever depth, of more lines than can be read at a glance."""
-    made = (n for n in ast.walk(module) if isinstance(n, ast.FunctionDef | ast.AsyncFunctionDef))
+    made = (n for n in nodes(module) if isinstance(n, ast.FunctionDef | ast.AsyncFunctionDef))
     lengths = ((node.name, (node.end_lineno or node.lineno) - node.lineno + 1) for node in made)
     return [f"{name}: {lines} lines" for name, lines in lengths if lines > LONGEST_FUNCTION]
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_a_function_is_short(path: Path) -> None:
-    assert too_long(tree(path)) == []
+@each_stage(modules())
+def test_a_function_is_short(paths: list[Path]) -> None:
+    assert breaches(lambda path: too_long(tree(path)), paths) == {}
 
 
 @pytest.mark.parametrize(("lines", "found"), [(LONGEST_FUNCTION - 1, []), (LONGEST_FUNCTION, ["f: 61 lines"])])
@@ -110,14 +111,15 @@ def undocumented(module: ast.Module) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_public_functions_say_what_they_do(path: Path) -> None:
-    assert undocumented(tree(path)) == []
+@each_stage(modules())
+def test_public_functions_say_what_they_do(paths: list[Path]) -> None:
+    assert breaches(lambda path: undocumented(tree(path)), paths) == {}
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_every_module_says_what_it_is(path: Path) -> None:
-    assert path.stat().st_size == 0 or ast.get_docstring(tree(path)), "a docstring says what one idea the file holds"
+@each_stage(modules())
+def test_every_module_says_what_it_is(paths: list[Path]) -> None:
+    """A docstring says what one idea the file holds."""
+    assert breaches(lambda path: path.stat().st_size > 0 and not ast.get_docstring(tree(path)), paths) == {}
 
 
 def test_the_law_sees_a_silent_function() -> None:

@@ -11,7 +11,7 @@ from functools import cache
 
 import pytest
 
-from tests.laws.code_tree import dotted, modules, stage, tree
+from tests.laws.code_tree import dotted, modules, nodes, stage, tree
 
 HELD = frozenset({"design", "glue", "report", "solve"})
 
@@ -30,7 +30,7 @@ def used() -> Counter[str]:
     """How often each name is read anywhere in the compiler, as a name or an attribute."""
     found: Counter[str] = Counter()
     for path in modules():
-        for node in ast.walk(tree(path)):
+        for node in nodes(tree(path)):
             if isinstance(node, ast.Name) and isinstance(node.ctx, ast.Load):
                 found[node.id] += 1
             elif isinstance(node, ast.Attribute):
@@ -47,7 +47,7 @@ def called_only() -> frozenset[str]:
     called = Counter(
         call.func.id
         for path in modules()
-        for call in ast.walk(tree(path))
+        for call in nodes(tree(path))
         if isinstance(call, ast.Call) and isinstance(call.func, ast.Name)
     )
     return frozenset(name for name, times in called.items() if times == used()[name])
@@ -56,7 +56,7 @@ def called_only() -> frozenset[str]:
 def defined(module: ast.Module) -> list[str]:
     """Names of functions, methods, classes, fields and constants."""
     found: list[str] = []
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef | ast.ClassDef):
             found.append(node.name)
             if isinstance(node, ast.ClassDef):
@@ -83,7 +83,7 @@ def test_what_is_defined_is_used() -> None:
 
 
 def test_what_a_function_is_given_it_looks_at() -> None:
-    functions = [(path, node) for path in PATHS for node in ast.walk(tree(path)) if isinstance(node, ast.FunctionDef)]
+    functions = [(path, node) for path in PATHS for node in nodes(tree(path)) if isinstance(node, ast.FunctionDef)]
     found = [f"{dotted(p)}.{f.name}: {name}" for p, f in functions if f.name in called_only() for name in unread(f)]
     assert found == []
 
@@ -99,4 +99,4 @@ def test_what_a_function_is_given_it_looks_at() -> None:
 def test_the_law_sees_names_and_parameters(text: str, names: list[str], lost: list[str]) -> None:
     module = ast.parse(text)
     assert sorted(defined(module)) == sorted(names)
-    assert [name for node in ast.walk(module) if isinstance(node, ast.FunctionDef) for name in unread(node)] == lost
+    assert [name for node in nodes(module) if isinstance(node, ast.FunctionDef) for name in unread(node)] == lost

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping
 from functools import cache
 from importlib.metadata import packages_distributions
 
-from tests.laws.code_tree import ROOT, modules, tree
+from tests.laws.code_tree import ROOT, modules, nodes, tree
 from walewright.sheet.fonts import FACES
 
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
@@ -32,7 +32,7 @@ def imported(trees: Iterable[ast.Module]) -> set[str]:
     """Top names of all imports but those of our own code and of Python itself."""
     names: set[str] = set()
     for module in trees:
-        for node in ast.walk(module):
+        for node in nodes(module):
             if isinstance(node, ast.Import):
                 names |= {alias.name.split(".")[0] for alias in node.names}
             elif isinstance(node, ast.ImportFrom) and not node.level:

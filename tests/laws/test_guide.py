@@ -13,7 +13,8 @@ from typing import get_args
 
 import pytest
 
-from tests.laws.code_tree import PACKAGE, dotted, in_a_language, modules, stage, tree
+from tests.laws.code_tree import PACKAGE, breaches, dotted, each_stage, in_a_language, modules, nodes, stage, tree
+from tests.laws.reported import literals
 from walewright.guide.english import LANGUAGE
 from walewright.guide.model import PLATE
 from walewright.serve.model import ResultState
@@ -56,7 +57,7 @@ COMMAND = "walewright build "
 def prose(module: ast.Module) -> Iterator[str]:
     """Strings of two or more words that a page could show: no docstrings, no kinds, and nothing that an exception says."""
     silent = set(_silent(module))
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in silent:
             text = node.value
             if PROSE.search(text) and text not in KINDS and text != COMMAND and "url(" not in text and '="' not in text:
@@ -64,16 +65,16 @@ def prose(module: ast.Module) -> Iterator[str]:
 
 
 def _silent(module: ast.Module) -> Iterator[int]:
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.Raise):
             yield from (id(inner) for inner in ast.walk(node))
         elif isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
             yield id(node.value)
 
 
-@pytest.mark.parametrize("path", [p for p in modules() if stage(p) in WORDLESS], ids=dotted)
-def test_no_prose_stands_in_drawings_and_sheets(path: Path) -> None:
-    assert list(prose(tree(path))) == []
+@each_stage(p for p in modules() if stage(p) in WORDLESS)
+def test_no_prose_stands_in_drawings_and_sheets(paths: list[Path]) -> None:
+    assert breaches(lambda path: list(prose(tree(path))), paths) == {}
 
 
 def test_prose_is_seen() -> None:
@@ -127,7 +128,7 @@ def asked() -> tuple[tuple[str, frozenset[str] | None, str], ...]:
 
 
 def _asked(path: Path) -> Iterator[tuple[str, frozenset[str] | None, str]]:
-    for node in ast.walk(tree(path)):
+    for node in nodes(tree(path)):
         if not isinstance(node, ast.Call):
             continue
         name = node.func.attr if isinstance(node.func, ast.Attribute) else node.func.id if isinstance(node.func, ast.Name) else ""
@@ -160,36 +161,39 @@ def places(template: str) -> set[str]:
 PHRASES = LANGUAGE.words.phrases
 
 
-@pytest.mark.parametrize("at", range(len(asked())), ids=lambda at: asked()[at][2])
-def test_every_sentence_that_is_asked_for_is_there_and_gets_its_facts(at: int) -> None:
-    pattern, facts, _ = asked()[at]
-    if "/" not in pattern and pattern not in PHRASES:
-        # `said` of another package, of a key of its own.
-        assert not any(pattern == key for key in PHRASES)
-        return
+def amiss(pattern: str, facts: frozenset[str] | None) -> str:
+    """What is wrong with what a call asks for."""
     found = [key for key in PHRASES if re.fullmatch(pattern, key)]
-    assert found, pattern
-    if facts is not None:
-        # Of keys put together some other call may ask for those that want more.
-        assert any(places(PHRASES[key]) <= facts for key in found), {key: places(PHRASES[key]) - facts for key in found}
+    if not found:
+        # A key without a stroke is one of another package, where it goes to `said`.
+        return "no such sentence" if "/" in pattern else ""
+    # Of keys put together some other call may ask for those that want more.
+    lacks = [places(PHRASES[key]) - facts for key in found] if facts is not None else []
+    return f"without {lacks}" if lacks and all(lacks) else ""
+
+
+def test_every_sentence_that_is_asked_for_is_there_and_gets_its_facts() -> None:
+    assert [(where, pattern, wrong) for pattern, facts, where in asked() if (wrong := amiss(pattern, facts))] == []
 
 
 @cache
 def words_of_the_code() -> frozenset[str]:
     """Every string in the code but the words of languages."""
-    nodes = (n for p in modules() if not in_a_language(p) for n in ast.walk(tree(p)))
-    return frozenset(n.value for n in nodes if isinstance(n, ast.Constant) and isinstance(n.value, str))
+    return frozenset().union(*(literals(path) for path in modules() if not in_a_language(path)))
 
 
-@pytest.mark.parametrize("key", PHRASES)
-def test_every_sentence_is_asked_for(key: str) -> None:
+@cache
+def put_together() -> tuple[re.Pattern[str], ...]:
+    """Of keys that are put together, with their parts as groups."""
+    return tuple(re.compile(pattern.replace(".+", "(.+)")) for pattern in {pattern for pattern, _, _ in asked()} if ".+" in pattern)
+
+
+def is_asked_for(key: str) -> bool:
     """By its whole key, or by a key put together of which each part is a word that the code knows."""
-    key = key.removesuffix(PLATE)
-    if key in words_of_the_code():
-        return
-    for pattern, _, _ in asked():
-        if ".+" not in pattern or (match := re.fullmatch(pattern.replace(".+", "(.+)"), key)) is None:
-            continue
-        if all(part.isdecimal() or part in words_of_the_code() for part in match.groups()):
-            return
-    pytest.fail(f"nothing asks for {key}")
+    known = words_of_the_code()
+    matches = (pattern.fullmatch(key) for pattern in put_together())
+    return key in known or any(all(part.isdecimal() or part in known for part in m.groups()) for m in matches if m)
+
+
+def test_every_sentence_is_asked_for() -> None:
+    assert [key for key in PHRASES if not is_asked_for(key.removesuffix(PLATE))] == []

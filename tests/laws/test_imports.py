@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.laws.code_tree import PACKAGE, dotted, imports, modules, stage, tree
+from tests.laws.code_tree import PACKAGE, breaches, dotted, each_stage, imports, modules, stage, tree
 
 SYNTAX, DESIGN, GLUE, SOLVE, FIT = "source.syntax", "design.model", "glue.model", "solve.model", "fit.model"
 OPERATIONS, STEPS, MANNERS = "knit.operations", "knit.steps", "knit.manners"
@@ -88,10 +88,14 @@ def offences(importer: str, module: ast.Module, within: str) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("path", [p for p in modules() if stage(p) not in CALLERS | {""}], ids=dotted)
-def test_a_stage_imports_only_what_comes_before(path: Path) -> None:
+def offences_of(path: Path) -> list[str]:
     package = dotted(path) if path.name == "__init__.py" else dotted(path).rpartition(".")[0]
-    assert offences(stage(path), tree(path), package) == []
+    return offences(stage(path), tree(path), package)
+
+
+@each_stage(p for p in modules() if stage(p) not in CALLERS | {""})
+def test_a_stage_imports_only_what_comes_before(paths: list[Path]) -> None:
+    assert breaches(offences_of, paths) == {}
 
 
 def test_every_stage_is_under_the_law() -> None:

@@ -9,11 +9,12 @@ from __future__ import annotations
 
 import ast
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
 
-from tests.laws.code_tree import dotted, modules, stage, tree
+from tests.laws.code_tree import breaches, dotted, each_stage, modules, nodes, stage, tree
 
 WORDS = frozenset({"text", "message", "title", "label", "what", "says"})
 """Fields of the stages' data that hold words for people."""
@@ -63,7 +64,7 @@ Scope = ast.Module | ast.FunctionDef
 
 def _scopes(module: ast.Module) -> Iterator[Scope]:
     yield module
-    yield from (node for node in ast.walk(module) if isinstance(node, ast.FunctionDef))
+    yield from (node for node in nodes(module) if isinstance(node, ast.FunctionDef))
 
 
 def _own(scope: Scope) -> Iterator[ast.expr]:
@@ -134,14 +135,15 @@ def _decides(node: ast.expr, names: frozenset[str]) -> bool:
 READ = tuple(p for p in modules() if stage(p) not in AUTHORS_SOURCE)
 
 
+@cache
 def placed(path: Path) -> list[tuple[str, str]]:
     """The decisions of a file, each with its function as exceptions name it."""
     return [(f"{dotted(path).partition('.')[2]}.{name}", where) for name, where in decisions(tree(path))]
 
 
-@pytest.mark.parametrize("path", READ, ids=dotted)
-def test_nothing_is_decided_by_words(path: Path) -> None:
-    assert [found for found in placed(path) if found[0] not in ALLOWED] == []
+@each_stage(READ)
+def test_nothing_is_decided_by_words(paths: list[Path]) -> None:
+    assert breaches(lambda path: [found for found in placed(path) if found[0] not in ALLOWED], paths) == {}
 
 
 def test_every_exception_is_needed() -> None:

@@ -11,7 +11,7 @@ from typing import get_args
 
 import pytest
 
-from tests.laws.code_tree import tree
+from tests.laws.code_tree import nodes, tree
 from tests.laws.reported import called, fields_of, literals, of_package
 from walewright.bed.model import BedCrossing
 from walewright.bed.refusals import Empty, OverLoops, Purpose, YarnFor
@@ -30,7 +30,7 @@ FILES = of_package("bed")
 
 def refusals(module: ast.Module) -> Iterator[tuple[int, tuple[str, ...], frozenset[str]]]:
     """(line, the kinds it can be, names of its facts) of each call that refuses."""
-    for node in ast.walk(module):
+    for node in nodes(module):
         if isinstance(node, ast.Call) and called(node) in REFUSING and node.args:
             first = node.args[0]
             if isinstance(first, ast.Name) and first.id == "kind":

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.laws.code_tree import PACKAGE, dotted, imports, modules, tree
+from tests.laws.code_tree import PACKAGE, breaches, dotted, each_stage, imports, modules, stage, tree
 
 ROOMS: dict[str, tuple[str, ...]] = {
     "counted": (
@@ -50,10 +50,9 @@ def offences(stage: str, importer: str, module: ast.Module) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("path", [p for p in modules() if any(room(dotted(p), s) for s in ROOMS)], ids=dotted)
-def test_a_room_imports_only_what_comes_before(path: Path) -> None:
-    stage = dotted(path).split(".")[1]
-    assert offences(stage, room(dotted(path), stage), tree(path)) == []
+@each_stage(p for p in modules() if any(room(dotted(p), s) for s in ROOMS))
+def test_a_room_imports_only_what_comes_before(paths: list[Path]) -> None:
+    assert breaches(lambda path: offences(stage(path), room(dotted(path), stage(path)), tree(path)), paths) == {}
 
 
 @pytest.mark.parametrize("stage", ROOMS)

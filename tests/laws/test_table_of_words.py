@@ -18,7 +18,7 @@ from string import Formatter
 
 import pytest
 
-from tests.laws.code_tree import in_a_language, tree
+from tests.laws.code_tree import in_a_language, nodes, tree
 from tests.laws.reported import called
 from walewright.report.codes import CODES
 from walewright.report.english import ENGLISH
@@ -34,6 +34,8 @@ MAKERS = ("diagnosed", "report", "refusal", "fault", "_fault")
 """What makes a diagnostic: a function, or a method of that name."""
 PARAMETERS = {"fault": {"at", "label", "notes"}, "_fault": {"sizes"}, "refusal": {"notes"}}
 """Their parameters that are no facts, where these are others than of `diagnosed`."""
+ANYTHING = "[a-z0-9-]+"
+"""Of a key, what is put in where the code runs."""
 OF_ALL = {"notes", "helps", "severity", "sizes", "changes", "facts", "given"}
 
 
@@ -58,12 +60,12 @@ class Call:
     @property
     def open(self) -> bool:
         """Whether its case is put together."""
-        return any("[a-z0-9-]+" in kind for kind in self.kinds)
+        return any(ANYTHING in kind for kind in self.kinds)
 
 
-def trees(stage: str) -> Iterator[tuple[Path, ast.Module]]:
-    for path in sorted((PACKAGE / stage).rglob("*.py")):
-        yield path, tree(path)
+@cache
+def files(stage: str) -> tuple[Path, ...]:
+    return tuple(sorted((PACKAGE / stage).rglob("*.py")))
 
 
 def strings(node: ast.AST) -> Iterator[str]:
@@ -76,7 +78,7 @@ def strings(node: ast.AST) -> Iterator[str]:
             yield from strings(node.body)
             yield from strings(node.orelse)
         case ast.JoinedStr():
-            parts = (re.escape(str(p.value)) if isinstance(p, ast.Constant) else "[a-z0-9-]+" for p in node.values)
+            parts = (re.escape(str(p.value)) if isinstance(p, ast.Constant) else ANYTHING for p in node.values)
             yield "".join(parts)
 
 
@@ -86,8 +88,8 @@ def calls(stage: str) -> tuple[Call, ...]:
 
 
 def _calls(stage: str) -> Iterator[Call]:
-    for path, module in trees(stage):
-        for node in ast.walk(module):
+    for path in files(stage):
+        for node in nodes(tree(path)):
             if isinstance(node, ast.Call) and called(node) in MAKERS:
                 first = node.args[1:2] if ast.unparse(node.func) == "refusal" else node.args[:1]
                 kinds = tuple(kind for arg in first for kind in strings(arg))
@@ -99,39 +101,38 @@ def entries(call: Call) -> Iterator[tuple[str, Wording]]:
     """Those that a call may mean; where its case is put together, none that another call names in full."""
     for kind in call.kinds:
         for key, wording in ENGLISH.wordings.items():
-            if re.fullmatch(kind, key) and not (call.open and re.escape(key) in CLOSED):
+            if re.fullmatch(kind, key) and not (call.open and re.escape(key) in closed()):
                 yield key, wording
 
 
-CLOSED = frozenset(kind for stage in STAGES for call in calls(stage) if not call.open for kind in call.kinds)
+@cache
+def closed() -> frozenset[str]:
+    """The kinds that calls name in full."""
+    return frozenset(kind for stage in STAGES for call in calls(stage) if not call.open for kind in call.kinds)
 
 
-def fields(template: str) -> set[str]:
+@cache
+def fields(template: str) -> frozenset[str]:
     found: set[str] = set()
     for _, name, spec, _ in Formatter().parse(template):
         if name:
             found |= {name, *fields(spec or "")}
-    return found
+    return frozenset(found)
 
 
-def every_string() -> list[str]:
-    """Regular expressions of all strings of the code outside the table."""
-    found: set[str] = set()
-    for stage in (*STAGES, "report"):
-        for path, module in trees(stage):
-            if not in_a_language(path):
-                found |= {text for node in ast.walk(module) for text in strings(node)}
-    found |= {text for node in ast.walk(ast.parse((PACKAGE / "pipeline.py").read_text())) for text in strings(node)}
-    return sorted(found)
+@cache
+def every_string() -> tuple[frozenset[str], tuple[re.Pattern[str], ...]]:
+    """Regular expressions of all strings of the code outside the table: those that say one string, and those put together."""
+    paths = (path for stage in (*STAGES, "report") for path in files(stage) if not in_a_language(path))
+    found = {text for path in (*paths, PACKAGE / "pipeline.py") for node in nodes(tree(path)) for text in strings(node)}
+    made = (text for text in sorted(found) if ANYTHING in text and re.search("[a-z]{3}", text.replace(ANYTHING, "")))
+    return frozenset(text for text in found if ANYTHING not in text), tuple(map(re.compile, made))
 
 
-WRITTEN = every_string()
-PLAIN = frozenset(text for text in WRITTEN if "[a-z0-9-]+" not in text)
-MADE = [re.compile(text) for text in WRITTEN if "[a-z0-9-]+" in text and re.search("[a-z]{3}", text.replace("[a-z0-9-]+", ""))]
-
-
+@cache
 def written(key: str) -> bool:
-    return re.escape(key) in PLAIN or any(pattern.fullmatch(key) for pattern in MADE)
+    plain, made = every_string()
+    return re.escape(key) in plain or any(pattern.fullmatch(key) for pattern in made)
 
 
 # ----------------------------------------------------------------- each call has its entry
@@ -201,10 +202,9 @@ def test_every_entry_is_used() -> None:
     assert sorted(key for key in set(ENGLISH.wordings) - used if not written(key)) == []
 
 
-@pytest.mark.parametrize("key", sorted(ENGLISH.wordings))
-def test_every_label_note_and_help_of_an_entry_is_used(key: str) -> None:
-    wording = ENGLISH.wordings[key]
-    assert [k for k in (*wording.labels, *wording.notes, *wording.helps) if not written(k)] == []
+def test_every_label_note_and_help_of_an_entry_is_used() -> None:
+    parts = ((key, part) for key, entry in ENGLISH.wordings.items() for part in (*entry.labels, *entry.notes, *entry.helps))
+    assert [(key, part) for key, part in parts if not written(part)] == []
 
 
 def test_every_phrase_and_every_clause_is_used() -> None:

@@ -11,12 +11,11 @@ from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
 
-import pytest
-
-from tests.laws.code_tree import PACKAGE, dotted, stage
+from tests.laws.code_tree import PACKAGE, breaches, dotted, each_stage, nodes, stage, tree
 from tests.laws.reported import (
     GROUPS,
     Report,
+    called,
     fields_of,
     handed_on,
     literals,
@@ -115,14 +114,17 @@ def said_facts(package: str, key: str) -> tuple[frozenset[str], ...]:
     return tuple(phrase.facts | ({"facts"} if phrase.any_facts else set()) for phrase in made if phrase.key == key)
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_every_report_has_its_words_and_every_place_in_them_its_fact(path: Path) -> None:
-    found = [f"line {r.line}: {fault}" for r in reports(path) for kind in meant(r) for fault in lacking(r, kind)]
-    assert found == []
+def wordless(path: Path) -> list[str]:
+    return [f"line {r.line}: {fault}" for r in reports(path) for kind in meant(r) for fault in lacking(r, kind)]
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_every_fact_goes_into_the_words(path: Path) -> None:
+@each_stage(HELD)
+def test_every_report_has_its_words_and_every_place_in_them_its_fact(paths: list[Path]) -> None:
+    assert breaches(wordless, paths) == {}
+
+
+def untold(path: Path) -> list[str]:
+    """Facts of reports that go into no words."""
     found = []
     for report in reports(path):
         entries = [ENGLISH.wordings[kind] for kind in report.kinds if kind in ENGLISH.wordings]
@@ -138,24 +140,39 @@ def test_every_fact_goes_into_the_words(path: Path) -> None:
         }
         if entries and report.facts - used:
             found.append(f"line {report.line}: {sorted(report.facts - used)} in no sentence of {report.kinds[0]}")
-    assert found == []
+    return found
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_a_kind_that_is_worked_out_elsewhere_has_its_facts(path: Path) -> None:
-    """A kind written in one place and reported in another: some report of its package that takes its kind gives all it needs."""
+@each_stage(HELD)
+def test_every_fact_goes_into_the_words(paths: list[Path]) -> None:
+    assert breaches(untold, paths) == {}
+
+
+def factless(path: Path) -> list[str]:
+    """Kinds that no report of the package that takes its kind gives all they need."""
     package = stage(path)
     taking = [r for p in of_package(package) for r in reports(p) if not r.kinds and not r.passes_on]
     found = []
     for kind in sorted(literals(path) & set(ENGLISH.wordings) - direct()):
         if not any(not list(lacking(report, kind)) for report in taking):
             found.append(kind)
-    assert found == []
+    return found
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_every_phrase_has_its_words_and_its_facts(path: Path) -> None:
-    known = {key for entry in ENGLISH.wordings.values() for group in GROUPS for key in getattr(entry, group)}
+@each_stage(HELD)
+def test_a_kind_that_is_worked_out_elsewhere_has_its_facts(paths: list[Path]) -> None:
+    """A kind written in one place and reported in another."""
+    assert breaches(factless, paths) == {}
+
+
+@cache
+def keys_of_entries() -> frozenset[str]:
+    return frozenset(key for entry in ENGLISH.wordings.values() for group in GROUPS for key in getattr(entry, group))
+
+
+def lacking_phrases(path: Path) -> list[str]:
+    """Phrases that have no words, or not the facts that these have places for."""
+    known = keys_of_entries()
     found = []
     for phrase in phrases(path):
         if not phrase.key:
@@ -172,30 +189,35 @@ def test_every_phrase_has_its_words_and_its_facts(path: Path) -> None:
             continue
         elif words is not None and not (lack <= FIGURE if clause else phrase.facts == fields_of(words)):
             found.append(f"line {phrase.line}: {phrase.key} takes {sorted(fields_of(words))}")
-    assert found == []
+    return found
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_no_stage_holds_words(path: Path) -> None:
-    assert list(wordy(path, TERMS)) == []
+@each_stage(HELD)
+def test_every_phrase_has_its_words_and_its_facts(paths: list[Path]) -> None:
+    assert breaches(lacking_phrases, paths) == {}
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_the_old_ways_to_report_are_not_used(path: Path) -> None:
+@each_stage(HELD)
+def test_no_stage_holds_words(paths: list[Path]) -> None:
+    assert breaches(lambda path: list(wordy(path, TERMS)), paths) == {}
+
+
+def told_as_such(path: Path) -> list[str]:
     """Words given as such: `tell`, and diagnostics that are made by hand."""
     if stage(path) == "report" or dotted(path) == "walewright.design.findings":
-        return
-    found = [
-        f"line {n.lineno}: {ast.unparse(n.func)}"
-        for n in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
-        if isinstance(n, ast.Call) and ast.unparse(n.func).split(".")[-1] in ("tell", "Diagnostic")
-    ]
-    assert found == []
+        return []
+    calls = (n for n in nodes(tree(path)) if isinstance(n, ast.Call))
+    return [f"line {n.lineno}: {ast.unparse(n.func)}" for n in calls if called(n) in ("tell", "Diagnostic")]
 
 
-@pytest.mark.parametrize("path", HELD, ids=dotted)
-def test_kinds_of_named_things_are_terms(path: Path) -> None:
-    assert [(line, kind) for line, kind in named_kinds(path) if kind not in TERMS] == []
+@each_stage(HELD)
+def test_the_old_ways_to_report_are_not_used(paths: list[Path]) -> None:
+    assert breaches(told_as_such, paths) == {}
+
+
+@each_stage(HELD)
+def test_kinds_of_named_things_are_terms(paths: list[Path]) -> None:
+    assert breaches(lambda path: [(line, kind) for line, kind in named_kinds(path) if kind not in TERMS], paths) == {}
 
 
 def test_every_term_is_used() -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from jsonschema import Draft202012Validator
 
+from tests.plan.schema_kept import faults
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
@@ -30,9 +31,8 @@ def outcome() -> Outcome:
 
 
 def test_it_is_of_its_schema(outcome: Outcome) -> None:
-    shape = schema()
-    Draft202012Validator.check_schema(shape)
-    assert list(Draft202012Validator(shape).iter_errors(json.loads(plan_bytes(outcome)))) == []
+    Draft202012Validator.check_schema(schema())
+    assert faults(json.loads(plan_bytes(outcome))) == []
 
 
 def test_what_is_wanted_of_the_whole_is_there_with_what_is_knitted() -> None:
@@ -40,7 +40,7 @@ def test_what_is_wanted_of_the_whole_is_there_with_what_is_knitted() -> None:
     text += "\nfinished below round back hem, wanted 100 cm\n"
     made = pipeline.compile(text, "tidewrack.wale", shipped(), Changes(sizes=("M", "2X")))
     document = json.loads(plan_bytes(made))
-    assert list(Draft202012Validator(schema()).iter_errors(document)) == []
+    assert faults(document) == []
     (below,) = document["worn"]["wanted"]
     assert (below["name"], below["wanted_cm"]) == ("below", {"M": 100.0, "2X": 100.0})
     assert below["off_cm"] == {size: pytest.approx(below["cm"][size] - 100, abs=0.011) for size in ("M", "2X")}
@@ -49,7 +49,20 @@ def test_what_is_wanted_of_the_whole_is_there_with_what_is_knitted() -> None:
 def test_the_schema_is_closed(outcome: Outcome) -> None:
     document = plan_json(outcome)
     document["sizes"][0]["pieces"][0]["colour"] = "grey"
-    assert len(list(Draft202012Validator(schema()).iter_errors(document))) == 1
+    assert len(faults(document)) == 1
+
+
+@pytest.mark.parametrize("damage", [{"do": "embroider"}, {"do": 3}, {"do": None}, {"colour": "grey"}, {"first": []}])
+def test_an_operation_is_held_to_its_kind(outcome: Outcome, damage: dict[str, object]) -> None:
+    """By the way that is quick, and by the standard's own."""
+    document = json.loads(plan_bytes(outcome))
+    size = document["sizes"][0]
+    operations = [op for task in size["work"] if task["kind"] == "block" for row in task["rows"] for op in row["operations"]]
+    cast_off = next(op for op in operations if op["do"] == "cast-off")
+    assert (faults(document), validated("operation", cast_off)) == ([], [])
+    cast_off |= damage
+    assert len(faults(document)) == 1
+    assert validated("operation", cast_off) != []
 
 
 def test_the_same_source_gives_the_same_bytes(outcome: Outcome) -> None:
@@ -286,7 +299,7 @@ def test_bobbins_and_floats_are_told(outcome: Outcome) -> None:
     found = FloatFound("front", "navy", 32, "L 2", "R 4", 6, 4.61538)
     first = replace(outcome.proof.sizes[0], bobbins=(bobbin,), floats=(found,))
     document = plan_json(replace(outcome, proof=replace(outcome.proof, sizes=(first, *outcome.proof.sizes[1:]))))
-    assert list(Draft202012Validator(schema()).iter_errors(json.loads(json.dumps(document)))) == []
+    assert faults(json.loads(json.dumps(document))) == []
     assert document["sizes"][0]["bobbins"][0]["metres"] == 1.235
     assert document["sizes"][0]["floats"] == [
         {"piece": "front", "yarn": "navy", "row": 32, "first": "L 2", "last": "R 4", "stitches": 6, "cm": 4.615}

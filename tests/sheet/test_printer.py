@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from pathlib import Path
+from xml.etree import ElementTree
 
+import pytest
 import weasyprint
 
+from tests.sheet.pullover import Pattern
+from walewright.sheet import html
 from walewright.sheet.printer import MARKS, NOTES, PrintedPage
 
 PAGE = '<html lang="en"><head><title>A page</title></head><body><h1>A hat</h1><ul><li>Cast on.</li></ul><p>Knit.</p></body></html>'
@@ -44,3 +49,28 @@ def test_the_renderer_asks_for_it() -> None:
 
 def test_lists_keep_their_marks() -> None:
     assert marked(PrintedPage) == marked(weasyprint.HTML) == 1
+
+
+def flat(element: ElementTree.Element) -> list[tuple[str, dict[str, str], str, str]]:
+    """All elements, with what is in them; but for a parser's own names for namespaces, and for how much space is between them."""
+    return [
+        (
+            e.tag,
+            {name: value for name, value in e.attrib.items() if not name.endswith("}xmlns")},
+            "" if e.tag == "html" else e.text or "",
+            "" if e.tag in ("head", "body") else e.tail if e.tail and e.tail.strip() else " " * bool(e.tail),
+        )
+        for e in element.iter()
+    ]
+
+
+@pytest.mark.parametrize("title", ["Tidewrack", "Tide & Wrack", "<b>\u00a0wrack</b>"])
+def test_a_page_is_the_same_tree_read_as_xml(pattern: Callable[..., Pattern], title: str) -> None:
+    page = html(pattern(3, title=title).sheet())
+    assert ElementTree.fromstring(page).tag == "html"
+    assert flat(PrintedPage(page).etree_element) == flat(weasyprint.HTML(string=page).etree_element)
+
+
+def test_a_page_that_is_no_xml_is_read_all_the_same() -> None:
+    page = "<html lang=en><title>A page</title><p>Knit.<br>Purl."
+    assert flat(PrintedPage(page).etree_element) == flat(weasyprint.HTML(string=page).etree_element)

@@ -37,19 +37,29 @@ SHEET = 'h1 { font: italic 700 40pt "House Display", serif; }\nh2 { font: 18pt "
 
 
 @cache
-def font(flavour: str | None = None, fs_type: int = 0, without: str = "") -> bytes:
-    """A font of some letters; by itself, or packed as "woff2"."""
-    package, file = FACES[0].package, FACES[0].file
-    made = instantiateVariableFont(TTFont(_files(package) / file), {"opsz": 40, "wght": 400})
+def _letters() -> bytes:
+    """A font of some letters. They are picked first: to fix the faces of all letters takes seconds."""
     options = Options()
     options.name_IDs = ["*"]
     cut = Subsetter(options)
     cut.populate(text="".join(map(chr, range(32, 127))))
-    cut.subset(made)
+    whole = TTFont(_files(FACES[0].package) / FACES[0].file)
+    cut.subset(whole)
+    return _saved(instantiateVariableFont(whole, {"opsz": 40, "wght": 400}))
+
+
+@cache
+def font(flavour: str | None = None, fs_type: int = 0, without: str = "") -> bytes:
+    """A font of some letters; by itself, or packed as "woff2"."""
+    made = TTFont(io.BytesIO(_letters()))
     made["OS/2"].fsType = fs_type
     if without:
         del made[without]
     made.flavor = flavour
+    return _saved(made)
+
+
+def _saved(made: TTFont) -> bytes:
     out = io.BytesIO()
     made.save(out)
     return out.getvalue()

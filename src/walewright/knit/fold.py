@@ -21,22 +21,31 @@ LONGEST_BODY = 24
 _HOLDING = (st.HoldAtEnd, st.ReturnSome)
 
 
+Cost = tuple[int, int, int]
+"""Lines to be read, repeats that begin in the middle of a thought, and, negative, the sizes that have its repeats: less is
+better."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Folded:
-    """`lines` counts what has to be read, `awkward` the repeats that begin in the middle of a thought, `usual` the sizes that have
-    its repeats."""
+    """What some work costs, its first sentences, and what follows them. Most ways that are tried are not taken: so no sentence is
+    put together before one is."""
 
-    lines: int
-    awkward: int
-    usual: int
-    steps: tuple[Step, ...]
+    cost: Cost
+    first: tuple[Step, ...] = ()
+    rest: _Folded | None = None
 
-    @property
-    def cost(self) -> tuple[int, int, int]:
-        return self.lines, self.awkward, -self.usual
+    def steps(self) -> tuple[Step, ...]:
+        """All of its sentences."""
+        found: list[Step] = []
+        at: _Folded | None = self
+        while at is not None:
+            found += at.first
+            at = at.rest
+        return tuple(found)
 
-    def before(self, rest: _Folded) -> _Folded:
-        return _Folded(self.lines + rest.lines, self.awkward + rest.awkward, self.usual + rest.usual, self.steps + rest.steps)
+
+_NOTHING = _Folded((0, 0, 0))
 
 
 BodyShape = tuple[Any, ...]
@@ -57,7 +66,7 @@ def body_shape(body: Sequence[Step]) -> BodyShape:
 def fold(steps: Sequence[Step], known: Known = NOTHING_KNOWN) -> tuple[Step, ...]:
     """The same work with the fewest sentences; of those with as few, the one whose repeats begin as phrases do, are those of the
     most sizes, and begin early."""
-    found = _best(tuple(steps), known).steps
+    found = _Folding(tuple(steps), known).best()
     return tuple(_single_rounds(found, sorted(known, key=lambda body: (-len(body), body))))
 
 
@@ -72,46 +81,82 @@ def _single_rounds(steps: tuple[Step, ...], known: Sequence[BodyShape]) -> list[
     return list(steps)
 
 
-def _best(steps: tuple[Step, ...], known: Known = NOTHING_KNOWN) -> _Folded:
-    alike = _alike(steps)
-    bodies: dict[tuple[Step, ...], _Folded] = {}
-    best = [_Folded(0, 0, 0, ())] * (len(steps) + 1)
-    for i in range(len(steps) - 1, -1, -1):
-        found = _Folded(1, 0, 0, steps[i : i + 1]).before(best[i + 1])
-        repeats = False
-        for length in range(2, min(LONGEST_BODY, (len(steps) - i) // 2) + 1):
-            rounds = 1 + alike[length][i] // length
-            if rounds < 2:
-                continue
-            body = steps[i : i + length]
-            if body not in bodies:
-                bodies[body] = _best(body) if length > 3 else _Folded(length, 0, 0, body)
-            # A round less than there are may leave a better repeat for what follows.
-            for times in range(max(2, rounds - 1), rounds + 1):
-                option = _repeat(body, bodies[body], times, known).before(best[i + times * length])
-                if option.cost < found.cost or (option.cost == found.cost and not repeats):
-                    found, repeats = option, True
-        best[i] = found
-    return best[0]
+class _Folding:
+    """Work to be folded, each of its sentences with a number of its own: equal numbers are compared sooner than equal sentences.
+    A body is the numbers of its sentences."""
+
+    def __init__(self, steps: tuple[Step, ...], known: Known) -> None:
+        self.known = known
+        numbers: dict[Step, int] = {}
+        self.work = tuple(numbers.setdefault(step, len(numbers)) for step in steps)
+        self.sentences = tuple(numbers)
+        self.knits = [isinstance(s, st.KnitRows) for s in self.sentences]
+        self.goes_on = [isinstance(s, st.KnitRows | st.Repeat) for s in self.sentences]
+        self.holds = [isinstance(s, _HOLDING) for s in self.sentences]
+        self.bodies: dict[tuple[int, ...], tuple[Step, ...]] = {}
+        self.costs: dict[tuple[int, ...], Cost] = {}
+
+    def best(self) -> tuple[Step, ...]:
+        """All of the work, folded."""
+        return self._best(self.work, self.known).steps()
+
+    def _best(self, work: tuple[int, ...], known: Known) -> _Folded:
+        alike = _alike(work)
+        best = [_NOTHING] * (len(work) + 1)
+        for i in range(len(work) - 1, -1, -1):
+            rest = best[i + 1]
+            lines, awkward, usual = rest.cost
+            cost, repeats = (lines + 1, awkward, usual), False
+            taken: tuple[tuple[int, ...], int] | None = None
+            for length, same in alike:
+                rounds = 1 + same[i] // length
+                if rounds < 2:
+                    continue
+                body = work[i : i + length]
+                # A round less than there are may leave a better repeat for what follows.
+                for times in range(max(2, rounds - 1), rounds + 1):
+                    own, after = self._cost(body, times, known), best[i + times * length].cost
+                    option = (own[0] + after[0], own[1] + after[1], own[2] + after[2])
+                    if option < cost or (option == cost and not repeats):
+                        cost, repeats, taken = option, True, (body, times)
+            if taken is None:
+                best[i] = _Folded(cost, (self.sentences[work[i]],), rest)
+            else:
+                best[i] = _Folded(cost, self._repeat(*taken), best[i + taken[1] * len(taken[0])])
+        return best[0]
+
+    def _inner(self, body: tuple[int, ...]) -> tuple[Step, ...]:
+        """One round, folded in itself."""
+        if body not in self.bodies:
+            found = self._best(body, NOTHING_KNOWN) if len(body) > 3 else None
+            self.costs[body] = found.cost if found else (len(body), 0, 0)
+            self.bodies[body] = found.steps() if found else tuple(self.sentences[n] for n in body)
+        return self.bodies[body]
+
+    def _cost(self, body: tuple[int, ...], times: int, known: Known) -> Cost:
+        if not any(self.goes_on[n] for n in body):
+            return 1 + times * len(body), 1, 0
+        inner = self._inner(body)
+        begins = self.holds if any(self.holds[n] for n in body) else self.knits
+        lines, awkward, _ = self.costs[body]
+        usual = known.get(body_shape(inner), 0) if known else 0
+        return 1 + lines, awkward + (not begins[body[0]]), -usual
+
+    def _repeat(self, body: tuple[int, ...], times: int) -> tuple[Step, ...]:
+        """The sentences of some rounds; what goes on over no row is written out."""
+        if not any(self.goes_on[n] for n in body):
+            return tuple(self.sentences[n] for n in body) * times
+        return (st.Repeat(self._inner(body), times, origin=self.sentences[body[-1]].origin),)
 
 
-def _alike(steps: tuple[Step, ...]) -> dict[int, list[int]]:
-    """For each length of a body: how many steps from each one on are the same as those so much later."""
-    numbers: dict[Step, int] = {}
-    codes = [numbers.setdefault(step, len(numbers)) for step in steps]
-    found: dict[int, list[int]] = {}
-    for length in range(2, min(LONGEST_BODY, len(steps) // 2) + 1):
-        same = [0] * (len(steps) + 1)
-        for i in range(len(steps) - length - 1, -1, -1):
-            same[i] = same[i + 1] + 1 if codes[i] == codes[i + length] else 0
-        found[length] = same
+def _alike(work: tuple[int, ...]) -> list[tuple[int, list[int]]]:
+    """For each length of a body that recurs: how many sentences from each one on are the same as those so much later."""
+    found: list[tuple[int, list[int]]] = []
+    for length in range(2, min(LONGEST_BODY, len(work) // 2) + 1):
+        same = [0] * (len(work) + 1)
+        for i in range(len(work) - length - 1, -1, -1):
+            if work[i] == work[i + length]:
+                same[i] = same[i + 1] + 1
+        if max(same) >= length:
+            found.append((length, same))
     return found
-
-
-def _repeat(body: tuple[Step, ...], inner: _Folded, times: int, known: Known) -> _Folded:
-    if not any(isinstance(s, st.KnitRows | st.Repeat) for s in inner.steps):
-        return _Folded(1 + times * len(body), 1, 0, body * times)
-    holds = any(isinstance(s, _HOLDING) for s in body)
-    awkward = not isinstance(body[0], _HOLDING if holds else st.KnitRows)
-    usual = known.get(body_shape(inner.steps), 0) if known else 0
-    return _Folded(1 + inner.lines, inner.awkward + awkward, usual, (st.Repeat(inner.steps, times, origin=body[-1].origin),))

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from walewright.knit import operations as op
@@ -54,6 +55,12 @@ class LatchColumn:
     on: bool = False
 
 
+@lru_cache(maxsize=1024)
+def _column(rows: int, on: bool) -> LatchColumn:
+    """The same for each needle: a rib has one a needle and row."""
+    return LatchColumn(rows, on)
+
+
 @dataclass(frozen=True, slots=True)
 class Rib:
     """A rib that is latched up at the counter's `rows`, knitted from `base` on; on the needles `first`..`last`, or over the whole
@@ -89,8 +96,8 @@ def row_knitted(s: State) -> tuple[tuple[Operation, ...], State]:
             continue
         columns = dict(rib.columns)
         for slot in range(first, last + 1):
-            old = columns.get(slot, LatchColumn())
-            columns[slot] = LatchColumn(old.rows + 1, old.on)
+            old = columns.get(slot)
+            columns[slot] = _column(1, False) if old is None else _column(old.rows + 1, old.on)
         if s.row in rib.rows:
             made += _up(columns, (x for x in rib.wales(s.first, s.last) if first <= x <= last))
             # An end needle is left out. If the edge moves on outwards, its column begins here: no stage is deeper than the others.

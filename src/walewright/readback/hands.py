@@ -36,7 +36,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         ribs that it disturbs."""
         done = len(self.made)
         columns, ribs = self._columns_before(), len(self._deep)
-        there = dict(self._needles)
+        there = dict(self._needles) if self._charting.any else self._needles
         OBEYED[phrase](self, *arguments)
         if self._needles != there and in_reach(self._needles) != in_reach(there):
             self.made[done:done] = self._leaving()

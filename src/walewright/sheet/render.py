@@ -22,6 +22,7 @@ from walewright.figures.model import Drawing
 from walewright.sheet.bench import BenchDocument
 from walewright.sheet.browser import PickedSizes
 from walewright.sheet.columns import in_columns, in_rows
+from walewright.sheet.loading import renderer
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
 from walewright.sheet.theme import colours, lettering, pen
@@ -100,7 +101,7 @@ def in_style(text: str) -> Markup:
 
 def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     """On how many pages of paper each of the sheets of a bench copy lies, which follow each other and begin a page each."""
-    import weasyprint
+    weasyprint = renderer()
     from weasyprint.text.fonts import FontConfiguration
 
     from walewright.sheet.fonts import ShippedOnly, font_face_css
@@ -167,8 +168,7 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
     """`page`, the HTML of `sheet`, as a tagged PDF (PDF/UA-1).
 
     Raises ModuleNotFoundError when the font packages are not installed."""
-    # The renderer takes most of a second to import: only those who print wait for it.
-    import weasyprint
+    weasyprint = renderer()
     from weasyprint.text.fonts import FontConfiguration
 
     from walewright.sheet.fonts import ShippedOnly, font_face_css

@@ -30,6 +30,7 @@ if TYPE_CHECKING:
         sources_below,
     )
     from walewright.world.keeping import forget, kept, small_file
+    from walewright.world.libraries import loaded_by_name
     from walewright.world.pictures import read_picture
     from walewright.world.rewriting import rewrite
     from walewright.world.sets import settle, write_set
@@ -49,6 +50,7 @@ __all__ = [
     "is_source_name",
     "kept",
     "library_text",
+    "loaded_by_name",
     "names_fingerprint",
     "package_path",
     "package_text",
@@ -78,6 +80,7 @@ LATER = {
     **dict.fromkeys(("MISSING", "file_fingerprint", "fingerprint", "names_fingerprint"), "fingerprints"),
     **dict.fromkeys(("program_fingerprint", "shipped_fingerprint", "sources_below"), "fingerprints"),
     **dict.fromkeys(("forget", "kept", "small_file"), "keeping"),
+    "loaded_by_name": "libraries",
     "read_beside": "beside",
     "today": "dates",
     "read_picture": "pictures",

@@ -44,9 +44,9 @@ def counted(tally: RowTally, step: Step) -> RowTally:
         case st.KnitRows(rows=rows):
             return tally if tally.row is None else _at_row(tally, tally.row + rows)
         case st.HoldAtEnd(side=side, stitches=stitches):
-            return replace(tally, held=_with(tally.held, side, _of(tally.held, side) + stitches))
+            return _holding(tally, side, stitches)
         case st.ReturnSome(side=side, stitches=stitches):
-            return replace(tally, held=_with(tally.held, side, _of(tally.held, side) - stitches))
+            return _holding(tally, side, -stitches)
         case st.ReturnHeld(side=side):
             return replace(tally, held=_with(tally.held, side, 0))
         case st.PartOnCord(side=side, first=first, last=last):
@@ -73,12 +73,17 @@ def counted(tally: RowTally, step: Step) -> RowTally:
         case st.OffOnWaste() | st.CastOffAll() | st.SewOffAll() | st.GatherAll():
             return replace(tally, stitches=0, held=(0, 0))
     by = more(step)
-    return replace(tally, stitches=tally.stitches + by) if by else tally
+    return RowTally(tally.row, tally.stitches + by, tally.held, tally.waiting) if by else tally
 
 
 def _at_row(tally: RowTally, row: int) -> RowTally:
     """Written out, since it is asked for most often, and `replace` takes ten times as long."""
     return RowTally(row, tally.stitches, tally.held, tally.waiting)
+
+
+def _holding(tally: RowTally, side: st.PartPlace, more: int) -> RowTally:
+    """With more stitches held for shaping at a side; written out like `_at_row`."""
+    return RowTally(tally.row, tally.stitches, _with(tally.held, side, _of(tally.held, side) + more), tally.waiting)
 
 
 def more(step: Step) -> int:

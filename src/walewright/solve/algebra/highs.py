@@ -13,6 +13,18 @@ from walewright.solve.model import SolveStatus
 NODE_LIMIT = 200_000
 """Far above what a garment takes (a handful); a node limit, unlike a time limit, gives the same result on every computer."""
 
+OPTIONS: tuple[tuple[str, bool | int | float], ...] = (
+    ("output_flag", False),
+    ("threads", 1),
+    ("random_seed", 1),
+    ("mip_rel_gap", 0.0),
+    ("mip_abs_gap", 0.0),
+    # A garment is done in a handful of nodes: looking for good numbers beforehand takes longer than finding the best.
+    ("mip_heuristic_run_feasibility_jump", False),
+    ("mip_heuristic_run_rens", False),
+    ("mip_heuristic_run_rins", False),
+)
+
 _FAR = 1_000_000
 """Above any count of stitches or rows."""
 
@@ -148,14 +160,7 @@ def _run(matrix: _Matrix) -> Answer:
     kinds = library.HighsVarType
     model.integrality_ = [kinds.kInteger if whole else kinds.kContinuous for whole in matrix.whole]
     highs: Any = _quiet()
-    for option, setting in (
-        ("output_flag", False),
-        ("threads", 1),
-        ("random_seed", 1),
-        ("mip_rel_gap", 0.0),
-        ("mip_abs_gap", 0.0),
-        ("mip_max_nodes", NODE_LIMIT),
-    ):
+    for option, setting in (*OPTIONS, ("mip_max_nodes", NODE_LIMIT)):
         highs.setOptionValue(option, setting)
     highs.passModel(model)
     highs.run()

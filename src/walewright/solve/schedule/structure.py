@@ -158,6 +158,7 @@ class _PhraseSearch:
     def fewest(self) -> _PhrasesFound:
         """The schedule with the fewest phrases; there always is one, since the best schedule is within the limit."""
         states: dict[_PhraseState, _PhrasesFound] = {(0, self.taper.begin): _PhrasesFound(0.0, 0.0)}
+        seen = set(states)
         for _ in range(max(_LONGEST, self.taper.moves)):
             done = _finished(states, self.taper.moves)
             if done is not None:
@@ -167,7 +168,9 @@ class _PhraseSearch:
                 for state, found in self.after_phrase(states, length, may_skip=False).items():
                     if _beats(found.worst, found.uneven, merged.get(state)):
                         merged[state] = found
-            states = merged
+            # What fewer phrases led to already leads on with fewer in all.
+            states = {state: found for state, found in merged.items() if state not in seen}
+            seen |= states.keys()
         done = _finished(states, self.taper.moves)
         assert done is not None, "the best schedule has at most one phrase a move"
         return done
