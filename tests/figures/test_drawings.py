@@ -30,8 +30,8 @@ def points(drawing_: Drawing) -> list[tuple[float, float]]:
 
 def schematic(pattern: Any, name: str, units: str = "cm") -> Drawing:
     piece = measured(pattern.design, pattern.counts, name)
-    size = middle_size(pattern.counts)
-    return drawing(LANGUAGE, piece, pattern.design.sizes, size, units, fitting_scale((piece,), size))
+    at = pattern.design.at(middle_size(pattern.counts))
+    return drawing(LANGUAGE, at, piece, units, fitting_scale((at.of(piece.laid),)))
 
 
 def test_measures_of_a_body(pattern: Make) -> None:

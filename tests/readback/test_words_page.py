@@ -37,7 +37,7 @@ def test_chart_lines_of_the_page_are_read(words: str) -> None:
 
 
 def test_the_page_has_every_sentence() -> None:
-    shown: set[str] = {"loop", "repeat", "now", "say", "track"}
+    shown: set[str] = {"loop", "repeat", "now", "say", "track", "on_the_way"}
     for words in CHART_LINES:
         line = read(words)
         assert isinstance(line, ReadPhrase)
@@ -57,6 +57,9 @@ def test_the_page_has_every_sentence() -> None:
         "crossing",
         "moving",
         "holding",
+        "latching",
+        "changing",
+        "at_run",
         "every",
         "stage_rows",
         "stretch_of_rows",

@@ -14,7 +14,7 @@ from walewright.design import model as d
 from walewright.fit.model import Fit, Girth
 from walewright.guide.english import LANGUAGE
 from walewright.proof import model as p
-from walewright.sheet import PageOptions, Sheet, compose
+from walewright.sheet import PageOptions, ProvenPattern, Sheet, compose
 from walewright.solve.model import Counts
 from walewright.write import model as w
 
@@ -34,7 +34,7 @@ class Pattern:
     def sheet(self, **options: str | bool) -> Sheet:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
         made = self.design, self.counts, self.instructions, self.proof
-        return compose(LANGUAGE, *made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]
+        return compose(LANGUAGE, ProvenPattern(*made, self.fit), PageOptions(**chosen))  # type: ignore[arg-type]
 
 
 STEPS = (

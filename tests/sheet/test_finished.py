@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as hs
 
 from tests.figures import gallery
 from walewright.design import model as d
@@ -12,6 +17,7 @@ from walewright.figures.garment import cover
 from walewright.figures.measures import measured
 from walewright.fit import model as fit
 from walewright.guide.english import LANGUAGE
+from walewright.guide.numbers import difference, length
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.fitting import finished
 
@@ -41,8 +47,18 @@ def test_ease_is_finished_less_body(pattern: Make) -> None:
     told = rows(pattern(2), WORN)
     assert told["Ease: finished less body"] == {
         "Bust: all round below the armholes": ["13.5", "12.5"],
-        "Back neck to wrist": ["-1", "-1"],
+        "Back neck to wrist": ["−1", "−1"],
     }
+
+
+@pytest.mark.parametrize("units", ["cm", "both", "in"])
+@given(made=hs.floats(20, 150), body=hs.floats(20, 150))
+def test_ease_is_what_the_printed_figures_differ_by(units: str, made: float, body: float) -> None:
+    def read(text: str) -> float:
+        return float(re.sub("[¼½¾]", lambda m: {"¼": ".25", "½": ".5", "¾": ".75"}[m[0]], text.replace("−", "-")))
+
+    figures = zip(difference(made, body, units), length(made, units), length(body, units), strict=True)
+    assert all(not told or read(told) == read(one) - read(other) for told, one, other in figures)
 
 
 def test_two_alike_are_one_row_and_one_note(pattern: Make) -> None:

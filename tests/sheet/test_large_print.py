@@ -52,7 +52,7 @@ def test_no_type_is_small(printed: bytes) -> None:
 
 
 def test_in_ordinary_print_some_is(pattern: Make) -> None:
-    made = pattern(1).sheet()
+    made = pattern(3).sheet()
     assert any(size < 10 for size, _, _ in lettered(pdf(html(made), made)[0]))
 
 

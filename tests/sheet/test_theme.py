@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from tests.laws.code_tree import PACKAGE
-from walewright.figures.model import Stroke
+from walewright.figures.model import Drawing, Stroke, Tile
 from walewright.sheet import html, pdf
 from walewright.sheet.theme import LETTERINGS, PENS, colours, pen, unfit
 from walewright.sheet.themed import Theme
@@ -38,7 +39,7 @@ def test_the_last_of_a_name_holds_and_one_may_stand_for_another() -> None:
 
 
 def test_a_theme_colours_text_and_drawings(pattern: Make) -> None:
-    made = pattern(1).sheet()
+    made = pattern(3).sheet()
     plain, red = html(made), html(made, Theme(":root { --accent: #c0ffee }"))
     assert 'stroke="#1f5a61"' in plain
     assert 'stroke="#1f5a61"' not in red
@@ -47,6 +48,16 @@ def test_a_theme_colours_text_and_drawings(pattern: Make) -> None:
     assert red[:head].index("--accent: #1f5a61") < red[:head].index("--accent: #c0ffee")
     data, warnings = pdf(red, made)
     assert (data[:5], warnings) == (b"%PDF-", ())
+
+
+def test_a_tile_in_a_yarns_colour_leaves_that_colour_to_what_is_drawn_after_it(pattern: Make) -> None:
+    made = pattern(1).sheet()
+    tiled = Drawing("tiled", 9, 9, (Stroke("M0 0h9", "tiled", "t"),), (), tiles=(Tile("t", 1, 1, "M0 0h1", "#ece7da", 0.2),))
+    strand = Drawing("strand", 9, 9, (Stroke("M0 0h9", "strand", "#ece7da", 1.0),), ())
+    parts = tuple(replace(part, drawing=strand) for part in made.parts)
+    page = html(replace(made, cover=tiled, parts=parts))
+    assert page.count('stroke="#ece7da"') == 1 + sum(part.drawing is not None for part in parts) > 1
+    assert 'stroke=""' not in page
 
 
 def test_a_colour_cannot_leave_its_attribute() -> None:

@@ -8,7 +8,8 @@ a tube as it looks when made up.
 from __future__ import annotations
 
 from walewright.design.model import Design
-from walewright.figures.collars import NO_COLLARS, collars_of
+from walewright.figures.collars import collars_of
+from walewright.figures.drawn import drawn
 from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
@@ -30,14 +31,12 @@ def cover(
 ) -> Drawing:
     """The garment in its middle size; without what meets what (`glued`) nothing is made up but a body."""
     size = middle_size(counts)
-    named = counts.sizes[size].size if len(counts.sizes) > 1 else ""
-    title = guide.say("drawing/worn", title=design.title, size=named)
-    own = glued.in_size(size) if glued is not None else None
-    trunk = trunk_of(design, counts, pieces, size)
+    garment = drawn(design, counts, pieces, size, glued.in_size(size) if glued is not None else None)
+    title = guide.say("drawing/worn", title=design.title, size=garment.title_size)
+    trunk = trunk_of(garment)
     if trunk is not None:
-        collars = collars_of(design, own, pieces, trunk, size) if own is not None else NO_COLLARS
-        return worn(design, pieces, trunk, size, title, collars)
-    across = sideways(design, counts, pieces, size)
+        return worn(garment, trunk, title, collars_of(garment, trunk))
+    across = sideways(garment)
     if across is not None:
-        return draw_sideways(design, across, size, title)
-    return group(design, counts, own, pieces, size, guide.say("drawing/group", title=design.title, size=named))
+        return draw_sideways(design, across, title)
+    return group(garment, guide.say("drawing/group", title=design.title, size=garment.title_size))

@@ -12,7 +12,8 @@ from walewright.counted.edge_lines import edge_line
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
 from walewright.figures.collars import NO_COLLARS, Collars, draw_hood, draw_rolled, draw_stand
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
 from walewright.figures.rims import RIB, Placing, beside, draw_rim, inner_rim
@@ -55,15 +56,14 @@ class _Sleeve:
     """What goes on from it over the shoulder."""
 
 
-def worn(
-    design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int, title: str, collars: Collars = NO_COLLARS
-) -> Drawing:
+def worn(garment: DrawnGarment, trunk: Trunk, title: str, collars: Collars = NO_COLLARS) -> Drawing:
     """The garment made up, seen from its right side; the pieces are measured as they hang on the bed."""
-    sleeves = tuple(_sleeves(design, pieces, trunk, size))
-    corners = [(0.0, max(p.piece.outlines[size].height + p.piece.end_cm[size] for p in trunk.fronts) + 2.0), *collars.corners]
+    design = garment.design
+    sleeves = tuple(_sleeves(garment, trunk))
+    corners = [(0.0, max(p.piece.shape.height + p.piece.of.end_cm for p in trunk.fronts) + 2.0), *collars.corners]
     for placed in trunk.fronts:
-        foot = -placed.piece.edging_cm[size]
-        corners += [*(placed.at(p) for p in placed.piece.outlines[size].polygon), (0.0, foot)]
+        foot = -placed.piece.of.edging_cm
+        corners += [*(placed.at(p) for p in placed.piece.shape.polygon), (0.0, foot)]
     corners += [(x * side, y) for sleeve in sleeves for x, y in (*sleeve.shape, *sleeve.strap) for side in (1, -1)]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
@@ -71,30 +71,30 @@ def worn(
     across = -scale if mirrored(design, trunk.fronts[0].piece) else scale
     place: Placing = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
     paper = Paper()
-    _back(paper, trunk, size, place)
+    _back(paper, trunk, place)
     draw_hood(paper, collars, place)
     draw_stand(paper, collars, place)
     for sleeve in sleeves:
         for side in (1, -1):
             _draw_sleeve(paper, sleeve, side, place)
     for placed in trunk.fronts:
-        draw_piece(paper, design, placed.piece, size, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
+        draw_piece(paper, design, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_rolled(paper, collars, placed.name, place)
     if len(trunk.fronts) == 1:
-        _neckband(paper, trunk, size, place)
+        _neckband(paper, trunk, place)
     else:
-        _front_bands(paper, trunk, size, place)
+        _front_bands(paper, trunk, place)
     return paper.finished(title, 2 * (wide * scale + EDGE), (high - low) * scale + 2 * EDGE)
 
 
-def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Placing, squeeze: float = 1.0) -> None:
+def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, squeeze: float = 1.0) -> None:
     """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise, and less than 0 turns it round."""
 
     def put(p: Point) -> Point:
         return place((p[0] * squeeze, p[1]))
 
-    shape = piece.outlines[size]
-    foot, half = piece.edging_cm[size], piece.counted[size].edging_width_cm / 2
+    shape = piece.shape
+    foot, half = piece.of.edging_cm, piece.of.edging_width_cm / 2
     if foot:
         wide = max(shape.start_width, 1e-6)
         upper = [put(p) for p in shape.foot]
@@ -105,25 +105,25 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
     paper.draw("cloth", path([put(p) for p in shape.polygon], closed=True))
     for gap in shape.gaps:
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
-    _end_edging(paper, piece, size, put)
-    striped = tuple(stripes(design, piece, size, shape.polygon))
-    if not striped and not _patterned(piece, size):
+    _end_edging(paper, piece, put)
+    striped = tuple(stripes(design, piece, shape.polygon))
+    if not striped and not _patterned(piece):
         paper.draw("wale", *_wales(shape.polygon, put))
     show_stripes(paper, striped, put)
-    show_panels(paper, piece, size, put)
-    show_charted(paper, design, piece, size, put)
-    show_motifs(paper, design, piece, size, put)
+    show_panels(paper, piece, put)
+    show_charted(paper, design, piece, put)
+    show_motifs(paper, design, piece, put)
     # What lies over the inner half of the outline is no part of it.
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
 
 
-def _patterned(piece: MeasuredPiece, size: int) -> bool:
-    return any(c.fabric and c.area == "whole" for c in piece.sized[size].charts)
+def _patterned(piece: LaidPiece) -> bool:
+    return any(c.fabric and c.area == "whole" for c in piece.sized.charts)
 
 
-def _end_edging(paper: Paper, piece: MeasuredPiece, size: int, put: Placing) -> None:
+def _end_edging(paper: Paper, piece: LaidPiece, put: Placing) -> None:
     """The edging knitted on at the end of a piece, above its last row."""
-    of, shape = piece.counted[size], piece.outlines[size]
+    of, shape = piece.of, piece.shape
     if not of.end_cm:
         return
     (x0, y), (x1, _) = shape.left[-1], shape.right[-1]
@@ -153,10 +153,10 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
 # ----------------------------------------------------------------- sleeves
 
 
-def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int) -> Iterator[_Sleeve]:
+def _sleeves(garment: DrawnGarment, trunk: Trunk) -> Iterator[_Sleeve]:
     """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
     done: set[str] = set()
-    bodies = trunk.bodies
+    design, bodies = garment.design, trunk.bodies
     met: dict[tuple[str, str], list[EdgeName]] = {}
     for join in design.joins:
         for own, other in ((join.one, join.other), (join.other, join.one)):
@@ -165,38 +165,38 @@ def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, si
     for (name, edge), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
-        tip = next((t for t in (_tip(placed, others, size) for placed in trunk.fronts) if t is not None), None)
+        tip = next((t for t in (_tip(placed, others) for placed in trunk.fronts) if t is not None), None)
         if tip is not None:
             done.add(name)
-            yield _hung(design, next(p for p in pieces if p.piece.name == name), edge, tip, size)
+            yield _hung(design, garment.piece(name), edge, tip)
 
 
-def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
+def _tip(body: Placed, edges: list[EdgeName]) -> Point | None:
     """The upper end, at the garment's right, of that of the edges that is an outer edge of the front."""
     names = {e.edge for e in edges if e.piece == body.name} - {""}
-    shape = body.piece.outlines[size]
+    shape = body.piece.shape
     for side, sign in zip(SIDES[::-1], (1, -1), strict=True):
-        height = _upper_end(body.piece, side, names, size)
+        height = _upper_end(body.piece, side, names)
         if height is not None:
             return sign * body.at((shape.edge_x(height, side), height))[0], height
     return None
 
 
-def _upper_end(piece: MeasuredPiece, side: EdgeSide, names: Set[str], size: int) -> float | None:
+def _upper_end(piece: LaidPiece, side: EdgeSide, names: Set[str]) -> float | None:
     """How high the edges of these names go on a side of a piece, cm; None where the side has no such edge."""
-    sized, shape = piece.sized[size], piece.outlines[size]
+    sized, shape = piece.sized, piece.shape
     ends = [run.to_row for run in (sized.right if side == "right" else sized.left) if run.name in names]
     # Where its shoulder is held, an edge ends below the last row.
     highest = (shape.right if side == "right" else shape.left)[-1][1]
-    return min(piece.counted[size].height_cm(max(ends)), highest) if ends else None
+    return min(piece.of.height_cm(max(ends)), highest) if ends else None
 
 
-def _hung(design: Design, sleeve: MeasuredPiece, edge: str, tip: Point, size: int) -> _Sleeve:
+def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
     """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder."""
-    shape = sleeve.outlines[size]
-    top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge}, size)
+    shape = sleeve.shape
+    top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge})
     at = (0.0, shape.height if joined is None else joined)
-    foot, wide = -sleeve.edging_cm[size], sleeve.counted[size].edging_width_cm / 2
+    foot, wide = -sleeve.of.edging_cm, sleeve.of.edging_width_cm / 2
 
     def hang(points: Iterable[Point]) -> tuple[Point, ...]:
         return tuple((x + tip[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
@@ -208,8 +208,8 @@ def _hung(design: Design, sleeve: MeasuredPiece, edge: str, tip: Point, size: in
         half = tuple(clipped(whole, 1, 0.0, at[1]))
         high = -shape.edge_x((at[1] + shape.height) / 2, "left")
         strap = (tip, (tip[0] - over, tip[1]), (tip[0] - over, tip[1] + high), (tip[0], tip[1] + high))
-    striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, size, half))
-    plain = half if not striped and not _patterned(sleeve, size) else ()
+    striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, half))
+    plain = half if not striped and not _patterned(sleeve) else ()
     cuff, outline = None, half
     if foot:
         ends = hang([shape.left[0], (0.0, 0.0), (-wide, foot), (0.0, foot)])
@@ -237,12 +237,12 @@ def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Placing) -> No
 # ----------------------------------------------------------------- neck and front
 
 
-def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
+def _back(paper: Paper, trunk: Trunk, place: Placing) -> None:
     """The back as far as it is seen: through the front's neck, or between the fronts."""
-    front = trunk.fronts[0].piece.outlines[size]
-    top = max(p.piece.outlines[size].height for p in trunk.fronts)
+    front = trunk.fronts[0].piece.shape
+    top = max(p.piece.shape.height for p in trunk.fronts)
     for placed in trunk.backs:
-        back = placed.piece.outlines[size]
+        back = placed.piece.shape
         rise = top - back.height
 
         def raised(line: Iterable[Point], on: Placed = placed, up: float = rise) -> list[Point]:
@@ -262,19 +262,19 @@ def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
                 paper.draw("seam", path([place(p) for p in line]))
 
 
-def _neckband(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
-    line = list(trunk.fronts[0].piece.outlines[size].neckline)
+def _neckband(paper: Paper, trunk: Trunk, place: Placing) -> None:
+    line = list(trunk.fronts[0].piece.shape.neckline)
     if trunk.band and line:
         draw_rim(paper, line, inner_rim(line, trunk.band), place)
 
 
-def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
+def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
     """The bands along the inner edge of each front, the right one over the left."""
-    tops = [placed.at((o.right if side > 0 else o.left)[-1]) for placed, side, o in _inner_edges(trunk, size)]
+    tops = [placed.at((o.right if side > 0 else o.left)[-1]) for placed, side, o in _inner_edges(trunk)]
     wide = max(x for x, _ in tops) - min(x for x, _ in tops)
-    for placed, side, shape in _inner_edges(trunk, size):
-        of = placed.piece.counted[size]
-        runs = placed.piece.sized[size].right if side > 0 else placed.piece.sized[size].left
+    for placed, side, shape in _inner_edges(trunk):
+        of = placed.piece.of
+        runs = placed.piece.sized.right if side > 0 else placed.piece.sized.left
         banded: list[tuple[Point, float]] = []
         for name in dict.fromkeys(run.name for run in runs):
             depth = trunk.bands.get((placed.name, name), 0.0)
@@ -288,12 +288,12 @@ def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
             draw_rim(paper, line, rim, place)
 
 
-def _inner_edges(trunk: Trunk, size: int) -> list[tuple[Placed, int, Outline]]:
+def _inner_edges(trunk: Trunk) -> list[tuple[Placed, int, Outline]]:
     """Each front of two, 1 where its right edge is the inner one and -1 where the left is, and its outline."""
-    middle = sum(x for placed in trunk.fronts for x in _ends(placed, size)) / 4
-    return [(p, 1 if sum(_ends(p, size)) / 2 < middle else -1, p.piece.outlines[size]) for p in trunk.fronts]
+    middle = sum(x for placed in trunk.fronts for x in _ends(placed)) / 4
+    return [(p, 1 if sum(_ends(p)) / 2 < middle else -1, p.piece.shape) for p in trunk.fronts]
 
 
-def _ends(placed: Placed, size: int) -> tuple[float, float]:
-    shape = placed.piece.outlines[size]
+def _ends(placed: Placed) -> tuple[float, float]:
+    shape = placed.piece.shape
     return placed.at((shape.polygon_left, 0.0))[0], placed.at((shape.polygon_right, 0.0))[0]

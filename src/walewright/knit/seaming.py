@@ -50,9 +50,11 @@ def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequ
         pairs = [glued.ends[n] for n in some]
         seams = tuple(st.SeamOf(*(edges_told((end,), ("bottom",)) for end in (pair.one, pair.other))) for pair in pairs)
         if one == other:
-            yield st.JoinEdges(seams, 0, 0, "sewn", one[0], 0, 0, "", origin=origin)
+            yield st.JoinEdges(seams, 0, longer_mm=0, way="sewn", rows=one[0], one_mm=0, other_mm=0, edges="", origin=origin)
         else:
-            yield st.JoinEdges(seams, max(1, abs(one[1] - other[1])), 0, "sewn", 0, one[1], other[1], "", origin=origin)
+            yield st.JoinEdges(
+                seams, max(1, abs(one[1] - other[1])), 0, "sewn", rows=0, one_mm=one[1], other_mm=other[1], edges="", origin=origin
+            )
 
 
 def _both_ends(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, tuple[int, int], tuple[int, int]]:

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import get_args
 
 from walewright.design.model import Design, Yarn
@@ -164,8 +164,8 @@ def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _YarnPart], sewn: f
     balls = math.ceil(grams / yarn.ball_grams - 1e-9)
     way, error = _way(design, yarn, {name: part.whole for name, part in by_fabric.items()})
     metres = grams / yarn.tex * 1000
-    parts = (garment, swatches, reserve)
-    return YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error, "yarn", *parts)
+    used = YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error=error)
+    return replace(used, garment_grams=garment, swatch_grams=swatches, reserve_grams=reserve)
 
 
 def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[FromLoops, float]:
@@ -190,9 +190,13 @@ def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
     if spent.waste:
         metres = spent.waste * cm / 100
         grams = metres * yarn.tex / 1000
-        found.append(YarnUse("waste", "", metres, grams, 0, AsInFabric(main.name, yarn.label or yarn.name), OTHER, "waste"))
+        found.append(
+            YarnUse(
+                "waste", "", metres, grams, balls=0, way=AsInFabric(main.name, yarn.label or yarn.name), error=OTHER, kind="waste"
+            )
+        )
     if spent.ravel:
         length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
         way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords)
-        found.append(YarnUse("ravel", "", spent.cords * length / 100, 0.0, 0, way, OTHER, "ravel"))
+        found.append(YarnUse("ravel", "", spent.cords * length / 100, grams=0.0, balls=0, way=way, error=OTHER, kind="ravel"))
     return tuple(found)

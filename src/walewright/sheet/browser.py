@@ -22,6 +22,7 @@ from walewright.sheet.finished import size_notes
 from walewright.sheet.model import Sheet
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import anchor as part_anchor
+from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.regrading import other_figures
 from walewright.solve.model import Counts
 from walewright.trade.sides import EdgeSide
@@ -84,18 +85,9 @@ class PickedSizes:
     blocks: Mapping[str, tuple[SizedBlock, ...]]
 
 
-def picked_sizes(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    copies: Mapping[int, Instructions],
-    proof: Proof,
-    units: str,
-    fit: Fit | None,
-    sheet: Sheet,
-) -> PickedSizes:
-    """What the page has besides the `sheet`, composed of the same results. `copies`: the bench copies by the size's place."""
+def picked_sizes(guide: Guide, pattern: ProvenPattern, copies: Mapping[int, Instructions], sheet: Sheet, units: str) -> PickedSizes:
+    """What the page has besides the `sheet`, composed of the same pattern. `copies`: the bench copies by the size's place."""
+    design, fit = pattern.design, pattern.fit
     guide = guide.on_plates() if design.machine.plates else guide
     names = tuple(map(name_of, design.sizes))
     sizes = tuple(OneSize(place, names[place], tuple(_parts(guide, copies[place]))) for place in sorted(copies))
@@ -104,11 +96,11 @@ def picked_sizes(
     said = {}
     whole = _whole(sheet)
     for place, copy in copies.items():
-        of_size, knitted, proven = _of_size(design, names, place), _sized(counts, place), _sized(proof, place)
+        of_size, knitted, proven = _of_size(design, names, place), _sized(pattern.counts, place), _sized(pattern.proof, place)
         worn = worn_in(fit, place) if fit is not None else None
-        tools = (*needs(guide, of_size, worn, units), *hand_tools.tools(guide, of_size, instructions))
+        tools = (*needs(guide, of_size, worn, units), *hand_tools.tools(guide, of_size, pattern.instructions))
         others = other_figures(guide, design, place)
-        told = dict(_said(guide, of_size, knitted, copy, proven, worn, units))
+        told = dict(_said(guide, of_size, counts=knitted, copy=copy, proof=proven, worn=worn, units=units))
         said[place] = {"tools": tools, "regrade": others, **told}
     keys = dict.fromkeys(key for of in said.values() for key in of)
     blocks = {key: _alike((place, of.get(key, ())) for place, of in said.items()) for key in keys}

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from walewright.design.model import Design
 from walewright.design.model.credit import Credit
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.measures import LaidPiece, MeasuredPiece, name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches, sentence
@@ -23,7 +23,8 @@ def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], 
     to_fit = tuple(Row(sentence(m.name), _cells(guide, m.values, units)) for m in design.measurements if m.to_fit)
     finished = tuple(Row(label, _cells(guide, values, units)) for label, values in _finished(guide, pieces, fit))
     between = tuple(
-        Row(label, _cells(guide, values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ())
+        Row(label, tuple(TableCell(*guide.difference(*pair, units)) for pair in zip(made, body, strict=True)))
+        for label, made, body in (fitting.compared(guide, fit) if fit is not None else ())
     )
     named = (("sizes/to-fit", to_fit), ("sizes/finished", finished), ("sizes/ease", between))
     groups = tuple(RowGroup(guide.say(title), rows) for title, rows in named if rows)
@@ -67,7 +68,7 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
 
 def credit_words(guide: Guide, credit: Credit) -> str:
     """Where a row's figures are from."""
-    return guide.say("credit", published=credit.published, recalled=credit.recalled, own=credit.own)
+    return guide.say("credit", published=credit.published, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))
 
 
 def seam_note(guide: Guide, design: Design, units: str) -> str:
@@ -97,20 +98,19 @@ def _finished(guide: Guide, pieces: tuple[MeasuredPiece, ...], fit: Fit | None) 
 
 def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
-    repeated = any(s.repeats for s in piece.sized)
+    repeated = any(p.sized.repeats for p in piece.laid)
     for m in piece.measures:
         wanted = (m.place == "whole" and not repeated) or (m.place == "rise" and not has_whole)
         if wanted or m.place in ("neck width", "worn") or (with_widths and m.place in ("start", "across")):
             yield piece.piece.name, m.named, m.values
     if repeated:
-        yield piece.piece.name, said("measure/length-unrolled"), tuple(_unrolled(piece, i) for i in range(len(piece.sized)))
+        yield piece.piece.name, said("measure/length-unrolled"), tuple(map(_unrolled, piece.laid))
 
 
-def _unrolled(piece: MeasuredPiece, size: int) -> float:
+def _unrolled(piece: LaidPiece) -> float:
     """Length in cm with every repeat knitted."""
-    sized, of = piece.sized[size], piece.counted[size]
-    more = sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in sized.repeats)
-    return piece.full_height(size) + more
+    of = piece.of
+    return piece.full_height + sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in of.sized.repeats)
 
 
 def _merged(guide: Guide, rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:

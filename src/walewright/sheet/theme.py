@@ -144,7 +144,7 @@ LETTERINGS = {
 
 def pen(stroke: Stroke, known: Mapping[str, str]) -> Markup:
     """The attributes of a path."""
-    colour = known.get(stroke.colour, stroke.colour)
+    colour = known.get(stroke.colour) or stroke.colour
     return Markup(PENS[stroke.kind]).format_map({**known, "colour": colour, "width": stroke.width})
 
 

@@ -37,6 +37,8 @@ DRAWINGS = {
     "joined/seam": "{one:and} to {other:and}, {way:term}",
     "joined/itself": "{one:and}, edge to edge, {way:term}",
     "joined/next": "{one:and} to the next, {way:term}",
+    "joined/edges": "{one:/ + } to {other:/ + }, {way:term}",
+    "joined/edge": "{piece} {edge}",
     "joined/drawn-up": "{piece:and}, drawn up",
     "joined/ends": "{piece:and}, end to end",
     "runs/to": "{first} to {last}",

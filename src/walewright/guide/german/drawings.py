@@ -38,6 +38,8 @@ DRAWINGS = {
     "joined/seam": "{one:and} mit {other:and}, {way:term}",
     "joined/itself": "{one:and}, Kante an Kante, {way:term}",
     "joined/next": "{one:and} mit dem nächsten, {way:term}",
+    "joined/edges": "{one:/ + } mit {other:/ + }, {way:term}",
+    "joined/edge": "{piece} {edge}",
     "joined/drawn-up": "{piece:and}, zusammengezogen",
     "joined/ends": "{piece:and}, Ende an Ende",
     "runs/to": "{first} bis {last}",
