@@ -20,7 +20,7 @@ from walewright.design.pieces.turned_over import turned_over
 from walewright.design.pieces.worn import Worn, stated
 from walewright.design.put_together import Workroom, pieces
 from walewright.design.reading.changes import Changes, changed_rows, chosen_sizes
-from walewright.design.reading.children import CAUTIONS, look_after, table_of_children
+from walewright.design.reading.children import CAUTIONS, for_children, look_after
 from walewright.design.reading.choices import Chosen, choices, selected, to_look_into
 from walewright.design.reading.companions import companions
 from walewright.design.reading.held_together import held_together
@@ -199,7 +199,7 @@ class _Reading:
         closed(edgings.values(), made.values(), bands, joins, findings)
         free = [edges(n.edges, sewn, findings) for n in self.every(syntax.Free)]
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
-        if (child := table_of_children(table)) is not None:
+        if (child := for_children(table)) is not None:
             look_after(child, worked, self.every(syntax.CordLine), findings)
         else:
             drawn_through(cords, made, bands, (edgings, stuff.fabrics, stuff.charts), findings)

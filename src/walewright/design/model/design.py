@@ -286,7 +286,7 @@ class Design:
     """What to do by hand, in the author's words and order."""
     cords: tuple[Cord, ...] = ()
     for_children: bool = False
-    """Whether its sizes come from the shipped tables of babies and children."""
+    """Whether its sizes come from the shipped tables of babies and children, or one is called as theirs are."""
     cautions: tuple[Caution, ...] = ()
     """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
     joins_before: tuple[int, ...] = ()
