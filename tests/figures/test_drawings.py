@@ -31,7 +31,7 @@ def points(drawing_: Drawing) -> list[tuple[float, float]]:
 def schematic(pattern: Any, name: str, units: str = "cm") -> Drawing:
     piece = measured(pattern.design, pattern.counts, name)
     at = pattern.design.at(middle_size(pattern.counts))
-    return drawing(LANGUAGE, at, piece, units, fitting_scale((at.of(piece.laid),)))
+    return drawing(LANGUAGE, at, piece, units, fitting_scale(at, (piece,)))
 
 
 def test_measures_of_a_body(pattern: Make) -> None:

@@ -20,7 +20,7 @@ def schematic(name: str, piece: str, guide: Guide = LANGUAGE) -> Drawing:
     assert made.design is not None
     assert made.counts is not None
     of, at = next(p for p in pieces if p.piece.name == piece), made.design.at(middle_size(made.counts))
-    return drawing(guide, at, of, "cm", fitting_scale((at.of(of.laid),)))
+    return drawing(guide, at, of, "cm", fitting_scale(at, (of,)))
 
 
 def across(of: Drawing, pattern: str) -> tuple[float, float]:

@@ -12,12 +12,13 @@ from hypothesis import given
 from hypothesis import strategies as hs
 
 from tests.figures import gallery
+from tests.whole.shipped_once import compiled
 from walewright.design import model as d
 from walewright.figures.garment import cover
 from walewright.figures.measures import measured
 from walewright.fit import model as fit
 from walewright.guide.english import LANGUAGE
-from walewright.guide.numbers import difference, length
+from walewright.guide.numbers import cm, difference, length
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.fitting import finished
 
@@ -39,7 +40,7 @@ WORN = fit.Fit((BODY, SLEEVE), (BUST,), (("collar", (60.0, 61.0)),), (REACH,), (
 
 
 def rows(made: Any, worn: fit.Fit | None) -> dict[str, dict[str, list[str]]]:
-    table = size_table(LANGUAGE, made.design, pieces(made), worn, "cm")
+    table = size_table(LANGUAGE, made.design, made.counts, pieces(made), worn, "cm")
     return {g.title: {r.label: [c.text for c in r.cells] for r in g.rows} for g in table.groups}
 
 
@@ -69,8 +70,30 @@ def test_two_alike_are_one_row_and_one_note(pattern: Make) -> None:
     told = rows(pattern(2), worn)["Finished"]
     assert told["Sleeve and other, each: all round, at cuff"] == ["20", "22"]
     assert told["Third: all round, at cuff"] == ["21", "23"]
-    notes = [note for note in size_notes(LANGUAGE, pattern(2).design, worn, "cm") if "goes through" in note]
+    notes = [note for note in size_notes(LANGUAGE, pattern(2).design, worn, "cm") if "can pass" in note]
     assert [note.split(":")[0] for note in notes] == ["Neck", "Cuff left", "Cuff right"]
+
+
+@pytest.mark.parametrize(
+    ("name", "told", "values"),
+    [
+        # A scarf has its hem at both ends, each as deep.
+        ("avocet", "Scarf: length, with hem at both ends", lambda p, i: p.full_height(i) + p.edging_cm[i]),
+        # What is knitted from side to side is as long as its rows are wide.
+        ("windrow", "Skirt: length as it is worn, without casing", lambda p, i: p.measures[0].values[i]),
+        ("kittiwake", "Back and front: length as it is worn", lambda p, i: max(w for _, w in _widths_of(p, i))),
+    ],
+)
+def test_lengths_are_those_of_what_is_worn(name: str, told: str, values: Callable[[Any, int], float]) -> None:
+    made = compiled(name)
+    found = rows(made, made.fit)["Finished"]
+    piece = pieces(made)[0]
+    assert found[told] == [cm(values(piece, size)) for size in range(len(found[told]))]
+    assert not [label for label in found if "repeats" in label or (label != told and ": length" in label)]
+
+
+def _widths_of(piece: Any, size: int) -> list[tuple[str, float]]:
+    return [(m.place, m.values[size]) for m in piece.measures if m.place in ("start", "across")]
 
 
 def test_finished_is_what_goes_round_and_reaches(pattern: Make) -> None:
@@ -97,7 +120,7 @@ def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None
     design = pattern(2).design
     notes = size_notes(LANGUAGE, design, WORN, "cm")
     (neck,) = [note for note in notes if note.startswith("Neck")]
-    assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head goes through; ")
+    assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head can pass; ")
     assert neck.endswith("it was reckoned with 56 cm for the head.")
     (buttons,) = [note for note in notes if "button" in note]
     assert "Sew 2 buttons on the button band, 1 cm in from its outer edge" in buttons

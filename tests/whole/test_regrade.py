@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
 
-from tests.draws import draws
+from tests.draws import draws, few_of
 from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from tests.whole.shipped_once import source
 from walewright.design import Changes
@@ -26,10 +26,19 @@ DRAWN_IN = None if draws(100) == 100 else ENDS
 """Sizes of the patterns that are drawn at random: all of them in a campaign."""
 
 
-@pytest.mark.parametrize("bed", BEDS)
-@pytest.mark.parametrize("stitches", [STITCHES[0], STITCHES[4], STITCHES[-1]])
-@pytest.mark.parametrize("rows", [ROWS[1], ROWS[-2]])
-def test_corners_of_the_grid_of_tensions(bed: str, stitches: float, rows: float) -> None:
+FEW = (STITCHES[0], STITCHES[4], STITCHES[-1])
+CORNERS = [
+    (bed, stitches, (ROWS[1], ROWS[-2])[(turn + one + other) % 2])
+    for turn in range(2)
+    for one, bed in enumerate(BEDS)
+    for other, stitches in enumerate(FEW)
+]
+"""All with all others: the first half has each of two with each other."""
+
+
+@pytest.mark.parametrize("corner", few_of(CORNERS, len(BEDS) * len(FEW)), ids=lambda corner: "-".join(map(str, corner)))
+def test_corners_of_the_grid_of_tensions(corner: tuple[str, float, float]) -> None:
+    bed, stitches, rows = corner
     proven_or_true(regraded(stitches, rows, bed, sizes=ENDS), stitches, rows, bed)
 
 

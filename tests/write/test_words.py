@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Literal
 
 import pytest
@@ -185,3 +186,16 @@ def test_kinds_of_runs() -> None:
     runs = phrase(StepSaid((st.NeedlesToWork(-45, 44, 90),), (0,)))
     assert [r.kind for r in runs] == ["word", "needle", "word", "needle", "word", "number", "word"]
     assert [r.kind for r in phrase(StepSaid((st.Now(8, 9, "left"),), (0,)))] == ["check"]
+
+
+def _lengths(*pairs: tuple[int, int]) -> str:
+    steps = tuple(replace(joined("a b", "c d", abs(a - b) + 1, ends="left left"), one_mm=a, other_mm=b) for a, b in pairs)
+    return "".join(r.text for r in phrase(StepSaid(steps, tuple(range(len(pairs))))))
+
+
+def test_easing_is_what_the_lengths_differ_by() -> None:
+    """Nothing is said of it where no size has half a centimetre to ease in."""
+    assert _lengths((463, 484), (500, 490)).endswith(", 46.3 (50) cm to 48.4 (49) cm, easing in up to 2.1 (1) cm")
+    assert _lengths((463, 484), (500, 500)).endswith(" cm to 48.4 (50) cm, easing in up to 2.1 (0) cm")
+    assert _lengths((114, 115), (128, 124)).endswith(", 11.4 (12.8) cm to 11.5 (12.4) cm")
+    assert _lengths((406, 406)).endswith(", 40.6 cm to 40.6 cm")

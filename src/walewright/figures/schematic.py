@@ -15,11 +15,14 @@ from walewright.figures.pens import Paper
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
-BOX = (84.0, 52.0)
-"""Largest outline, mm of paper."""
+BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
+"""Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
 
-LEAST = 34.0
-"""A piece is drawn at least so long one way, mm: its figures need the room."""
+MARKED_BOX, LETTERED_MARKED_BOX = (84.0, 52.0), (66.0, 40.0)
+"""The same of a piece in which something lies that is named."""
+
+LEAST, LETTERED_LEAST = 34.0, 26.0
+"""A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
 CROWDED = 12
 """Measures. A drawing with more of them carries letters even of one size."""
@@ -33,9 +36,23 @@ LETTER_STEP, FIGURE_STEP = 5.0, 6.0
 """From one lane to the next, mm."""
 
 
-def fitting_scale(pieces: Iterable[LaidPiece]) -> float:
+def fitting_scale(at: DesignInSize, pieces: Iterable[MeasuredPiece]) -> float:
     """mm of paper a cm at which the largest piece fits: all schematics share it, so that they can be compared."""
-    return min(min(BOX[0] / _extent(p)[0], BOX[1] / _extent(p)[1]) for p in pieces)
+    return min(_fitting(at, piece) for piece in pieces)
+
+
+def _fitting(at: DesignInSize, piece: MeasuredPiece) -> float:
+    laid = at.of(piece.laid)
+    boxes = (LETTERED_BOX, LETTERED_MARKED_BOX) if lettered(piece, at.design.sizes) else (BOX, MARKED_BOX)
+    (wide, high), (width, height) = boxes[_marked(laid)], _extent(laid)
+    return min(wide / width, high / height)
+
+
+def _marked(piece: LaidPiece) -> bool:
+    """Whether something lies in it that has its name there."""
+    sized = piece.sized
+    rejoined = any(opening.rejoins for opening in sized.openings)
+    return bool(rejoined or sized.slots or sized.zones or sized.charts or sized.wedges or sized.needles_out)
 
 
 def _extent(piece: LaidPiece) -> tuple[float, float]:
@@ -48,7 +65,8 @@ def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, sh
     twice as large, or as large as its lettering needs."""
     laid, sizes = at.of(piece.laid), at.design.sizes
     width, height = _extent(laid)
-    scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    least = LETTERED_LEAST if lettered(piece, sizes) else LEAST
+    scale = min(_fitting(at, piece), max(shared_scale * 2, least / max(width, height)))
     paper = Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind))

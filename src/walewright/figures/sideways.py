@@ -21,6 +21,7 @@ from walewright.figures.pens import Paper, path
 from walewright.figures.rims import Placing, beside, draw_rim, inner_rim
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
+from walewright.trade.edge_names import part_of_edge
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.sides import EdgeSide
 
@@ -63,6 +64,23 @@ def sideways(garment: DrawnGarment) -> Sideways | None:
         front, back = sorted(necks, key=lambda one: _drop(one[2]), reverse=True)
         return _laid(garment, passage.owner, front, back)
     return None
+
+
+def lying_sideways(design: Design) -> frozenset[str]:
+    """Names of the pieces of a body that is knitted with its sleeves from side to side."""
+    found: set[str] = set()
+    for passage in design.passages:
+        edges = _edges(design, passage.owner) if passage.part == "head" and not passage.never else ()
+        owners = list(dict.fromkeys(e.piece for e in edges))
+        if len(owners) == 2 and not _met(design, owners) - set(owners) and all(_of_rows(design, edge) for edge in edges):
+            found.update(owners)
+    return frozenset(found)
+
+
+def _of_rows(design: Design, edge: EdgeName) -> bool:
+    """Whether the edge lies at a side of its piece."""
+    piece = design.piece(edge.piece)
+    return part_of_edge(edge.edge).name in {run.name for run in (*piece.left, *piece.right)}
 
 
 _Necked = tuple[LaidPiece, EdgeSide, _SeenLine]

@@ -210,10 +210,17 @@ class _SewnLengths:
 
     one_mm: int
     other_mm: int
-    easing_mm: int = 0
-    longer_mm: int = 0
+    eased_mm: int | None = None
+    longer_mm: int | None = None
     ratio_rows: int = 0
     ratio_stitches: int = 0
+
+    @property
+    def easing_mm(self) -> int:
+        """Both lengths are rounded. Where nothing is said of easing them in, they differ by no more than is told."""
+        if not self.one_mm or self.longer_mm is not None:
+            return self.eased_mm or 0
+        return (abs(self.one_mm - self.other_mm) if self.eased_mm is None else self.eased_mm) + 1
 
 
 def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, rows: int, *lengths: int) -> Iterator[Join]:
@@ -224,7 +231,7 @@ def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, 
             other,
             ends,
             easing_mm=of.easing_mm,
-            longer_mm=of.longer_mm,
+            longer_mm=of.longer_mm or 0,
             way=way,
             rows=rows,
             one_mm=of.one_mm,

@@ -109,7 +109,7 @@ def _drawings(guide: Guide, outcome: Outcome) -> Iterator[DrawnPiece]:
     design, counts, _, _ = outcome.result()
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
     at = design.at(0)
-    scale = fitting_scale(at.of(piece.laid) for piece in pieces)
+    scale = fitting_scale(at, pieces)
     for piece in pieces:
         drawn = drawing(guide, at, piece, "cm", scale)
         letters = legend(guide, piece, design.sizes, "cm")

@@ -73,7 +73,7 @@ def _part(
     return ChartPart(
         anchor=anchor(chart.name),
         title=sentence(text.title if text else guide.say("chart", chart=name_of(chart.name))),
-        facts=tuple(_facts(guide, design, chart, fabric, len(lines))),
+        facts=tuple(_facts(guide, design, chart, fabric, len(lines), _most_repeats(found))),
         notes=tuple(n.text for n in text.notes if n.kind not in SAID_ABOVE) if text else (),
         cut_note=guide.say("chart/cut", sheets=len(sheets)) if several else "",
         map=chart_drawing.sheet_map(guide, chart, whole) if several else None,
@@ -109,7 +109,12 @@ def seen(guide: Guide, right_side: str) -> str:
     return guide.say(f"chart/seen-{right_side}")
 
 
-def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: int) -> Iterator[Fact]:
+def _most_repeats(found: tuple[chart_places.ChartUse, ...]) -> int:
+    """As often as whole repeats lie side by side, wherever most do."""
+    return max((at[1].repeats for use in found for at in use.sized if at is not None), default=0)
+
+
+def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: int, most_repeats: int) -> Iterator[Fact]:
     def fact(name: str, text: str) -> Fact:
         return Fact(guide.say(f"chart/{name}"), text)
 
@@ -120,7 +125,8 @@ def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: 
         sides = ((chart.before, "left"), (chart.after, "right"))
         once = tuple(guide.say("chart/once-at", count=count, side=side) for count, side in sides if count)
         first, last = chart.before + 1, chart.before + chart.repeat
-        yield fact("repeat", guide.say("chart/repeated", first=first, last=last, rows=rows, once=guide.listed(once)))
+        key = "chart/repeated" if most_repeats > 1 else "chart/repeated-upwards"
+        yield fact("repeat", guide.say(key, first=first, last=last, rows=rows, once=guide.listed(once)))
     else:
         yield fact("size", guide.say("chart/worked-once", width=chart.width, rows=rows))
     if centres > 1:

@@ -17,12 +17,13 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.joins import with_joins
-from walewright.sheet.legends import legend
+from walewright.sheet.legends import drawn_turned, legend
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.sheet.proven import ProvenPattern
+from walewright.sheet.shared import shared
 from walewright.solve.model import Counts
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
@@ -53,7 +54,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         cover_facts=_cover_facts(guide, design, " ".join(texts["difficulty"])),
         cover=cover(guide, design, counts, pieces, pattern.glued),
         contents=_contents(guide, design, sections, instructions, charted),
-        sizes=size_table(guide, design, pieces, fit, options.units),
+        sizes=size_table(guide, design, counts, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),
         materials=supplies.yarn_table(guide, design, proof),
         materials_notes=supplies.yarn_notes(guide, design, proof),
@@ -99,7 +100,7 @@ def _sections(
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
     drawings = _drawings(guide, pattern.design, pieces, pattern.counts, options.units)
-    bare = parts(guide, pattern, drawings, options.units, _narrow(pattern.instructions, options))
+    bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
     return with_joins(guide, pattern, pieces, bare)
 
 
@@ -118,15 +119,16 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
     at = design.at(middle_size(counts))
-    scale = fitting_scale(at.of(p.laid) for p in pieces)
-    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in pieces}
+    scale = fitting_scale(at, pieces)
+    shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
+    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
     sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
     facts = [Fact(guide.say("cover/sizes" if len(design.sizes) > 1 else "cover/size"), sizes)]
-    yarns = ", ".join(y.label for y in design.bought())
-    facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
+    first, rest = shared([y.label for y in design.bought()], ", ")
+    facts.append(Fact(guide.say("cover/yarn"), sentence(guide.say("cover/yarns", first=first, rest=rest))))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
     facts += regrading.choices(guide, design)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.schematic import labels, lettered
 from walewright.guide.model import Guide
@@ -19,6 +21,19 @@ def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: st
     )
     caption = guide.say("legend", piece=name_of(piece.piece.name), unit=guide.say(f"unit/{units}"))
     return SizesTable(caption, sizes, (RowGroup("", rows),))
+
+
+def drawn_turned(guide: Guide, piece: MeasuredPiece, pieces: Iterable[MeasuredPiece]) -> bool:
+    """Whether the drawing of another piece, turned round, and its figures hold for `piece`, which needs none of its own."""
+    model = next((p for p in pieces if p.piece.name == piece.piece.mirror_of and p.piece.mirror_of is None), None)
+    return model is not None and _shown(guide, model) == _shown(guide, piece)
+
+
+def _shown(guide: Guide, piece: MeasuredPiece) -> tuple[object, ...]:
+    """What a drawing shows besides the outline: how long everything is, and how much lies in it."""
+    each = (laid.sized for laid in piece.laid)
+    inside = tuple((len(s.slots), len(s.zones), len(s.charts), len(s.openings), len(s.wedges)) for s in each)
+    return inside, tuple((m.place, m.unit, tuple(map(guide.cm, m.values))) for m in piece.measures)
 
 
 def _cell(guide: Guide, cm: float, units: str) -> TableCell:

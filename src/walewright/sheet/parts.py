@@ -36,20 +36,28 @@ BESIDE = 20
 """Characters of a graded figure that go beside a drawing; facts with longer ones stand beneath it."""
 
 
-def parts(guide: Guide, pattern: ProvenPattern, drawings: Drawings, units: str, narrow: bool = False) -> tuple[SheetPart, ...]:
+def parts(guide: Guide, pattern: ProvenPattern, drawings: Drawings, narrow: bool = False) -> tuple[SheetPart, ...]:
     """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves."""
     made, design = [], pattern.design
     for section in pattern.instructions.sections:
         shown = drawings.get(section.name, (None, None))
-        found = (*section_facts(guide, design, pattern.counts, section), *long_loops(guide, pattern.proof, section.name))
-        facts = (*found, *_schematic_fact(guide, *shown, units))
-        part = _part(guide, section, pattern.instructions.sizes, facts, shown, narrow)
+        found = section_facts(guide, design, pattern.counts, section, shown[0] is not None)
+        facts = (*found, *long_loops(guide, pattern.proof, section.name))
+        whole = any(piece.name == section.name for piece in design.pieces)
+        part = _part(guide, section, pattern.instructions.sizes, facts, shown, narrow=narrow, piece=whole)
         made.append(replace(part, by_hand=by_hand(guide, design, section)))
     return tuple(made)
 
 
 def _part(
-    guide: Guide, section: Section, sizes: tuple[str, ...], facts: tuple[Fact, ...], shown: Schematic, narrow: bool
+    guide: Guide,
+    section: Section,
+    sizes: tuple[str, ...],
+    facts: tuple[Fact, ...],
+    shown: Schematic,
+    *,
+    narrow: bool,
+    piece: bool,
 ) -> SheetPart:
     drawing, legend = shown
     drawn = drawing is not None
@@ -63,8 +71,9 @@ def _part(
         drawing=drawing,
         legend=legend,
         stages=stages,
-        short=not drawn and count <= SHORT,
-        headed=drawn or count > FEW,
+        short=not piece and count <= SHORT,
+        piece=piece,
+        headed=piece or count > FEW,
         counted=any(line.row for s in stages for line in s.lines),
         sided=any(line.side for s in stages for line in s.lines),
     )
@@ -74,13 +83,6 @@ def anchor(name: str) -> str:
     """The place of a section on the pages."""
     # Piece names are words of letters, digits and underscores; a section's name may join two with a space.
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
-
-
-def _schematic_fact(guide: Guide, drawing: Drawing | None, legend: SizesTable | None, units: str) -> tuple[Fact, ...]:
-    # A legend names the unit itself; "both" stands with its units on the drawing.
-    if drawing is None or legend is not None or units == "both":
-        return ()
-    return (Fact(guide.say("fact/schematic"), guide.say("fact/schematic-unit", unit=guide.say(f"unit/{units}"))),)
 
 
 def _stages(guide: Guide, section: Section, sizes: tuple[str, ...], narrow: bool) -> tuple[Stage, ...]:

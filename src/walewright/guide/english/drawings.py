@@ -70,6 +70,8 @@ DRAWINGS = {
     "measure/depth-at-end": "depth of {name} at the end",
     "measure/rise": "{lower} to {upper}",
     "measure/length": "length{edging:?, with {edging:and}}{once:?, each repeat once}",
+    "measure/length-both": "length, with {edging:and} at both ends",
+    "measure/as-worn": "length as it is worn{bands:?, without {bands:and}}",
     "measure/length-unrolled": "length, with all repeats",
     "measure/whole": "whole {what}",
     "measure/shoulder": "shoulder",

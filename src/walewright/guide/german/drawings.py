@@ -71,6 +71,8 @@ DRAWINGS = {
     "measure/depth-at-end": "Tiefe von {name} am Ende",
     "measure/rise": "{lower} bis {upper}",
     "measure/length": "Länge{edging:?, mit {edging:and}}{once:?, jede Wiederholung einmal}",
+    "measure/length-both": "Länge, mit {edging:and} an beiden Enden",
+    "measure/as-worn": "Länge, wie es getragen wird{bands:?, ohne {bands:and}}",
     "measure/length-unrolled": "Länge, mit allen Wiederholungen",
     "measure/whole": "ganze {what}",
     "measure/shoulder": "Schulter",

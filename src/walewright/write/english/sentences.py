@@ -220,7 +220,7 @@ JOINS = {
     "matched/ratio": ", {ratio_rows} {ratio_rows|row} to {ratio_stitches} {ratio_stitches|st}",
     "matched/rows": ", row for row, {rows} {rows|row}",
     "matched/lengths": ", {one_mm:cm} cm to {other_mm:cm} cm",
-    "eased": ", easing in up to {easing_mm:cm} cm",
+    "eased": ", easing in up to {easing:cm} cm",
     "eased/by": ", easing in {beyond:cm} cm, give or take {easing_mm:cm} cm",
     "eased/stretching": ", stretching it {beyond:cm} cm, give or take {easing_mm:cm} cm",
     "eased/first_beyond": ", the first reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",

@@ -222,7 +222,7 @@ JOINS = {
     "matched/ratio": ", {ratio_rows} {ratio_rows|row} auf {ratio_stitches} {ratio_stitches|st}",
     "matched/rows": ", Reihe für Reihe, {rows} {rows|row}",
     "matched/lengths": ", {one_mm:cm} cm auf {other_mm:cm} cm",
-    "eased": ", dabei bis zu {easing_mm:cm} cm einhalten",
+    "eased": ", dabei bis zu {easing:cm} cm einhalten",
     "eased/by": ", dabei {beyond:cm} cm einhalten, {easing_mm:cm} cm mehr oder weniger",
     "eased/stretching": ", dabei um {beyond:cm} cm dehnen, {easing_mm:cm} cm mehr oder weniger",
     "eased/first_beyond": ", die erste steht {beyond:cm} cm über, {easing_mm:cm} cm mehr oder weniger",
