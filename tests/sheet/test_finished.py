@@ -78,7 +78,7 @@ def test_two_alike_are_one_row_and_one_note(pattern: Make) -> None:
     ("name", "told", "values"),
     [
         # A scarf has its hem at both ends, each as deep.
-        ("avocet", "Scarf: length, with hem at both ends", lambda p, i: p.full_height(i) + p.edging_cm[i]),
+        ("avocet", "Scarf: length, with hem at both ends", lambda p, i: p.laid[i].full_height + p.laid[i].of.edging_cm),
         # What is knitted from side to side is as long as its rows are wide.
         ("windrow", "Skirt: length as it is worn, without casing", lambda p, i: p.measures[0].values[i]),
         ("kittiwake", "Back and front: length as it is worn", lambda p, i: max(w for _, w in _widths_of(p, i))),

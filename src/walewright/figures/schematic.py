@@ -53,7 +53,7 @@ def _marked(piece: LaidPiece) -> bool:
     """Whether something lies in it that has its name there."""
     sized = piece.sized
     rejoined = any(opening.rejoins for opening in sized.openings)
-    return bool(rejoined or sized.slots or sized.zones or sized.charts or sized.wedges or sized.needles_out)
+    return bool(rejoined or sized.slots or sized.zones or sized.charts or sized.needles_out)
 
 
 def _extent(piece: LaidPiece) -> tuple[float, float]:

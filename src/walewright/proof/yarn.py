@@ -30,9 +30,9 @@ __all__ = ["KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
 SPARE = 0.10
 """Share added for ends and the error of the swatch. Common practice: 5 to 10 %."""
 
-SWATCH_STITCHES, SWATCH_ROWS = 10, 34
-"""Knitted round the block that is measured: 5 stitches at each side, 15 rows and 2 marker rows at each end
-(common practice; the same as the page tells the knitter)."""
+SWATCH_STITCHES = 10
+"""Knitted beside the block that is measured, 5 stitches at each side. The rows below and above it are of waste yarn about as thick,
+as the page tells the knitter, and take none of the garment's (common practice, from memory)."""
 
 CHAIN_LOOPS = 2
 """A chain of the cast-off takes as much yarn as so many stitches: 6 widths against 3 for a row, of a yarn shop's rule,
@@ -146,10 +146,10 @@ def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -
 
 
 def _swatch(knit: Knit, tex: float) -> float:
-    """Grams of a swatch in the fabric's own yarn, with what is knitted round the block. At another tension it is a piece of fabric
+    """Grams of a swatch in the fabric's own yarn, with what is knitted beside the block. At another tension it is a piece of fabric
     of the same size as the author's, and takes as much."""
     block = knit.as_written or knit
-    return (block.swatch_stitches + SWATCH_STITCHES) * (block.swatch_rows + SWATCH_ROWS) * _loop(block, tex).cm * tex / 1e5
+    return (block.swatch_stitches + SWATCH_STITCHES) * block.swatch_rows * _loop(block, tex).cm * tex / 1e5
 
 
 def _chains(tally: Tally, cm: float, tex: float) -> float:

@@ -196,13 +196,13 @@ def way_through(going: Going, begin: int, end: int) -> Way:
     held = () if by_chart else tuple(r for r in rows if any(c.asks(r, HELD) for c in charts))
     stripes = going.stripes
     return Way(
-        crossed,
-        moved,
-        held,
-        _latched(going.ribs, begin, end),
-        tuple(r for r in rows if stripes is not None and stripes.changes(r)),
-        tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat})),
-        (len(stripes.yarns),) if stripes is not None else (),
+        crossed=crossed,
+        moved=moved,
+        held=held,
+        latched=_latched(going.ribs, begin, end),
+        changed=tuple(r for r in rows if stripes is not None and stripes.changes(r)),
+        heights=tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat})),
+        period=(len(stripes.yarns),) if stripes is not None else (),
     )
 
 
@@ -220,13 +220,13 @@ def in_one(ways: Sequence[Way]) -> Way:
 
     last = ways[-1]
     return Way(
-        tuple(row for way in ways for row in way.crossed),
-        tuple(row for way in ways for row in way.moved),
-        tuple(row for way in ways for row in way.held),
-        tuple(row for way in ways for row in way.latched),
-        tuple(row for way in ways for row in way.changed),
-        last.heights,
-        last.period,
+        crossed=tuple(row for way in ways for row in way.crossed),
+        moved=tuple(row for way in ways for row in way.moved),
+        held=tuple(row for way in ways for row in way.held),
+        latched=tuple(row for way in ways for row in way.latched),
+        changed=tuple(row for way in ways for row in way.changed),
+        heights=last.heights,
+        period=last.period,
     )
 
 
