@@ -8,13 +8,15 @@ from itertools import pairwise
 import pytest
 
 from tests.figures.test_worn import stages
-from walewright.figures import yarns
+from walewright.figures import worn, yarns
 from walewright.figures.banded import rims, round_opening
 from walewright.figures.garment import cover
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper
 from walewright.figures.rims import inner_rim
 from walewright.figures.trims import Trim, finish, finishes, lay, rule, shade_of
+from walewright.figures.trunks import trunk_of
+from walewright.figures.tubes import tube
 from walewright.guide.english import LANGUAGE
 
 
@@ -105,3 +107,32 @@ def test_the_band_of_a_v_does_not_cross_itself() -> None:
     # Square to both sides the rim is 2.5 cm deep: they meet as far above the point as the slant makes of that.
     assert low == pytest.approx((0.0, 2.5 / math.sin(math.atan(0.4))), abs=0.05)
     assert all(b[0] >= a[0] - 1e-6 for a, b in pairwise(rim[8:-8]))
+
+
+def test_a_strap_over_the_shoulder_is_one_cloth_with_its_sleeve() -> None:
+    made, pieces, size = stages("halyard")
+    assert made.design is not None
+    assert made.counts is not None
+    trunk = trunk_of(made.design, made.counts, pieces, size)
+    assert trunk is not None
+    (sleeve,) = worn.sleeves_of(made.design, pieces, trunk, size)
+    front = trunk.fronts[0].piece.outlines[size]
+    neck = front.neckline[-1]
+    # It reaches the neck along the front's shoulder, half as high as the strap is wide.
+    reached = [p for p in sleeve.shape if abs(p[0] - neck[0]) < 1]
+    strap = next(p for p in pieces if p.piece.name == "sleeve").outlines[size]
+    assert len(reached) == 2
+    assert reached[1][1] - reached[0][1] == pytest.approx(-strap.left[-1][0], rel=0.05)
+    assert min(y for _, y in reached) == pytest.approx(neck[1], abs=0.5)
+
+
+def test_a_beret_lies_flat_and_a_cap_stands() -> None:
+    for name, least, most in (("skerry", 0.0, 0.5), ("limpet", 0.7, 2.0)):
+        made, pieces, size = stages(name)
+        assert made.design is not None
+        assert made.counts is not None
+        assert made.glued is not None
+        found = tube(made.design, made.counts, made.glued.in_size(size), pieces, frozenset({pieces[0].piece.name}), size)
+        assert found is not None
+        assert found.closed
+        assert least < found.height / (2 * found.widest) < most

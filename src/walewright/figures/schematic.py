@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from itertools import pairwise
 
 from walewright.counted.outline import Point, between_tops
 from walewright.design.model import Fabric
@@ -21,6 +22,12 @@ BOX = (84.0, 52.0)
 
 LEAST = 34.0
 """A piece is drawn at least so long one way, mm: its figures need the room."""
+
+WIDEST = 83.0
+"""mm of the whole drawing. It is printed 66 mm wide at most, so that its figures are 6.5 pt high at least."""
+
+ROUNDS = 4
+"""In which the width is found."""
 
 CROWDED = 12
 """Measures. A drawing with more of them carries letters even of one size."""
@@ -58,10 +65,31 @@ def drawing(
     twice as large, or as large as its lettering needs."""
     width, height = _extent(piece, size)
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    for _ in range(ROUNDS):
+        made = _drawn(guide, piece, sizes, size, units, scale, fabrics, trims)
+        # Lettering beside the piece keeps its size: the piece gives way.
+        over = (made.width - WIDEST) * 1.03
+        if over <= 0 or width * scale - over < LEAST / 2:
+            break
+        scale *= 1 - over / (width * scale)
+    return made
+
+
+def _drawn(
+    guide: Guide,
+    piece: MeasuredPiece,
+    sizes: tuple[str, ...],
+    size: int,
+    units: str,
+    scale: float,
+    fabrics: tuple[Fabric, ...],
+    trims: Mapping[str, Trim],
+) -> Drawing:
     paper = Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
     bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind), trims)
     cloth(bench)
+    bench.ruler.edges.extend(_edges(bench))
     first_row(bench)
     bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts or piece.sized[size].needles_out)
     labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
@@ -119,6 +147,14 @@ def _told(guide: Guide, measure: DrawnMeasure, size: int) -> str:
 
 def _step(bench: Bench) -> float:
     return LETTER_STEP if bench.ruler.kind == "letter" else FIGURE_STEP
+
+
+def _edges(bench: Bench) -> Iterator[tuple[Point, Point]]:
+    """What of the piece no lettering may lie across: its outline, its openings and its darts."""
+    shape = bench.piece.outlines[bench.size]
+    rings = [(*shape.polygon, shape.polygon[0]), *((*gap.edge, gap.edge[0]) for gap in shape.gaps)]
+    for line in (*rings, *(dart.lines for dart in shape.darts)):
+        yield from pairwise([bench.at(p) for p in line])
 
 
 def _start(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:

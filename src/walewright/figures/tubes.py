@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from walewright.counted.bands import depth_cm
 from walewright.counted.edges import edge_length
@@ -30,6 +31,12 @@ HALF = 0.35
 
 FALL = 1.6
 """How much wider than its top something gathered there is drawn at its foot at most."""
+
+HELD = 0.95
+"""A band shorter than this share of its edge holds the cloth in."""
+
+THICK = 0.15
+"""Of its length along the cloth, what flat cloth rises at least."""
 
 SAMPLES = 40
 """Heights at which an outline is measured."""
@@ -277,16 +284,41 @@ def _sideways(
     deep = main.outlines[size].start_width
     inwards = {side: _reach(main, side, size) for side in sides}
     closed = bool(drawn & set(sides[top]))
-    heights = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
-    rounds = (along[bottom], whole, whole, 0.0 if closed else along[top])
-    profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
     none = (0.0, RIBBED)
     band = {
         side: max((_band_on(design, counts, glued, main, name, size) for name in sides[side]), key=lambda b: b[0], default=none)
         for side in sides
     }
     (low, trim), (high, band_trim) = band[bottom], band[top]
-    return MadeTube(main, profile, closed, False, ring, (low, along[bottom] * ring / 4), high, trim, band_trim)
+    # What hangs on a shorter band is held in by it.
+    held = min(along[bottom], _around(design, counts, glued, main, sides[bottom], size) or along[bottom])
+    walk = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
+    rounds = (held, whole, whole, 0.0 if closed else along[top])
+    if held < HELD * along[bottom]:
+        walk, rounds = (walk[0], *walk[2:]), (rounds[0], *rounds[2:])
+    heights = _as_it_lies(walk, [around * ring for around in rounds]) if closed else walk
+    profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
+    return MadeTube(main, profile, closed, False, ring, (low, held * ring / 4), high, trim, band_trim)
+
+
+def _around(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edges: Sequence[str], size: int) -> float:
+    """How long the band along one of the edges is, cm; 0 without one."""
+    for band in design.bands:
+        lines = glued.lines_of(band.name)
+        if len(lines) == 1 and any(p.owner == piece.piece.name and p.edge in edges for p in lines[0].along):
+            sized = next(b for b in counts.sizes[size].bands if b.name == band.name)
+            return sized.stitches / design.edged_in(band.edging).stitches_per_cm
+    return 0.0
+
+
+def _as_it_lies(walk: Sequence[float], rounds: Sequence[float]) -> tuple[float, ...]:
+    """Heights of what is so wide all round after so many cm along the cloth: it rises by what it does not go in or out, so that a
+    crown as long as it is wide lies flat."""
+    heights = [0.0]
+    for (a, b), (low, high) in zip(pairwise(walk), pairwise(rounds), strict=True):
+        inwards = abs(high - low) / (2 * math.pi)
+        heights.append(heights[-1] + max(math.sqrt(max((b - a) ** 2 - inwards**2, 0.0)), THICK * (b - a)))
+    return tuple(heights)
 
 
 def _reach(piece: MeasuredPiece, side: str, size: int) -> float:
@@ -305,7 +337,8 @@ def rounded(made: MadeTube) -> tuple[Point, ...]:
     widest = made.widest
     height = made.height
     shoulder = max(y for y, half in made.profile if half >= 0.97 * widest)
-    deep = min(max(height - shoulder, 0.5 * widest), 1.25 * widest, height)
+    # What is knitted in gores lies as their rows let it; anything else is drawn up.
+    deep = min(max(height - shoulder, 0.5 * widest if made.upright else 0.0), 1.25 * widest, height)
     begin = height - deep
     half = next(h for y, h in made.profile if y >= begin - 1e-6)
     dome = [(begin + deep * math.sin(n * math.pi / 24), half * math.cos(n * math.pi / 24)) for n in range(13)]

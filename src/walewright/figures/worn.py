@@ -48,8 +48,9 @@ NO_RIMS: Mapping[str, tuple[Rim, ...]] = MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True)
-class _Sleeve:
-    """In cm, y upwards, hanging at the garment's right: the folded shape, and its cuff's inner and outer edge."""
+class Sleeve:
+    """In cm, y upwards, hanging at the garment's right: the folded shape, what of it goes on over the shoulder with it, and its
+    cuff's inner and outer edge."""
 
     shape: tuple[Point, ...]
     cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
@@ -57,8 +58,6 @@ class _Sleeve:
     half: tuple[Point, ...]
     """What of its outline is seen, as it hangs on the bed; empty where a fabric of its own covers the wales."""
     hung: Placing
-    strap: tuple[Point, ...] = ()
-    """What goes on from it over the shoulder."""
     shade: str = ""
     trim: Trim = RIBBED
     """Of its cuff."""
@@ -75,13 +74,13 @@ def worn(
 ) -> Drawing:
     """The garment made up, seen from its right side; the pieces are measured as they hang on the bed. `edged`: the bands on the
     outer edges of its fronts, by their names."""
-    sleeves = tuple(_sleeves(design, pieces, trunk, size))
+    sleeves = tuple(sleeves_of(design, pieces, trunk, size))
     corners = [(0.0, max(p.piece.outlines[size].height + p.piece.end_cm[size] for p in trunk.fronts) + 2.0), *collars.corners]
     for placed in trunk.fronts:
         foot = -placed.piece.edging_cm[size]
         corners += [*(placed.at(p) for p in placed.piece.outlines[size].polygon), (0.0, foot)]
         corners += [placed.at(p) for rim in edged.get(placed.name, ()) for p in rim.outer]
-    corners += [(x * side, y) for sleeve in sleeves for x, y in (*sleeve.shape, *sleeve.strap) for side in (1, -1)]
+    corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
@@ -176,7 +175,7 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
 # ----------------------------------------------------------------- sleeves
 
 
-def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int) -> Iterator[_Sleeve]:
+def sleeves_of(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int) -> Iterator[Sleeve]:
     """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
     done: set[str] = set()
     bodies = trunk.bodies
@@ -188,20 +187,24 @@ def _sleeves(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, si
     for (name, edge), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
-        tip = next((t for t in (_tip(placed, others, size) for placed in trunk.fronts) if t is not None), None)
-        if tip is not None:
+        shoulder = next((t for t in (_shoulder(placed, others, size) for placed in trunk.fronts) if t is not None), None)
+        if shoulder is not None:
             done.add(name)
-            yield _hung(design, next(p for p in pieces if p.piece.name == name), edge, tip, size)
+            yield _hung(design, next(p for p in pieces if p.piece.name == name), edge, shoulder, size)
 
 
-def _tip(body: Placed, edges: list[EdgeName], size: int) -> Point | None:
-    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front."""
+def _shoulder(body: Placed, edges: list[EdgeName], size: int) -> tuple[Point, Point] | None:
+    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front, and how far the shoulder goes
+    from there towards the neck."""
     names = {e.edge for e in edges if e.piece == body.name} - {""}
     shape = body.piece.outlines[size]
     for side, sign in zip(SIDES[::-1], (1, -1), strict=True):
         height = _upper_end(body.piece, side, names, size)
         if height is not None:
-            return sign * body.at((shape.edge_x(height, side), height))[0], height
+            tip = sign * body.at((shape.edge_x(height, side), height))[0], height
+            neck = shape.neckline or (shape.right if side == "left" else shape.left)
+            x, y = body.at(max(neck, key=lambda p: (p[1], sign * p[0])))
+            return tip, (sign * x - tip[0], y - tip[1])
     return None
 
 
@@ -214,15 +217,16 @@ def _upper_end(piece: MeasuredPiece, side: EdgeSide, names: Set[str], size: int)
     return min(piece.counted[size].height_cm(max(ends)), highest) if ends else None
 
 
-def _hung(design: Design, sleeve: MeasuredPiece, edge: str, tip: Point, size: int) -> _Sleeve:
-    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder."""
-    shape = sleeve.outlines[size]
+def _hung(design: Design, sleeve: MeasuredPiece, edge: str, shoulder: tuple[Point, Point], size: int) -> Sleeve:
+    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder, folded along
+    its middle as the sleeve is."""
+    shape, (tip, along) = sleeve.outlines[size], shoulder
     top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge}, size)
     at = (0.0, shape.height if joined is None else joined)
     foot, wide = -sleeve.edging_cm[size], sleeve.counted[size].edging_width_cm / 2
 
     def hang(points: Iterable[Point]) -> tuple[Point, ...]:
-        return tuple((x + tip[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
+        return tuple((x + tip[0] - at[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
 
     whole = ((0.0, 0.0), *shape.left, *shape.shoulder_left, top)
     half, over = whole, shape.left[-1][1] - at[1]
@@ -230,7 +234,12 @@ def _hung(design: Design, sleeve: MeasuredPiece, edge: str, tip: Point, size: in
     if over > STRAP:
         half = tuple(clipped(whole, 1, 0.0, at[1]))
         high = -shape.edge_x((at[1] + shape.height) / 2, "left")
-        strap = (tip, (tip[0] - over, tip[1]), (tip[0] - over, tip[1] + high), (tip[0], tip[1] + high))
+        at = (-high, at[1])
+        far = max(math.hypot(*along), 1e-6)
+        x, y = along[0] / far, along[1] / far
+        inner = tip[0] + x * over, tip[1] + y * over
+        # Its lower edge lies along the front's shoulder, its fold goes on in that of the sleeve.
+        strap = (inner, (inner[0] + abs(y) * high, inner[1] + abs(x) * high))
     striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, size, half))
     plain = half if not striped and not _patterned(sleeve, size) else ()
     cuff, outline = None, half
@@ -239,15 +248,15 @@ def _hung(design: Design, sleeve: MeasuredPiece, edge: str, tip: Point, size: in
         cuff = (ends[0], ends[1]), (ends[2], ends[3])
         outline = ((0.0, foot), (-wide, foot), *half[1:])
     shade, trim = shade_of(design, design.fabric(sleeve.piece.fabric)), trim_of(design, sleeve.piece.start_edging)
-    return _Sleeve(hang(outline), cuff, striped, plain, lambda p: hang((p,))[0], strap, shade, trim)
+    lying = hang(outline)
+    return Sleeve((*lying[:-1], *strap, lying[-1]), cuff, striped, plain, lambda p: hang((p,))[0], shade, trim)
 
 
-def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Placing) -> None:
+def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> None:
     def put(p: Point) -> Point:
         return place((p[0] * side, p[1]))
 
-    for shape in filter(None, (sleeve.strap, sleeve.shape)):
-        lay(paper, sleeve.shade, path([put(p) for p in shape], closed=True))
+    lay(paper, sleeve.shade, path([put(p) for p in sleeve.shape], closed=True))
     show_stripes(paper, sleeve.striped, put)
     if sleeve.half:
         rule(paper, "wale", sleeve.shade, *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
