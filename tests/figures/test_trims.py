@@ -90,6 +90,22 @@ def test_armbands_lie_outside_both_armholes(name: str) -> None:
         assert abs(outer[0]) > abs(top[0]) + 0.5
 
 
+def test_a_neckband_on_open_loops_does_not_stand_up_from_them() -> None:
+    made, pieces, size = stages("spindrift")
+    assert made.design is not None
+    assert made.counts is not None
+    front = next(p for p in pieces if p.piece.name == "front")
+    assert any(e.edge == "shoulder left" for band in made.design.bands for e in band.along), "the band is hung on them"
+    assert not rims(made.design, made.counts, front, size, {"neck"})
+
+
+@pytest.mark.parametrize(("name", "open_"), [("dotterel", True), ("mooring", False)])
+def test_a_thumb_is_open_where_it_is_not_closed(name: str, open_: bool) -> None:
+    insides = sum(stroke.data.count("M") for stroke in drawn(name).strokes if stroke.kind == "inside")
+    # The mitts are open at their ends as well.
+    assert insides == (4 if open_ else 0)
+
+
 @pytest.mark.parametrize(("name", "piece"), [("avocet", "scarf"), ("breakwater", "panel")])
 def test_what_has_a_border_at_both_ends_is_drawn_with_both(name: str, piece: str) -> None:
     made, pieces, size = stages(name)

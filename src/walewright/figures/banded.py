@@ -17,6 +17,7 @@ from walewright.figures.pens import Paper
 from walewright.figures.rims import Placing, beside, draw_rim
 from walewright.figures.trims import Trim, trim_of
 from walewright.solve.model import Counts
+from walewright.trade.edge_names import is_top
 from walewright.trade.edgings import EDGINGS
 
 INWARDS = 0.05
@@ -63,6 +64,9 @@ def _rims(design: Design, counts: Counts, piece: MeasuredPiece, size: int, witho
     for band, depth, trim in seen_bands(design, counts, size):
         for edge in band.along:
             if edge.piece != piece.piece.name or edge.edge in without or split_part(edge.edge)[0] in without:
+                continue
+            if is_top(edge.edge) and len(band.along) > 1:
+                # On open loops it goes round a neck with others, and is drawn with that.
                 continue
             line = edge_line(of, shape, edge.edge)
             if len(line) > 1:

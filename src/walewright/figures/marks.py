@@ -122,7 +122,8 @@ def words(bench: Bench) -> None:
         middle = (x0 + x1) / 2
         area = _area(bench, zone)
         low, high = max(y for _, y in area), min(y for _, y in area)
-        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, low - (low - high) * 0.3, low - (low - high) * 0.7]
+        shares = (0.3, 0.7, 0.2, 0.4, 0.6, 0.8)
+        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, *(low - (low - high) * share for share in shares)]
         xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
         places = ((x, y, "middle") for y in ys for x in xs)
         bench.ruler.write_free(places, (name_of(zone.fabric),), "word", clear=zone.panel is None)

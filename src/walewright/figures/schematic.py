@@ -26,6 +26,9 @@ LEAST = 34.0
 WIDEST = 83.0
 """mm of the whole drawing. It is printed 66 mm wide at most, so that its figures are 6.5 pt high at least."""
 
+FIGURED = 0.75
+"""A piece that carries figures is made no smaller than that for them."""
+
 ROUNDS = 4
 """In which the width is found."""
 
@@ -65,11 +68,13 @@ def drawing(
     twice as large, or as large as its lettering needs."""
     width, height = _extent(piece, size)
     scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    # Figures need room on the piece as well.
+    least = LEAST / 2 if lettered(piece, sizes) else FIGURED * width * scale
     for _ in range(ROUNDS):
         made = _drawn(guide, piece, sizes, size, units, scale, fabrics, trims)
         # Lettering beside the piece keeps its size: the piece gives way.
         over = (made.width - WIDEST) * 1.03
-        if over <= 0 or width * scale - over < LEAST / 2:
+        if over <= 0 or width * scale - over < least:
             break
         scale *= 1 - over / (width * scale)
     return made
@@ -222,7 +227,9 @@ def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> 
     x, y = bench.at(((x0 + x1) / 2, bottom))
     places = (x, x + 3, x - 3, x + 6, x - 6, *lanes(bench.right + LANE, _step(bench)))
     text = (" · ".join(label),)
-    if bench.ruler.kind == "figure" and bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure"):
+    if bench.ruler.kind == "figure" and bench.ruler.write_free(
+        ((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure", True
+    ):
         # Figures are wider than most necks are: they stand beneath.
         label = ()
     bench.ruler.up(places, y, bench.top, label, +1)
