@@ -6,7 +6,7 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from tests.whole.shipped_once import compiled
+from tests.whole.shipped_once import compiled, kept
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import Wanted
 
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 GUIDE = Wanted({}, (), language="english").guide
 
 
+@cache
 def pattern_of(name: str) -> Pattern:
     """A shipped garment in all its sizes."""
     return Pattern(compiled(name), GUIDE, "a4", "cm", "", "2026-01-02")
@@ -24,7 +25,8 @@ def pattern_of(name: str) -> Pattern:
 @cache
 def built(name: str) -> str:
     """Its page."""
-    return pattern_of(name).browser_page
+    page: str = kept(f"{name}.page", lambda: pattern_of(name).browser_page)
+    return page
 
 
 def opened(browser: Browser, page: str, folder: Path, **how: Any) -> Page:

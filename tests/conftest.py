@@ -47,9 +47,11 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 
 def pytest_collection_finish() -> None:
-    """What has been read by now stays to the end: it need not be looked through for garbage again and again."""
+    """What has been read by now stays to the end: it need not be looked through for garbage again and again. And of what tests make
+    little goes round in circles, so that it is enough to look now and then."""
     gc.collect()
     gc.freeze()
+    gc.set_threshold(50_000, 20, 20)
 
 
 @pytest.hookimpl(optionalhook=True)

@@ -264,7 +264,7 @@ def _placed(
         return (), ()
     made = tuple(knit.place(p, w, design.charts, bed.needles, bed.missing) for p, w in zip(plans, works, strict=True))
     told = (
-        proof.needing_missing(design, p.plan.size, b.block, b.of, b.last - b.first + 1, b.missing, b.room, b.from_centre)
+        proof.needing_missing(design, p.plan.size, b.block, b.of, needed=b.last - b.first + 1, missing=b.missing, room=b.room)
         for p in made
         for b in p.left_over
     )
@@ -337,4 +337,6 @@ def bed_of(design: Design) -> Bed:
             gauges.setdefault((knit.yarn, looser(knit.tension, by, design.machine.plates).setting), by_name[knit.name])
     machine = design.machine
     start: BedStartsWith = "nothing" if machine.start == "by hand" else machine.start
-    return Bed(machine.needles, machine.prongs, gauges, by_name, start, machine.crossing or "any", machine.plates)
+    return Bed(
+        machine.needles, machine.prongs, gauges, by_name, start=start, crossing=machine.crossing or "any", settings=machine.plates
+    )

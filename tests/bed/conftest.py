@@ -8,11 +8,17 @@ And a pair of mittens, which has what the pullover has not: see `mitten`.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from dataclasses import fields
+from typing import Any
 
 import pytest
+from syrupy.assertion import SnapshotAssertion
 
+from tests.as_ever import digest
 from tests.bed.by_hand import BED, Ops, again, apart_and_together, rows, seam_of, strip, welt
+from tests.bed.words import told
+from tests.kept import written
 from walewright.bed import Bed, BedResult, KnitFabric, knit
 from walewright.knit.operations import (
     Block,
@@ -322,3 +328,34 @@ def one() -> Callable[..., BedResult]:
         return knit(Work("S", (Block(name, operations, copies),)), BED)
 
     return run
+
+
+# ----------------------------------------------------------------- whatever is knitted
+
+DRAWN_OR_KEPT = frozenset({"test_mutations", "test_shipped_works"})
+"""Files of tests whose work is drawn at random, or knitted once for several tests."""
+
+
+@pytest.fixture(autouse=True)
+def knitted_as_ever(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch, snapshot: SnapshotAssertion) -> Iterator[None]:
+    """Whatever a test of this folder has the bed knit comes out as ever, in all that a fabric has; and what is refused is told in
+    the same words. A test looks at one thing of what it makes: this looks at the rest."""
+    made: list[BedResult] = []
+    begin = BedResult.__init__
+
+    def noted(self: BedResult, *values: Any, **more: Any) -> None:
+        begin(self, *values, **more)
+        made.append(self)
+
+    monkeypatch.setattr(BedResult, "__init__", noted)
+    yield
+    if made and request.path.stem not in DRAWN_OR_KEPT:
+        refused = dict.fromkeys(told(fault) for result in made for fault in result.faults)
+        assert "\n".join([*refused, *_fabrics(made)]) == snapshot(name="made")
+
+
+def _fabrics(made: list[BedResult]) -> Iterator[str]:
+    """Of all results together: how many fabrics there are, and a digest of everything that is known of them."""
+    known = [written(getattr(fabric, f.name)) for result in made for fabric in result.fabrics for f in fields(fabric)]
+    known += [written((r.open_edges, r.free_edges, r.done, r.sides)) for r in made]
+    yield f"{sum(len(result.fabrics) for result in made)} fabrics, {digest(known)}"

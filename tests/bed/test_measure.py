@@ -23,6 +23,7 @@ from walewright.knit.operations import (
     OntoWaste,
     OutOfWork,
     Pass,
+    PickUpEdge,
     Release,
     SetCounter,
     Transfer,
@@ -172,6 +173,25 @@ def test_joins_that_do_not_fit(what: str, work: Work, bed: Bed) -> None:
     assert (fault.block, fault.index, fault.code) == ("joins", 1, code)
     for word in words:
         assert word in told(fault)
+
+
+def test_an_edge_of_several_parts_is_hung_in_one_go_with_its_corners(work: Work, bed: Bed) -> None:
+    """The whole neck of the back, then that of the front: they meet at the shoulder that is joined, and nowhere else."""
+
+    def hung(first: str, second: str) -> Work:
+        picks = (PickUpEdge(first, "neck", "whole", -16, -1), PickUpEdge(second, "neck", "whole", 0, 15))
+        (band,) = (block for block in work.blocks if block.name == "neckband")
+        begin = next(n for n, op in enumerate(band.operations) if isinstance(op, PickUpEdge))
+        others = tuple(op for op in band.operations[begin:] if not isinstance(op, PickUpEdge))
+        whole = replace(band, operations=(*band.operations[:begin], *picks, *others))
+        return replace(work, tasks=tuple(whole if task is band else task for task in work.tasks))
+
+    made = knit(hung("back", "front"), bed)
+    assert made.faults == ()
+    (start,) = next(fabric for fabric in made.fabrics if fabric.name == "neckband").edge("start")
+    assert start.count == 32
+    codes = [fault.code for fault in knit(hung("front", "back"), bed).faults if fault.block == "neckband"]
+    assert codes == ["edges-do-not-meet"]
 
 
 def test_easing_needs_gauges(work: Work, bed: Bed) -> None:

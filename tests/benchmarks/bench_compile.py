@@ -50,7 +50,7 @@ def _time(source: Path) -> None:
 
     outcome = compiled()
     assert outcome.proven
-    made = sheet.compose(LANGUAGE, outcome.design, outcome.counts, outcome.instructions, outcome.proof, PageOptions())
+    made = sheet.compose(LANGUAGE, sheet.ProvenPattern(*outcome.result()), PageOptions())
     html = sheet.html(made)
     proving = seconds(compiled)
     printing = seconds(lambda: sheet.pdf(html, made))

@@ -59,7 +59,7 @@ def main() -> None:
         per_size = per_size or taken / count
         line = f"{count:3} sizes: {taken:6.2f} s, per size {taken / count / per_size:.2f} of that with {COUNTS[0]}"
         if count == 10:
-            made = sheet.compose(LANGUAGE, *outcome.result(), PageOptions())
+            made = sheet.compose(LANGUAGE, sheet.ProvenPattern(*outcome.result()), PageOptions())
             html = sheet.html(made)
             begun = time.perf_counter()
             sheet.pdf(html, made)

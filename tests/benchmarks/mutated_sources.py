@@ -73,7 +73,9 @@ def compiled(text: str, changes: Changes, data: Shipped) -> Result:
         return Result(ours[0].code, f"{in_english(ours[0]).message} {in_english(ours[0]).notes[-1:]}", codes)
     if outcome.proven:
         design, counts, instructions, proof = outcome.result()
-        sheet.html(sheet.compose(LANGUAGE, design, counts, instructions, proof, sheet.PageOptions(), outcome.fit))
+        sheet.html(
+            sheet.compose(LANGUAGE, sheet.ProvenPattern(design, counts, instructions, proof, outcome.fit), sheet.PageOptions())
+        )
         plan.plan_bytes(outcome)
     return Result("proven" if outcome.proven else "refused", "", codes)
 

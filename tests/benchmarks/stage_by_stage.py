@@ -143,7 +143,11 @@ def _proven(knitted: tuple[Outcome, tuple[BedResult | None, ...]] | None) -> Out
 
 
 def _sheet(proven: Outcome | None) -> Sheet | None:
-    return None if proven is None else sheet.compose(LANGUAGE, *proven.result(), PageOptions(date="today"), proven.fit)
+    return (
+        None
+        if proven is None
+        else sheet.compose(LANGUAGE, sheet.ProvenPattern(*proven.result(), proven.fit), PageOptions(date="today"))
+    )
 
 
 def _text(proven: Outcome) -> str:

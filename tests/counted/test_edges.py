@@ -216,7 +216,7 @@ def test_terms_of_the_programme_come_to_what_is_knitted(workshop: type[Workshop]
         counted = made(design, "back")
         values = numbers(design)
         for edge in ("start", "foot", "side", "right_side", "head", "end"):
-            own = edge_terms(design, piece, terms["back"][0], edge, 0)
+            own = edge_terms(design.at(0), piece, terms["back"][0], edge)
             found = edge_length(counted_piece(design, counted), edge)
             assert own.rows.at(values) == found.rows, edge
             assert own.stitches.at(values) == found.stitches, edge
@@ -252,6 +252,6 @@ def test_the_end_of_an_edging_has_its_rows_that_are_seen_at_their_own_height(wor
     assert edge_length(counted, "collar", round_it=True).rows == 2 * rows
     assert stretches(counted, "collar right")[0].points == rows
     _, garment = programme_of(design)
-    terms = edge_terms(design, piece, garment["back"][0], "collar left", 0)
+    terms = edge_terms(design.at(0), piece, garment["back"][0], "collar left")
     assert (terms.rows.of, terms.rows.more) == ((), rows)
     assert terms.length.more / FINE == pytest.approx(rows / fabric.rows_per_cm, abs=1e-3)

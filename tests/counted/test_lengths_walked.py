@@ -222,7 +222,7 @@ def test_edges_of_several_pieces_one_after_the_other() -> None:
     both = replace(one.piece, left=one.piece.left, right=one.piece.left)
     called = tuple(replace(run, name="side") for run in one.piece.left)
     one, other = (replace(of, piece=replace(both, left=called, right=called), measured={}) for of in (one, other))
-    of = InSize(one.design, 0, {"one": one, "other": other})
+    of = InSize(one.design.at(0), {"one": one, "other": other})
     assert of.length([]) == NOTHING
     assert of.length([("one", "side"), ("other", "end")]) == EdgeLength(60, 40, pytest.approx(20 + 20))
     assert of.length([("one", "side"), ("other", "side")]) == EdgeLength(120, 0, pytest.approx(20 + 5 + 10))
@@ -231,9 +231,9 @@ def test_edges_of_several_pieces_one_after_the_other() -> None:
 
 def test_a_size_has_its_pieces_by_their_names() -> None:
     of = asked()
-    made = in_size(of.design, 0, [of.sized])
+    made = in_size(of.design.at(0), [of.sized])
     assert made.pieces == {"back": of}
-    assert (made.design, made.size) == (of.design, 0)
+    assert (made.design, made.at.number, made.at.size) == (of.design, 0, of.design.sizes[0])
 
 
 @given(pieces())

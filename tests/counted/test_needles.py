@@ -43,6 +43,8 @@ def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
     assert tops(sized) == ((-20, 15), (5, 15))
     assert [last_row(sized, first, 1, 20, 60) for first in (-2, -3)] == [40, 60]
     assert last_row(sized, -2, 1, 40, 60) == 60
+    # What ends below the opening is not ended by it.
+    assert last_row(sized, -2, 1, 20, 36) == 36
     assert [sized.parted(row) is NECK for row in (39, 40, 59, 60)] == [False, True, True, False]
 
 

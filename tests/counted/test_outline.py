@@ -216,13 +216,13 @@ def test_a_zone_of_another_tension_steps_the_edge_and_counts_its_own_rows() -> N
     # 30 rows at 3 a cm, then 14 in the rib with the same rows but 2.4 stitches a cm.
     assert of.height_cm(30) == pytest.approx(10)
     assert of.stitch_cm(40) == pytest.approx(1 / 2.4)
-    shape = made.measured().outlines[0]
+    shape = made.measured().laid[0].shape
     assert shape.edge_x(9, "right") == pytest.approx(15)
     assert shape.edge_x(12, "right") == pytest.approx(12.5)
 
 
 def test_a_mirror_image_is_one() -> None:
-    one, other = (made().measured().outlines[0] for made in (gallery.front, gallery.mirror))
+    one, other = (made().measured().laid[0].shape for made in (gallery.front, gallery.mirror))
     assert {(-x, y) for x, y in one.polygon} == set(other.polygon)
     assert one.polygon != other.polygon
 

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
+from importlib import import_module
 from pathlib import Path
 
 import pytest
+from syrupy.assertion import SnapshotAssertion
 
+from tests.as_ever import kept_as_ever, watched
 from walewright.design import Changes, Shipped, understand_all
 from walewright.design.model import Design
 from walewright.report.model import Diagnostic, Span
@@ -152,3 +155,14 @@ def cut(read: Understand) -> Understand:
 def vest_nodes() -> dict[str, Statement]:
     """The statements of the vest by their word."""
     return vest()
+
+
+@pytest.fixture(autouse=True)
+def understood_as_ever(
+    request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch, snapshot: SnapshotAssertion
+) -> Iterator[None]:
+    """Whatever the tests of this stage have understood, kept: the designs, and what is told of their sources."""
+    entry = import_module("walewright.design.understand")
+    made = watched(monkeypatch, entry, {"_meant": lambda given: (given[3], given[2].all()), "_understood": lambda given: given[1]})
+    yield
+    kept_as_ever(made, request, snapshot)

@@ -134,3 +134,30 @@ def test_garments_for_children_have_no_cord_and_are_warned_of_a_hood(head: str) 
     made, (said,) = understood(piece(), "cord front 40 cm long", head=head)
     assert (made, said.code, said.severity) == (None, "cord-on-child", Severity.ERROR)
     assert any("EN 14682" in note for note in in_english(said).notes)
+
+
+@pytest.mark.parametrize(
+    ("sizes", "children"),
+    [
+        ("toddler woman", True),
+        ("woman_shoe_7 youth_shoe_4", True),
+        ("cot bed", True),
+        ("9_months 14_years", True),
+        ("14_years 16_years", True),
+        ("15_years 16_years", False),
+        ("woman man", False),
+        ("childlike grown", False),
+    ],
+)
+def test_a_size_that_is_called_as_a_child_s_makes_it_one_for_children(sizes: str, children: bool) -> None:
+    """14 years: EN 14682."""
+    made, _ = understood(piece(), head=HEAD.replace(WRITTEN, f"sizes {sizes}\n    length 40 42 cm"))
+    assert made is not None
+    assert made.for_children == children
+
+
+def test_the_message_names_the_size_of_a_child() -> None:
+    _, (said,) = understood(
+        piece(), "cord front 40 cm long", head=HEAD.replace(WRITTEN, "sizes toddler woman\n    length 40 42 cm")
+    )
+    assert any("`toddler` is a size for children" in label for label in in_english(said).labels)

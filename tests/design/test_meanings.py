@@ -71,6 +71,11 @@ def marked(text: str) -> list[str]:
         ("edges straight to low, fashioned 2 in", "edges slope to 36 cm wide at low, fashioned 2 in", "fashioned 2 in"),
         ("edges straight to low, two at once", "edges slope to 36 cm wide at low, two at once", "two at once"),
         (
+            "edges in 3 stitches every 8 rows to top, two at once",
+            "edges in 2 stitches every 8 rows to top, two at once",
+            "two at once",
+        ),
+        (
             "edges in 2 stitches every 8 rows to top, fashioned 2 in",
             "edges in 1 stitch every 8 rows to top, fashioned 2 in",
             "fashioned 2 in",

@@ -39,6 +39,20 @@ def test_counts_and_lengths_are_by_size() -> None:
     ]
 
 
+@pytest.mark.parametrize(
+    ("amount", "values"),
+    [("buttons - 5", (0.0, 1.0)), ("6 - buttons", (1.0, 0.0)), ("1000", (1000.0, 1000.0)), ("1001 - buttons", (996.0, 995.0))],
+)
+def test_what_a_size_does_not_need_is_none_of_it(amount: str, values: tuple[float, ...]) -> None:
+    """None in one size, if there is some in another; and up to a thousand."""
+    assert [n.values for n in made(HOLED, f'needed "hooks", {amount}').needed] == [values]
+
+
+@pytest.mark.parametrize("amount", ["buttons - buttons", "996 + buttons"])
+def test_what_no_size_needs_or_one_too_many_of_is_told(amount: str) -> None:
+    assert [code for code, _ in messages(HOLED, f'needed "hooks", {amount}')] in (["not-positive"], ["absurd-count"])
+
+
 def test_buttonholes_are_counted_in_all_copies() -> None:
     band = "edging strip in plain, 3 cm deep, added after, cast off chain"
     banded = "band front_band with strip along front end, buttonholes buttons over 1 stitch, 2 cm first, 2 cm last"

@@ -6,8 +6,11 @@ whole) or commands that do (`sh wrong`, run beside the frame or the page's own s
 
 from __future__ import annotations
 
+import importlib
 import os
+import pkgutil
 import re
+import shlex
 import subprocess
 import sys
 import tempfile
@@ -18,10 +21,12 @@ from pathlib import Path
 import walewright
 from tests.docs.blocks import FENCE, ROOT, Block, blocks_of, frames
 from walewright import pipeline
+from walewright.cli import commands, formats, main
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.pipeline import Outcome
 from walewright.report import codes
+from walewright.report.model import Diagnostic
 from walewright.report.render import terminal
 
 FOLDER = ROOT / "docs" / "errors"
@@ -103,8 +108,9 @@ class Run:
     exit: int
 
 
-def run(shown: Page, *, mended: bool = False) -> Run:
-    """The commands of a page that cause its code, in a folder of their own; with `mended`, after them those that do not."""
+@cache
+def runs(shown: Page) -> tuple[Run, Run]:
+    """The commands of a page that cause its code, and after them those that do not, in a folder of their own."""
     assert shown.commands
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
@@ -113,25 +119,77 @@ def run(shown: Page, *, mended: bool = False) -> Run:
         command = folder / "walewright"
         command.write_text(f'#!/bin/sh\nexec "{sys.executable}" -m walewright "$@"\n', encoding="utf-8")
         command.chmod(0o755)
-        wrong, right = shown.commands
-        done = _run(wrong, folder)
-        return _run(right, folder) if mended else done
+        wrong, right = (_run(lines, folder) for lines in shown.commands)
+        return wrong, right
 
 
-def _run(commands: str, folder: Path) -> Run:
+def _run(lines: str, folder: Path) -> Run:
+    """Each line by itself, in the same folder."""
+    done = [_own(line, folder) or _by_shell(line, folder) for line in lines.splitlines()]
+    return Run("".join(run.errors for run in done), done[-1].exit)
+
+
+def _by_shell(line: str, folder: Path) -> Run:
     package = str(Path(walewright.__file__).parents[1])
     own = os.environ | {"PATH": f"{folder}:{os.environ['PATH']}", "PYTHONPATH": package, "LC_ALL": "C.UTF-8"}
     done = subprocess.run(
-        ["sh", "-c", commands], cwd=folder / "work", env=own, capture_output=True, text=True, timeout=300, check=False
+        ("sh", "-c", line), cwd=folder / "work", env=own, capture_output=True, text=True, timeout=300, check=False
     )
     return Run(done.stderr, done.returncode)
+
+
+def _own(line: str, folder: Path) -> Run | None:
+    """A line that is a command of our own and nothing else, done by a child that has loaded all it needs; None if it is more."""
+    program, *arguments = shlex.split(line)
+    if program != "walewright" or re.search(r"[|&;<>$`*?\\]", line):
+        return None
+    _load()
+    with (folder / "errors").open("w+", encoding="utf-8") as errors:
+        child = os.fork()
+        if not child:
+            code = 99
+            try:
+                code = _done_here(arguments, folder / "work", errors.fileno())
+            finally:
+                os._exit(code)
+        code = os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
+        return Run((folder / "errors").read_text(encoding="utf-8"), code)
+
+
+@cache
+def _load() -> None:
+    """What commands load when they need it."""
+    for package in (commands, formats):
+        for module in pkgutil.iter_modules(package.__path__, f"{package.__name__}."):
+            importlib.import_module(module.name)
+    for name in ("rich.table", "walewright.regrade", "walewright.sheet"):
+        importlib.import_module(name)
+    compiled(frames()["panel"])
+
+
+def _done_here(arguments: list[str], folder: Path, errors: int) -> int:
+    """A command in this process, with its streams as a process of its own would have them."""
+    os.chdir(folder)
+    os.environ["LC_ALL"] = "C.UTF-8"
+    for number, stream in ((0, os.open(os.devnull, os.O_RDWR)), (1, os.open(os.devnull, os.O_RDWR)), (2, errors)):
+        os.dup2(stream, number)
+    sys.stdin, sys.stdout, sys.stderr = (open(n, "w" if n else "r", encoding="utf-8", closefd=False) for n in range(3))  # noqa: SIM115
+    code = main(arguments)
+    sys.stdout.flush()
+    sys.stderr.flush()
+    return code
+
+
+def printed(text: str, diagnostics: tuple[Diagnostic, ...]) -> str:
+    """What the terminal shows of a source, without its count at the end."""
+    return COUNT.sub("", terminal(diagnostics, {FILE: text})) + "\n"
 
 
 def told(shown: Page) -> str:
     """What the compiler prints to the wrong source or the wrong commands of a page, without its count at the end."""
     if shown.wrong:
-        return COUNT.sub("", terminal(compiled(shown.wrong.source).diagnostics, {FILE: shown.wrong.source})) + "\n"
-    return COUNT.sub("", run(shown).errors) + "\n"
+        return printed(shown.wrong.source, compiled(shown.wrong.source).diagnostics)
+    return COUNT.sub("", runs(shown)[0].errors) + "\n"
 
 
 def as_it_should_be(shown: Page) -> str:

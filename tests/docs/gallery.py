@@ -28,8 +28,7 @@ HEAD = (
 
 def picture(outcome: Outcome) -> str:
     """The drawing of a garment's cover as an SVG."""
-    design, counts, instructions, proof = outcome.result()
-    made = sheet.compose(LANGUAGE, design, counts, instructions, proof, sheet.PageOptions(), outcome.fit, glued=outcome.glued)
+    made = sheet.compose(LANGUAGE, sheet.ProvenPattern(*outcome.result(), outcome.fit, glued=outcome.glued), sheet.PageOptions())
     return sheet.picture(made.cover) + "\n"
 
 

@@ -71,9 +71,8 @@ def knitted(name: str) -> Outcome:
 
 def picture(name: str) -> str:
     """The loops of two repeats as an SVG, to a tenth of a millimetre."""
-    design, counts, instructions, proof = knitted(name).result()
     outcome = knitted(name)
-    made = sheet.compose(LANGUAGE, design, counts, instructions, proof, sheet.PageOptions(), outcome.fit)
+    made = sheet.compose(LANGUAGE, sheet.ProvenPattern(*outcome.result(), outcome.fit), sheet.PageOptions())
     (part,) = made.charts
     assert part.picture is not None
     return re.sub(r"(\d\.\d)\d+", r"\1", sheet.picture(part.picture)) + "\n"

@@ -17,7 +17,6 @@ from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper
 from walewright.figures.schematic import drawing, fitting_scale, lettered
-from walewright.figures.trims import finishes
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.legends import legend
 
@@ -35,8 +34,8 @@ def points(drawing_: Drawing) -> list[tuple[float, float]]:
 
 def schematic(pattern: Any, name: str, units: str = "cm") -> Drawing:
     piece = measured(pattern.design, pattern.counts, name)
-    size = middle_size(pattern.counts)
-    return drawing(LANGUAGE, piece, pattern.design.sizes, size, units, fitting_scale((piece,), size))
+    at = pattern.design.at(middle_size(pattern.counts))
+    return drawing(LANGUAGE, at, piece, units, fitting_scale(at, (piece,)))
 
 
 def test_measures_of_a_body(pattern: Make) -> None:
@@ -120,9 +119,9 @@ def test_letters_of_shipped_garments_are_read_with_ease(name: str) -> None:
     assert design is not None
     assert counts is not None
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    size = middle_size(counts)
+    at = design.at(middle_size(counts))
     for piece in pieces:
-        of = drawing(LANGUAGE, piece, design.sizes, size, "cm", fitting_scale(pieces, size), design.fabrics, finishes(design))
+        of = drawing(LANGUAGE, at, piece, "cm", fitting_scale(at, pieces))
         ruler = Ruler(Paper(), "letter")
         boxes = [ruler.box(t.x, t.y, (t.text,), t.anchor, t.turn) for t in of.letterings]
         # Two lines of one measure stand closer than two measures may.

@@ -25,20 +25,22 @@ def of_one_size(piece: MeasuredPiece, size: int) -> MeasuredPiece:
     one = slice(size, size + 1)
     return replace(
         piece,
-        outlines=piece.outlines[one],
-        counted=piece.counted[one],
+        laid=piece.laid[one],
         measures=tuple(replace(m, values=m.values[one], counts=m.counts[one]) for m in piece.measures),
     )
 
 
-def drawn(name: str, size: int | None = None, units: str = "cm") -> Drawing:
+def of_sketch(made: gallery.Sketch, size: int | None = None, units: str = "cm") -> Drawing:
     """With letters in the smaller of two sizes, or with figures in size number `size`."""
-    piece: MeasuredPiece = getattr(gallery, name)().measured()
-    sizes = gallery.SIZES
+    piece, design = made.measured(), made.design()
     if size is not None:
-        piece, sizes = of_one_size(piece, size), (sizes[size],)
-    fabrics = (gallery.PLAIN, gallery.RIB, gallery.TUCK)
-    return drawing(LANGUAGE, piece, sizes, 0, units, fitting_scale((piece,), 0), fabrics)
+        piece, design = of_one_size(piece, size), replace(design, sizes=(design.sizes[size],))
+    at = design.at(0)
+    return drawing(LANGUAGE, at, piece, units, fitting_scale(at, (piece,)))
+
+
+def drawn(name: str, size: int | None = None, units: str = "cm") -> Drawing:
+    return of_sketch(getattr(gallery, name)(), size, units)
 
 
 def boxes(of: Drawing) -> list[tuple[float, float, float, float]]:
@@ -134,7 +136,7 @@ def test_marks_are_drawn_and_named() -> None:
     assert "dart" in pens(skirt)
     assert "× 8" in [t.text for t in skirt.letterings]
     tail = drawn("tail")
-    assert {"rib", "drawn up", "hung back closer"} <= set(words(tail))
+    assert {"drawn up", "hung back closer"} <= set(words(tail))
     assert "mark" in pens(drawn("thumb"))
     assert pens(drawn("shawl")) <= {"outline", "measure", "guide"}
 

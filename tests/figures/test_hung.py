@@ -7,6 +7,7 @@ import re
 import pytest
 
 from tests.figures.test_worn import stages
+from walewright.figures.garment import middle_size
 from walewright.figures.model import Drawing
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.english import LANGUAGE
@@ -15,10 +16,11 @@ from walewright.guide.model import Guide
 
 
 def schematic(name: str, piece: str, guide: Guide = LANGUAGE) -> Drawing:
-    made, pieces, size = stages(name)
+    made, pieces = stages(name)
     assert made.design is not None
-    of = next(p for p in pieces if p.piece.name == piece)
-    return drawing(guide, of, made.design.sizes, size, "cm", fitting_scale((of,), size))
+    assert made.counts is not None
+    of, at = next(p for p in pieces if p.piece.name == piece), made.design.at(middle_size(made.counts))
+    return drawing(guide, at, of, "cm", fitting_scale(at, (of,)))
 
 
 def across(of: Drawing, pattern: str) -> tuple[float, float]:

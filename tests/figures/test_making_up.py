@@ -14,29 +14,32 @@ from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.counted.edge_lines import along, edge_line, length, stretch
 from walewright.counted.edges import edge_length
 from walewright.figures.dimensions import overlap
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import middle_size
 from walewright.figures.making_up import PENS, JoinsDrawn, joined, making_up
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
 from walewright.figures.opened import extent, meet, opened
 from walewright.guide.english import LANGUAGE
-from walewright.pipeline import Outcome
+from walewright.sheet.joins import _by_line, _by_origin
 
 NAMES = ("tidewrack", "mooring", "driftline", "curlew", "bollard")
 """Two sleeves, a thumb hung on a slot, what is joined to itself, copies joined all round, one piece."""
 
 
-def stages(name: str) -> tuple[Outcome, tuple[object, ...]]:
+def garment(name: str, size: int) -> DrawnGarment:
     made = compiled(name)
     assert made.design is not None
     assert made.counts is not None
-    return made, tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+    assert made.glued is not None
+    pieces = [measured(made.design, made.counts, p.name) for p in made.design.pieces]
+    return in_one_size(made.design, made.counts, pieces, size, made.glued.groups[0])
 
 
 @cache
 def drawn(name: str) -> JoinsDrawn:
-    made, pieces = stages(name)
-    found = making_up(LANGUAGE, made.design, made.counts, made.glued.groups[0], pieces, middle_size(made.counts))  # type: ignore[arg-type]
+    found = making_up(LANGUAGE, garment(name, middle_size(compiled(name).counts)))  # type: ignore[arg-type]
     assert found is not None
     return found
 
@@ -61,9 +64,9 @@ def test_an_edge_has_its_number_once_on_each_side(name: str) -> None:
 def test_the_joins_of_a_pullover_are_numbered_in_the_order_of_work() -> None:
     told = [(n.number, LANGUAGE.said(n.what)) for n in drawn("tidewrack").numbers]
     assert told == [
-        (1, "back to front, joined on the bed"),
+        (1, "back shoulder right to front shoulder left, joined on the bed"),
         (2, "neckband, hung with the dots at the left"),
-        (3, "back to front, joined on the bed"),
+        (3, "back shoulder left to front shoulder right, joined on the bed"),
         (4, "neckband, end to end"),
         (5, "sleeve to front and back, sewn"),
         (6, "back to front, sewn"),
@@ -72,6 +75,35 @@ def test_the_joins_of_a_pullover_are_numbered_in_the_order_of_work() -> None:
     labels = Counter(t.text for t in drawn("tidewrack").drawing.letterings if t.kind == "figure")
     # Each sleeve's end lies between two armholes; a neck has six edges, and the strip that hangs on them one.
     assert labels == {"1": 2, "2": 7, "3": 2, "4": 2, "5a": 3, "5b": 3, "6a": 2, "6b": 2, "7": 4}
+
+
+@pytest.mark.parametrize("name", ["halyard", "kittiwake", "driftline", "peatbank"])
+def test_what_numbers_stand_for_is_told_apart(name: str) -> None:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.glued is not None
+    _, numbers = joined(made.design, made.glued.groups[0])
+    told = [LANGUAGE.said(n.what) for n in numbers]
+    assert len(set(told)) == len(told)
+
+
+def test_a_line_has_the_number_of_its_own_seams() -> None:
+    """Of a join that is sewn in two goes, each line has its own number."""
+    made = compiled("halyard")
+    assert made.design is not None
+    assert made.glued is not None
+    assert made.instructions is not None
+    _, numbers = joined(made.design, made.glued.groups[0])
+    by_line = _by_line(_by_origin([JoinsDrawn(drawn("halyard").drawing, numbers)]), made.instructions)
+    assert sorted(list(of) for of in by_line.values()) == [["1"], ["2"], ["3", "6"], ["4"], ["7"], ["8"]]
+
+
+def test_open_loops_are_not_sewn() -> None:
+    made = compiled("marram")
+    assert made.design is not None
+    assert made.glued is not None
+    _, numbers = joined(made.design, made.glued.groups[0])
+    assert LANGUAGE.said(numbers[0].what) == "back to right front and left front, joined loop for loop"
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -101,10 +133,13 @@ def rings(of: Drawing) -> list[tuple[float, float, float, float]]:
 
 @pytest.mark.parametrize("name", GARMENTS)
 def test_every_number_is_read_with_ease(name: str) -> None:
-    made, pieces = stages(name)
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
     assert made.glued is not None
+    pieces = [measured(made.design, made.counts, p.name) for p in made.design.pieces]
     for group in made.glued.groups:
-        found = making_up(LANGUAGE, made.design, made.counts, group, pieces, middle_size(made.counts))  # type: ignore[arg-type]
+        found = making_up(LANGUAGE, in_one_size(made.design, made.counts, pieces, middle_size(made.counts), group))
         if found is None:
             continue
         of = found.drawing
@@ -117,8 +152,7 @@ def test_every_number_is_read_with_ease(name: str) -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_no_piece_lies_on_another_one(name: str) -> None:
-    made, pieces = stages(name)
-    discs = opened(made.design, made.counts, made.glued.groups[0], pieces, 0, 4.0)  # type: ignore[arg-type]
+    discs = opened(garment(name, 0), 4.0)
     assert not [(a.key, b.key) for a, b in combinations(discs.values(), 2) if meet(a.lying, b.lying)]
     left, low, right, high = extent(discs.values())
     assert right > left
@@ -133,18 +167,17 @@ def test_neighbours_have_different_strokes_and_all_are_ink() -> None:
 
 @pytest.mark.parametrize("name", ["tidewrack", "marram"])
 def test_an_edge_is_drawn_as_long_as_it_is(name: str) -> None:
-    made, pieces = stages(name)
-    assert made.glued is not None
-    places = {p for seam in made.glued.groups[0].seams for p in (*seam.one, *seam.other)} | {
-        p for line in made.glued.groups[0].lines for p in line.along
+    laid = garment(name, 0)
+    places = {p for seam in laid.glued.seams for p in (*seam.one, *seam.other)} | {
+        p for line in laid.glued.lines for p in line.along
     }
-    owners = {p.piece.name: p for p in pieces}  # type: ignore[attr-defined]
+    owners = {p.name: p for p in laid.pieces}
     seen = 0
     for place in places:
         if place.owner not in owners or place.cut:
             continue
         piece = owners[place.owner]
-        of, shape = piece.counted[0], piece.outlines[0]
+        of, shape = piece.of, piece.shape
         line = edge_line(of, shape, place.edge)
         assert line, place.text
         whole = edge_length(of, place.edge).cm

@@ -13,7 +13,7 @@ from syrupy.assertion import SnapshotAssertion
 from tests.figures import gallery
 from tests.figures.surveyed import survey
 from tests.figures.test_gallery import drawn as schematic
-from tests.figures.test_gallery import of_one_size
+from tests.figures.test_gallery import of_sketch
 from tests.figures.test_loops import crossed, plain, shown
 from tests.sheet.test_charts import LACE, chart, key
 from tests.whole.shipped_once import compiled
@@ -22,6 +22,7 @@ from walewright.design import model as d
 from walewright.figures import chart_drawing
 from walewright.figures.chart_drawing import Centre
 from walewright.figures.chart_sheets import Cut, cut, large
+from walewright.figures.drawn import drawn
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.hands import TECHNIQUES, Technique
 from walewright.figures.hands.scene import Scene
@@ -29,7 +30,6 @@ from walewright.figures.loops import picture
 from walewright.figures.making_up import making_up
 from walewright.figures.measures import MeasuredPiece, measured
 from walewright.figures.model import Drawing
-from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 
@@ -150,11 +150,7 @@ def laden() -> gallery.Sketch:
 
 @pytest.mark.parametrize("size", [None, 1])
 def test_a_schematic_with_everything(size: int | None, snapshot: SnapshotAssertion) -> None:
-    piece, sizes = laden().measured(), gallery.SIZES
-    if size is not None:
-        piece, sizes = of_one_size(piece, size), (sizes[size],)
-    fabrics = (gallery.PLAIN, gallery.RIB, gallery.TUCK)
-    assert survey(drawing(LANGUAGE, piece, sizes, 0, "cm", fitting_scale((piece,), 0), fabrics)) == snapshot
+    assert survey(of_sketch(laden(), size)) == snapshot
 
 
 def test_what_is_measured_of_it(snapshot: SnapshotAssertion) -> None:
@@ -215,7 +211,7 @@ def of_garment(name: str, made_up: bool) -> Drawing | None:
     assert made.glued is not None
     if not made_up:
         return cover(LANGUAGE, made.design, made.counts, pieces, made.glued)
-    found = making_up(LANGUAGE, made.design, made.counts, made.glued.groups[0], pieces, middle_size(made.counts))
+    found = making_up(LANGUAGE, drawn(made.design, made.counts, pieces, middle_size(made.counts), made.glued.groups[0]))
     return None if found is None else found.drawing
 
 

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import pytest
 
-from tests.figures.test_worn import stages
+from tests.figures.test_worn import garment, stages
 from walewright.figures import worn, yarns
 from walewright.figures.banded import rims, round_opening
 from walewright.figures.garment import cover
@@ -21,7 +21,7 @@ from walewright.guide.english import LANGUAGE
 
 
 def drawn(name: str) -> Drawing:
-    made, pieces, _ = stages(name)
+    made, pieces = stages(name)
     assert made.design is not None
     assert made.counts is not None
     return cover(LANGUAGE, made.design, made.counts, pieces, made.glued)
@@ -43,14 +43,14 @@ def test_ribs_are_drawn_of_a_rib_alone() -> None:
 
 @pytest.mark.parametrize(("name", "seen"), [("plover", {"rib"}), ("dunlin", {"fold", "rib"}), ("anemone", {"picot", "plain"})])
 def test_an_edging_shows_what_it_is(name: str, seen: set[str]) -> None:
-    made, _, _ = stages(name)
+    made, _ = stages(name)
     assert made.design is not None
     assert {trim.finish for trim in finishes(made.design).values()} == seen
 
 
 def test_cloth_in_one_colour_is_white_and_in_several_its_yarns() -> None:
     for name, shades in (("plover", {""}), ("shoal", {"#3d6f8f"})):
-        made, _, _ = stages(name)
+        made, _ = stages(name)
         assert made.design is not None
         assert {shade_of(made.design, made.design.fabric(p.fabric)) for p in made.design.pieces} == shades
     filled = {s.colour for s in drawn("shoal").strokes if s.kind == "fill"}
@@ -69,21 +69,14 @@ def test_lines_stand_out_from_their_cloth(shade: str) -> None:
 
 @pytest.mark.parametrize("name", ["plover", "fairlead", "lapwing", "dunlin", "greylag"])
 def test_a_neckband_in_parts_is_a_neckband(name: str) -> None:
-    made, _, size = stages(name)
-    assert made.design is not None
-    assert made.counts is not None
-    depth, trim = round_opening(made.design, made.counts, "front", "neck", size)
+    depth, trim = round_opening(garment(name), "front", "neck")
     assert depth > 1
     assert trim.finish == "rib"
 
 
 @pytest.mark.parametrize("name", ["plover", "greylag"])
 def test_armbands_lie_outside_both_armholes(name: str) -> None:
-    made, pieces, size = stages(name)
-    assert made.design is not None
-    assert made.counts is not None
-    front = next(p for p in pieces if p.piece.name == "front")
-    found = rims(made.design, made.counts, front, size, {"neck"})
+    found = rims(garment(name), garment(name).piece("front"), {"neck"})
     assert len(found) == 2
     for rim in found:
         top, outer = max(rim.line, key=lambda p: p[1]), max(rim.outer, key=lambda p: abs(p[0]))
@@ -91,12 +84,9 @@ def test_armbands_lie_outside_both_armholes(name: str) -> None:
 
 
 def test_a_neckband_on_open_loops_does_not_stand_up_from_them() -> None:
-    made, pieces, size = stages("spindrift")
-    assert made.design is not None
-    assert made.counts is not None
-    front = next(p for p in pieces if p.piece.name == "front")
+    made = garment("spindrift")
     assert any(e.edge == "shoulder left" for band in made.design.bands for e in band.along), "the band is hung on them"
-    assert not rims(made.design, made.counts, front, size, {"neck"})
+    assert not rims(made, made.piece("front"), {"neck"})
 
 
 @pytest.mark.parametrize(("name", "open_"), [("dotterel", True), ("mooring", False)])
@@ -108,12 +98,9 @@ def test_a_thumb_is_open_where_it_is_not_closed(name: str, open_: bool) -> None:
 
 @pytest.mark.parametrize(("name", "piece"), [("avocet", "scarf"), ("breakwater", "panel")])
 def test_what_has_a_border_at_both_ends_is_drawn_with_both(name: str, piece: str) -> None:
-    made, pieces, size = stages(name)
-    assert made.design is not None
-    assert made.counts is not None
-    of = next(p for p in pieces if p.piece.name == piece)
-    (rim,) = rims(made.design, made.counts, of, size)
-    assert min(y for _, y in rim.outer) == pytest.approx(of.outlines[size].height + of.edging_cm[size], rel=0.02)
+    of = garment(name).piece(piece)
+    (rim,) = rims(garment(name), of)
+    assert min(y for _, y in rim.outer) == pytest.approx(of.shape.height + of.of.edging_cm, rel=0.02)
 
 
 def test_the_band_of_a_v_does_not_cross_itself() -> None:
@@ -126,29 +113,22 @@ def test_the_band_of_a_v_does_not_cross_itself() -> None:
 
 
 def test_a_strap_over_the_shoulder_is_one_cloth_with_its_sleeve() -> None:
-    made, pieces, size = stages("halyard")
-    assert made.design is not None
-    assert made.counts is not None
-    trunk = trunk_of(made.design, made.counts, pieces, size)
+    made = garment("halyard")
+    trunk = trunk_of(made)
     assert trunk is not None
-    (sleeve,) = worn.sleeves_of(made.design, pieces, trunk, size)
-    front = trunk.fronts[0].piece.outlines[size]
-    neck = front.neckline[-1]
+    (sleeve,) = worn.sleeves_of(made, trunk)
+    neck = trunk.fronts[0].piece.shape.neckline[-1]
     # It reaches the neck along the front's shoulder, half as high as the strap is wide.
     reached = [p for p in sleeve.shape if abs(p[0] - neck[0]) < 1]
-    strap = next(p for p in pieces if p.piece.name == "sleeve").outlines[size]
     assert len(reached) == 2
-    assert reached[1][1] - reached[0][1] == pytest.approx(-strap.left[-1][0], rel=0.05)
+    assert reached[1][1] - reached[0][1] == pytest.approx(-made.piece("sleeve").shape.left[-1][0], rel=0.05)
     assert min(y for _, y in reached) == pytest.approx(neck[1], abs=0.5)
 
 
 def test_a_beret_lies_flat_and_a_cap_stands() -> None:
     for name, least, most in (("skerry", 0.0, 0.5), ("limpet", 0.6, 2.0)):
-        made, pieces, size = stages(name)
-        assert made.design is not None
-        assert made.counts is not None
-        assert made.glued is not None
-        found = tube(made.design, made.counts, made.glued.in_size(size), pieces, frozenset({pieces[0].piece.name}), size)
+        made = garment(name)
+        found = tube(made, frozenset({made.pieces[0].name}))
         assert found is not None
         assert found.closed
         assert least < found.height / (2 * found.widest) < most

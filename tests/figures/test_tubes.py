@@ -7,6 +7,7 @@ import re
 import pytest
 
 from tests.whole.shipped_once import compiled
+from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
@@ -21,7 +22,8 @@ def found(name: str, *part: str) -> MadeTube | None:
     assert made.counts is not None
     assert made.glued is not None
     pieces = tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
-    return tube(made.design, made.counts, made.glued.groups[0], pieces, frozenset(part), middle_size(made.counts))
+    garment = in_one_size(made.design, made.counts, pieces, middle_size(made.counts), made.glued.groups[0])
+    return tube(garment, frozenset(part))
 
 
 def drawn(made: Outcome, glued: bool = True) -> Drawing:
@@ -47,7 +49,7 @@ def test_a_drawn_up_top_closes(name: str, piece: str) -> None:
 def test_a_tube_is_half_as_wide_as_its_piece() -> None:
     made = found("bollard", "hat")
     assert made is not None
-    shape = made.piece.outlines[2]
+    shape = made.piece.shape
     assert 4 * made.profile[0][1] == pytest.approx(shape.start_width)
     assert made.upright
     assert made.thumb is None

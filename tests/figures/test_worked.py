@@ -40,21 +40,21 @@ def test_stripes_have_their_yarns_colours_and_fill_the_piece(pattern: Make) -> N
     fabrics = tuple(replace(f, stripes=((f.yarn, 4), ("navy", 2))) if f.name == own else f for f in made.design.fabrics)
     design = replace(made.design, fabrics=fabrics, yarns=(*made.design.yarns, navy))
     piece = measured(design, made.counts, made.design.pieces[0].name)
-    shape = piece.outlines[0].polygon
-    found = list(stripes(design, piece, 0, shape))
+    shape = piece.laid[0].shape.polygon
+    found = list(stripes(design, piece.laid[0], shape))
     assert {shade for _, shade in found} == {"#203050", yarns.colour(design, design.fabric(own).yarn)}
     assert sum(area(corners) for corners, _ in found) == pytest.approx(area(shape), rel=0.01)
     unstriped = measured(made.design, made.counts, made.design.pieces[0].name)
-    assert not list(stripes(made.design, unstriped, 0, shape))
+    assert not list(stripes(made.design, unstriped.laid[0], shape))
 
 
 def test_a_panel_is_tinted_between_two_lines(pattern: Make) -> None:
     made = pattern(1)
-    piece = measured(made.design, made.counts, made.design.pieces[0].name)
+    piece = measured(made.design, made.counts, made.design.pieces[0].name).laid[0]
     zone = SizedZone(piece.piece.fabric, 10, 30, -5, 4, ORIGIN)
     paper = Paper()
-    panelled = counted_piece(made.design, replace(piece.sized[0], zones=(zone,)))
-    show_panels(paper, replace(piece, counted=(panelled,)), 0, lambda p: (p[0], -p[1]))
+    panelled = counted_piece(made.design, replace(piece.sized, zones=(zone,)))
+    show_panels(paper, replace(piece, of=panelled), lambda p: (p[0], -p[1]))
     drawn = paper.finished("panel", 1, 1).strokes
     assert [stroke.kind for stroke in drawn] == ["tint", "hatch"]
     assert drawn[1].data.count("M") == 2

@@ -8,8 +8,10 @@ import pytest
 
 from tests.whole.shipped_once import compiled
 from walewright.figures.collars import Collars, collars_of
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import cover, middle_size
-from walewright.figures.measures import MeasuredPiece, measured
+from walewright.figures.measures import LaidPiece, MeasuredPiece, measured
 from walewright.figures.model import Drawing
 from walewright.figures.sideways import Sideways, sideways
 from walewright.figures.trunks import Trunk, trunk_of
@@ -17,56 +19,52 @@ from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 
 
-def stages(name: str) -> tuple[Outcome, tuple[MeasuredPiece, ...], int]:
+def stages(name: str) -> tuple[Outcome, tuple[MeasuredPiece, ...]]:
     made = compiled(name)
     assert made.design is not None
     assert made.counts is not None
-    pieces = tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
-    return made, pieces, middle_size(made.counts)
+    return made, tuple(measured(made.design, made.counts, p.name) for p in made.design.pieces)
+
+
+def garment(name: str) -> DrawnGarment:
+    made, pieces = stages(name)
+    assert made.design is not None
+    assert made.counts is not None
+    assert made.glued is not None
+    size = middle_size(made.counts)
+    return in_one_size(made.design, made.counts, pieces, size, made.glued.in_size(size))
 
 
 def trunk(name: str) -> Trunk:
-    made, pieces, size = stages(name)
-    assert made.design is not None
-    assert made.counts is not None
-    found = trunk_of(made.design, made.counts, pieces, size)
+    found = trunk_of(garment(name))
     assert found is not None
     return found
 
 
 def collars(name: str) -> Collars:
-    made, pieces, size = stages(name)
-    assert made.design is not None
-    assert made.glued is not None
-    return collars_of(made.design, made.glued.in_size(size), pieces, trunk(name), size)
+    return collars_of(garment(name), trunk(name))
 
 
 def across(name: str) -> Sideways | None:
-    made, pieces, size = stages(name)
-    assert made.design is not None
-    assert made.counts is not None
-    return sideways(made.design, made.counts, pieces, size)
+    return sideways(garment(name))
 
 
 def drawn(name: str) -> Drawing:
-    made, pieces, _ = stages(name)
+    made, pieces = stages(name)
     assert made.design is not None
     assert made.counts is not None
     return cover(LANGUAGE, made.design, made.counts, pieces, made.glued)
 
 
-def span(of: tuple[MeasuredPiece, int], x: float) -> tuple[float, float]:
-    piece, size = of
-    shape = piece.outlines[size]
-    return shape.polygon_left + x, shape.polygon_right + x
+def span(of: LaidPiece, x: float) -> tuple[float, float]:
+    return of.shape.polygon_left + x, of.shape.polygon_right + x
 
 
 def test_a_back_in_two_panels_is_one_back_with_its_seam_in_the_middle() -> None:
     found = trunk("peatbank")
     assert found.bodies == {"left_front", "right_front", "left_back", "right_back"}
-    size = stages("peatbank")[2]
     backs = sorted(found.backs, key=lambda placed: placed.name)
-    left, right = (sorted(placed.at((x, 0.0))[0] for x in span((placed.piece, size), 0.0)) for placed in backs)
+    left, right = (sorted(placed.at((x, 0.0))[0] for x in span(placed.piece, 0.0)) for placed in backs)
     assert left[1] == pytest.approx(0.0)
     assert right[0] == pytest.approx(0.0)
 
@@ -83,9 +81,8 @@ def test_the_sleeve_of_a_raglan_is_no_back() -> None:
 
 def test_fronts_that_lap_lie_on_each_other_by_so_much() -> None:
     found = trunk("peatbank")
-    size = stages("peatbank")[2]
     assert [placed.name for placed in found.fronts] == ["right_front", "left_front"], "the left one lies over the right one"
-    (right_from, _), (_, left_to) = (span((placed.piece, size), placed.x) for placed in found.fronts)
+    (right_from, _), (_, left_to) = (span(placed.piece, placed.x) for placed in found.fronts)
     assert left_to - right_from == pytest.approx(8.0)
     assert not found.band, "a facing is turned in"
 
@@ -107,9 +104,8 @@ def test_the_lining_of_a_pocket_is_no_collar() -> None:
 def test_a_hood_stands_on_the_neck_and_strips_lie_along_the_fronts_only() -> None:
     found, body = collars("fulmar"), trunk("fulmar")
     assert found.hood is not None
-    size = stages("fulmar")[2]
     top = max(y for _, y in found.hood.outline)
-    assert top > body.fronts[0].piece.outlines[size].height + 15
+    assert top > body.fronts[0].piece.shape.height + 15
     assert max(y for _, y in found.hood.face) < top
     assert body.bands.keys() == {("left_front", "edge"), ("right_front", "edge")}
 
@@ -117,9 +113,8 @@ def test_a_hood_stands_on_the_neck_and_strips_lie_along_the_fronts_only() -> Non
 def test_a_body_knitted_from_side_to_side_has_its_neck_up() -> None:
     found = across("kittiwake")
     assert found is not None
-    size = stages("kittiwake")[2]
-    corners = found.worn(found.front.outlines[size].polygon)
-    assert found.front.piece.name == "front", "the deeper neck is in front"
+    corners = found.worn(found.front.shape.polygon)
+    assert found.front.name == "front", "the deeper neck is in front"
     high = max(y for _, y in corners)
     assert max(y for _, y in found.neck) == pytest.approx(high, abs=0.01)
     assert min(y for _, y in found.neck) < min(y for _, y in found.behind) < high

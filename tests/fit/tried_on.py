@@ -59,4 +59,4 @@ def walkers(text: str, head: str = HEAD) -> tuple[Walker, ...]:
     made = knitted(text, head)
     design, glued, counts = parts(made)
     sized = zip(counts.sizes, made.results, strict=True)
-    return tuple(walker(design, glued.in_size(n), cloth(design, n, g, r.fabrics)) for n, (g, r) in enumerate(sized))
+    return tuple(walker(design, glued.in_size(n), cloth(design.at(n), g, r.fabrics)) for n, (g, r) in enumerate(sized))

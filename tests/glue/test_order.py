@@ -52,6 +52,12 @@ def test_bands_on_single_edges_come_after_the_pieces() -> None:
     assert order[:3] == ["panel", "other", "edge"]
 
 
+def test_a_first_step_is_of_bands_on_single_edges_too() -> None:
+    making = 'making up\n    step "Block all of it."\n    join panel side to other side\n'
+    order = work(sewn(panel("panel") + panel("other") + "band edge with collar along panel end\n" + making))
+    assert order[:4] == ["panel", "other", "edge", "step 0"]
+
+
 def test_steps_stay_between_the_joins_they_were_written_between() -> None:
     text = """\
 making up

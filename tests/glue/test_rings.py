@@ -5,7 +5,10 @@ from __future__ import annotations
 import pytest
 
 from tests.glue.sewn import body, panel, understood
-from walewright.glue.rings import RingEdge, rings, strip
+from tests.whole.shipped_once import GARMENTS, SHIPPED, source
+from walewright import pipeline
+from walewright.design import Changes
+from walewright.glue.rings import ALONG_ROWS, RingEdge, rings, strip
 
 
 def ring(text: str, number: int = 0, purl_out: bool = False) -> tuple[RingEdge, ...]:
@@ -137,3 +140,16 @@ def test_a_strip_has_two_ends_and_a_rim() -> None:
     assert [e.edge for e in edges] == ["first end", "rim", "last end", "start"]
     ((*turned,),) = strip(purl_out=True)
     assert [e.edge for e in turned] == ["start", "last end", "rim", "first end"]
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_what_ends_at_the_bottom_and_the_top_lies_along_rows(name: str) -> None:
+    """And every ring is closed: each edge begins where the one before it ends."""
+    design = pipeline.understood(source(name), "rings.wale", SHIPPED, Changes()).design
+    assert design is not None
+    for piece in design.pieces:
+        for purl_out in (False, True):
+            for edges in rings(design, piece, purl_out):
+                assert all((e.first in ("bottom", "top")) == (e.state in ALONG_ROWS) for e in edges)
+                assert all({e.first, e.last} in ({"bottom", "top"}, {"left", "right"}) for e in edges)
+                assert all(a.end & b.begin or not a.end or not b.begin for a, b in zip(edges, edges[1:] + edges[:1], strict=True))

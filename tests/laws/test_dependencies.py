@@ -14,7 +14,7 @@ from tests.laws.code_tree import ROOT, modules, nodes, tree
 from walewright.sheet.fonts import FACES
 
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-TOOLS = {"pytest-xdist", "hatchling", "httpx2", "mypy", "ruff", "watchfiles"}
+TOOLS = {"hatchling", "httpx2", "mypy", "ruff", "watchfiles"}
 """Run by name, or a part of what runs them: nothing imports them."""
 OWN = {"walewright", "tests"}
 

@@ -36,7 +36,7 @@ ALLOWED = {
     "cli.edits._renamed": "the author's source, cut at the spans of what is edited in it",
     "cli.edits._written_instead": "the author's source, looked through for what is to be written otherwise",
     "design.reading.counts.tex": "a yarn's count as its author wrote it, read as a number",
-    "design.model.design.called": "the author's label of a machine, printed as far as its first comma",
+    "design.model.machine.called": "the author's label of a machine, printed as far as its first comma",
     "design.findings.__init__": "the author's source: the names within a line",
     "sheet.parts._stretches": "where a line may break: a blank and a stop go with the figure beside them",
     "report.excerpt.column": "the author's source, shown under a message",

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from tests.whole.shipped_once import compiled
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
@@ -16,7 +17,7 @@ PATTERNS = Path(__file__).resolve().parents[2] / "patterns"
 GIVEN = shipped()
 
 
-def compiled(name: str, **given: object) -> pipeline.Outcome:
+def regraded(name: str, **given: object) -> pipeline.Outcome:
     path = PATTERNS / f"{name}.wale"
     return pipeline.compile(path.read_text(encoding="utf-8"), path.name, GIVEN, Changes(**given))  # type: ignore[arg-type]
 
@@ -26,7 +27,7 @@ def test_a_size_has_the_numbers_of_the_graded_page(name: str) -> None:
     graded = compiled(name)
     assert graded.counts is not None
     for size, counted in zip(graded.counts.sizes[1:4], graded.counts.sizes[2:5], strict=False):
-        alone = compiled(name, sizes=(size.size, counted.size))
+        alone = regraded(name, sizes=(size.size, counted.size))
         assert alone.proven
         assert alone.counts is not None
         assert [one.pieces for one in alone.counts.sizes] == [size.pieces, counted.pieces]
@@ -36,7 +37,7 @@ def test_a_size_has_the_numbers_of_the_graded_page(name: str) -> None:
 
 def test_the_sizes_differ_where_each_is_counted_by_itself() -> None:
     """What the test above would see: in this garment the other sizes have a say in the numbers."""
-    graded, by_itself = compiled("plover"), compiled("plover", sizes=("M",))
+    graded, by_itself = compiled("plover"), regraded("plover", sizes=("M",))
     understood = pipeline.understood(by_itself.text, by_itself.file, GIVEN, Changes(sizes=("M",)))
     alone = pipeline.from_design(understood)
     assert graded.counts is not None

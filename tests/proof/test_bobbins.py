@@ -64,3 +64,17 @@ def test_without_a_picture_there_are_none() -> None:
 
 def test_ends_that_begin_before_the_picture_are_not_wound() -> None:
     assert found(from_row=4) == ()
+
+
+def test_what_its_yarn_wraps_in_its_first_row_is_not_of_its_block() -> None:
+    """A needle beyond the block that the yarn is laid around, and one within it that is cast off in the same row."""
+    made = picture()
+    (at, block) = next((n, c) for n, c in enumerate(made.courses) if c.yarn == "navy")
+    beyond = replace(block, kind="wrap", first=block.last + 1, last=block.last + 1, count=1)
+    within = replace(block, kind="cast off", last=block.first, count=1)
+    courses = (*made.courses[: at + 1], beyond, within, *made.courses[at + 1 :])
+    found = bobbins(DRAWN, garment(replace(SIZED, charts=(AT,))), {"cloth": replace(made, courses=courses)})
+    (navy,) = (use for use in found if use.yarn == "navy")
+    assert (navy.first, navy.last, navy.row, navy.last_row) == ("L 2", "R 2", 3, 6)
+    plain = DRAWN.fabric("plain")
+    assert navy.metres == pytest.approx(((16 + 2) * loop_cm(DRAWN, plain) + 2 * TAIL_CM) * (1 + SPARE) / 100)

@@ -385,7 +385,7 @@ def test_knitting_that_was_not_counted_is_told(what: str) -> None:
 
 
 def measured(of: CountedPiece, fabric: KnitFabric) -> tuple[Measure, ...]:
-    return measures(of, fabric, 0, tuple(deviations(of, 0)))
+    return measures(DESIGN.at(0), of, fabric, tuple(deviations(DESIGN.at(0), of)))
 
 
 def test_everything_of_the_bag_is_measured() -> None:
@@ -419,9 +419,9 @@ def test_a_repeat_counts_once_and_a_zone_at_its_own_gauge() -> None:
 
 def test_what_was_chosen_from_a_range_is_what_was_wanted() -> None:
     of = counted_piece(DESIGN, BAG)
-    start, *others = deviations(of, 0)
+    start, *others = deviations(DESIGN.at(0), of)
     chosen = (replace(start, piece="hat", wanted_cm=50.0), replace(start, wanted_cm=12.3), *others)
-    found = {LANGUAGE.measure(m.key): m for m in measures(of, knitted("bag", bag()), 0, chosen)}
+    found = {LANGUAGE.measure(m.key): m for m in measures(DESIGN.at(0), of, knitted("bag", bag()), chosen)}
     assert found["width at start"].wanted_cm == 12.3
     assert found["width at start"].off == pytest.approx(16 - 12.3 * 1.3)
     assert found["height of palm"].wanted_cm == pytest.approx(14 / 1.85)

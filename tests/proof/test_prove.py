@@ -10,7 +10,7 @@ from tests.whole.garment import SHIPPED, regraded, tidewrack
 from walewright.bed import Bed, BedResult, Fault, Gauge, knit
 from walewright.counted.model import ShapingPhrase
 from walewright.design import Changes
-from walewright.knit.operations import Pass, Work
+from walewright.knit.operations import Join, Pass, Work
 from walewright.pipeline import Outcome, compile
 from walewright.proof import prove
 from walewright.report.english import in_english
@@ -119,6 +119,61 @@ def test_words_that_knit_another_fabric_are_refused(sound: Outcome) -> None:
     short = replace(sleeve, operations=tuple(o for i, o in enumerate(sleeve.operations) if i not in passes[:2]))
     other = replace(work, tasks=tuple(short if t is sleeve else t for t in work.tasks))
     assert "words-knit-otherwise" in codes(sound, sound.results, (again(sound, other), *sound.results[1:]))
+
+
+def otherwise(sound: Outcome, **changed: object) -> list[str]:
+    """What is told where the words of the first size come to another result, in words."""
+    words = replace(sound.results[0], **changed)  # type: ignore[arg-type]
+    assert sound.design is not None
+    assert sound.counts is not None
+    assert sound.glued is not None
+    results = (words, *sound.results[1:])
+    _, found = prove(sound.design, sound.glued, sound.counts, sound.works, sound.results, results)
+    assert {(d.code, d.sizes) for d in found} <= {("words-knit-otherwise", (sound.design.sizes[0],))}
+    return [in_english(d).message for d in found]
+
+
+def test_another_order_of_work_is_told_at_its_first_difference(sound: Outcome) -> None:
+    done = sound.results[0].done
+    at = next(n for n, task in enumerate(done) if isinstance(task, Join))
+    join = done[at]
+    assert isinstance(join, Join)
+    (told,) = otherwise(sound, done=(*done[:at], replace(join, ends=(join.ends[0], "left end")), *done[at + 1 :]))
+    assert "left end" in told
+    for piece, edge, _ in (*join.one, *join.other):
+        assert piece in told
+        assert edge.split()[0] in told
+    # Both ends of it are told, the planned ones and the printed ones.
+    planned, printed = (f"{one} of {other}" for one, other in (("a", "b"), ("c", "d")))
+    (told,) = otherwise(sound, done=(*done[:at], replace(join, ends=(planned, printed)), *done[at + 1 :]))  # type: ignore[arg-type]
+    assert told.index(planned) < told.index(printed)
+    (told,) = otherwise(sound, done=(*done[:at], "another block", *done[at + 1 :]))
+    assert "another block" in told
+    (shorter,) = otherwise(sound, done=done[:-1])
+    (longer,) = otherwise(sound, done=(*done, "one more"))
+    assert "one more" in longer
+    assert "nothing" in shorter
+    assert "nothing" in longer
+
+
+def test_edges_left_free_or_taken_up_otherwise_are_told(sound: Outcome) -> None:
+    free = sound.results[0].free_edges
+    assert free
+    (told,) = otherwise(sound, free_edges=(*free, ("sleeve", "cuff", 1), ("sleeve", "elbow", 1)))
+    assert "cuff" in told
+    assert "elbow" not in told
+    (told,) = otherwise(sound, free_edges=free[1:])
+    assert free[0][0] in told
+    assert free[0][1] in told
+
+
+def test_words_that_stop_are_told_with_what_stops_them_and_nothing_else(sound: Outcome) -> None:
+    fault = beyond_the_bed("sleeve")
+    left = tuple(f for f in sound.results[0].fabrics if f.name != "sleeve")
+    told = otherwise(sound, faults=(fault,), fabrics=left, done=(), free_edges=())
+    assert len(told) == 2
+    assert "sleeve" in told[0]
+    assert "R 51" in told[1]
 
 
 def test_one_fault_in_all_sizes_is_one_message(sound: Outcome) -> None:

@@ -56,7 +56,7 @@ def test_a_swatch_of_loops_weighs_a_swatch(design: Design) -> None:
     two = yarn_uses(design, plain(40 * 60))[0].grams
     assert two - one == pytest.approx(62 * (1 + SPARE))
     # Both swatches, with the stitches and rows round the measured block, are knitted from the same yarn before the garment.
-    assert one == pytest.approx((62 + 56) * (50 * 94) / (40 * 60) * (1 + SPARE))
+    assert one == pytest.approx((62 + 56) * (50 * 60) / (40 * 60) * (1 + SPARE))
 
 
 def test_balls_are_whole_and_enough(design: Design) -> None:
@@ -125,7 +125,7 @@ def test_yarns_share_the_weight_by_loops_and_thickness(design: Design) -> None:
     spent = of(("plain", "wool", Tally(6_000)), ("plain", "navy", Tally(4_000)))
     wool, navy = yarn_uses(both, spent)
     # Together they weigh what as many loops weigh, swatch included, and navy has half the weight to a metre.
-    swatch = 50 * 94
+    swatch = 50 * 60
     assert wool.grams + navy.grams == pytest.approx((10_000 + swatch) * 62 / 2400 * (1 + SPARE))
     assert wool.grams / navy.grams == pytest.approx(6_000 * 2 / 4_000)
     assert wool.metres / navy.metres == pytest.approx(6 / 4)
@@ -139,7 +139,7 @@ def test_floats_take_yarn_of_their_width(design: Design) -> None:
         spent = of(("plain", "wool", Tally(9_000)), ("plain", "navy", Tally(1_000, passed=passed)))
         return yarn_uses(both, spent)[1].metres
 
-    swatch = 50 * 94 / 10_000
+    swatch = 50 * 60 / 10_000
     assert metres(3_000) - metres(0) == pytest.approx(3_000 / per_cm / 100 * (1 + swatch) * (1 + SPARE))
 
 
@@ -164,7 +164,7 @@ def test_slipped_needles_are_of_the_weighed_area(design: Design) -> None:
 
 def test_long_stitches_and_chains_take_double(design: Design) -> None:
     measured = replace(unweighed(design, loop_cm=2.0), fabrics=(replace(design.fabric("plain"), swatch_grams=0.0, loop_cm=2.0),))
-    swatch = 1 + 50 * 94 / 10_000
+    swatch = 1 + 50 * 60 / 10_000
     none, longs, chains = (
         yarn_uses(measured, plain(10_000, longs=longs, chains=chains))[0].metres for longs, chains in ((0, 0), (100, 0), (0, 100))
     )
@@ -218,7 +218,7 @@ def test_a_yarn_of_the_design_that_is_not_knitted_is_told(design: Design) -> Non
 def test_garment_swatches_and_reserve_are_told_apart(design: Design) -> None:
     spent = replace(plain(30_000), tails_cm=Counter(wool=250))
     (use,) = yarn_uses(design, spent, {"wool": 100.0})
-    assert use.swatch_grams == pytest.approx((62 + 56) * (50 * 94) / (40 * 60))
+    assert use.swatch_grams == pytest.approx((62 + 56) * (50 * 60) / (40 * 60))
     assert use.garment_grams == pytest.approx(30_000 * 62 / 2400 + (250 + 300) * design.yarns[0].tex / 1e5)
     assert use.reserve_grams == pytest.approx(SPARE * (use.garment_grams + use.swatch_grams))
     assert use.grams == pytest.approx(use.garment_grams + use.swatch_grams + use.reserve_grams)
@@ -227,7 +227,7 @@ def test_garment_swatches_and_reserve_are_told_apart(design: Design) -> None:
 def test_of_several_yarns_each_has_its_own_swatches(design: Design) -> None:
     both = two_colours(design)
     wool, navy = yarn_uses(both, of(("plain", "wool", Tally(6_000)), ("plain", "navy", Tally(4_000))))
-    assert wool.swatch_grams + navy.swatch_grams == pytest.approx(50 * 94 * 62 / 2400)
+    assert wool.swatch_grams + navy.swatch_grams == pytest.approx(50 * 60 * 62 / 2400)
     assert wool.swatch_grams / navy.swatch_grams == pytest.approx(wool.garment_grams / navy.garment_grams)
 
 

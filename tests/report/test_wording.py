@@ -9,6 +9,9 @@ from walewright.report.said import Amount, BySize, Fact, said
 from walewright.report.wording import Language, Worded, Wording, worded
 
 PHRASES = {
+    "in-sizes": "in {sizes:and}",
+    "as-typed": "{sizes:or`}, `--size {size}`",
+    "of-all": "of {sizes} sizes",
     "slot": "slot `{slot}`",
     "value": "value of `{shape}`",
     "value/many": "values of `{shape}`",
@@ -52,6 +55,15 @@ def words(wording: Wording, diagnostic: Diagnostic, **how: object) -> Worded:
         ("every {a:row|# rows}", {"a": 3}, "every 3 rows"),
         ("{a:?above|below}", {"a": False}, "below"),
         ("it{a:? too}", {"a": True}, "it too"),
+        ("{size}: {a}", {"size": "2_years", "a": "left_front"}, "2 years: left_front"),
+        ("{a}", {"a": said("in-sizes", sizes=("2_years", "4_years"))}, "in 2 years and 4 years"),
+        (
+            "{a}",
+            {"a": said("as-typed", sizes=("2_years", "4_years"), size="10_years")},
+            "`2_years` or `4_years`, `--size 10_years`",
+        ),
+        ("{a}", {"a": said("of-all", sizes=3)}, "of 3 sizes"),
+        ("{a}", {"a": BySize(("2_years",), (1.0,), "cm")}, "2 years 1 cm"),
         ("{a:,} of {b:04X}", {"a": 5000, "b": 0x41}, "5,000 of 0041"),
     ],
 )

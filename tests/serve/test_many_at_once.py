@@ -98,7 +98,7 @@ def crowded(seconds: float) -> tuple[list[Seat], int]:
         return seats, most
 
 
-@pytest.mark.parametrize("seconds", [4, pytest.param(60, marks=pytest.mark.campaign)])
+@pytest.mark.parametrize("seconds", [2, pytest.param(60, marks=pytest.mark.campaign)])
 def test_twenty_at_once(seconds: float) -> None:
     seats, most = crowded(seconds)
     assert [line for seat in seats for line in seat.wrong] == []

@@ -23,7 +23,7 @@ def _form(hand: KnittersHand, address: str) -> None:
 
 
 def _refused(hand: KnittersHand, address: str) -> None:
-    hand.page.goto(f"{address}garment/marram")
+    hand.page.goto(f"{address}garment/tidewrack")
     hand.fill("measure:bust", "300")
     hand.click("text=Work it out")
     hand.settled("refused")

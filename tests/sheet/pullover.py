@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 
 import pytest
 
@@ -14,7 +15,7 @@ from walewright.design import model as d
 from walewright.fit.model import Fit, Girth
 from walewright.guide.english import LANGUAGE
 from walewright.proof import model as p
-from walewright.sheet import PageOptions, Sheet, compose
+from walewright.sheet import PageOptions, ProvenPattern, Sheet, compose, html, pdf
 from walewright.solve.model import Counts
 from walewright.write import model as w
 
@@ -34,7 +35,7 @@ class Pattern:
     def sheet(self, **options: str | bool) -> Sheet:
         chosen = {"version": "0.1.0", "date": "2025-11-25", **options}
         made = self.design, self.counts, self.instructions, self.proof
-        return compose(LANGUAGE, *made, PageOptions(**chosen), self.fit)  # type: ignore[arg-type]
+        return compose(LANGUAGE, ProvenPattern(*made, self.fit), PageOptions(**chosen))  # type: ignore[arg-type]
 
 
 STEPS = (
@@ -482,3 +483,10 @@ def make_pattern(
 @pytest.fixture(scope="session")
 def pattern() -> Callable[..., Pattern]:
     return make_pattern
+
+
+@cache
+def printed(count: int = 8, paper: str = "a4", units: str = "cm") -> tuple[bytes, tuple[str, ...]]:
+    """The pullover in so many sizes as PDF, and what the renderer complained of: set once for all tests that ask it something."""
+    sheet = make_pattern(count).sheet(paper=paper, units=units)
+    return pdf(html(sheet), sheet)

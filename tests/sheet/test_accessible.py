@@ -17,15 +17,14 @@ import pypdf
 import pytest
 from pypdf.generic import ContentStream
 
-from walewright.sheet import html, pdf
+from tests.sheet.pullover import printed
 
 Make = Callable[..., Any]
 
 
 @pytest.fixture(scope="module")
-def data(pattern: Make) -> bytes:
-    sheet = pattern(8).sheet()
-    return pdf(html(sheet), sheet)[0]
+def data() -> bytes:
+    return printed()[0]
 
 
 @pytest.fixture(scope="module")
@@ -56,9 +55,8 @@ def of_kind(root: Any, *kinds: str) -> list[Any]:
 
 
 @pytest.mark.parametrize(("count", "paper", "units"), [(8, "a4", "cm"), (1, "letter", "in"), (3, "a4", "both")])
-def test_an_independent_checker_finds_nothing(pattern: Make, count: int, paper: str, units: str) -> None:
-    sheet = pattern(count).sheet(paper=paper, units=units)
-    report = checker.validate_pdf_bytes(pdf(html(sheet), sheet)[0], profile=checker.ValidationProfile.PDF_UA_1)
+def test_an_independent_checker_finds_nothing(count: int, paper: str, units: str) -> None:
+    report = checker.validate_pdf_bytes(printed(count, paper, units)[0], profile=checker.ValidationProfile.PDF_UA_1)
     assert [f"{f.rule_id}: {f.message}" for f in report.failures] == []
     assert report.is_compliant
     assert report.rules.total > 100

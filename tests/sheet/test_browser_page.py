@@ -25,13 +25,12 @@ MOST_BYTES = 1_500_000
 
 
 def picked(pattern: Pattern, only: frozenset[int] | None = None) -> PickedSizes:
-    design, counts, instructions, proof = pattern.outcome.result()
     copies = {
         size: copy.instructions
         for size, (copy, _) in enumerate(pattern.bench_copies)
         if copy is not None and (only is None or size in only)
     }
-    return picked_sizes(pattern.guide, design, counts, instructions, copies, proof, "cm", pattern.outcome.fit, pattern.sheet)
+    return picked_sizes(pattern.guide, pattern.proven, copies, pattern.sheet, "cm")
 
 
 def words(markup: str) -> str:
@@ -112,7 +111,7 @@ def test_a_copy_that_reads_otherwise_is_left_out(monkeypatch: pytest.MonkeyPatch
         return proven(outcome, size, replace(copy, plain_text=text))
 
     monkeypatch.setattr(bench_copies, "proven_bench", misprinted)
-    page = pattern_of("bollard").browser_page
+    page = replace(pattern_of("bollard")).browser_page
     assert re.findall(r'<template data-size="(\d+)"', page) == ["0", "2", "3", "4"]
 
 
@@ -125,7 +124,7 @@ def test_the_page_for_paper_has_nothing_of_it() -> None:
 
 
 def test_the_key_is_the_documents_hash() -> None:
-    pattern = pattern_of("bollard")
+    pattern = replace(pattern_of("bollard"))
     pages = {built("bollard"), pattern.browser_page, replace(pattern, date="2026-01-03").browser_page}
     keys = {re.findall(r'data-key="([0-9a-f]{32})"', page)[0]: page for page in pages}
     assert len(pages) == len(keys) == 2

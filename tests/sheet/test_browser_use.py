@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 import pytest
 
 from tests.browser import barriers
 from tests.browser_pages import built, opened, pick, visible_words
+from tests.draws import few_of
 
 if TYPE_CHECKING:
     from playwright.sync_api import Browser, Page
@@ -189,10 +190,16 @@ def test_printed_is_what_is_read(tidewrack: Page) -> None:
     assert visible_words(tidewrack) == words
 
 
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("width", [1280, 390])
-@pytest.mark.parametrize("name", ["tidewrack", "hawser"])
-def test_nothing_keeps_anybody_out(name: str, width: int, scheme: str, browser: Browser, tmp_path: Path) -> None:
+SEEN = [
+    *(("tidewrack", 390, "light"), ("hawser", 390, "dark"), ("tidewrack", 1280, "dark"), ("hawser", 1280, "light")),
+    *(("tidewrack", 390, "dark"), ("hawser", 390, "light"), ("tidewrack", 1280, "light"), ("hawser", 1280, "dark")),
+]
+"""Garment, width and scheme of colours: among the first four is each with each of the others."""
+
+
+@pytest.mark.parametrize("seen", few_of(SEEN, 4), ids=lambda seen: "-".join(map(str, seen)))
+def test_nothing_keeps_anybody_out(seen: tuple[str, int, Literal["light", "dark"]], browser: Browser, tmp_path: Path) -> None:
+    name, width, scheme = seen
     page = opened(browser, built(name), tmp_path, viewport={"width": width, "height": 800}, color_scheme=scheme)
     assert barriers(page) == []
     pick(page, 2)

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from tests.whole.shipped_once import GARMENTS, compiled, source
 from walewright.counted import model as s
 from walewright.design import model as d
 from walewright.figures import chart_drawing, symbols, yarns
@@ -18,7 +19,7 @@ from walewright.figures.model import Drawing
 from walewright.guide.english import LANGUAGE
 from walewright.guide.english.drawings import DRAWINGS
 from walewright.proof import model as p
-from walewright.sheet import chart_places, html
+from walewright.sheet import ProvenPattern, chart_places, html
 from walewright.sheet.charts import charts
 from walewright.sheet.hand_tools import moved_together
 from walewright.sheet.lengths import bobbins, floats
@@ -105,7 +106,7 @@ def test_a_chart_that_fits_is_one_sheet_as_large_as_may_be() -> None:
 
 def test_sheets_say_what_is_on_which(pattern: Make) -> None:
     made = with_charts(pattern(1), ISLAND, lies={"front": (lying(-50, 49, -50, ""),)})
-    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof))
     assert len(part.sheets) > 4
     assert part.map is not None
     assert {t.text for t in part.map.letterings} == {letter(i) for i in range(len(part.sheets))}
@@ -268,7 +269,7 @@ def lace_pattern(pattern: Make) -> Any:
 
 def test_the_key_has_every_symbol_that_occurs_with_words_and_number(pattern: Make) -> None:
     made = lace_pattern(pattern)
-    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof))
     rows = {k.written: k for k in part.key}
     assert set(rows) == set("".join(LACE.rows))
     assert (rows["O"].name, rows["O"].what, rows["O"].standard) == ("Eyelet", "leave the needle empty", "JIS L 0201 1030")
@@ -285,7 +286,7 @@ def test_the_key_has_every_symbol_that_occurs_with_words_and_number(pattern: Mak
 
 def test_where_the_chart_lies(pattern: Make) -> None:
     made = lace_pattern(pattern)
-    (part,) = charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof)
+    (part,) = charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof))
     assert part.places is not None
     # Back and front are alike and share a table.
     (group,) = part.places.groups
@@ -324,7 +325,7 @@ def test_a_motif_is_marked_at_its_own_middle(pattern: Make) -> None:
 
 def test_no_chart_no_page(pattern: Make) -> None:
     made = with_charts(pattern(1), LACE, lies={})
-    assert charts(LANGUAGE, made.design, made.counts, made.instructions, made.proof) == ()
+    assert charts(LANGUAGE, ProvenPattern(made.design, made.counts, made.instructions, made.proof)) == ()
 
 
 def test_tools_with_as_many_prongs_as_stitches_are_moved_together() -> None:
@@ -363,3 +364,27 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
 )
 def test_the_middle_of_a_motif_is_a_needle_or_between_two(first: int, last: int, middle: str) -> None:
     assert chart_places._middle(lying(first, last, 0)) == middle
+
+
+@pytest.mark.parametrize("name", [name for name in GARMENTS if "\nchart " in source(name)])
+def test_where_charts_lie_agrees_with_the_counts(name: str) -> None:
+    """In every size a motif takes as many rows as it is drawn with, and a charted fabric goes on as long as it is counted, or
+    until the piece parts where it lies."""
+    outcome = compiled(name)
+    assert outcome.design is not None
+    assert outcome.counts is not None
+    for chart_ in outcome.design.charts:
+        found = chart_places.uses(outcome.design, outcome.counts, chart_)
+        for use in found:
+            table = chart_places.places(LANGUAGE, chart_, (use,), outcome.design.sizes)
+            assert table is not None
+            begins, ends = (row.cells for row in table.groups[0].rows[:2])
+            for at, begin, end in zip(use.sized, begins, ends, strict=True):
+                if at is None:
+                    assert begin.text == end.text == "–"
+                    continue
+                piece, lies = at
+                assert int(begin.text) == piece.counter(lies.from_row)
+                parted = any(lies.from_row < o.row < lies.to_row for o in piece.openings)
+                assert parted or int(end.text) == piece.counter(lies.to_row)
+                assert parted or chart_.repeat or int(end.text) - int(begin.text) == len(chart_.rows)

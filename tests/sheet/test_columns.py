@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
-from walewright.sheet.columns import in_columns, in_rows
+from walewright.sheet.columns import in_boxes, in_columns
 from walewright.sheet.model import HowTo
 
 
@@ -26,11 +26,25 @@ def test_runs_keep_their_order_and_leave_nothing_out() -> None:
     assert in_columns(items[:1], 2) == [items[:1]]
 
 
-def test_boxes_stand_beside_others_about_as_high_the_lowest_first() -> None:
-    def way(title: str, height: float) -> HowTo:
-        return HowTo(title, title, ("",), Drawing(title, 50, height, (), ()))
+def way(title: str, height: float, text: str = "") -> HowTo:
+    return HowTo(title, title, (text,), Drawing(title, 36, height, (), ()))
 
-    ways = [way("a", 30), way("b", 10), way("c", 31), way("d", 11), way("e", 32), way("f", 12), way("g", 1)]
-    rows = [[w.title for w in row] for row in in_rows(ways, 3)]
-    assert rows == [["b", "d", "f"], ["a", "c", "e"], ["g"]]
-    assert [[w.title for w in row] for row in in_rows(ways[::-1], 3)][-1] == ["g"]
+
+def titles(runs: list[list[HowTo]]) -> list[list[str]]:
+    return [[w.title for w in run] for run in runs]
+
+
+def test_the_lowest_boxes_stand_under_the_heading_and_all_others_highest_first_in_two_columns() -> None:
+    ways = [way("a", 30), way("b", 10), way("c", 31), way("d", 11), way("e", 32), way("f", 12)]
+    first, others = in_boxes(ways, 2)
+    assert titles(first) == [["b"], ["d"]]
+    assert titles(others) == [["e", "f"], ["c", "a"]]
+    first, others = in_boxes(ways, 1)
+    assert (titles(first), titles(others)) == ([["a"]], [["b", "c", "d", "e", "f"]])
+    assert in_boxes(ways[:2], 2)[1] == []
+
+
+def test_a_box_is_as_high_as_its_words_need_beside_and_beneath_its_drawing() -> None:
+    long, short = way("long", 10, "word " * 120), way("short", 10, "word")
+    assert titles(in_columns([long, short, short, short], 2)) == [["long"], ["short"] * 3]
+    assert titles(in_columns([way("tall", 90), short, short, short], 2)) == [["tall"], ["short"] * 3]

@@ -4,6 +4,7 @@ of these is a change of what is printed."""
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from typing import Any
 
@@ -49,10 +50,13 @@ def outcome(name: str) -> Outcome:
     return made
 
 
+def proven(made: Outcome) -> sheet.ProvenPattern:
+    return sheet.ProvenPattern(*made.result(), made.fit, glued=made.glued)
+
+
 def composed(name: str) -> sheet.Sheet:
     made = outcome(name)
-    design, counts, instructions, proof = made.result()
-    return sheet.compose(LANGUAGE, design, counts, instructions, proof, SHOWN[name][2], made.fit, glued=made.glued)
+    return sheet.compose(LANGUAGE, proven(made), SHOWN[name][2])
 
 
 @pytest.mark.parametrize(("count", "units"), [(1, "in"), (3, "both")])
@@ -69,18 +73,16 @@ def test_garments(name: str, snapshot: SnapshotAssertion) -> None:
 def test_text_copies(name: str, snapshot: SnapshotAssertion) -> None:
     """But for the steps, which are the instructions' own."""
     made = outcome(name)
-    design, _, _, proof = made.result()
-    told = text_copy(LANGUAGE, composed(name), design, proof, "The steps.\n", made.fit, SHOWN[name][2].units)
+    told = text_copy(LANGUAGE, composed(name), proven(made), "The steps.\n", SHOWN[name][2].units)
     assert told == snapshot
 
 
 @pytest.mark.parametrize("name", ["shoal", "fulmar"])
 def test_bench_copies(name: str, snapshot: SnapshotAssertion) -> None:
     made = outcome(name)
-    design, counts, _, proof = made.result()
     copy, faults = bench_copy(made, 0)
     assert faults == ()
     assert copy is not None
-    document = sheet.compose_bench(LANGUAGE, design, counts, made.plans[0], copy.instructions, proof, SHOWN[name][2])
+    document = sheet.compose_bench(LANGUAGE, replace(proven(made), instructions=copy.instructions), made.plans[0], SHOWN[name][2])
     pages = {of.anchor: 1 + number % 3 for number, of in enumerate(document.sheets) if number != 1}
     assert dumped(sheet.with_pages(LANGUAGE, document, pages), "bench", whole=False) == snapshot

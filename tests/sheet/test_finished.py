@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
+import pytest
+from hypothesis import given
+from hypothesis import strategies as hs
+
 from tests.figures import gallery
+from tests.whole.shipped_once import compiled
 from walewright.design import model as d
 from walewright.figures.garment import cover
 from walewright.figures.measures import measured
 from walewright.fit import model as fit
 from walewright.guide.english import LANGUAGE
+from walewright.guide.numbers import cm, difference, length
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.fitting import finished
 
@@ -33,7 +40,7 @@ WORN = fit.Fit((BODY, SLEEVE), (BUST,), (("collar", (60.0, 61.0)),), (REACH,), (
 
 
 def rows(made: Any, worn: fit.Fit | None) -> dict[str, dict[str, list[str]]]:
-    table = size_table(LANGUAGE, made.design, pieces(made), worn, "cm")
+    table = size_table(LANGUAGE, made.design, made.counts, pieces(made), worn, "cm")
     return {g.title: {r.label: [c.text for c in r.cells] for r in g.rows} for g in table.groups}
 
 
@@ -41,8 +48,18 @@ def test_ease_is_finished_less_body(pattern: Make) -> None:
     told = rows(pattern(2), WORN)
     assert told["Ease: finished less body"] == {
         "Bust: all round below the armholes": ["13.5", "12.5"],
-        "Back neck to wrist": ["-1", "-1"],
+        "Back neck to wrist": ["−1", "−1"],
     }
+
+
+@pytest.mark.parametrize("units", ["cm", "both", "in"])
+@given(made=hs.floats(20, 150), body=hs.floats(20, 150))
+def test_ease_is_what_the_printed_figures_differ_by(units: str, made: float, body: float) -> None:
+    def read(text: str) -> float:
+        return float(re.sub("[¼½¾]", lambda m: {"¼": ".25", "½": ".5", "¾": ".75"}[m[0]], text.replace("−", "-")))
+
+    figures = zip(difference(made, body, units), length(made, units), length(body, units), strict=True)
+    assert all(not told or read(told) == read(one) - read(other) for told, one, other in figures)
 
 
 def test_two_alike_are_one_row_and_one_note(pattern: Make) -> None:
@@ -53,8 +70,30 @@ def test_two_alike_are_one_row_and_one_note(pattern: Make) -> None:
     told = rows(pattern(2), worn)["Finished"]
     assert told["Sleeve and other, each: all round, at cuff"] == ["20", "22"]
     assert told["Third: all round, at cuff"] == ["21", "23"]
-    notes = [note for note in size_notes(LANGUAGE, pattern(2).design, worn, "cm") if "goes through" in note]
+    notes = [note for note in size_notes(LANGUAGE, pattern(2).design, worn, "cm") if "can pass" in note]
     assert [note.split(":")[0] for note in notes] == ["Neck", "Cuff left", "Cuff right"]
+
+
+@pytest.mark.parametrize(
+    ("name", "told", "values"),
+    [
+        # A scarf has its hem at both ends, each as deep.
+        ("avocet", "Scarf: length, with hem at both ends", lambda p, i: p.laid[i].full_height + p.laid[i].of.edging_cm),
+        # What is knitted from side to side is as long as its rows are wide.
+        ("windrow", "Skirt: length as it is worn, without casing", lambda p, i: p.measures[0].values[i]),
+        ("kittiwake", "Back and front: length as it is worn", lambda p, i: max(w for _, w in _widths_of(p, i))),
+    ],
+)
+def test_lengths_are_those_of_what_is_worn(name: str, told: str, values: Callable[[Any, int], float]) -> None:
+    made = compiled(name)
+    found = rows(made, made.fit)["Finished"]
+    piece = pieces(made)[0]
+    assert found[told] == [cm(values(piece, size)) for size in range(len(found[told]))]
+    assert not [label for label in found if "repeats" in label or (label != told and ": length" in label)]
+
+
+def _widths_of(piece: Any, size: int) -> list[tuple[str, float]]:
+    return [(m.place, m.values[size]) for m in piece.measures if m.place in ("start", "across")]
 
 
 def test_finished_is_what_goes_round_and_reaches(pattern: Make) -> None:
@@ -81,7 +120,7 @@ def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None
     design = pattern(2).design
     notes = size_notes(LANGUAGE, design, WORN, "cm")
     (neck,) = [note for note in notes if note.startswith("Neck")]
-    assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head goes through; ")
+    assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head can pass; ")
     assert neck.endswith("it was reckoned with 56 cm for the head.")
     (buttons,) = [note for note in notes if "button" in note]
     assert "Sew 2 buttons on the button band, 1 cm in from its outer edge" in buttons

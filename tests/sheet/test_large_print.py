@@ -12,6 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as hs
 
+from tests.sheet.pullover import printed
 from walewright.figures.chart_sheets import LARGE, large
 from walewright.sheet import html, pdf
 
@@ -38,22 +39,21 @@ def lettered(data: bytes) -> Iterator[tuple[float, float, str]]:
 
 
 @pytest.fixture(scope="module", params=[1, 8])
-def printed(pattern: Make, request: pytest.FixtureRequest) -> bytes:
+def in_large_print(pattern: Make, request: pytest.FixtureRequest) -> bytes:
     made = pattern(request.param).sheet(large_print=True)
     # Without drawings, whose letters grow with them.
     return pdf(re.sub(r"<svg.*?</svg>", "", html(made, large_print=True), flags=re.S), made)[0]
 
 
-def test_no_type_is_small(printed: bytes) -> None:
-    sizes = list(lettered(printed))
+def test_no_type_is_small(in_large_print: bytes) -> None:
+    sizes = list(lettered(in_large_print))
     assert len(sizes) > 100
     # The renderer's points are px of 0.75 pt.
     assert [(round(size, 1), text) for size, _, text in sizes if size < 13.9][:5] == []
 
 
-def test_in_ordinary_print_some_is(pattern: Make) -> None:
-    made = pattern(1).sheet()
-    assert any(size < 10 for size, _, _ in lettered(pdf(html(made), made)[0]))
+def test_in_ordinary_print_some_is() -> None:
+    assert any(size < 10 for size, _, _ in lettered(printed()[0]))
 
 
 @given(hs.integers(1, 120), hs.integers(1, 160), hs.floats(0.5, 1.5))

@@ -3,22 +3,25 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from tests.figures import gallery
+from tests.whole.shipped_once import compiled
 from walewright.design import model as d
 from walewright.figures.hands import TECHNIQUES
 from walewright.guide.english import LANGUAGE
 from walewright.guide.numbers import figure, unmarked
+from walewright.knit.steps import HoldAtEnd, Repeat, ReturnHeld, StepBlock
 from walewright.sheet import html
 from walewright.sheet.facts import section_facts
 from walewright.sheet.handwork import handwork
 from walewright.sheet.unbroken import longest, stretches
 from walewright.write.model import Cells, Paragraph, Run, Section, Sentence
+from walewright.write.tally import RowTally, counted
 
 Make = Callable[..., Any]
 
@@ -226,7 +229,7 @@ def test_facts_tell_what_the_drawing_marks() -> None:
     front = facts("front")
     assert front["Buttonholes"].startswith("5 of 2 stitches, needles R 17 to R 18, at RC 6; 20; 34; 48; 62; closed")
     assert facts("mirror")["Mirror image"].startswith("of the front right")
-    assert front["Short rows"] == "14 stitches at the left edge held step by step from the edge, 6 rows from RC 96"
+    assert front["Short rows"] == "14 stitches at the left edge held step by step from the edge, 4 rows from RC 96"
     vest = facts("vest")
     assert vest["Thumb"] == "8 stitches, needles R 9 to R 16, at RC 52; left on waste yarn"
     assert vest["Pocket"].endswith("from RC 20 to 40")
@@ -251,3 +254,53 @@ def test_cautions_only_for_children(pattern: Make) -> None:
     assert "This garment has a cord" in html(replace(made, design=corded).sheet())
     hooded = replace(young, pieces=(replace(young.pieces[0], purpose="hood"), *young.pieces[1:]))
     assert "This garment has a hood" in html(replace(made, design=hooded).sheet())
+
+
+@pytest.mark.parametrize("name", ["ebb", "kittiwake", "turnstone"])
+def test_rows_of_holding_begin_where_the_steps_hold(name: str) -> None:
+    """What beside the drawing is said of short rows that one edge has is where the plan holds first at that edge, and after so
+    many rows they return."""
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    assert made.instructions is not None
+    seen = 0
+    for section in made.instructions.sections:
+        facts = [f.text for f in section_facts(LANGUAGE, made.design, made.counts, section) if "edge held step by step" in f.text]
+        block = next((b for b in made.plans[0].blocks if b.name == section.name), None)
+        for text in facts:
+            side, rows, counter = re.search(r"at the (left|right) edge.*, (\d+) rows from RC (\d+)", text).groups()  # type: ignore[union-attr]
+            assert block is not None
+            assert (side, int(counter), int(rows)) in set(_held(block))
+            seen += 1
+    assert seen
+
+
+def _held(block: StepBlock) -> Iterator[tuple[str, int, int]]:
+    """(side, counter, rows) of each stretch in which needles are held at one side, by the single steps of the plan."""
+    tally, since = RowTally(), dict[str, int]()
+    todo = [step for _, steps in block.paragraphs for step in steps][::-1]
+    while todo:
+        step = todo.pop()
+        if isinstance(step, Repeat):
+            todo += step.body[::-1] * step.times
+            continue
+        if isinstance(step, HoldAtEnd):
+            since.setdefault(step.side, tally.row or 0)
+        if isinstance(step, ReturnHeld) and step.side in since:
+            begin = since.pop(step.side)
+            yield step.side, begin, (tally.row or 0) - begin
+        tally = counted(tally, step)
+
+
+def test_every_row_with_eyelets_is_named() -> None:
+    """A size that has fewer than another has a dash."""
+    made = compiled("turnstone")
+    assert made.design is not None
+    assert made.counts is not None
+    assert made.instructions is not None
+    (section,) = [s for s in made.instructions.sections if s.name == "right_front"]
+    (told,) = [f.text for f in section_facts(LANGUAGE, made.design, made.counts, section) if f.label == "Eyelets"]
+    count, *rows = told.replace(", at RC", ";").split("; ")
+    by_size = list(zip(*(re.findall(r"[\d–]+", row) * (1 if "(" in row else 6) for row in rows), strict=True))
+    assert re.findall(r"\d+", count) == [str(sum(row != "–" for row in of)) for of in by_size]

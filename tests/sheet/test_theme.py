@@ -39,7 +39,7 @@ def test_the_last_of_a_name_holds_and_one_may_stand_for_another() -> None:
 
 
 def test_a_theme_colours_text_and_drawings(pattern: Make) -> None:
-    made = pattern(1).sheet()
+    made = pattern(3).sheet()
     plain, red = html(made), html(made, Theme(":root { --accent: #c0ffee }"))
     assert 'stroke="#1f5a61"' in plain
     assert 'stroke="#1f5a61"' not in red

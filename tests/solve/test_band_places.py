@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 import pytest
 
 from tests.solve.tiny import Tiny, tiny
 from walewright.counted.model import PickUp, SizedBand
+from walewright.design.model import EdgeName
 from walewright.report.said import Said
+from walewright.solve.joins.ratios import _ratio
 
 COLLAR = """\
 fabric fine
@@ -278,3 +282,24 @@ band trim with collar along scarf one
     assert sum(each) == high
     assert max(each) - min(each) <= 2
     assert max(each) <= needles
+
+
+@pytest.mark.parametrize("rows", [10, 50, 96, 150])
+def test_a_ratio_is_the_simplest_that_is_near_enough(rows: int) -> None:
+    """Half a stitch off, and one more in a hundred rows: against every ratio of up to ten rows, at its limit and one beyond."""
+    allowed = Fraction(1, 2) + Fraction(rows, 100)
+    ratios = [(per, every) for every in range(2, 11) for per in range(1, every)]
+
+    def picked(stitches: int, points: int = rows) -> PickUp:
+        return PickUp(EdgeName("back", "side"), "whole", stitches, points, 20.0, rows=rows)
+
+    limits = 0
+    for stitches in range(1, rows + 3):
+        near = [(p, e) for p, e in ratios if abs(stitches - rows * Fraction(p, e)) <= allowed]
+        limits += any(abs(stitches - rows * Fraction(p, e)) == allowed for p, e in ratios)
+        assert _ratio([picked(stitches)]) == (near[0] if near else (0, 0))
+        # It has to hold in every size, and where chains lie between the rows it is none.
+        both = [r for r in near if abs(stitches + 1 - rows * Fraction(*r)) <= allowed]
+        assert _ratio([picked(stitches), picked(stitches + 1)]) == (both[0] if both else (0, 0))
+        assert _ratio([picked(stitches, rows + 2)]) == (0, 0)
+    assert limits or rows != 50

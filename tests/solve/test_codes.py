@@ -1,4 +1,4 @@
-"""Every code that this stage reports is registered; `tests/docs/` asks for its page."""
+"""Every code that this stage reports is registered, and what is told of the source on its page is what the page shows."""
 
 from __future__ import annotations
 
@@ -7,8 +7,10 @@ from pathlib import Path
 
 import pytest
 
+from tests.docs import error_pages
 from walewright.report.codes import CODES
 
+NOT_WATCHED = True
 ROOT = Path(__file__).parents[2]
 
 
@@ -28,3 +30,10 @@ def test_the_codes_are_found() -> None:
 @pytest.mark.parametrize("code", told())
 def test_a_code_is_registered(code: str) -> None:
     assert code in CODES
+
+
+@pytest.mark.parametrize("code", told())
+def test_the_source_on_its_page_is_told_as_there(code: str) -> None:
+    page = error_pages.page(code)
+    if page.wrong is not None:
+        assert error_pages.printed(page.wrong.source, error_pages.compiled(page.wrong.source).diagnostics) == page.message

@@ -118,3 +118,26 @@ def test_a_pattern_from_the_hem_does_not_meet_one_from_further_up(workshop: type
         replace(back, zones=()), front, joins=(sewn(shop),), charts=(chart,), fabrics=(shop.charted(chart, 2, 3, edge=1),)
     )
     assert "`waves` begins at `hem` of the back and at `welt` of the front" in refused(made)
+
+
+@pytest.mark.parametrize(("low", "matches"), [((6, 6), True), ((6, 6.2), True), ((6, 9), False)])
+def test_an_edge_is_reckoned_from_the_level_where_it_begins(
+    workshop: type[Workshop], low: tuple[float, float], matches: bool
+) -> None:
+    """What is joined begins above the start and ends at the top: the pattern lies along it, from the start in both pieces."""
+    shop = workshop("M")
+    chart = shop.chart("waves", 10, 12)
+    made = [
+        shop.piece(
+            name, 40, shop.levels(name, hem=0, low=at, top=at + 44), (shop.run("low"), shop.run("top", name="side")), fabric="waves"
+        )
+        for name, at in zip(("back", "front"), low, strict=True)
+    ]
+    whole = shop.design(*made, joins=(sewn(shop),), charts=(chart,), fabrics=(shop.charted(chart, 2, 3, edge=1),))
+    if matches:
+        back, front = solved(whole).pieces
+        assert back.row("low") == front.row("low")
+        return
+    counts, told = solve(whole)
+    assert counts is None
+    assert "neither edge" not in " ".join((in_english(told[0]).message, *in_english(told[0]).notes))

@@ -92,7 +92,7 @@ def test_the_cap_is_nearest_of_all_its_heights(workshop: type[Workshop]) -> None
         other = replace(design, pieces=(*design.pieces[:2], replace(design.piece("sleeve"), levels=pinned)), joins=())
         (beside,) = counted(other).sizes
         one, armholes = (
-            side_length(in_size(other, 0, beside.pieces), side) for side in (design.joins[0].one, design.joins[0].other)
+            side_length(in_size(other.at(0), beside.pieces), side) for side in (design.joins[0].one, design.joins[0].other)
         )
         assert abs(one.cm - armholes.cm - 2.0) >= chosen - 0.2
 
@@ -171,9 +171,9 @@ def test_a_side_that_goes_round_a_piece_counts_both_its_edges(workshop: type[Wor
     (garment,) = counted(design).sizes
     made = garment.piece("sleeve")
     cap, end = (edge_length(counted_piece(design, made), name) for name in ("cap", "end"))
-    side = side_length(in_size(design, 0, garment.pieces), design.joins[0].one)
+    side = side_length(in_size(design.at(0), garment.pieces), design.joins[0].one)
     assert side.rows == 2 * cap.rows
     assert side.stitches == end.stitches
     assert side.cm == pytest.approx(2 * cap.cm + end.cm)
-    alone = side_length(in_size(design, 0, garment.pieces), design.joins[0].one[:1])
+    alone = side_length(in_size(design.at(0), garment.pieces), design.joins[0].one[:1])
     assert alone.cm == pytest.approx(cap.cm)

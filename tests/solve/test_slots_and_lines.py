@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.solve.tiny import tiny
 from tests.solve.workshop import SIMPLE, origin
 from walewright.counted.model import SizedLine, SizedRun
 from walewright.solve.schedule.shaping import GAP, LEFT, PAIR, RIGHT, _at_carriage
@@ -58,3 +60,38 @@ def test_lines_of_other_rows_stay_and_so_do_those_told_from_the_edge() -> None:
     # A row that both have is enough; only the innermost line is moved.
     left, right = apart((run(0, 11, 0, 7),), (run(10, 20, 0, 9),))
     assert [line.at for line in (*left[0].lines, *right[0].lines)] == [1, 7, 1, 9]
+
+
+TAKEN_IN = """\
+piece front in plain
+    levels hem 0 cm, top 30 cm
+    start 24 cm wide with e-wrap
+    {edge} slope by -2 cm at top, shaped {where}
+    end cast off
+"""
+
+
+@pytest.mark.parametrize("edge", ["left edge", "right edge"])
+@pytest.mark.parametrize(
+    ("where", "lines"),
+    [
+        # One line keeps the stitches outside it: the nearest number of them, one at the least.
+        ("0.2 cm from the edge", [("count", 1)]),
+        ("1 cm from the edge", [("count", 1)]),
+        ("1.4 cm from the edge", [("count", 1)]),
+        ("1.6 cm from the edge", [("count", 2)]),
+        ("4 cm from the edge", [("count", 4)]),
+        # Told from the centre it keeps its needle, 12 being the outermost.
+        ("5 cm from centre", [("needle", 5)]),
+        ("5.4 cm from centre", [("needle", 5)]),
+        ("5.6 cm from centre", [("needle", 6)]),
+        # Of several the outermost keeps the stitches outside it, and the others their needles.
+        ("8 cm from the edge and 2 cm from the edge", [("needle", 4), ("count", 2)]),
+        ("5 cm from centre and 1 cm from the edge", [("needle", 5), ("count", 1)]),
+        ("5 cm from centre and 0.2 cm from the edge", [("needle", 5), ("count", 1)]),
+    ],
+)
+def test_where_the_lines_within_a_piece_lie(edge: str, where: str, lines: list[tuple[str, int]]) -> None:
+    piece = tiny(TAKEN_IN.format(edge=edge, where=where)).piece
+    (run,) = piece.left if edge == "left edge" else piece.right
+    assert [(line.of, line.at) for line in run.lines] == lines

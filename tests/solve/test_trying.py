@@ -149,9 +149,8 @@ def refused(design: Design, *values: float) -> Diagnostic:
         (Change("height", "back", "up", (("M", value),), said("height", level="up", piece="back")),) for value in values
     )
     some = said("change", figures=(said("height", level="up", piece="back"),))
-    return diagnosed(
-        "counts-conflict/alone", Label(place.span), helps=(some,), changes=changes, failing=said("odd-number", piece="back")
-    )
+    told = diagnosed("counts-conflict/alone", Label(place.span), helps=(some,), failing=said("odd-number", piece="back"))
+    return replace(told, changes=changes)
 
 
 def at_least(design: Design, cm: float, told: Diagnostic) -> tuple[Diagnostic, ...]:

@@ -95,7 +95,7 @@ def made(text: str, head: str = GRADED) -> tuple[Design, GluedSizes, Counts, tup
     works = [knit.expand(p, design.charts) for p in knit.plan(design, glued, counts)]
     results = [bed.knit(work, pipeline.bed_of(design)) for work in works]
     pairs = enumerate(zip(counts.sizes, results, strict=True))
-    walkers = tuple(walker(design, glued.in_size(n), cloth(design, n, g, r.fabrics)) for n, (g, r) in pairs)
+    walkers = tuple(walker(design, glued.in_size(n), cloth(design.at(n), g, r.fabrics)) for n, (g, r) in pairs)
     return design, glued, counts, walkers, fit.fit(design, glued, counts, results)[0]
 
 

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import os
 import pickle
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 from walewright.cli.sources import shipped
 from walewright.design import Changes
@@ -28,20 +30,25 @@ def source(name: str) -> str:
     return shipped_text("patterns", f"{name}.wale")
 
 
+def kept(name: str, make: Callable[[], Any]) -> Any:
+    """What is made under a name, once in a run: another worker's, if there is one."""
+    paths = [folder / name for folder in _FOLDERS]
+    for path in paths:
+        if path.is_file():
+            return pickle.loads(path.read_bytes())
+    made = make()
+    for path in paths:
+        # Another worker may read at any moment: the file is whole as soon as it has its name.
+        whole = path.with_name(f"{name}.{os.getpid()}")
+        whole.write_bytes(pickle.dumps(made))
+        whole.replace(path)
+    return made
+
+
 @cache
 def compiled(name: str) -> Outcome:
     """A garment in all its sizes."""
-    kept = [folder / f"{name}.outcome" for folder in _FOLDERS]
-    for path in kept:
-        if path.is_file():
-            found: Outcome = pickle.loads(path.read_bytes())
-            return found
-    outcome = compile(source(name), f"{name}.wale", SHIPPED, Changes())
-    for path in kept:
-        # Another worker may read at any moment: the file is whole as soon as it has its name.
-        whole = path.with_suffix(f".{os.getpid()}")
-        whole.write_bytes(pickle.dumps(outcome))
-        whole.replace(path)
+    outcome: Outcome = kept(f"{name}.outcome", lambda: compile(source(name), f"{name}.wale", SHIPPED, Changes()))
     return outcome
 
 

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import html as entities
 import re
+from typing import Literal
 
 import pytest
 
+from tests.draws import few_of
 from tests.guide.turned import TURNED, every_text, undotted
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright import world
-from walewright.sheet import PageOptions, compose, html
+from walewright.sheet import PageOptions, ProvenPattern, compose, html
 
 PROGRAM = {"walewright", "build", "size", "tension", "swatch", "measure", "dial", "yarn", "bed", "choose", "or", "rows", "wale"}
 """What is typed: the program's name, its command and options, and the form of a tension's value."""
@@ -30,16 +32,20 @@ def authors(name: str) -> set[str]:
     return undotted(" ".join((outcome.text, name, *shipped)).replace("_", " "))
 
 
-@pytest.mark.parametrize("units", ["cm", "both"])
-@pytest.mark.parametrize("name", GARMENTS)
-def test_no_word_of_english_is_left(name: str, units: str) -> None:
+PAGES = [(name, ("cm", "both")[(turn + at) % 2]) for turn in range(2) for at, name in enumerate(GARMENTS)]
+"""Each garment with each way to tell lengths: first every garment once, with one or the other in turn."""
+
+
+@pytest.mark.parametrize("page", few_of(PAGES, len(GARMENTS)), ids="-".join)
+def test_no_word_of_english_is_left(page: tuple[str, Literal["cm", "both"]]) -> None:
+    name, units = page
     outcome = compiled(name)
     design, counts, instructions, proof = outcome.result()
     turned = every_text(instructions)
     options = PageOptions(units=units)  # type: ignore[arg-type]
-    page = html(compose(TURNED, design, counts, turned, proof, options, outcome.fit))
-    assert '<html lang="en-x-dotted">' in page
-    text = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", page, flags=re.DOTALL)))
+    made = html(compose(TURNED, ProvenPattern(design, counts, turned, proof, outcome.fit), options))
+    assert '<html lang="en-x-dotted">' in made
+    text = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", made, flags=re.DOTALL)))
     assert "Mätërïäls" in text
     assert sorted(undotted(text.replace("_", " ")) - authors(name) - PROGRAM - SIGNS) == []
 

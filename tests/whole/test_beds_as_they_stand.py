@@ -16,7 +16,7 @@ from walewright.design import Changes
 from walewright.guide.english import LANGUAGE as GUIDE
 from walewright.knit.operations import CastOn, MoveCarriage, Operation, UseYarn
 from walewright.pipeline import Outcome, compile
-from walewright.sheet import compose
+from walewright.sheet import ProvenPattern, compose
 from walewright.sheet.model import PageOptions, Sheet
 from walewright.sheet.text_copy import text_copy
 
@@ -38,8 +38,12 @@ def moves(outcome: Outcome) -> Iterator[Operation]:
             yield from block.operations
 
 
+def proven(outcome: Outcome) -> ProvenPattern:
+    return ProvenPattern(*outcome.result(), outcome.fit, glued=outcome.glued)
+
+
 def sheet(outcome: Outcome) -> Sheet:
-    return compose(GUIDE, *outcome.result(), PageOptions(paper="a4", units="cm"), outcome.fit, None, outcome.glued)
+    return compose(GUIDE, proven(outcome), PageOptions(paper="a4", units="cm"))
 
 
 BEDS = {
@@ -97,12 +101,11 @@ def test_looser_and_tighter_are_plates() -> None:
 
 def words(outcome: Outcome) -> str:
     """All that is printed of it, on pages and in the plain text, but for what can be given in place of the source's own."""
-    design, _, _, proof = outcome.result()
     page = sheet(outcome)
     boxes = " ".join(text for box in page.handwork for text in (box.title, *box.lines))
     swatch = " ".join((page.swatch.title, *page.swatch.lines))
     tensions = " ".join(f"{t.title} {t.density} {t.text}" for t in page.tensions)
-    copy = text_copy(GUIDE, page, design, proof, outcome.plain_text, outcome.fit, "cm").partition("To regrade")[0]
+    copy = text_copy(GUIDE, page, proven(outcome), outcome.plain_text, "cm").partition("To regrade")[0]
     return " ".join((copy, boxes, swatch, tensions, *page.tools, *page.reading.lines, *page.words.values()))
 
 

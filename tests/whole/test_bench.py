@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import replace
+from functools import cache
 
 import pytest
 from syrupy.assertion import SnapshotAssertion
@@ -37,6 +38,12 @@ def middle(outcome: Outcome) -> int:
     return len(outcome.design.sizes) // 2
 
 
+@cache
+def shipped_copy(name: str) -> BenchCopy:
+    """A shipped garment's, in its middle size."""
+    return copy_of(compiled(name), middle(compiled(name)))
+
+
 def rows_of(copy: BenchCopy) -> Iterator[BenchCells]:
     for section in copy.instructions.sections:
         for paragraph in section.paragraphs:
@@ -45,8 +52,7 @@ def rows_of(copy: BenchCopy) -> Iterator[BenchCells]:
 
 @pytest.mark.parametrize("name", GARMENTS)
 def test_the_lines_of_a_shipped_garment_knit_it(name: str) -> None:
-    outcome = compiled(name)
-    copy = copy_of(outcome, middle(outcome))
+    copy = shipped_copy(name)
     kinds = {k for sec in copy.instructions.sections for p in sec.paragraphs for s in p.sentences for k in s.kinds}
     assert not kinds & TOLD_LATER
     assert all(0 <= cells.rows < 200 for cells in rows_of(copy))
@@ -65,7 +71,7 @@ def test_so_they_do_in_every_size(name: str) -> None:
 def test_so_they_do_in_another_language(name: str) -> None:
     outcome = compiled(name)
     told = replace(outcome, language=language())
-    here, there = (copy_of(o, middle(outcome)) for o in (outcome, told))
+    here, there = shipped_copy(name), copy_of(told, middle(told))
     assert here.plain_text != there.plain_text
     assert list(map(where, rows_of(here))) == list(map(where, rows_of(there)))
 
@@ -75,8 +81,7 @@ def where(cells: BenchCells) -> tuple[object, ...]:
 
 
 def test_the_counter_goes_by_the_rows_of_the_lines() -> None:
-    outcome = compiled("tidewrack")
-    for section in copy_of(outcome, middle(outcome)).instructions.sections:
+    for section in shipped_copy("tidewrack").instructions.sections:
         at = 0
         for sentence in (s for p in section.paragraphs for s in p.sentences):
             cells = sentence.bench
@@ -88,8 +93,7 @@ def test_the_counter_goes_by_the_rows_of_the_lines() -> None:
 
 @pytest.mark.parametrize("name", ["bollard", "mooring"])
 def test_a_whole_copy(name: str, snapshot: SnapshotAssertion) -> None:
-    outcome = compiled(name)
-    assert copy_of(outcome, middle(outcome)).plain_text == snapshot
+    assert shipped_copy(name).plain_text == snapshot
 
 
 # ----------------------------------------------------------------- broken lines
@@ -97,8 +101,7 @@ def test_a_whole_copy(name: str, snapshot: SnapshotAssertion) -> None:
 
 def broken(name: str, pattern: str, instead: str | Callable[[re.Match[str]], str], at: int = 0) -> bool:
     """Whether a copy is refused whose text has something else where the pattern is found for the time number `at` (from 0)."""
-    outcome = compiled(name)
-    copy = copy_of(outcome, middle(outcome))
+    outcome, copy = compiled(name), shipped_copy(name)
     # Sentences go over the ends of lines.
     text = re.sub(r"\n {4,}(?=\S)(?!\d+ \|)", " ", copy.plain_text)
     found = list(re.finditer(pattern, text))

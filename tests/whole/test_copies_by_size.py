@@ -173,7 +173,7 @@ def test_the_plan_has_each_size_right() -> None:
 
 def test_the_pages_have_the_numbers_and_a_drawing_for_each_way() -> None:
     outcome = made(SKIRT)
-    page = sheet.compose(LANGUAGE, *outcome.result(), sheet.PageOptions(), outcome.fit, glued=outcome.glued)
+    page = sheet.compose(LANGUAGE, sheet.ProvenPattern(*outcome.result(), outcome.fit, glued=outcome.glued), sheet.PageOptions())
     gore = next(part for part in page.parts if part.title.startswith("Gore"))
     assert gore.title == "Gore (knit 6 (6: 8))"
     assert any(fact.text.startswith("6 (6: 8) alike") for fact in gore.facts)

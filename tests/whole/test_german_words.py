@@ -17,7 +17,7 @@ from walewright import source as sources
 from walewright.design import Changes
 from walewright.languages import printed
 from walewright.pipeline import compile, understood
-from walewright.sheet import PageOptions, compose
+from walewright.sheet import PageOptions, ProvenPattern, compose
 from walewright.sheet import html as page_html
 from walewright.sheet.text_copy import text_copy
 from walewright.source import syntax
@@ -62,8 +62,9 @@ def test_no_english_word_is_on_a_page(name: str) -> None:
     german = printed("german")
     outcome = compile(source(name), f"{name}.wale", SHIPPED, Changes(), german)
     design, counts, instructions, proof = outcome.result()
-    made = compose(german.guide, design, counts, instructions, proof, PageOptions(), outcome.fit, None, outcome.glued)
-    told = text_copy(german.guide, made, design, proof, outcome.plain_text, outcome.fit, "cm")
+    pattern = ProvenPattern(design, counts, instructions, proof, outcome.fit, glued=outcome.glued)
+    made = compose(german.guide, pattern, PageOptions())
+    told = text_copy(german.guide, made, pattern, outcome.plain_text, "cm")
     # What is a word in German as well, as its author wrote it.
     own = {word.lower() for other in _german_texts(name) for word in WORD.findall(other)} | {name}
     left = {word for text in (told, page_html(made)) for word in WORD.findall(html.unescape(UNSEEN.sub(" ", text)))}

@@ -48,7 +48,7 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
     ),
     ("sewn for gathered", PULLOVER, "Join sleeve (1st) end", "Gather sleeve (1st) end"),
     ("more rows", PULLOVER, "row for row, 34 rows", "row for row, 36 rows"),
-    ("more easing", PULLOVER, "easing in up to 3 cm", "easing in up to 4 cm"),
+    ("more easing", PULLOVER, "27.7 cm to 28.1 cm", "27.7 cm to 28.1 cm, easing in up to 4 cm"),
     ("the fold behind", PULLOVER, "in front, towards you, purl sides together", "behind, away from you, knit sides together"),
     ("a cuff rehung the other way", PULLOVER, "Purl side facing, hang the 24 loops", "Knit side facing, hang the 24 loops"),
     (

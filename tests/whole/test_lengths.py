@@ -209,7 +209,7 @@ def test_sides_of_joins_are_as_long_as_they_are_knitted(what: str) -> None:
     glued, _ = glue(outcome.design)
     assert glued is not None
     for size, garment in enumerate(outcome.counts.sizes):
-        knitted, of = fabrics(outcome, size), in_size(outcome.design, size, garment.pieces)
+        knitted, of = fabrics(outcome, size), in_size(outcome.design.at(size), garment.pieces)
         for sewn in glued.in_size(size).seams:
             for side in (sewn.one, sewn.other):
                 counted = chain_length(of, side)

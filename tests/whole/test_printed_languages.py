@@ -31,7 +31,7 @@ from walewright.languages import ENGLISH, PrintedIn, known, printed
 from walewright.pipeline import Outcome, compile, understood
 from walewright.readback import read_back_all
 from walewright.readback.sentences import Unreadable, said
-from walewright.sheet import PageOptions, compose, html
+from walewright.sheet import PageOptions, ProvenPattern, compose, html
 from walewright.write import plain_text, write
 from walewright.write.lines import lines, sentence
 
@@ -196,7 +196,7 @@ def test_only_its_own_words_stand_on_a_page(name: str, language: str) -> None:
     design, counts, _, proof = outcome.result()
     tongue = printed(language)
     instructions = write(outcome.plans, tongue.writing, design.sizes, design.charts)
-    page = html(compose(tongue.guide, design, counts, instructions, proof, PageOptions(units="both"), outcome.fit))
+    page = html(compose(tongue.guide, ProvenPattern(design, counts, instructions, proof, outcome.fit), PageOptions(units="both")))
     assert f'<html lang="{tongue.guide.code}">' in page
     text = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", page, flags=re.DOTALL)))
     # A part of a name can stand by itself: `left_front` is "front" where both are meant.

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as hs
 
-from tests.draws import draws
+from tests.draws import draws, few_of
 from tests.whole.garment import BEDS, SHIPPED, proven_or_true, regraded, tidewrack
 from tests.whole.shipped_once import source
 from walewright.design import Changes
@@ -21,12 +21,25 @@ STITCHES = (10, 11.5, 13, 14.5, 16, 17.5, 19, 21, 23.5, 26)
 ROWS = (14, 15.5, 17, 18.5, 20, 21.5, 23, 24.5, 26, 27.5, 29, 30.5, 32, 33, 34, 35, 36, 37, 38.5, 40)
 """Ten by twenty: the grid of 200 tensions, to 10 cm, each on every bed in the smallest, a middle and the largest size."""
 
+ENDS = ("XS", "L", "4X")
+DRAWN_IN = None if draws(100) == 100 else ENDS
+"""Sizes of the patterns that are drawn at random: all of them in a campaign."""
 
-@pytest.mark.parametrize("bed", BEDS)
-@pytest.mark.parametrize("stitches", [STITCHES[0], STITCHES[4], STITCHES[-1]])
-@pytest.mark.parametrize("rows", [ROWS[1], ROWS[-2]])
-def test_corners_of_the_grid_of_tensions(bed: str, stitches: float, rows: float) -> None:
-    proven_or_true(regraded(stitches, rows, bed, sizes=("XS", "L", "4X")), stitches, rows, bed)
+
+FEW = (STITCHES[0], STITCHES[4], STITCHES[-1])
+CORNERS = [
+    (bed, stitches, (ROWS[1], ROWS[-2])[(turn + one + other) % 2])
+    for turn in range(2)
+    for one, bed in enumerate(BEDS)
+    for other, stitches in enumerate(FEW)
+]
+"""All with all others: the first half has each of two with each other."""
+
+
+@pytest.mark.parametrize("corner", few_of(CORNERS, len(BEDS) * len(FEW)), ids=lambda corner: "-".join(map(str, corner)))
+def test_corners_of_the_grid_of_tensions(corner: tuple[str, float, float]) -> None:
+    bed, stitches, rows = corner
+    proven_or_true(regraded(stitches, rows, bed, sizes=ENDS), stitches, rows, bed)
 
 
 @pytest.mark.campaign
@@ -34,13 +47,16 @@ def test_corners_of_the_grid_of_tensions(bed: str, stitches: float, rows: float)
 @pytest.mark.parametrize("stitches", STITCHES)
 def test_grid_of_tensions(bed: str, stitches: float) -> None:
     for rows in ROWS:
-        proven_or_true(regraded(stitches, rows, bed, sizes=("XS", "L", "4X")), stitches, rows, bed)
+        proven_or_true(regraded(stitches, rows, bed, sizes=ENDS), stitches, rows, bed)
 
 
 def test_the_grid_has_both_proven_patterns_and_refusals() -> None:
-    assert proven_or_true(regraded(13, 18.5, "bulky"), 13, 18.5, "bulky") == "proven"
-    assert proven_or_true(regraded(26, 40, "bulky"), 26, 40, "bulky") == "wider-than-bed"
-    assert proven_or_true(regraded(26, 40, "fine"), 26, 40, "fine") == "proven"
+    for stitches, rows, bed, found in (
+        (13, 18.5, "bulky", "proven"),
+        (26, 40, "bulky", "wider-than-bed"),
+        (26, 40, "fine", "proven"),
+    ):
+        assert proven_or_true(regraded(stitches, rows, bed, sizes=ENDS), stitches, rows, bed) == found
 
 
 def test_helps_that_are_followed_lead_to_a_proven_pattern() -> None:
@@ -56,7 +72,7 @@ def test_helps_that_are_followed_lead_to_a_proven_pattern() -> None:
 
 def test_simple_increases_at_the_carriage_side_are_proven_too() -> None:
     simple = tidewrack().replace(", fashioned 2 in", "")
-    outcome = compile(simple, "tidewrack.wale", SHIPPED, Changes(sizes=("XS", "L", "4X")))
+    outcome = compile(simple, "tidewrack.wale", SHIPPED, Changes(sizes=ENDS))
     assert outcome.proven, [in_english(d).message for d in outcome.diagnostics]
     assert "at the carriage side" in outcome.plain_text.split("Sleeve (knit 2)")[1]
 
@@ -77,7 +93,7 @@ def test_a_height_gives_way_before_a_width() -> None:
     length=hs.floats(50, 80),
 )
 def test_any_tension_body_and_bed(stitches: float, rows: float, bed: str, bust: float, length: float) -> None:
-    outcome = regraded(stitches, rows, bed, {"bust": f"{bust:.1f} cm", "length": f"{length:.1f} cm"})
+    outcome = regraded(stitches, rows, bed, {"bust": f"{bust:.1f} cm", "length": f"{length:.1f} cm"}, DRAWN_IN)
     if outcome.proven:
         proven_or_true(outcome, stitches, rows, bed)
     else:

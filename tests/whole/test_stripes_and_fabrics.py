@@ -59,7 +59,7 @@ def test_stripes_begin_with_their_own_first_row(source: str) -> None:
 
 def test_a_drawing_shows_stripes_above_another_fabric() -> None:
     design, counts, *_ = built(SOURCE).result()
-    piece = measured(design, counts, "scarf")
-    drawn = list(stripes(design, piece, 0, piece.outlines[0].polygon))
+    (piece,) = measured(design, counts, "scarf").laid
+    drawn = list(stripes(design, piece, piece.shape.polygon))
     assert {shade for _, shade in drawn} == {colour(design, "wool"), colour(design, "navy")}
     assert min(y for corners, _ in drawn for _, y in corners) == pytest.approx(4)

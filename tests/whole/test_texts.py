@@ -50,7 +50,7 @@ def printed() -> dict[str, str]:
     """The three results, blanks and entities evened."""
     outcome = pipeline.compile(SOURCE, "mat.wale", shipped(), Changes())
     assert outcome.proven
-    made = sheet.compose(LANGUAGE, *outcome.result(), PageOptions(date="today"), outcome.fit)
+    made = sheet.compose(LANGUAGE, sheet.ProvenPattern(*outcome.result(), outcome.fit), PageOptions(date="today"))
     results = {
         "page": html.unescape(re.sub(r"<[^>]*>", "", sheet.html(made))),
         "text": text(Pattern(outcome, LANGUAGE, "a4", "cm", "0", "")),

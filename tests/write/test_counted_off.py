@@ -11,7 +11,9 @@ from hypothesis import strategies as st_
 
 from walewright.knit import steps as st
 from walewright.languages import printed
-from walewright.write.listed import FEW, KnitToListed, _regular, _runs, movings
+from walewright.write.language import PrintedLanguage
+from walewright.write.listed import KnitToListed, Way
+from walewright.write.on_the_way import FEW, _firsts, _regular, and_on_the_way
 from walewright.write.rounds import MOST_NEEDLES, few_wales, graded_row, rounds, wales
 from walewright.write.said import StepSaid
 
@@ -63,58 +65,60 @@ ROWS = st_.lists(st_.integers(0, 60), unique=True, min_size=1, max_size=12).map(
 
 @given(ROWS, st_.integers(1, 12))
 def test_rows_are_told_apart_by_where_they_lie_in_the_repeat(rows: list[int], every: int) -> None:
-    """One run for each row of the repeat that asks; where one misses a time there is none."""
-    places = dict.fromkeys(row % every for row in rows)
-    runs = [tuple(row for row in rows if row % every == place) for place in places]
-    whole = all(set(range(run[0], run[-1] + 1, every)) == set(run) for run in runs)
-    assert _runs(tuple(rows), every) == (runs if whole else [()])
+    """The first one of each row of the repeat that asks."""
+    firsts = _firsts(tuple(rows), every)
+    assert list(firsts) == sorted(firsts)
+    assert {row % every for row in firsts} == {row % every for row in rows}
+    assert all(min(r for r in rows if r % every == row % every) == row for row in firsts)
+    assert len({row % every for row in firsts}) == len(firsts)
 
 
 def to(row: int, moved: Sequence[int], *heights: int) -> KnitToListed:
-    return KnitToListed(row, moved=tuple(moved), crossed=(), heights=heights)
+    return KnitToListed(row, way=Way(moved=tuple(moved), heights=heights))
 
 
 @pytest.mark.parametrize(
-    ("moved", "heights", "every", "ends"),
+    ("moved", "heights", "every", "firsts"),
     [
         # Four are named one by one; of five it is told how often they come.
-        ((0, 4, 8, 12), (4,), None, []),
-        ((0, 4, 8, 12, 16), (4,), 4, [(0, 16)]),
+        ((0, 4, 8, 12), (4,), None, ()),
+        ((0, 4, 8, 12, 16), (4,), 4, (0,)),
         # By twos in a repeat of four.
-        ((0, 2, 4, 6, 8), (4,), 2, [(0, 8)]),
+        ((0, 2, 4, 6, 8), (4,), 2, (0,)),
         # Two rows of a repeat of six.
-        ((0, 2, 6, 8, 12, 14), (6,), 6, [(0, 12), (2, 14)]),
+        ((0, 2, 6, 8, 12, 14), (6,), 6, (0, 2)),
+        # Hardly twice: one by one is as short.
+        ((0, 2, 3, 6, 8), (6,), None, ()),
         # One comes only once, one misses a time; charts of two heights.
-        ((0, 2, 6, 12, 18), (6,), None, []),
-        ((0, 6, 12, 24, 30), (6,), None, []),
-        ((0, 2, 6, 8, 12, 14), (6, 4), None, []),
-        ((0, 2, 6, 8, 12, 14), (), None, []),
+        ((0, 2, 6, 12, 18), (6,), None, ()),
+        ((0, 6, 12, 24, 30), (6,), None, ()),
+        ((0, 2, 6, 8, 12, 14), (6, 4), None, ()),
+        ((0, 2, 6, 8, 12, 14), (), None, ()),
     ],
 )
-def test_how_often_rows_come(
-    moved: tuple[int, ...], heights: tuple[int, ...], every: int | None, ends: list[tuple[int, int]]
-) -> None:
-    step = to(40, moved, *heights)
-    found = _regular(StepSaid((step,), (0,)), [moved])
-    if every is None:
-        assert found is None
-        return
-    assert found is not None
-    assert found[0] == every
-    assert [(first.values[0], last.values[0]) for first, last in found[1]] == ends
+def test_how_often_rows_come(moved: tuple[int, ...], heights: tuple[int, ...], every: int | None, firsts: tuple[int, ...]) -> None:
+    assert _regular([moved], {heights}) == (None if every is None else (every, [firsts]))
     assert FEW == 4
 
 
+def test_a_size_that_has_none_or_few_is_told_with_those_that_have_many() -> None:
+    many = tuple(range(0, 40, 6)) + tuple(range(2, 40, 6))
+    lists = [tuple(sorted(many)), (), None, (2, 6)]
+    assert _regular(lists, {(6,)}) == (6, [(0, 2), (), (), (2, 6)])
+
+
 def test_rows_are_told_in_words_and_graded() -> None:
+    def moved(*steps: KnitToListed | None, language: PrintedLanguage = ENGLISH) -> str:
+        return text(and_on_the_way(StepSaid(steps, tuple(range(len(steps)))), language))
+
     few, many = to(20, (2, 5), 4), to(20, (0, 4, 8, 12, 16), 4)
-    assert "2 and 5" in text(movings(StepSaid((few,), (0,)), ENGLISH))
-    assert "2 und 5" in text(movings(StepSaid((few,), (0,)), GERMAN))
-    told = text(movings(StepSaid((many,), (0,)), ENGLISH))
+    assert "2 and 5" in moved(few)
+    assert "2 und 5" in moved(few, language=GERMAN)
+    told = moved(many)
     assert all(figure in told for figure in ("4", "0", "16"))
     assert "8" not in told
-    assert movings(StepSaid((to(20, (), 4), None), (0, 1)), ENGLISH) == []
-    two = text(movings(StepSaid((many, to(24, (0, 4, 8, 12, 16, 20), 4)), (0, 1)), ENGLISH))
-    assert "16 (20)" in two
+    assert moved(to(20, (), 4), None) == ""
+    assert "16 (20)" in moved(many, to(24, (0, 4, 8, 12, 16, 20), 4))
 
 
 @given(st_.lists(st_.one_of(st_.none(), st_.lists(st_.integers(1, 99), min_size=1, max_size=5).map(tuple)), min_size=1, max_size=4))

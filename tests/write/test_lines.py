@@ -167,3 +167,12 @@ def test_a_line_tells_the_kinds_of_its_steps() -> None:
         ("UseYarnStep", "SetRowCounter", "Now"),
         ("Repeat", "KnitRows", "Repeat", "Decrease 1 in", "KnitRows", "Now"),
     ]
+
+
+def test_a_head_over_what_is_not_for_all_sizes_names_those_that_it_is_for() -> None:
+    """After lines of the first size comes one that the third skips, and one that only the second has."""
+    some, none = (st.KnitRows(2), st.BreakOff(), st.KnitRows(4)), (st.BreakOff(), st.KnitRows(4))
+    made = outline((*some, st.KnitTo(9)), (*none, st.KnitTo(9)), (st.BreakOff(), st.KnitTo(9)))
+    assert [(title, only) for title, only, _ in made][:2] == [("Knit", "1st size only"), ("All sizes", "")]
+    made = outline(some, none, (st.Repeat((st.KnitRows(2),), 0),))
+    assert [(title, only) for title, only, _ in made] == [("Knit", "1st size only"), ("", "1st and 2nd sizes only")]

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st_
 
 from tests.in_english import read_back_all
 from tests.in_english import said as read
@@ -10,13 +12,14 @@ from tests.whole.shipped_once import compiled
 from walewright.readback.phrases import ReadEvents, ReadPhrase
 from walewright.report.english import in_english
 from walewright.write.english import LANGUAGE
-from walewright.write.listed import KnitToListed, movings
+from walewright.write.listed import KnitToListed, Way
+from walewright.write.on_the_way import and_on_the_way
 from walewright.write.said import StepSaid, worded
 
 
 def told(*sizes: tuple[int, ...]) -> str:
-    steps = tuple(KnitToListed(200, moved=rows, heights=(8,)) for rows in sizes)
-    return "".join(run.text for run in worded(*movings(StepSaid(steps, tuple(range(len(sizes)))), LANGUAGE)))
+    steps = tuple(KnitToListed(200, way=Way(moved=rows, heights=(8,))) for rows in sizes)
+    return "".join(run.text for run in worded(*and_on_the_way(StepSaid(steps, tuple(range(len(sizes)))), LANGUAGE)))
 
 
 def test_needles_that_are_held_for_a_row_are_listed() -> None:
@@ -26,7 +29,7 @@ def test_needles_that_are_held_for_a_row_are_listed() -> None:
     assert told in text
     for wrong in ("Knit to RC 24, holding needles at RC 1, 8 and 13.", "Knit to RC 24, holding needles at RC 1, 8, 13, 14 and 20."):
         _, faults = read_back_all(text.replace(told, wrong))
-        assert "the charts ask for something else than is told" in in_english(faults[0]).message
+        assert "the charts, stripes or ribs ask for something else than is told" in in_english(faults[0]).message
 
 
 def rows(every: int, last: int, *firsts: int) -> tuple[int, ...]:
@@ -39,13 +42,57 @@ def rows(every: int, last: int, *firsts: int) -> tuple[int, ...]:
         ((rows(8, 60, 4),), ", moving sts every 8 rows from RC 4 to RC 60"),
         ((rows(8, 61, 2, 4, 6),), ", moving sts every 8 rows from RC 2, 4 and 6 to RC 60"),
         ((rows(8, 61, 2, 4), rows(8, 50, 4, 6)), ", moving sts every 8 rows from RC 2 (4) and 4 (6) to RC 60 (46)"),
-        (((2, 4, 10, 12, 20, 28),), ", moving sts every 8 rows from RC 2 to RC 10 and every 8 rows from RC 4 to RC 28"),
+        (((2, 4, 10, 12, 20, 28),), ", moving sts at RC 2, 4, 10, 12, 20 and 28"),
         (((2, 5, 9),), ", moving sts at RC 2, 5 and 9"),
     ],
 )
 def test_rows_are_told_as_short_as_they_can_be(sizes: tuple[tuple[int, ...], ...], words: str) -> None:
     assert told(*sizes) == words
-    (phrase,) = read(f"Knit to RC 200{words}.")
+    assert readings(words, len(sizes)) == list(sizes)
+
+
+def readings(words: str, sizes: int) -> list[tuple[int, ...]]:
+    """At which readings of the counter stitches are moved, as the words are read."""
+    _, phrase = read(f"Knit to RC 200{words}.")
     assert isinstance(phrase, ReadPhrase)
-    (events,) = (one for one in phrase.arguments if isinstance(one, ReadEvents))
-    assert [events.of(size) for size in range(len(sizes))] == [("move", one) for one in sizes]
+    (events,) = phrase.arguments
+    assert isinstance(events, ReadEvents)
+    told = [events.of(size) for size in range(sizes)]
+    assert {what for what, _ in told} == {"move"}
+    return [rows for _, rows in told]
+
+
+REPEATED = st_.builds(
+    lambda begin, end, places: tuple(row for row in range(begin, end) if row % 8 in places),
+    st_.integers(0, 40),
+    st_.integers(0, 90),
+    st_.sets(st_.integers(0, 7), max_size=4),
+)
+ANYHOW = st_.lists(st_.integers(0, 90), unique=True, max_size=9).map(lambda rows: tuple(sorted(rows)))
+
+
+@given(st_.lists(st_.one_of(REPEATED, ANYHOW), min_size=2, max_size=5).filter(any))
+def test_whatever_rows_are_told_is_read(sizes: list[tuple[int, ...]]) -> None:
+    assert readings(told(*sizes), len(sizes)) == sizes
+
+
+def changed(text: str, line: str, wrong: str) -> str:
+    """The message where one line of a text is changed."""
+    assert line in text
+    _, faults = read_back_all(text.replace(line, wrong, 1))
+    return in_english(faults[0]).message
+
+
+@pytest.mark.parametrize(
+    ("name", "line", "wrong"),
+    [
+        # In a repeat, in rows before one move, in a row of a table: left out, or one too many.
+        ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC – (180: –: 188: –: –)"),
+        ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC 176 (180: –: 188: –: 196)"),
+        ("teasel", "latching up at RC 24, move", "latching up at RC 24 and 26, move"),
+        ("teasel", "latching up at RC – (–: 72: 72: –)", "latching up at RC – (–: 72: –: –)"),
+        ("shoal", "RC – (24: –: 88: –)", "RC – (24: –: 76: –)"),
+    ],
+)
+def test_what_is_told_on_the_way_has_to_be_so(name: str, line: str, wrong: str) -> None:
+    assert "something else than is told" in changed(compiled(name).plain_text, line, wrong)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Literal
 
 import pytest
@@ -88,6 +89,12 @@ def test_a_number_or_none(step: st.Step) -> None:
             " on each of 1 (2) needles, no loop on the next; work from * 2 (1) times in all; *1 loop on each of – (1) needle, no"
             " loop on the next; work from * – (1) time in all; 1 loop on each of the last 4 (3) needles",
         ),
+        # A size that works a way without a single loop between has 0 needles of them.
+        (
+            (st.SpreadEvenly(-2, 1, 4, "two together", 0, 4, 0, 0), st.SpreadEvenly(-2, 1, 4, "two together", 1, 2, 0, 0)),
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 2 to R 2, 4 sts: *1 loop"
+            " on each of 0 (1) needles, 2 loops on the next; work from * 4 (2) times in all",
+        ),
         # Where nothing is left after the last two together, nothing is said of it.
         (
             (st.SpreadEvenly(-3, 2, 6, "two together", 2, 2, 0, 0),) * 2,
@@ -107,10 +114,10 @@ def test_a_number_or_none(step: st.Step) -> None:
         # Once for every size is no repeat; once for some is one, or the sizes that skip it could not be told.
         ((st.Repeat((st.BreakOff(),), 1),) * 2, "[break off the yarn]"),
         ((st.Repeat((st.BreakOff(),), 1), None), "[break off the yarn: work this 1 (–) time in all]"),
-        # Rows that a size does not knit are a dash.
+        # Rows that a size does not knit are 0: a dash would leave out what follows.
         (
             (st.Repeat((st.KnitRows(0), st.BreakOff()), 2), st.Repeat((st.KnitRows(3), st.BreakOff()), 2)),
-            "[knit – (3) rows, break off the yarn: work this 2 times in all]",
+            "[knit 0 (3) rows, break off the yarn: work this 2 times in all]",
         ),
     ],
 )  # fmt: skip
@@ -179,3 +186,16 @@ def test_kinds_of_runs() -> None:
     runs = phrase(StepSaid((st.NeedlesToWork(-45, 44, 90),), (0,)))
     assert [r.kind for r in runs] == ["word", "needle", "word", "needle", "word", "number", "word"]
     assert [r.kind for r in phrase(StepSaid((st.Now(8, 9, "left"),), (0,)))] == ["check"]
+
+
+def _lengths(*pairs: tuple[int, int]) -> str:
+    steps = tuple(replace(joined("a b", "c d", abs(a - b) + 1, ends="left left"), one_mm=a, other_mm=b) for a, b in pairs)
+    return "".join(r.text for r in phrase(StepSaid(steps, tuple(range(len(pairs))))))
+
+
+def test_easing_is_what_the_lengths_differ_by() -> None:
+    """Nothing is said of it where no size has half a centimetre to ease in."""
+    assert _lengths((463, 484), (500, 490)).endswith(", 46.3 (50) cm to 48.4 (49) cm, easing in up to 2.1 (1) cm")
+    assert _lengths((463, 484), (500, 500)).endswith(" cm to 48.4 (50) cm, easing in up to 2.1 (0) cm")
+    assert _lengths((114, 115), (128, 124)).endswith(", 11.4 (12.8) cm to 11.5 (12.4) cm")
+    assert _lengths((406, 406)).endswith(", 40.6 cm to 40.6 cm")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from walewright.bed.loops import HELPERS, NOTHING, LoopKind
-from walewright.bed.machine import HELD, Machine
+from walewright.bed.machine import HELD, Machine, Thread
 from walewright.bed.model import Float
 from walewright.bed.pending import Strand
 from walewright.bed.refusals import Purpose, Refusal, purpose_of
@@ -63,7 +63,7 @@ def lay_in(m: Machine, op: LayIn) -> Refusal | None:
         m.pending.lifted.discard(i)
     start, end = (indices[0], indices[-1]) if op.to == "right" else (indices[-1], indices[0])
     (run,) = ends_for(m, other(op.to), [(op.yarn, start)])
-    m.course("by hand", indices[0], indices[-1], begin, op.to, run, (op.yarn, op.tension))
+    m.course("by hand", indices[0], indices[-1], begin, op.to, Thread(run, op.yarn, op.tension))
     m.pending.strands.append(Strand(op.yarn, run, op.to, end, m.counter, m.section))
     for a, b in pairwise(indices):
         if b > a + 1:

@@ -66,7 +66,7 @@ def corners(edges: Sequence[BedEdge], named: Sequence[NameEdge], outline: Shape 
     parted = _to_the_top(named, outline)
     found: dict[tuple[str, BedPart], Corners] = {}
     for edge in edges:
-        found[edge.name, edge.part] = _corners(edge, edges, named, sides, rows, parted, top)
+        found[edge.name, edge.part] = _corners(edge, edges, named=named, sides=sides, rows=rows, parted=parted, top=top)
     return _snapped(found)
 
 

@@ -156,7 +156,7 @@ def _outer_edge(m: Machine, op: NameEdge, side: Side, chain: tuple[Course, ...])
     if not rows:
         return BedEdge(op.edge, side, "rows", 0, None, (), each=each, at=side)
     below = next((c for c in reversed(chain) if c.counter <= op.from_row and reaches(c, side)), None)
-    found = row_edge(op.edge, side, rows, below, _between(m), _density(m), each)
+    found = row_edge(op.edge, side, rows=rows, below=below, between=_between(m), density=_density(m), each=each)
     return as_it_hangs(m, through_both(m, replace(found, part=side), rows, chain))
 
 

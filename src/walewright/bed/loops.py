@@ -63,7 +63,3 @@ class Loops:
         if len(parents) > 1:
             self.more[loop] = parents[1:]
         return loop
-
-    def parents(self, loop: int) -> tuple[int, ...]:
-        first = self.parent[loop]
-        return () if first == NOTHING else (first, *self.more.get(loop, ()))

@@ -59,7 +59,18 @@ def hung_edge(m: Machine, op: PickUpEdge, fabric: KnitFabric, edges: tuple[BedEd
     if begin is not None and end is not None:
         corners = begin[turned(at_left, op.facing)], end[not turned(at_right, op.facing)]
     at_left_end = _end_at_left(op, edges)
-    return HungEdge(op.piece, op.edge, op.part, op.copy, first, last, corners, op.facing, at_left_end, (op.low, op.high))
+    return HungEdge(
+        piece=op.piece,
+        edge=op.edge,
+        part=op.part,
+        copy=op.copy,
+        first=first,
+        last=last,
+        corners=corners,
+        facing=op.facing,
+        left_end=at_left_end,
+        stretch=(op.low, op.high),
+    )
 
 
 def beside(m: Machine, line: list[HungEdge]) -> Refusal | None:

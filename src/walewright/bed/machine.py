@@ -40,6 +40,15 @@ class Layout:
     """The innermost held needle beyond the working ones, by side."""
 
 
+@dataclass(frozen=True, slots=True)
+class Thread:
+    """What loops are made of: the number of the unbroken end, its yarn and the tension."""
+
+    run: int
+    yarn: str
+    tension: str
+
+
 @dataclass(slots=True)
 class Machine:
     bed: Bed
@@ -222,37 +231,32 @@ class Machine:
         last: int,
         first_loop: int,
         to: Side | None = None,
-        run: int | None = None,
-        yarn: tuple[str, str] | None = None,
+        thread: Thread | None = None,
         count: int | None = None,
-        cast_on: str = "",
-        apart: bool = False,
     ) -> Course:
-        """Record what the loops from `first_loop` on were made by; needles as indices. `run` and `yarn` (with its tension) where
-        they are not those in use, `count` where later loops have been made already."""
+        """Record what the loops from `first_loop` on were made by; needles as indices. `thread` where it is not the yarn in use,
+        `count` where later loops have been made already."""
         half = self.half
         live_first, live_last = self.live_ends()
         yarnless = kind in YARNLESS_COURSES
-        name, tension = yarn or (self.yarn or "", self.tension)
+        own = thread or Thread(self.run, self.yarn or "", self.tension)
         course = Course(
-            kind,
-            self.counter,
-            self.section,
-            self.stretch,
-            first - half,
-            last - half,
-            len(self.loops.parent) - first_loop if count is None else count,
-            first_loop,
-            "" if yarnless else name,
-            "" if yarnless else tension,
-            -1 if yarnless else self.run if run is None else run,
-            to,
-            live_first - half,
-            live_last - half,
-            self.fabric,
-            self.panels,
-            cast_on,
-            apart,
+            kind=kind,
+            counter=self.counter,
+            section=self.section,
+            stretch=self.stretch,
+            first=first - half,
+            last=last - half,
+            count=len(self.loops.parent) - first_loop if count is None else count,
+            first_loop=first_loop,
+            yarn="" if yarnless else own.yarn,
+            tension="" if yarnless else own.tension,
+            run=-1 if yarnless else own.run,
+            to=to,
+            live_first=live_first - half,
+            live_last=live_last - half,
+            fabric=self.fabric,
+            panels=self.panels,
         )
         self.courses.append(course)
         return course
@@ -288,10 +292,7 @@ class Machine:
             return
         loop = self.loops.add(index - self.half, LoopKind.WRAP)
         self.hang(index, (loop,))
-        if end is None:
-            self.course("wrap", index, index, loop)
-        else:
-            self.course("wrap", index, index, loop, run=end.run, yarn=(end.yarn, self.tension))
+        self.course("wrap", index, index, loop, thread=None if end is None else Thread(end.run, end.yarn, self.tension))
 
 
 def empty_machine(bed: Bed, pieces: Mapping[str, KnitPiece], copies: int, meetings: Meetings) -> Machine:

@@ -78,7 +78,7 @@ def fault_of(
     refusal: Refusal, block: str, index: int, counter: int | None = None, sides: tuple[tuple[Said, ...], ...] = ()
 ) -> Fault:
     """A refusal at its place: an operation of a block, or a join."""
-    return Fault(refusal.code, block, index, refusal.case, refusal.facts, counter, sides)
+    return Fault(code=refusal.code, block=block, index=index, case=refusal.case, facts=refusal.facts, counter=counter, sides=sides)
 
 
 YarnCourse = Literal["knit", "laid", "by hand", "cast on", "cast off", "sew off", "wrap"]

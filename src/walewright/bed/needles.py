@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.bed.carriage import unwrapped_moved
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, LoopKind
-from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine
+from walewright.bed.machine import CORDED, HELD, NON_WORKING, WORKING, Machine, Thread
 from walewright.bed.refusals import OverLoops, Purpose, Refusal, purpose_of
 from walewright.knit.operations import (
     CastOn,
@@ -114,9 +116,10 @@ def cast_on(m: Machine, op: CastOn) -> Refusal | None:
             m.top[i] = m.loops.add(i - m.half, LoopKind.CAST_ON)
         if op.own_length:
             m.runs += 1
-            m.course("cast on", first, last, begin, run=m.runs, cast_on=op.way, apart=True)
+            made = m.course("cast on", first, last, begin, thread=Thread(m.runs, m.yarn or "", m.tension))
+            m.courses[-1] = replace(made, cast_on=op.way, apart=True)
             return _length_spent(m, op, begin)
-        m.course("cast on", first, last, begin, cast_on=op.way)
+        m.courses[-1] = replace(m.course("cast on", first, last, begin), cast_on=op.way)
     if m.side is not None and not op.own_length:
         m.yarn_side = m.side
         m.yarn_at = last if m.side == "right" else first

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from walewright.bed.carriage import bars_of_row, empty_hooks, loops_of_row, row_can_be_knitted, row_done, turned
 from walewright.bed.loops import HELPERS, NOTHING
-from walewright.bed.machine import Layout, Machine
+from walewright.bed.machine import Layout, Machine, Thread
 from walewright.bed.pending import Strand
 from walewright.bed.refusals import Refusal, slot_of
 from walewright.bed.strands import ends_for, leave_hanging, take_up
@@ -34,7 +34,8 @@ def picture_row(m: Machine, op: PictureRow) -> Refusal | None:
     wanted = [(yarn, (first if op.to == "right" else last) + m.half) for yarn, first, last in op.blocks]
     for (yarn, first, last), run in zip(op.blocks, ends_for(m, start, wanted), strict=True):
         loop = begin + first + m.half - at.first
-        m.course("knit", first + m.half, last + m.half, loop, op.to, run, (yarn, op.tension), last - first + 1)
+        thread = Thread(run, yarn, op.tension)
+        m.course("knit", first + m.half, last + m.half, loop, op.to, thread, count=last - first + 1)
         end = (last if op.to == "right" else first) + m.half
         m.pending.strands.append(Strand(yarn, run, op.to, end, m.counter, m.section))
     outermost = m.pending.strands[-1 if op.to == "right" else -len(op.blocks)]

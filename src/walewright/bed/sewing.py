@@ -5,7 +5,7 @@ from __future__ import annotations
 from walewright.bed.closing import ended_by, stitches_there, with_stitches
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, SEWN_COURSE, LoopKind
-from walewright.bed.machine import NON_WORKING, Machine
+from walewright.bed.machine import NON_WORKING, Machine, Thread
 from walewright.bed.pending import Tail
 from walewright.bed.refusals import Refusal
 from walewright.bed.strands import REACH
@@ -48,7 +48,7 @@ def sew_off(m: Machine, op: SewOff) -> Refusal | None:
     for i in reversed(at) if op.start == "right" else at:
         sewn.append(m.loops.add(i - m.half, LoopKind.SEWN, (*m.lift(i), *sewn[-1:])))
     m.set_position(first, last, NON_WORKING)
-    m.course(SEWN_COURSE, first, last, begin, op.start, tail.run, (tail.yarn, tail.tension))
+    m.course(SEWN_COURSE, first, last, begin, op.start, Thread(tail.run, tail.yarn, tail.tension))
     m.fastened_loops.append(sewn[-1])
     m.pending.tail = None
     if m.working_ends() is None:

@@ -74,12 +74,6 @@ def having(fabrics: Mapping[str, KnitFabric], name: str, edge: str) -> tuple[str
     return next(((n, f) for n, f in fabrics.items() if f.below == name and f.edge(edge)), (name, own))
 
 
-def fabric_with(pieces: Mapping[str, KnitPiece], name: str, edge: str) -> KnitFabric | None:
-    """The fabric that has that edge."""
-    found = holder(pieces, name, edge)
-    return None if found is None else found[1].fabric
-
-
 def rows_at_ends(m: Machine, passes: Sequence[Course], sections: range) -> int:
     """How many of the rows of those sections lie at their two ends: of what was folded, two upon each other are one."""
     fold = next(((low, high) for section, low, high in m.folds if section in sections), None)

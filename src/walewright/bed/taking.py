@@ -43,7 +43,7 @@ def rehang(m: Machine, op: Rehang) -> Refusal | None:
     if not fabric.feet:
         return m.refuse("no-open-feet", piece=op.piece)
     start = next(iter(fabric.edge("start")), BedEdge("start", "whole", "stitches", 0, None, ()))
-    refusal = _take(m, piece, fabric, op.piece, start, 0, range(len(start.points)))
+    refusal = _take(m, piece, fabric=fabric, name=op.piece, edge=start, copy=0, points=range(len(start.points)))
     if refusal is not None:
         return refusal
     count = last - first + 1
@@ -88,7 +88,7 @@ def pick_up_edge(m: Machine, op: PickUpEdge) -> Refusal | None:
     for edge in edges if op.facing == "purl" else reversed(edges):
         live = edge.live or (edge.name == "start" and bool(fabric.feet))
         some = points if len(edges) == 1 else range(len(edge.points))
-        refusal = _take(m, piece, fabric, name, edge, op.copy, some)
+        refusal = _take(m, piece, fabric=fabric, name=name, edge=edge, copy=op.copy, points=some)
         if refusal is not None:
             return refusal
         path += [(point, live) for point in from_the_left(replace(edge, points=edge.points[some.start : some.stop]), op.facing)]

@@ -38,7 +38,7 @@ def read(file: str, text: str, known: Nameable) -> tuple[Catalogue | None, tuple
     if lines.faults or date is None:
         # In the order of the text, whatever was looked at first.
         return None, tuple(sorted(lines.faults, key=lambda fault: fault.labels[0].span.start))
-    return Catalogue(file, title, edition, date, imprint, themes, made), ()
+    return Catalogue(file=file, title=title, edition=edition, date=date, imprint=imprint, themes=themes, makings=made), ()
 
 
 def _lacking(lines: CatalogueLines, whole: bool) -> None:

@@ -71,7 +71,7 @@ class _Program(click.Group):
     epilog="Exit codes: 0 done; 1 a source has errors or cannot be made as asked, or a file cannot be read or written; "
     "2 the command line is wrong, such as a value that is not what its option takes; 70 a fault of the compiler.",
 )
-@together(VERSION, LANGUAGE, HELP)
+@together([VERSION, LANGUAGE, HELP])
 @click.pass_context
 def app(context: click.Context, language: str) -> None:
     """The program; without a command it shows its help. A language before the command holds for it."""

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from walewright.cli.tables import written
 from walewright.report.model import Diagnostic
-from walewright.report.said import said
+from walewright.report.said import said, size_as_said
 from walewright.report.wording import Language, worded
 
 if TYPE_CHECKING:
@@ -54,6 +54,6 @@ def _off(outcome: Outcome, guide: Guide) -> Iterator[str]:
     for size in proof.sizes:
         for piece in size.pieces:
             for measure in filter(is_off, piece.measures):
-                where = ", ".join((piece.name, guide.measure(measure.key), size.size))
+                where = ", ".join((piece.name, guide.measure(measure.key), size_as_said(size.size)))
                 off, wide = abs(measure.off), measure.off > 0
                 yield guide.say(f"check/off-{measure.unit}", where=where, off=off, wide=wide, mark=f"({MARK})")

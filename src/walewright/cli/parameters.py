@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any, TypeVar
 
 import click
@@ -48,7 +48,7 @@ def _version(_: click.Context, __: click.Parameter, wanted: bool) -> None:
         raise click.exceptions.Exit(0)
 
 
-def together(*options: Callable[[Command], Command]) -> Callable[[Command], Command]:
+def together(options: Sequence[Callable[[Command], Command]]) -> Callable[[Command], Command]:
     """Several decorators as one, in the order in which the help lists them."""
 
     def decorate(command: Command) -> Command:
@@ -99,43 +99,50 @@ FROM = click.option(
     help="A file that remembers figures given before (docs/regrading.md); what is given besides holds.",
 )
 GIVEN = together(
-    CHOOSE,
-    click.option(
-        "--tension",
-        "tensions",
-        multiple=True,
-        metavar="FABRIC=TENSION",
-        help='Your own tension over 10 cm, as "plain=17 st 24 rows".',
-    ),
-    click.option(
-        "--swatch",
-        "swatches",
-        multiple=True,
-        metavar="FABRIC=SWATCH",
-        help='Your own swatch as you measured and weighed it, as "plain=40 st 60 rows 23.5 cm 21 cm 28 g".',
-    ),
-    click.option("--measure", "measures", multiple=True, metavar="NAME=LENGTH", help='Your own measurement, as "length=60 cm".'),
-    click.option(
-        "--yarn",
-        "yarns",
-        multiple=True,
-        metavar="YARN=LABEL, BALL",
-        help='Your own yarn and its ball, as "wool=my wool, 50 g = 120 m".',
-    ),
-    click.option("--dial", "dials", multiple=True, metavar="FABRIC=NUMBER", help='The number of your tension dial, as "plain=6".'),
-    click.option(
-        "--bed",
-        default="",
-        metavar="BED",
-        help='Your own bed: a shipped one, as "standard", facts, as "needles=180, pitch=4.5 mm", or a file with a `machine` block.',
-    ),
+    [
+        CHOOSE,
+        click.option(
+            "--tension",
+            "tensions",
+            multiple=True,
+            metavar="FABRIC=TENSION",
+            help='Your own tension over 10 cm, as "plain=17 st 24 rows".',
+        ),
+        click.option(
+            "--swatch",
+            "swatches",
+            multiple=True,
+            metavar="FABRIC=SWATCH",
+            help='Your own swatch as you measured and weighed it, as "plain=40 st 60 rows 23.5 cm 21 cm 28 g".',
+        ),
+        click.option(
+            "--measure", "measures", multiple=True, metavar="NAME=LENGTH", help='Your own measurement, as "length=60 cm".'
+        ),
+        click.option(
+            "--yarn",
+            "yarns",
+            multiple=True,
+            metavar="YARN=LABEL, BALL",
+            help='Your own yarn and its ball, as "wool=my wool, 50 g = 120 m".',
+        ),
+        click.option(
+            "--dial", "dials", multiple=True, metavar="FABRIC=NUMBER", help='The number of your tension dial, as "plain=6".'
+        ),
+        click.option(
+            "--bed",
+            default="",
+            metavar="BED",
+            help='Your own bed: a shipped one, as "standard", facts, as "needles=180, pitch=4.5 mm", or a file '
+            "with a `machine` block.",
+        ),
+    ],
 )
 """What a knitter gives. What is typed goes to the fields of `options.Asked` by the names of the parameters."""
 
 
-def command(name: str, run: Callable[..., int], *parameters: Callable[[Command], Command]) -> click.Command:
+def command(name: str, run: Callable[..., int], parameters: Sequence[Callable[[Command], Command]]) -> click.Command:
     """The command of that name: `run` gets the command line and the parameters by their names, and returns the exit code; its
     docstring is the help, its first sentence the line in the list of commands."""
     with_line: Any = click.pass_obj(run)
-    made: click.Command = click.command(name, cls=_Command, add_help_option=False)(together(*parameters)(with_line))
+    made: click.Command = click.command(name, cls=_Command, add_help_option=False)(together(parameters)(with_line))
     return made

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from io import StringIO
 from typing import TYPE_CHECKING
 
-from walewright.report.said import Said, said
+from walewright.report.said import Said, said, size_as_said
 
 if TYPE_CHECKING:
     from rich.table import Table
@@ -20,7 +20,7 @@ def table(title: str, sizes: Sequence[str]) -> Table:
     for heading in ("", ""):
         made.add_column(heading)
     for size in sizes:
-        made.add_column(size, justify="right")
+        made.add_column(size_as_said(size), justify="right")
     return made
 
 

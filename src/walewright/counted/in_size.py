@@ -1,4 +1,4 @@
-"""A garment's counted pieces in one size. A size is a view: who is given it needs no size's number beside it."""
+"""A garment's counted pieces in one size: the view of a design in a size, with what was counted in it."""
 
 from __future__ import annotations
 
@@ -9,16 +9,19 @@ from walewright.counted.edges import NOTHING, EdgeLength, edge_length
 from walewright.counted.edgings import strip_end
 from walewright.counted.model import SizedPiece
 from walewright.counted.piece import CountedPiece, counted_piece
-from walewright.design.model import Design
+from walewright.design.model import Design, DesignInSize
 
 
 @dataclass(frozen=True, slots=True)
 class InSize:
-    """`design` in its size number `size`; `pieces` by their names, all or some of them. Of bands the ends are edges too."""
+    """`at`: the design in a size; its counted `pieces` by their names, all or some of them. Of bands the ends are edges too."""
 
-    design: Design
-    size: int
+    at: DesignInSize
     pieces: Mapping[str, CountedPiece]
+
+    @property
+    def design(self) -> Design:
+        return self.at.design
 
     def length(self, edges: Iterable[tuple[str, str]], round_them: Iterable[str] = ()) -> EdgeLength:
         """Rows, stitches and centimetres of edges, each by its piece or band and its name, one after the other; `round_them`: the
@@ -29,10 +32,10 @@ class InSize:
     def _edge(self, owner: str, edge: str, round_it: bool) -> EdgeLength:
         band = self.design.band(owner)
         if band is not None:
-            return strip_end(self.design, self.design.edging(band.edging), self.size)
+            return strip_end(self.at, self.design.edging(band.edging))
         return edge_length(self.pieces[owner], edge, round_it)
 
 
-def in_size(design: Design, size: int, pieces: Iterable[SizedPiece]) -> InSize:
-    """These pieces of the design, as they are counted in its size number `size`."""
-    return InSize(design, size, {p.name: counted_piece(design, p) for p in pieces})
+def in_size(at: DesignInSize, pieces: Iterable[SizedPiece]) -> InSize:
+    """These pieces of the design, as they are counted in that size."""
+    return InSize(at, {p.name: counted_piece(at.design, p) for p in pieces})

@@ -22,8 +22,8 @@ from walewright.trade.sides import EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 @dataclass(frozen=True, slots=True)
 class ShapingPhrase:
-    """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by`
-    stitches (outwards positive). A gap of 0 is allowed for the first change of a run only."""
+    """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by` stitches (outwards
+    positive). A gap of 0 is allowed for the first change of a run only."""
 
     gaps: tuple[int, ...]
     by: tuple[int, ...]
@@ -51,9 +51,9 @@ class SizedLine:
 class SizedRun:
     """One edge between two rows. Changes are placed by `phrases` from `from_row` on; plain rows then lead to `to_row`.
 
-    Moves of one stitch are decreases or increases in the run's `way`; inward moves of two or more are
-    cast off, outward ones cast on. Cast-offs, casts-on and simple increases happen at the carriage side: of a
-    pair of edges shaped alike the carriage-side edge is moved at the scheduled row, the other one row later."""
+    Moves of one stitch are decreases or increases in the run's `way`; inward moves of two or more are cast off, outward ones cast
+    on. Cast-offs, casts-on and simple increases happen at the carriage side: of a pair of edges shaped alike the carriage-side
+    edge is moved at the scheduled row, the other one row later."""
 
     name: str
     from_row: int
@@ -98,9 +98,8 @@ class SizedRun:
 
 @dataclass(frozen=True, slots=True)
 class SizedOpening:
-    """The parting. At `row` the `flat` centre stitches go to waste yarn (none if 0) and the halves part;
-    each half's neck edge then moves by `run` (inwards for the half = negative `by`), rows counted for the
-    half that is worked first; the other is its mirror image."""
+    """The parting. At `row` the `flat` centre stitches go to waste yarn (none if 0) and the halves part; each half's neck edge then
+    moves by `run` (inwards for the half = negative `by`), rows counted for the half worked first; the other is its mirror image."""
 
     name: str
     row: int
@@ -192,10 +191,10 @@ class SizedWedge:
     """Holding at an outer edge from `from_row`. `groups` run from the outermost inwards.
 
     kind "in": one plain row, then `groups[0]` stitches held, 2 rows, `groups[1]` held, 2 rows … ; the last group stays in
-    work, all return, one closing row. kind "out": its mirror image in time: at `from_row` all groups but the last
-    (innermost) are held, and they return one by one, the inner ones first, every 2 rows, until all are in work. kind "both": in
-    without the return, then out. `rest` stitches outside the first group are held from `from_row` to `to_row`.
-    So `to_row - from_row` is 2 * len(groups), of "both" 4 * len(groups). `to_row` is the first row after it that all knit."""
+    work, all return, one closing row. kind "out": its mirror image in time: at `from_row` all groups but the last (innermost) are
+    held, and they return one by one, the inner ones first, every 2 rows, until all are in work. kind "both": in without the
+    return, then out. `rest` stitches outside the first group are held from `from_row` to `to_row`, the first row after it that
+    all knit: 2 * len(groups) rows later, of "both" 4 * len(groups)."""
 
     name: str
     edge: WhichEdges
@@ -222,9 +221,9 @@ class SizedWedge:
 
 @dataclass(frozen=True, slots=True)
 class SizedPiece:
-    """One piece in one size. `levels` maps level name to row; `start` stitches are centred on the bed
-    (equal needles left and right of the centre mark, of an odd number one more at the right); `rows` is the row of the top
-    level. All rows count a repeated stretch once; `counter` tells what the row counter shows."""
+    """One piece in one size. `levels` maps level name to row; `start` stitches are centred on the bed (of an odd number one more
+    lies right of the centre mark); `rows` is the row of the top level. All rows count a repeated stretch once; `counter` tells
+    what the row counter shows."""
 
     name: str
     start: int
@@ -320,8 +319,7 @@ class SizedBand:
     holed: tuple[int, int] = (0, 0)
     """Stitches left of the two ends of the part that has the buttonholes."""
     behind: tuple[SizedSlot, ...] = ()
-    """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows as the counter shows
-    them."""
+    """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows are the counter's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -397,3 +395,6 @@ class SizedGarment:
 
     def piece(self, name: str) -> SizedPiece:
         return next(p for p in self.pieces if p.name == name)
+
+    def band(self, name: str) -> SizedBand:
+        return next(b for b in self.bands if b.name == name)

@@ -70,7 +70,7 @@ def stitches_at(sized: SizedPiece, row: int) -> int:
 def last_row(sized: SizedPiece, first: int, last: int, from_row: int, to_row: int) -> int:
     """Where the needles of a chart or panel leave it: a gap that begins below its end, and takes all its needles, ends it there."""
     taken = (o.row for o in sized.openings if o.flat and o.first <= first and last < o.first + o.flat)
-    return min((row for row in taken if row > from_row), default=to_row) if to_row else to_row
+    return min((row for row in taken if from_row < row < to_row), default=to_row)
 
 
 def moves(runs: Iterable[SizedRun]) -> Counter[int]:

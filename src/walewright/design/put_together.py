@@ -161,7 +161,9 @@ def _outline(block: _Block, heights: tuple[Level, ...], width: StartWidth, cloth
     node = block.node
     path = f"piece {node.name}"
     what = said("piece", piece=node.name)
-    on = Tracing(node.name, what, path, heights, cloth, block.room.machine, 0, len(heights) - 1, width.centre)
+    on = Tracing(
+        node.name, what, path, heights, cloth, machine=block.room.machine, first=0, last=len(heights) - 1, centre=width.centre
+    )
     statements = tuple(s for s in node.body if isinstance(s, syntax.EdgeLine | syntax.AcrossLine))
     sides = traced(statements, width.width, width.most or width.width, on, Origin(path, node.span))
     if sides is None:
@@ -255,5 +257,5 @@ def _inside(block: _Block, outline: PieceOutline, cloth: PieceCloth, begin: synt
     )
     sound = sound and inside_alone(made, parted, room.fabrics, room.charts, cloth.place)
     sound = sound and needles_alone(made, begin, parted, room.fabrics, cloth.place)
-    ground = Ground(parted, cloth, room.fabrics, room.charts, room.told, room.edgings, room.first_rows)
+    ground = Ground(parted, cloth, room.fabrics, room.charts, told=room.told, edgings=room.edgings, first_rows=room.first_rows)
     return made if sound and charted(made, ground) else None

@@ -20,7 +20,7 @@ from walewright.design.pieces.turned_over import turned_over
 from walewright.design.pieces.worn import Worn, stated
 from walewright.design.put_together import Workroom, pieces
 from walewright.design.reading.changes import Changes, changed_rows, chosen_sizes
-from walewright.design.reading.children import CAUTIONS, look_after, table_of_children
+from walewright.design.reading.children import CAUTIONS, for_children, look_after
 from walewright.design.reading.choices import Chosen, choices, selected, to_look_into
 from walewright.design.reading.companions import companions
 from walewright.design.reading.held_together import held_together
@@ -187,19 +187,19 @@ class _Reading:
         if (table := there.table) is None:
             return None  # Without sizes no expression has a value; the rest waits for them.
         written, graded, scope = self._sizes(table, stuff.fabrics)
-        edgings = self._edgings(stuff, scope)
-        known, hung = known_edges(worked := self.every(syntax.PieceBlock), edgings)
+        known, hung = known_edges(worked := self.every(syntax.PieceBlock), edgings := self._edgings(stuff, scope))
         first_rows = {node.name: first_row(node) for node in reversed(self.every(syntax.ChartBlock))}
-        made = pieces(worked, Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, hung, findings, first_rows))
+        room = Workroom(scope, stuff.fabrics, stuff.charts, edgings, stuff.machine, hung, findings=findings, first_rows=first_rows)
+        made = pieces(worked, room)
         bands = every_band(lines := self.every(syntax.BandLine), hung, edgings, stuff.fabrics, scope, findings)
         order = (*self.every(syntax.JoinLine), *(there.finish.body if there.finish else ()))
         sewn = with_bands(hung, lines, edgings)
-        joins = every_join(order, sewn, made, edgings, cloth_of_each(made, lines, edgings, stuff.fabrics), scope, findings)
+        cloth = cloth_of_each(made, lines, edgings, stuff.fabrics)
+        joins = every_join(order, sewn, made, edgings, cloth=cloth, scope=scope, findings=findings)
         closed(edgings.values(), made.values(), bands, joins, findings)
         free = [edges(n.edges, sewn, findings) for n in self.every(syntax.Free)]
         cords = [cord(n, known, scope, findings) for n in self.every(syntax.CordLine)]
-        child = table_of_children(table)
-        if child is not None:
+        if (child := for_children(table)) is not None:
             look_after(child, worked, self.every(syntax.CordLine), findings)
         else:
             drawn_through(cords, made, bands, (edgings, stuff.fabrics, stuff.charts), findings)
@@ -264,7 +264,7 @@ class _Reading:
         fabrics = changed_fabrics(own_fabrics, in_yarns, self.changes, used, findings)
         fabrics = set_on(fabrics, self.every(syntax.FabricBlock), (own_machine, knitted), used, findings)
         yarns = in_place_of(yarns, own_yarns, fabrics.values())
-        return _Materials(own_machine, knitted, own_yarns, yarns, charts, own_fabrics, fabrics)
+        return _Materials(own_machine, knitted, own_yarns, yarns=yarns, charts=charts, own_fabrics=own_fabrics, fabrics=fabrics)
 
     def _edgings(self, stuff: _Materials, scope: Scope) -> dict[str, Edging | None]:
         lines = self.every(syntax.EdgingLine)

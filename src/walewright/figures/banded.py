@@ -6,17 +6,16 @@ from collections.abc import Container, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
-from walewright.counted.bands import depth_cm
 from walewright.counted.edge_lines import edge_line
 from walewright.counted.edges import split_part
 from walewright.counted.outline import Point
-from walewright.design.model import Band, Design
-from walewright.figures.measures import MeasuredPiece
+from walewright.design.model import Band
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.opened import inside
 from walewright.figures.pens import Paper
 from walewright.figures.rims import Placing, beside, draw_rim
 from walewright.figures.trims import Trim, trim_of
-from walewright.solve.model import Counts
 from walewright.trade.edge_names import is_top
 from walewright.trade.edgings import EDGINGS
 
@@ -33,19 +32,19 @@ class Rim:
     trim: Trim
 
 
-def seen_bands(design: Design, counts: Counts, size: int) -> Iterator[tuple[Band, float, Trim]]:
+def seen_bands(garment: DrawnGarment) -> Iterator[tuple[Band, float, Trim]]:
     """The bands that are not turned in, with their depths in cm."""
+    design = garment.design
     for band in design.bands:
         if not EDGINGS[design.edging(band.edging).kind].turned_in:
-            sized = next(b for b in counts.sizes[size].bands if b.name == band.name)
-            yield band, depth_cm(design, sized), trim_of(design, band.edging)
+            yield band, garment.band_cm(band.name), trim_of(design, band.edging)
 
 
-def round_opening(design: Design, counts: Counts, piece: str, opening: str, size: int) -> tuple[float, Trim]:
+def round_opening(garment: DrawnGarment, piece: str, opening: str) -> tuple[float, Trim]:
     """Depth and look of the band round an opening, whether it is in one or in parts that hang on both its sides; 0 of one that has
     none."""
     found: dict[str, tuple[float, Trim]] = {}
-    for band, depth, trim in seen_bands(design, counts, size):
+    for band, depth, trim in seen_bands(garment):
         for edge in band.along:
             head, part = split_part(edge.edge)
             if (edge.piece, head) == (piece, opening):
@@ -54,16 +53,16 @@ def round_opening(design: Design, counts: Counts, piece: str, opening: str, size
     return whole or (found["left"] if {"left", "right"} <= found.keys() else (0.0, Trim()))
 
 
-def rims(design: Design, counts: Counts, piece: MeasuredPiece, size: int, without: Container[str] = ()) -> tuple[Rim, ...]:
+def rims(garment: DrawnGarment, piece: LaidPiece, without: Container[str] = ()) -> tuple[Rim, ...]:
     """The bands along the edges of a piece, without those round the openings and along the edges named."""
-    return tuple(_rims(design, counts, piece, size, without))
+    return tuple(_rims(garment, piece, without))
 
 
-def _rims(design: Design, counts: Counts, piece: MeasuredPiece, size: int, without: Container[str]) -> Iterator[Rim]:
-    of, shape = piece.counted[size], piece.outlines[size]
-    for band, depth, trim in seen_bands(design, counts, size):
+def _rims(garment: DrawnGarment, piece: LaidPiece, without: Container[str]) -> Iterator[Rim]:
+    of, shape = piece.of, piece.shape
+    for band, depth, trim in seen_bands(garment):
         for edge in band.along:
-            if edge.piece != piece.piece.name or edge.edge in without or split_part(edge.edge)[0] in without:
+            if edge.piece != piece.name or edge.edge in without or split_part(edge.edge)[0] in without:
                 continue
             if is_top(edge.edge) and len(band.along) > 1:
                 # On open loops it goes round a neck with others, and is drawn with that.

@@ -132,16 +132,14 @@ def symbol_strokes(chart: Chart, cut: Cut, window: Window) -> list[str]:
             cell = kinds[chart.rows[row][column]]
             x, y = (column - window.first) * w, (window.high - 1 - row) * h
             if cell.kind == "tuck":
-                made.append(_tucks(chart, kinds, window, row, column, x, y, w, h))
+                made.append(_tucks(chart, kinds, cut, window, row, column))
             elif cell.kind != "cross":
                 made.append(symbols.symbol(cell.kind, x, y, w, h))
         made.extend(_crosses(chart, kinds, cut, window, row))
     return [data for data in made if data]
 
 
-def _tucks(
-    chart: Chart, kinds: dict[str, Cell], window: Window, row: int, column: int, x: float, y: float, w: float, h: float
-) -> str:
+def _tucks(chart: Chart, kinds: dict[str, Cell], cut: Cut, window: Window, row: int, column: int) -> str:
     """The U of a whole run, drawn from its lowest row on this sheet."""
 
     def held(at: int) -> bool:
@@ -152,8 +150,9 @@ def _tucks(
     top = row
     while held(top + 1) and top + 1 in window.rows:
         top += 1
-    rise = (top - row + 1) * h
-    return symbols.tuck(x, y + h - rise, w, rise, not held(row - 1), not held(top + 1))
+    rise = (top - row + 1) * cut.height
+    x, foot = (column - window.first) * cut.width, (window.high - row) * cut.height
+    return symbols.tuck(x, foot - rise, cut.width, rise, not held(row - 1), not held(top + 1))
 
 
 def _crosses(chart: Chart, kinds: dict[str, Cell], cut: Cut, window: Window, row: int) -> Iterator[str]:

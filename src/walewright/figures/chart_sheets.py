@@ -95,11 +95,11 @@ def cut(columns: int, rows: int, ratio: float, room: tuple[float, float] = ROOM,
     least = shorter / min(1.0, ratio)
     whole = min(most, room[0] / columns, room[1] / (rows * ratio))
     if whole >= least:
-        return Cut(whole, whole * ratio, (Window("A", 0, 0, 0, columns, 0, rows, 0, 0),))
+        return Cut(whole, whole * ratio, (Window("A", 0, 0, left=0, right=columns, low=0, high=rows, again_left=0, again_low=0),))
     across = _shares(columns, int(room[0] / least))
     up = _shares(rows, int(room[1] / (least * ratio)))
     sheets = tuple(
-        Window(letter(len(across) * j + i), i, j, *a, *u, OVERLAP if i else 0, OVERLAP if j else 0)
+        Window(letter(len(across) * j + i), i, j, *a, *u, again_left=OVERLAP if i else 0, again_low=OVERLAP if j else 0)
         for j, u in enumerate(up)
         for i, a in enumerate(across)
     )

@@ -12,7 +12,8 @@ from walewright.counted.edge_lines import edge_line, length
 from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
 from walewright.design.model import Design
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import Paper, path
 from walewright.figures.rims import Placing, beside
 from walewright.figures.trunks import Trunk
@@ -74,26 +75,26 @@ _Hung = tuple[tuple[Place, ...], tuple[EndAt, ...]]
 """Edges along the start of a piece from its left end to its right one, and the end at which each begins."""
 
 
-def collars_of(design: Design, glued: Glued, pieces: Sequence[MeasuredPiece], trunk: Trunk, size: int) -> Collars:
+def collars_of(garment: DrawnGarment, trunk: Trunk) -> Collars:
     """What pieces that are no part of the body make along its neck."""
     if len(trunk.fronts) < 2:
         return NO_COLLARS
     rolled, behind, hoods = [], 0.0, []
-    for piece in pieces:
-        if piece.piece.name in trunk.bodies:
+    for piece in garment.pieces:
+        if piece.name in trunk.bodies:
             continue
-        for places, begins in _hung(design, glued, piece.piece.name):
+        for places, begins in _hung(garment.design, garment.glued, piece.name):
             # What lies along the back as well goes round the neck; the lining of a pocket does not.
             if not {p.owner for p in places} & {placed.name for placed in trunk.backs}:
                 continue
-            if _shut(glued, piece.piece.name):
+            if _shut(garment.glued, piece.name):
                 hoods.append((piece, places))
                 continue
-            depth = piece.outlines[size].height
-            found = list(_on_fronts(piece, places, begins, pieces, trunk, size))
+            depth = piece.shape.height
+            found = list(_on_fronts(garment, piece, places, begins, trunk))
             rolled += found
             behind = max(behind, depth * RISE if found else 0.0)
-    hood = _hood(hoods[0][0], [p for _, places in hoods for p in places], trunk, size) if hoods else None
+    hood = _hood(hoods[0][0], [p for _, places in hoods for p in places], trunk) if hoods else None
     return Collars(tuple(rolled), behind, hood)
 
 
@@ -121,17 +122,11 @@ def _shut(glued: Glued, name: str) -> bool:
 
 
 def _on_fronts(
-    collar: MeasuredPiece,
-    places: Sequence[Place],
-    begins: Sequence[EndAt],
-    pieces: Sequence[MeasuredPiece],
-    trunk: Trunk,
-    size: int,
+    garment: DrawnGarment, collar: LaidPiece, places: Sequence[Place], begins: Sequence[EndAt], trunk: Trunk
 ) -> Iterator[Rolled]:
-    by_name = {p.piece.name: p for p in pieces}
-    lines = [_line(by_name[p.owner], p.edge, begin, size) for p, begin in zip(places, begins, strict=True)]
+    lines = [_line(garment.piece(p.owner), p.edge, begin) for p, begin in zip(places, begins, strict=True)]
     ends = list(accumulate(map(length, lines)))
-    deep = tuple(_side_cm(collar, side, size) for side in SIDES)
+    deep = tuple(_side_cm(collar, side) for side in SIDES)
     for front in trunk.fronts:
         for place, line, end in zip(places, lines, ends, strict=True):
             if place.owner != front.name or len(line) < 2:
@@ -144,8 +139,8 @@ def _on_fronts(
             yield Rolled(front.name, tuple(fold[::upwards]), tuple(rim[::upwards]))
 
 
-def _line(piece: MeasuredPiece, edge: str, begin: EndAt, size: int) -> tuple[Point, ...]:
-    line = edge_line(piece.counted[size], piece.outlines[size], edge)
+def _line(piece: LaidPiece, edge: str, begin: EndAt) -> tuple[Point, ...]:
+    line = edge_line(piece.of, piece.shape, edge)
     return line if begin in ("bottom", "left") else line[::-1]
 
 
@@ -153,11 +148,11 @@ def _walked(line: Sequence[Point], begin: float) -> list[float]:
     return list(accumulate((math.hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(line)), initial=begin))
 
 
-def _side_cm(piece: MeasuredPiece, side: str, size: int) -> float:
-    sized = piece.sized[size]
+def _side_cm(piece: LaidPiece, side: str) -> float:
+    sized = piece.sized
     runs = sized.left if side == "left" else sized.right
     names = dict.fromkeys(run.name for run in runs if run.name)
-    return sum(edge_length(piece.counted[size], name).cm for name in names) or piece.outlines[size].height
+    return sum(edge_length(piece.of, name).cm for name in names) or piece.shape.height
 
 
 def _outwards(fold: Sequence[Point], depths: Sequence[float]) -> list[Point]:
@@ -198,9 +193,9 @@ def _arch(left: Point, right: Point, rise: float) -> list[Point]:
 # ----------------------------------------------------------------- a hood
 
 
-def _hood(hood: MeasuredPiece, places: Sequence[Place], trunk: Trunk, size: int) -> Hood | None:
+def _hood(hood: LaidPiece, places: Sequence[Place], trunk: Trunk) -> Hood | None:
     necks = [
-        [front.at(p) for p in edge_line(front.piece.counted[size], front.piece.outlines[size], place.edge)]
+        [front.at(p) for p in edge_line(front.piece.of, front.piece.shape, place.edge)]
         for front in trunk.fronts
         for place in places
         if place.owner == front.name
@@ -212,7 +207,7 @@ def _hood(hood: MeasuredPiece, places: Sequence[Place], trunk: Trunk, size: int)
     left_foot, right_foot = min(low), max(low)
     high = [max(line, key=lambda p: p[1]) for line in necks]
     left, right = min(high), max(high)
-    shape = hood.outlines[size]
+    shape = hood.shape
     half = max(HOOD[0] * shape.width, (right[0] - left[0]) / 2)
     outer = _dome(left, right, half, HOOD[2] * shape.height, HOOD[1] * shape.height)
     face = _dome(left_foot, right_foot, half * FACE[0], *(left[1] - left_foot[1] + s * shape.height for s in (HOOD[2], FACE[1])))

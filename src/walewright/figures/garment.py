@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from walewright.design.model import Design
 from walewright.figures.banded import Rim, rims
-from walewright.figures.collars import NO_COLLARS, collars_of
+from walewright.figures.collars import collars_of
+from walewright.figures.drawn import DrawnGarment, drawn
 from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
@@ -26,13 +27,13 @@ def middle_size(counts: Counts) -> int:
     return (len(counts.sizes) - 1) // 2
 
 
-def _edged(design: Design, counts: Counts, trunk: Trunk, size: int) -> dict[str, tuple[Rim, ...]]:
+def _edged(garment: DrawnGarment, trunk: Trunk) -> dict[str, tuple[Rim, ...]]:
     """The bands on the outer edges of the fronts, by the names of these: those of necks and between fronts are drawn with them."""
-    inner = inner_names(trunk, size)
+    inner = inner_names(trunk)
     found = {}
     for placed in trunk.fronts:
         necks = {opening.name for opening in placed.piece.piece.openings}
-        found[placed.name] = rims(design, counts, placed.piece, size, inner.get(placed.name, set()) | necks)
+        found[placed.name] = rims(garment, placed.piece, inner.get(placed.name, set()) | necks)
     return found
 
 
@@ -41,14 +42,12 @@ def cover(
 ) -> Drawing:
     """The garment in its middle size; without what meets what (`glued`) nothing is made up but a body."""
     size = middle_size(counts)
-    named = counts.sizes[size].size if len(counts.sizes) > 1 else ""
-    title = guide.say("drawing/worn", title=design.title, size=named)
-    own = glued.in_size(size) if glued is not None else None
-    trunk = trunk_of(design, counts, pieces, size)
+    garment = drawn(design, counts, pieces, size, glued.in_size(size) if glued is not None else None)
+    title = guide.say("drawing/worn", title=design.title, size=garment.title_size)
+    trunk = trunk_of(garment)
     if trunk is not None:
-        collars = collars_of(design, own, pieces, trunk, size) if own is not None else NO_COLLARS
-        return worn(design, pieces, trunk, size, title, collars, _edged(design, counts, trunk, size))
-    across = sideways(design, counts, pieces, size)
+        return worn(garment, trunk, title, collars_of(garment, trunk), _edged(garment, trunk))
+    across = sideways(garment)
     if across is not None:
-        return draw_sideways(design, across, size, title)
-    return group(design, counts, own, pieces, size, guide.say("drawing/group", title=design.title, size=named))
+        return draw_sideways(design, across, title)
+    return group(garment, guide.say("drawing/group", title=design.title, size=garment.title_size))

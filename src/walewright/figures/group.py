@@ -3,14 +3,15 @@ skirt; anything else as its pieces lie, as a shawl or a blanket."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.banded import draw_rims, rims
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, extent, opened
 from walewright.figures.pens import LETTER_MM, Paper
@@ -19,8 +20,6 @@ from walewright.figures.tube_drawing import box, draw_tube
 from walewright.figures.tubes import JoinedPart, MadeTube, tube
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
-from walewright.glue.model import Glued
-from walewright.solve.model import Counts
 from walewright.trade.sides import SIDES
 
 SHOWN = 4
@@ -51,9 +50,9 @@ class _GroupItem:
     draw: Callable[[Paper, Placing, float], None]
 
 
-def group(design: Design, counts: Counts, glued: Glued | None, pieces: tuple[MeasuredPiece, ...], size: int, title: str) -> Drawing:
+def group(garment: DrawnGarment, title: str) -> Drawing:
     """The items side by side in as many rows as make them largest."""
-    items = list(_items(design, counts, glued, pieces, size))
+    items = list(_items(garment))
     rows, scale = max((_fitted(items, count) for count in range(1, len(items) + 1)), key=lambda fit: fit[1])
     named = any(item.name for item in items)
     paper = Paper()
@@ -79,70 +78,65 @@ def _placing(origin: Point, scale: float) -> Placing:
 # ----------------------------------------------------------------- items
 
 
-def _items(
-    design: Design, counts: Counts, glued: Glued | None, pieces: tuple[MeasuredPiece, ...], size: int
-) -> Iterator[_GroupItem]:
+def _items(garment: DrawnGarment) -> Iterator[_GroupItem]:
+    design, pieces = garment.design, garment.pieces
     named = len(pieces) > 1
-    if not named and not design.joins and pieces[0].sized[size].copies == 1 and _long(pieces[0], size):
-        yield _across(design, counts, pieces[0], size)
+    if not named and not design.joins and pieces[0].sized.copies == 1 and _long(pieces[0]):
+        yield _across(garment, pieces[0])
         return
-    for part in _parts(design, glued, pieces):
-        made = tube(design, counts, glued, pieces, frozenset(part), size) if glued is not None else None
+    for part in _parts(garment):
+        made = tube(garment, frozenset(part))
         if made is not None:
-            for _ in range(min(made.piece.sized[size].copies // made.copies, PAIR)):
-                yield _made_up(design, made, size)
+            for _ in range(min(made.piece.sized.copies // made.copies, PAIR)):
+                yield _made_up(design, made)
             continue
-        side_by_side = _joined_copies(design, counts, glued, pieces, part, size)
+        side_by_side = _joined_copies(garment, part)
         if side_by_side is not None:
             yield side_by_side
             continue
         for piece in pieces:
-            if piece.piece.name in part:
-                for _ in range(min(piece.sized[size].copies, SHOWN)):
-                    yield _flat(design, counts, piece, size, named)
+            if piece.name in part:
+                for _ in range(min(piece.sized.copies, SHOWN)):
+                    yield _flat(garment, piece, named)
 
 
-def _long(piece: MeasuredPiece, size: int) -> bool:
-    return piece.full_height(size) > LONG * piece.outlines[size].width
+def _long(piece: LaidPiece) -> bool:
+    return piece.full_height > LONG * piece.shape.width
 
 
-def _parts(design: Design, glued: Glued | None, pieces: Sequence[MeasuredPiece]) -> list[JoinedPart]:
+def _parts(garment: DrawnGarment) -> list[JoinedPart]:
     """The pieces that hang together, by their names."""
-    names = [p.piece.name for p in pieces]
+    names = [p.name for p in garment.pieces]
     group: dict[str, set[str]] = {name: {name} for name in names}
-    met = [{e.piece for e in (*join.one, *join.other)} for join in design.joins]
-    lines: Mapping[str, set[str]] = {}
-    if glued is not None:
-        lines = {line.owner: {p.owner for p in line.along} for line in glued.lines if line.owner in group}
+    met = [{e.piece for e in (*join.one, *join.other)} for join in garment.design.joins]
+    lines = {line.owner: {p.owner for p in line.along} for line in garment.glued.lines if line.owner in group}
     for together in (*met, *({owner, *others} for owner, others in lines.items())):
         whole = set().union(*(group[name] for name in together if name in group))
         group |= dict.fromkeys(whole, whole)
     return list(dict.fromkeys(frozenset(group[name]) for name in names))
 
 
-def _made_up(design: Design, made: MadeTube, size: int) -> _GroupItem:
+def _made_up(design: Design, made: MadeTube) -> _GroupItem:
     left, low, right, high = box(made)
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
-        draw_tube(paper, design, made, size, place, scale)
+        draw_tube(paper, design, made, place, scale)
 
     return _GroupItem(left, low, max(right - left, 0.5), max(high - low, 0.5), "", draw)
 
 
-def _joined_copies(
-    design: Design, counts: Counts, glued: Glued | None, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
-) -> _GroupItem | None:
+def _joined_copies(garment: DrawnGarment, part: JoinedPart) -> _GroupItem | None:
     """Copies of one piece that are joined to each other lie as they are joined, seen from their right side."""
-    piece = next(p for p in pieces if p.piece.name in part)
-    if glued is None or len(part) > 1 or piece.sized[size].copies == 1:
+    piece = next(p for p in garment.pieces if p.name in part)
+    if len(part) > 1 or piece.sized.copies == 1:
         return None
-    laid = {key: disc for key, disc in opened(design, counts, glued, (piece,), size, SEAM).items() if disc.piece is not None}
-    if len(laid) < piece.sized[size].copies:
+    laid = {key: disc for key, disc in opened(replace(garment, pieces=(piece,)), SEAM).items() if disc.piece is not None}
+    if len(laid) < piece.sized.copies:
         return None
-    edged = rims(design, counts, piece, size)
+    edged = rims(garment, piece)
     boxes = [extent(laid.values()), *(_box(disc.at([*rim.line, *rim.outer])) for disc in laid.values() for rim in edged)]
     left, low, right, high = *(min(b[n] for b in boxes) for n in (0, 1)), *(max(b[n] for b in boxes) for n in (2, 3))
-    across = 1 if mirrored(design, piece) else -1
+    across = 1 if mirrored(garment.design, piece) else -1
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
         for disc in laid.values():
@@ -152,7 +146,7 @@ def _joined_copies(
                 return place((-x, y))
 
             draw_rims(paper, edged, lambda p, put=turned_over: put((-across * p[0], p[1])))  # type: ignore[misc]
-            draw_piece(paper, design, piece, size, turned_over, -across)
+            draw_piece(paper, garment.design, piece, turned_over, -across)
 
     return _GroupItem(-right, low, right - left, high - low, "", draw)
 
@@ -162,47 +156,47 @@ def _box(points: Sequence[Point]) -> tuple[float, float, float, float]:
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def _across(design: Design, counts: Counts, piece: MeasuredPiece, size: int) -> _GroupItem:
+def _across(garment: DrawnGarment, piece: LaidPiece) -> _GroupItem:
     """A long piece that is all there is, laid across as it is worn: the shorter of its long edges up."""
-    of, shape = piece.counted[size], piece.outlines[size]
-    along = {side: sum(edge_length(of, name).cm for name in _names(piece, side, size)) for side in SIDES}
+    design, of, shape = garment.design, piece.of, piece.shape
+    along = {side: sum(edge_length(of, name).cm for name in _names(piece, side)) for side in SIDES}
     # Without names no edge has a length: then they are alike.
     up = 1 if along["right"] <= along["left"] else -1
     turn = up * (-1 if mirrored(design, piece) else 1)
     half = max(of.edging_width_cm, of.end_width_cm) / 2
-    edged = rims(design, counts, piece, size)
+    edged = rims(garment, piece)
     banded = [p for rim in edged for p in rim.outer]
     xs = [up * x for x in (min(shape.polygon_left, -half), max(shape.polygon_right, half), *(x for x, _ in banded))]
-    ys = [-turn * y for y in (-piece.edging_cm[size], shape.height + piece.end_cm[size], *(y for _, y in banded))]
+    ys = [-turn * y for y in (-of.edging_cm, shape.height + of.end_cm, *(y for _, y in banded))]
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
         put: Placing = lambda p: place((-turn * p[1], up * p[0]))  # noqa: E731
         draw_rims(paper, edged, put)
-        draw_piece(paper, design, piece, size, put)
+        draw_piece(paper, design, piece, put)
 
     return _GroupItem(min(ys), min(xs), max(ys) - min(ys), max(xs) - min(xs), "", draw)
 
 
-def _names(piece: MeasuredPiece, side: str, size: int) -> Iterator[str]:
-    sized = piece.sized[size]
+def _names(piece: LaidPiece, side: str) -> Iterator[str]:
+    sized = piece.sized
     yield from dict.fromkeys(run.name for run in (sized.left if side == "left" else sized.right) if run.name)
 
 
-def _flat(design: Design, counts: Counts, piece: MeasuredPiece, size: int, named: bool) -> _GroupItem:
+def _flat(garment: DrawnGarment, piece: LaidPiece, named: bool) -> _GroupItem:
     """A piece as it lies, turned round where its right side is the knit side."""
-    shape = piece.outlines[size]
-    across = -1 if mirrored(design, piece) else 1
-    half = max(piece.counted[size].edging_width_cm, piece.counted[size].end_width_cm) / 2
-    edged = rims(design, counts, piece, size)
+    shape = piece.shape
+    across = -1 if mirrored(garment.design, piece) else 1
+    half = max(piece.of.edging_width_cm, piece.of.end_width_cm) / 2
+    edged = rims(garment, piece)
     banded = [(x * across, y) for rim in edged for x, y in rim.outer]
     xs = [min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across, *(x for x, _ in banded)]
-    ys = [-piece.edging_cm[size], shape.height + piece.end_cm[size], *(y for _, y in banded)]
+    ys = [-piece.of.edging_cm, shape.height + piece.of.end_cm, *(y for _, y in banded)]
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
         draw_rims(paper, edged, lambda p: place((p[0] * across, p[1])))
-        draw_piece(paper, design, piece, size, place, across)
+        draw_piece(paper, garment.design, piece, place, across)
 
-    name = name_of(piece.piece.name) if named else ""
+    name = name_of(piece.name) if named else ""
     return _GroupItem(min(xs), min(ys), max(max(xs) - min(xs), 0.5), max(max(ys) - min(ys), 0.5), name, draw)
 
 

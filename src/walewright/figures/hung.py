@@ -63,7 +63,7 @@ def _wrapped(text: str, wide: float) -> tuple[str, ...]:
 
 def _edges(bench: Bench) -> Iterator[tuple[PickUp | None, float, float]]:
     """Each edge with its ends on the paper; the whole start where it is not known how many stitches come from which."""
-    shape, sized = bench.piece.outlines[bench.size], bench.piece.sized[bench.size]
+    shape, sized = bench.piece.shape, bench.piece.sized
     x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
     picked = [pick for pick in sized.start_pick_ups if pick.stitches]
     if len(picked) < 2:

@@ -8,15 +8,18 @@ at the ends that come together: at those where a seam begins, and at those that 
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import groupby, pairwise
+from typing import Literal
 
 from walewright.counted.edge_lines import along
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.dimensions import AIR, DROP, RISE, Box, box_round, overlap
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
 from walewright.figures.pens import LETTER_MM, Paper, path
@@ -24,7 +27,7 @@ from walewright.figures.trims import finish, trim_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import Guide, edge_said
 from walewright.report.said import Fact, Said, said
-from walewright.solve.model import Counts
+from walewright.trade.edge_names import is_top, part_of_edge
 from walewright.trade.joins import JoinWay
 
 MOST = (140.0, 70.0)
@@ -104,21 +107,19 @@ class JoinsDrawn:
     numbers: tuple[Numbered, ...]
 
 
-def making_up(
-    guide: Guide, design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int
-) -> JoinsDrawn | None:
-    """The pieces of size number `size` opened out; None where nothing is joined."""
-    joints, numbers = joined(design, glued)
+def making_up(guide: Guide, garment: DrawnGarment) -> JoinsDrawn | None:
+    """The pieces opened out; None where nothing is joined."""
+    joints, numbers = joined(garment.design, garment.glued)
     if not joints:
         return None
     most = MOST[0], LOW if len(numbers) <= FEW else MOST[1]
-    discs, scale = _to_scale(design, counts, glued, pieces, size, most)
+    discs, scale = _to_scale(garment, most)
     while True:
-        sheet = _laid_out(design, joints, discs, scale)
+        sheet = _laid_out(garment.design, joints, discs, scale)
         left, top, right, foot = sheet.box()
         over = max((right - left) / most[0], (foot - top) / most[1])
         if over <= 1:
-            return JoinsDrawn(_finished(guide, design, counts, sheet, numbers, size), numbers)
+            return JoinsDrawn(_finished(guide, garment, sheet, numbers), numbers)
         # What stands round the pieces keeps its size.
         scale *= 0.98 / over
 
@@ -147,6 +148,7 @@ def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbe
     """The joints in the order of work. Seams of one join that follow each other have one number; so have the copies of a line."""
     joints: list[Joint] = []
     numbers: list[Numbered] = []
+    named: list[Said] = []
     doing = [task for task in glued.order if task.kind in ("seam", "band", "piece", "ends")]
     for key, tasks in groupby(doing, key=lambda task: _alike(design, glued, task)):
         found = [sides for task in tasks for sides in _sides(glued, task)]
@@ -154,11 +156,15 @@ def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbe
             continue
         number = len(numbers) + 1
         numbers.append(Numbered(number, _told(design, glued, key, found), _origin(design, key), key[0] in ("seam", "ends")))
+        named.append(_edges_told(design, key, found))
         for at, sides in enumerate(found):
             # Within one copy no other edge can be meant.
             told_apart = len(found) > 1 and len({(e.place.owner, e.place.copy) for side in sides for e in side}) > 1
             joints.append(Joint(number, f"{number}{_letter(at) if told_apart else ''}", sides))
-    return tuple(joints), tuple(numbers)
+    # What several say by their pieces alone says which edges it means.
+    often = Counter(one.what for one in numbers)
+    told = (replace(one, what=edges) if often[one.what] > 1 else one for one, edges in zip(numbers, named, strict=True))
+    return tuple(joints), tuple(told)
 
 
 _Sides = tuple[tuple[JoinedEdge, ...], ...]
@@ -210,8 +216,8 @@ def _origin(design: Design, key: tuple[str, str, int]) -> str:
 def _told(design: Design, glued: Glued, key: tuple[str, str, int], found: Sequence[_Sides]) -> Said:
     kind, name, join = key
     if kind == "seam":
-        way: JoinWay = design.joins[join].way
-        one, other = ([name_of(n) for n in dict.fromkeys(e.place.owner for e in side)] for side in (found[0][0], found[0][-1]))
+        way = _way(design, join, found)
+        one, other = ([name_of(n) for n in dict.fromkeys(e.place.owner for e in _of_side(found, at))] for at in (0, -1))
         if len(found[0]) < 2:
             return said("joined/drawn-up", piece=tuple(one))
         if one == other:
@@ -225,6 +231,40 @@ def _told(design: Design, glued: Glued, key: tuple[str, str, int], found: Sequen
         return said("joined/ends", piece=tuple(name_of(n) for n in whole))
     runs = runs_along(design, glued, band) if band is not None else None
     return said("joined/hung", piece=name_of(name), runs=_named(runs) if runs is not None else "")
+
+
+def _of_side(found: Sequence[_Sides], at: int) -> list[JoinedEdge]:
+    """The edges of the first sides of all that has one number, or of their last ones."""
+    return [edge for sides in found for edge in sides[at]]
+
+
+def _way(design: Design, join: int, found: Sequence[_Sides]) -> JoinWay | Literal["open"]:
+    """How the edges are put together: open loops are sewn by no seam."""
+    way = design.joins[join].way
+    places = [
+        edge.place for sides in found for side in sides for edge in side if design.strip(edge.place.owner, edge.place.edge) is None
+    ]
+    all_open = all(is_top(p.edge) and design.band(p.owner) is None and design.piece(p.owner).end_way == "waste" for p in places)
+    return "open" if way == "sewn" and all_open else way
+
+
+def _edges_told(design: Design, key: tuple[str, str, int], found: Sequence[_Sides]) -> Said:
+    """What is joined, by its edges; without ends of strips, which are sewn on with them."""
+    one, other = (_by_edge(design, _of_side(found, at)) for at in (0, -1))
+    way: JoinWay | Literal["open"] = _way(design, key[2], found) if key[0] == "seam" else "sewn"
+    if len(found[0]) < 2:
+        return said("joined/drawn-up", piece=one)
+    return said("joined/edges", one=one, other=other, way=way)
+
+
+def _by_edge(design: Design, edges: Sequence[JoinedEdge]) -> tuple[Said, ...]:
+    """ "back side" where both sides are meant, else "back side left"."""
+    places = [e.place for e in edges if design.strip(e.place.owner, e.place.edge) is None] or [e.place for e in edges]
+    parts: dict[tuple[str, str], dict[str, None]] = {}
+    for place in places:
+        parts.setdefault((place.owner, part_of_edge(place.edge).name), {})[place.edge] = None
+    told = ((owner, edge_said(next(iter(of)) if len(of) == 1 else name)) for (owner, name), of in parts.items())
+    return tuple(said("joined/edge", piece=name_of(owner), edge=edge) for owner, edge in told)
 
 
 def _named(runs: Said) -> Said:
@@ -269,12 +309,10 @@ class _OpenedPaper:
         return x0, y0, max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
 
 
-def _to_scale(
-    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int, most: Point
-) -> tuple[dict[DiscKey, Disc], float]:
+def _to_scale(garment: DrawnGarment, most: Point) -> tuple[dict[DiscKey, Disc], float]:
     """The layout and mm of paper a cm: as the pieces hang, or all of them on their sides where they become larger so."""
-    upright = _scaled(design, counts, glued, pieces, size, most)
-    aside = _scaled(design, counts, glued, pieces, size, most[::-1])
+    upright = _scaled(garment, most)
+    aside = _scaled(garment, most[::-1])
     if aside[1] < upright[1] * UPRIGHT:
         return upright
     return {
@@ -282,13 +320,11 @@ def _to_scale(
     }, aside[1]
 
 
-def _scaled(
-    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int, most: Point
-) -> tuple[dict[DiscKey, Disc], float]:
+def _scaled(garment: DrawnGarment, most: Point) -> tuple[dict[DiscKey, Disc], float]:
     """The gaps are so many mm of paper, so that the scale is found in a few rounds."""
     gap, wide, tall = 4.0, most[0] - ROUND_IT, most[1] - ROUND_IT
     for _ in range(3):
-        discs = opened(design, counts, glued, pieces, size, gap, tall / wide)
+        discs = opened(garment, gap, tall / wide)
         left, low, right, high = extent(discs.values())
         if len(discs) == 1:
             wide, tall = min(wide, ALONE), min(tall, ALONE)
@@ -389,9 +425,8 @@ def _circle(at: Point, r: float) -> str:
     return f"M{at[0] - r:.2f} {at[1]:.2f}a{r} {r} 0 1 0 {2 * r} 0a{r} {r} 0 1 0 {-2 * r} 0Z"
 
 
-def _finished(guide: Guide, design: Design, counts: Counts, sheet: _OpenedPaper, numbers: Sequence[Numbered], size: int) -> Drawing:
+def _finished(guide: Guide, garment: DrawnGarment, sheet: _OpenedPaper, numbers: Sequence[Numbered]) -> Drawing:
     x0, y0, x1, y1 = sheet.box()
-    drawn = counts.sizes[size].size if len(counts.sizes) > 1 else ""
     told = tuple(guide.say("joined/numbered", number=n.number, what=guide.said(n.what)) for n in numbers)
-    title = guide.say("drawing/making-up", title=design.title, size=name_of(drawn), told="; ".join(told))
+    title = guide.say("drawing/making-up", title=garment.design.title, size=name_of(garment.title_size), told="; ".join(told))
     return sheet.paper.finished(title, x1 - x0, y1 - y0, x0, y0)

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from walewright.counted.inside import moves
 from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 from walewright.counted.outline import Outline, Point
-from walewright.design.model import Fabric
+from walewright.design.model import DesignInSize
 from walewright.figures.dimensions import Ruler, box_round
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.pens import Paper, hatched, path, zigzag
 from walewright.figures.trims import RIBBED, Trim, finish
 from walewright.figures.worked import clipped
@@ -28,11 +28,9 @@ class Bench:
     """The piece laid on paper: its origin (middle of the start) at (0, 0) mm, y downwards."""
 
     guide: Guide
-
-    piece: MeasuredPiece
-    size: int
+    piece: LaidPiece
+    within: DesignInSize
     scale: float
-    fabrics: tuple[Fabric, ...]
     alone: bool
     """The drawing is of one size only: needles and rows may stand on it."""
     paper: Paper
@@ -46,29 +44,29 @@ class Bench:
 
     @property
     def left(self) -> float:
-        return self.piece.outlines[self.size].polygon_left * self.scale
+        return self.piece.shape.polygon_left * self.scale
 
     @property
     def right(self) -> float:
-        return self.piece.outlines[self.size].polygon_right * self.scale
+        return self.piece.shape.polygon_right * self.scale
 
     @property
     def top(self) -> float:
         """The upper end of the piece, of the edging knitted on there."""
-        return -(self.piece.outlines[self.size].height + self.piece.end_cm[self.size]) * self.scale
+        return -(self.piece.shape.height + self.piece.of.end_cm) * self.scale
 
     @property
     def foot(self) -> float:
-        return self.piece.edging_cm[self.size] * self.scale
+        return self.piece.of.edging_cm * self.scale
 
     def stitch(self, slot: float, row: float) -> Point:
         """The paper's point at a needle's left side (`slot` of the bed) and a row."""
-        return self.at(self.piece.counted[self.size].point(slot, row))
+        return self.at(self.piece.of.point(slot, row))
 
 
 def cloth(bench: Bench) -> None:
     """The piece with everything on it, lettering excepted; what lettering must keep off is told to the ruler."""
-    shape, sized, paper = bench.piece.outlines[bench.size], bench.piece.sized[bench.size], bench.paper
+    shape, sized, paper = bench.piece.shape, bench.piece.sized, bench.paper
     for zone in sized.zones:
         _zone(bench, zone)
     _edging(bench)
@@ -101,7 +99,7 @@ def cloth(bench: Bench) -> None:
 
 def inside_lines(bench: Bench) -> Iterator[list[Point]]:
     """Each line within the piece along which an edge is shaped, over the rows of its run."""
-    sized = bench.piece.sized[bench.size]
+    sized = bench.piece.sized
     every = sorted(moves(sized), key=lambda m: (m.side, m.run.from_row, m.line))
     for (side, begin, _), some in itertools.groupby(every, key=lambda m: (m.side, m.run.from_row, m.line)):
         of_line = list(some)
@@ -114,7 +112,7 @@ def inside_lines(bench: Bench) -> Iterator[list[Point]]:
 def words(bench: Bench) -> None:
     """Names on the piece, where there is room for them when the dimension lines are drawn: each thing is also told in words
     beside the drawing."""
-    sized = bench.piece.sized[bench.size]
+    sized = bench.piece.sized
     for slots in alike(sized.slots):
         _name_slit(bench, slots)
     for zone in sized.zones:
@@ -139,7 +137,7 @@ def words(bench: Bench) -> None:
         )
     for run in sized.right:
         if run.across:
-            x, y = bench.stitch(bench.piece.counted[bench.size].middle, run.from_row)
+            x, y = bench.stitch(bench.piece.of.middle, run.from_row)
             closer = sum(by for _, by in run.changes()) < 0
             told = bench.guide.say("label/hung-closer" if closer else "label/hung-wider")
             bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, -2.6, 7.0, -6.0)), (told,), "word")
@@ -169,10 +167,10 @@ def slots_name(guide: Guide, slots: list[SizedSlot]) -> str:
 
 
 def _edging(bench: Bench) -> None:
-    depth, shape = bench.foot, bench.piece.outlines[bench.size]
+    depth, shape = bench.foot, bench.piece.shape
     if not depth:
         return
-    half = bench.piece.counted[bench.size].edging_width_cm / 2 * bench.scale
+    half = bench.piece.of.edging_width_cm / 2 * bench.scale
     # An edging on a curved start is drawn along it.
     upper = [bench.at(p) for p in shape.foot] or [bench.at(shape.left[0]), bench.at(shape.right[0])]
     wide = upper[-1][0] - upper[0][0]
@@ -185,7 +183,7 @@ def _edging(bench: Bench) -> None:
 
 def _end_edging(bench: Bench) -> None:
     """The edging on the last row, whose ends lie as far in or out as its fabric is narrower or wider."""
-    of, shape = bench.piece.counted[bench.size], bench.piece.outlines[bench.size]
+    of, shape = bench.piece.of, bench.piece.shape
     if not of.end_cm:
         return
     (x0, y), (x1, _) = bench.at((shape.left[-1][0], shape.height)), bench.at((shape.right[-1][0], shape.height))
@@ -198,7 +196,7 @@ def _end_edging(bench: Bench) -> None:
 def _zone(bench: Bench, zone: SizedZone) -> None:
     area = _area(bench, zone)
     bench.paper.draw("tint", path(area, closed=True))
-    if next((bool(f.rib_every) for f in bench.fabrics if f.name == zone.fabric), False):
+    if bench.within.design.fabric(zone.fabric).rib_every:
         x0, x1 = _zone_ends(bench, zone)
         low, high = max(y for _, y in area), min(y for _, y in area)
         bench.paper.draw("hatch", *hatched(((x0, high), (x1, high)), ((x0, low), (x1, low)), RIB))
@@ -218,7 +216,7 @@ def _motif(bench: Bench, motif: SizedChart) -> None:
 
 
 def _area(bench: Bench, zone: SizedZone) -> list[Point]:
-    shape, of = bench.piece.outlines[bench.size], bench.piece.counted[bench.size]
+    shape, of = bench.piece.shape, bench.piece.of
     low, high = of.height_cm(zone.from_row), of.height_cm(zone.to_row)
     if zone.panel is not None:
         # As far as it lies on the piece: an opening may end it.
@@ -278,7 +276,7 @@ def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
 
 def _across(bench: Bench, run: SizedRun) -> None:
     """Gathers along the row where the loops are hung back on other needles."""
-    shape, y = bench.piece.outlines[bench.size], bench.stitch(0, run.from_row)[1]
+    shape, y = bench.piece.shape, bench.stitch(0, run.from_row)[1]
     height = -y / bench.scale
     tiny = 1e-3
     widths = [
@@ -291,7 +289,7 @@ def _across(bench: Bench, run: SizedRun) -> None:
 
 def _drawn_up(bench: Bench) -> None:
     """A running thread through the last loops, its ends drawn up."""
-    shape = bench.piece.outlines[bench.size]
+    shape = bench.piece.shape
     x0, x1 = shape.edge_x(shape.height, "left") * bench.scale, shape.edge_x(shape.height, "right") * bench.scale
     y = bench.top
     bench.paper.draw("mark", zigzag(x0, x1, y, 1.4, 1.2), path([(x0 - 3, y - 2.2), (x0, y), (x0 - 3, y + 0.2)]))
@@ -309,7 +307,7 @@ def _bracket(bench: Bench, from_row: int, to_row: int, text: str) -> None:
 
 def _way_of_knitting(bench: Bench) -> None:
     """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
-    shape, of = bench.piece.outlines[bench.size], bench.piece.counted[bench.size]
+    shape, of = bench.piece.shape, bench.piece.of
     text = (bench.guide.say("label/knitted-this-way"),)
     for share, rise in itertools.product((0.5, 0.2, 0.62), (0.1, 0.3, 0.5, 0.68)):
         height = shape.height * rise
@@ -331,12 +329,12 @@ def _way_of_knitting(bench: Bench) -> None:
 
 def shape_rows(bench: Bench) -> int:
     """The rows below any opening: there the piece is whole across."""
-    sized = bench.piece.sized[bench.size]
+    sized = bench.piece.sized
     return min([sized.rows, *(o.row for o in sized.openings)])
 
 
 def _in_gap(bench: Bench, box: tuple[float, float, float, float]) -> bool:
     gaps: Iterator[tuple[float, float, float, float]] = (
-        box_round([bench.at(p) for p in gap.edge]) for gap in bench.piece.outlines[bench.size].gaps
+        box_round([bench.at(p) for p in gap.edge]) for gap in bench.piece.shape.gaps
     )
     return any(box[0] < g[2] and g[0] < box[2] and box[1] < g[3] and g[1] < box[3] for g in gaps)

@@ -51,67 +51,70 @@ class DrawnMeasure:
 
 
 @dataclass(frozen=True, slots=True)
+class LaidPiece:
+    """A piece in one size, laid flat: as it is counted there, with its outline."""
+
+    of: CountedPiece
+    shape: Outline
+
+    @property
+    def piece(self) -> Piece:
+        return self.of.piece
+
+    @property
+    def name(self) -> str:
+        return self.of.piece.name
+
+    @property
+    def sized(self) -> SizedPiece:
+        return self.of.sized
+
+    @property
+    def full_height(self) -> float:
+        """cm of the whole piece, its edgings at both ends with it."""
+        return self.shape.height + self.of.edging_cm + self.of.end_cm
+
+    def height(self, level: str) -> float:
+        """cm from the start to `level`."""
+        return self.of.height_cm(self.sized.row(level))
+
+
+@dataclass(frozen=True, slots=True)
 class MeasuredPiece:
-    """A piece as it is counted in each size, with its outlines."""
+    """A piece as it lies in each size, and what is measured of it in all."""
 
     piece: Piece
-    counted: tuple[CountedPiece, ...]
-    outlines: tuple[Outline, ...]
+    laid: tuple[LaidPiece, ...]
     measures: tuple[DrawnMeasure, ...]
-
-    @property
-    def sized(self) -> tuple[SizedPiece, ...]:
-        return tuple(of.sized for of in self.counted)
-
-    @property
-    def edging_cm(self) -> tuple[float, ...]:
-        """The depth of the edging along the start in each size."""
-        return tuple(of.edging_cm for of in self.counted)
-
-    @property
-    def end_cm(self) -> tuple[float, ...]:
-        """The depth of the edging at the end in each size."""
-        return tuple(of.end_cm for of in self.counted)
-
-    def full_height(self, size: int) -> float:
-        """cm of the whole piece in size number `size`, its edgings at both ends with it."""
-        return self.outlines[size].height + self.edging_cm[size] + self.end_cm[size]
-
-    def height(self, size: int, level: str) -> float:
-        """cm from the start to `level` in size number `size`."""
-        return self.counted[size].height_cm(self.counted[size].sized.row(level))
 
 
 def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
     """The piece called `name` of the design, measured in all sizes."""
-    counted = tuple(counted_piece(design, garment.piece(name)) for garment in counts.sizes)
-    bare = MeasuredPiece(design.piece(name), counted, tuple(outline(of) for of in counted), ())
+    counted = (counted_piece(design, garment.piece(name)) for garment in counts.sizes)
+    bare = MeasuredPiece(design.piece(name), tuple(LaidPiece(of, outline(of)) for of in counted), ())
     return replace(bare, measures=tuple(_measures(bare)))
 
 
 def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
-    piece, sizes = whole.piece, range(len(whole.sized))
+    piece, laid = whole.piece, whole.laid
     first = piece.levels[0].name
-    starts = tuple(s.start for s in whole.sized)
-    yield DrawnMeasure(
-        said("measure/width-at", name=name_of(first)), "start", (first,), tuple(o.start_width for o in whole.outlines), starts, "st"
-    )
+    wide = said("measure/width-at", name=name_of(first))
+    yield DrawnMeasure(wide, "start", (first,), tuple(p.shape.start_width for p in laid), tuple(p.sized.start for p in laid), "st")
     yield from _widths(whole)
     rises = list(_rises(whole))
     yield from rises
-    if any(whole.edging_cm):
-        rows = tuple(s.edging_rows for s in whole.sized)
-        yield DrawnMeasure(
-            said("measure/depth-of", name=name_of(piece.start_edging or "")), "edging", (), whole.edging_cm, rows, "rows"
-        )
-    if any(whole.end_cm):
-        rows = tuple(s.end_rows for s in whole.sized)
+    edging_cm, end_cm = tuple(p.of.edging_cm for p in laid), tuple(p.of.end_cm for p in laid)
+    if any(edging_cm):
+        rows = tuple(p.sized.edging_rows for p in laid)
+        yield DrawnMeasure(said("measure/depth-of", name=name_of(piece.start_edging or "")), "edging", (), edging_cm, rows, "rows")
+    if any(end_cm):
+        rows = tuple(p.sized.end_rows for p in laid)
         named = said("measure/depth-at-end", name=name_of(piece.end_edging or ""))
-        yield DrawnMeasure(named, "ending", (), whole.end_cm, rows, "rows")
-    if len(rises) + any(whole.edging_cm) + any(whole.end_cm) > 1:
-        edged = [name_of(n or "") for n, cm in ((piece.start_edging, whole.edging_cm), (piece.end_edging, whole.end_cm)) if any(cm)]
-        named = said("measure/length", edging=tuple(dict.fromkeys(edged)), once=any(s.repeats for s in whole.sized))
-        yield DrawnMeasure(named, "whole", (), tuple(map(whole.full_height, sizes)))
+        yield DrawnMeasure(named, "ending", (), end_cm, rows, "rows")
+    if len(rises) + any(edging_cm) + any(end_cm) > 1:
+        edged = [name_of(n or "") for n, cm in ((piece.start_edging, edging_cm), (piece.end_edging, end_cm)) if any(cm)]
+        named = said("measure/length", edging=tuple(dict.fromkeys(edged)), once=any(p.sized.repeats for p in laid))
+        yield DrawnMeasure(named, "whole", (), tuple(p.full_height for p in laid))
     yield from _openings(whole)
     yield from _darts(whole)
     for out in piece.needles_out:
@@ -122,13 +125,13 @@ def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
 
 def _widths(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """Widths at the levels above the start where the piece has become wider or narrower."""
-    before = tuple(o.start_width for o in whole.outlines)
+    before = tuple(p.shape.start_width for p in whole.laid)
     for level in whole.piece.levels[1:]:
-        rows = [s.row(level.name) for s in whole.sized]
-        if any(row > _full_width_ends(s) for row, s in zip(rows, whole.sized, strict=True)):
+        rows = [(p, p.sized.row(level.name)) for p in whole.laid]
+        if any(row > _full_width_ends(p.sized) for p, row in rows):
             return
-        counts = tuple(stitches_at(s, row) for row, s in zip(rows, whole.sized, strict=True))
-        now = tuple(of.width_cm(c, row) for c, row, of in zip(counts, rows, whole.counted, strict=True))
+        counts = tuple(stitches_at(p.sized, row) for p, row in rows)
+        now = tuple(p.of.width_cm(c, row) for c, (p, row) in zip(counts, rows, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
             yield DrawnMeasure(said("measure/width-at", name=name_of(level.name)), "across", (level.name,), now, counts, "st")
         before = now
@@ -136,56 +139,54 @@ def _widths(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
 
 def _rises(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """Heights from level to level."""
-    sizes = range(len(whole.sized))
     lower = whole.piece.levels[0]
     for upper in whole.piece.levels[1:]:
-        values = tuple(whole.height(i, upper.name) - whole.height(i, lower.name) for i in sizes)
+        values = tuple(p.height(upper.name) - p.height(lower.name) for p in whole.laid)
         if any(value > SAME for value in values):
-            rows = tuple(s.row(upper.name) - s.row(lower.name) for s in whole.sized)
+            rows = tuple(p.sized.row(upper.name) - p.sized.row(lower.name) for p in whole.laid)
             named = said("measure/rise", lower=name_of(lower.name), upper=name_of(upper.name))
             yield DrawnMeasure(named, "rise", (lower.name, upper.name), values, rows, "rows")
             lower = upper
 
 
 def _openings(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
-    names = dict.fromkeys(o.name for s in whole.sized for o in s.openings)
+    names = dict.fromkeys(o.name for p in whole.laid for o in p.sized.openings)
     for name in names:
         called = said(f"edge/{name}") if name in OWN_EDGES else name_of(name)
-        found = [next((o for o in s.openings if o.name == name), None) for s in whole.sized]
-        openings = [o for o in found if o is not None]
+        found = [(p.of, next((o for o in p.sized.openings if o.name == name), None)) for p in whole.laid]
+        openings = [(of, o) for of, o in found if o is not None]
         if len(openings) < len(found):
             continue
-        closed = openings[0].rejoins
+        closed = openings[0][1].rejoins
         places = ("gap width", "gap height") if closed else ("neck width", "neck depth")
-        widths, depths = tuple(o.width for o in openings), tuple(o.depth for o in openings)
-        ends = [o.to_row for o in openings]
-        in_cm = tuple(w * of.stitch_cm(end) for w, of, end in zip(widths, whole.counted, ends, strict=True))
+        widths, depths = tuple(o.width for _, o in openings), tuple(o.depth for _, o in openings)
+        in_cm = tuple(o.width * of.stitch_cm(o.to_row) for of, o in openings)
         if any(in_cm):
             yield DrawnMeasure(said("measure/width-of", name=called), places[0], (name,), in_cm, widths, "st")
-        deep = tuple(of.height_cm(o.to_row) - of.height_cm(o.row) for of, o in zip(whole.counted, openings, strict=True))
+        deep = tuple(of.height_cm(o.to_row) - of.height_cm(o.row) for of, o in openings)
         named = said("measure/height-of" if closed else "measure/depth-of", name=called)
         yield DrawnMeasure(named, places[1], (name,), deep, depths, "rows")
-    tops = [gap.name for gap in whole.outlines[0].tops] if whole.outlines else []
-    if tops and all([gap.name for gap in shape.tops] == tops for shape in whole.outlines):
+    tops = [gap.name for gap in whole.laid[0].shape.tops] if whole.laid else []
+    if tops and all([gap.name for gap in p.shape.tops] == tops for p in whole.laid):
         yield from _shoulders(whole, tops)
 
 
 def _shoulders(whole: MeasuredPiece, openings: Sequence[str]) -> Iterator[DrawnMeasure]:
     """What ends beside the openings at the top, and between them."""
-    right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in whole.outlines)
-    left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in whole.outlines)
+    shapes = [p.shape for p in whole.laid]
+    right = tuple(abs(o.shoulder_right[0][0] - o.shoulder_right[-1][0]) for o in shapes)
+    left = tuple(abs(o.shoulder_left[0][0] - o.shoulder_left[-1][0]) for o in shapes)
 
     def measure(named: Said, side: str, widths: tuple[float, ...]) -> Iterator[DrawnMeasure]:
         if any(width > SAME for width in widths):
-            ends = zip(widths, whole.counted, strict=True)
-            yield DrawnMeasure(
-                named, "shoulder", (side,), widths, tuple(round(w / of.stitch_cm(of.sized.rows)) for w, of in ends), "st"
-            )
+            ends = zip(widths, whole.laid, strict=True)
+            counts = tuple(round(w / p.of.stitch_cm(p.sized.rows)) for w, p in ends)
+            yield DrawnMeasure(named, "shoulder", (side,), widths, counts, "st")
 
     one = said("measure/shoulder") if openings[0] == "neck" else said("measure/beside", opening=name_of(openings[0]))
     beside = one if len(openings) == 1 else said("measure/top-part")
     for number in range(2, len(openings) + 1):
-        lines = (between_tops(shape, number) for shape in whole.outlines)
+        lines = (between_tops(shape, number) for shape in shapes)
         widths = tuple(abs(b[0] - a[0]) for a, b in lines)
         yield from measure(said("measure/nth-top-part", number=number), str(number), widths)
     if all(abs(a - b) <= SAME for a, b in zip(left, right, strict=True)):
@@ -197,20 +198,20 @@ def _shoulders(whole: MeasuredPiece, openings: Sequence[str]) -> Iterator[DrawnM
 
 def _darts(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """How far the short rows reach into the piece. Those of both edges made by one statement are one measure."""
-    sides = dict.fromkeys((d.name, d.side) for o in whole.outlines for d in o.darts)
+    sides = dict.fromkeys((d.name, d.side) for p in whole.laid for d in p.shape.darts)
     told: set[tuple[str, int]] = set()
     # Rows held for a shoulder have no width of their own, and no name that says what they are.
     wedges = {w.name for w in whole.piece.wedges if w.width is not None}
     called = {w.name: wedge_called(w) for w in whole.piece.wedges}
     for name, side in sides:
-        for number in range(min(sum((d.name, d.side) == (name, side) for d in o.darts) for o in whole.outlines)):
-            found = [[d for d in o.darts if (d.name, d.side) == (name, side)][number] for o in whole.outlines]
+        for number in range(min(sum((d.name, d.side) == (name, side) for d in p.shape.darts) for p in whole.laid)):
+            found = [[d for d in p.shape.darts if (d.name, d.side) == (name, side)][number] for p in whole.laid]
             if (name, found[0].wedge.from_row) in told and found[0].wedge.edge == "both":
                 continue
             told.add((name, found[0].wedge.from_row))
             counts = tuple(d.wedge.reach for d in found)
-            values = tuple(c * of.stitch_cm(d.wedge.to_row) for c, d, of in zip(counts, found, whole.counted, strict=True))
-            at = next(i for i, d in enumerate(whole.outlines[0].darts) if d == found[0])
+            values = tuple(d.wedge.reach * p.of.stitch_cm(d.wedge.to_row) for d, p in zip(found, whole.laid, strict=True))
+            at = next(i for i, d in enumerate(whole.laid[0].shape.darts) if d == found[0])
             named = said("measure/held" if name in wedges else "measure/short-rows", name=called.get(name, name_of(name)))
             yield DrawnMeasure(named, "dart", (str(at),), values, counts, "st")
 

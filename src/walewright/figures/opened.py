@@ -12,14 +12,14 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from walewright.counted.bands import depth_cm
+from walewright.counted.bands import rim_cm
 from walewright.counted.edge_lines import WHOLE, DrawnEdge, edge_line, edging_foot
 from walewright.counted.outline import Point
-from walewright.design.model import Design
-from walewright.figures.measures import MeasuredPiece
+from walewright.design.model import DesignInSize
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import turned
 from walewright.glue.model import EndAt, Glued, Place, Seam, bare
-from walewright.solve.model import Counts
 
 SQUARE = 25.0
 """Degrees. A piece that would be turned by nearly a right angle is turned by just one."""
@@ -38,7 +38,7 @@ class Disc:
     edging along the start begins, all as it lies before that."""
 
     key: DiscKey
-    piece: MeasuredPiece | None
+    piece: LaidPiece | None
     corners: DrawnEdge
     edges: Mapping[tuple[str, int], DrawnEdge]
     foot: DrawnEdge = ()
@@ -66,12 +66,11 @@ def edge_of(discs: Mapping[DiscKey, Disc], place: Place, begins: EndAt) -> list[
     return disc.at(line if begins in ("bottom", "left") else line[::-1])
 
 
-def opened(
-    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int, gap: float, slant: float = 0.8
-) -> dict[DiscKey, Disc]:
+def opened(garment: DrawnGarment, gap: float, slant: float = 0.8) -> dict[DiscKey, Disc]:
     """The discs laid out about `gap` cm apart, without those of parts that are alike, on a paper `slant` times as high as it is
     wide."""
-    waiting = {disc.key: disc for disc in _discs(design, counts, glued, pieces, size)}
+    design, glued = garment.design, garment.glued
+    waiting = {disc.key: disc for disc in _discs(garment)}
     placed: dict[DiscKey, Disc] = {}
     # A piece is laid beside the piece that it is sewn to; strips in the same seam come with it or after it.
     whole = [glued.seams[task.number] for task in glued.order if task.kind == "seam"]
@@ -86,30 +85,29 @@ def opened(
 # ----------------------------------------------------------------- what there is
 
 
-def _discs(design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], size: int) -> Iterator[Disc]:
+def _discs(garment: DrawnGarment) -> Iterator[Disc]:
+    glued = garment.glued
     used = list(_used(glued))
     strips = {place.owner for seam in glued.seams for place in (*seam.one, *seam.other)}
     strips |= {place.owner for ends in glued.ends for place in (ends.one, ends.other)}
     worn = dict(glued.worn)
-    for piece in pieces:
-        of, shape = piece.counted[size], piece.outlines[size]
-        across = -1 if worn.get(piece.piece.name) == "purl" else 1
+    for piece in garment.pieces:
+        of, shape = piece.of, piece.shape
+        across = -1 if worn.get(piece.name) == "purl" else 1
         lower = tuple(edging_foot(of, shape)) if of.edging_cm else ()
         corners = (*lower, shape.foot[-1], *_above(shape.polygon, shape.foot), shape.foot[0]) if lower else shape.polygon
         for copy in range(1, of.sized.copies + 1):
-            names = {(p.edge, p.cut) for p in used if (p.owner, p.copy) == (piece.piece.name, copy)} | {("start", 0)}
-            edges = {
-                name: _seen(edge_line(of, shape, name[0], _share(design, piece, name, size)), across) for name in sorted(names)
-            }
+            names = {(p.edge, p.cut) for p in used if (p.owner, p.copy) == (piece.name, copy)} | {("start", 0)}
+            edges = {name: _seen(edge_line(of, shape, name[0], _share(garment.at, piece, name)), across) for name in sorted(names)}
             holes = (*(gap.edge for gap in shape.gaps), *(edge_line(of, shape, slot.name) for slot in of.sized.slots if slot.name))
             foot = _seen(shape.foot, across) if lower else ()
             seen = tuple(_seen(hole, across) for hole in holes)
-            yield Disc((piece.piece.name, copy), piece, _seen(corners, across), edges, foot, seen)
-    for band in design.bands:
-        sized = next(b for b in counts.sizes[size].bands if b.name == band.name)
+            yield Disc((piece.name, copy), piece, _seen(corners, across), edges, foot, seen)
+    for band in garment.design.bands:
+        sized = garment.counts.band(band.name)
         if band.name in strips and sized.stitches:
-            long = sized.stitches / design.edged_in(band.edging).stitches_per_cm
-            yield from (_strip((band.name, n + 1), long, depth_cm(design, sized)) for n in range(sized.copies))
+            long = rim_cm(garment.design, sized)
+            yield from (_strip((band.name, n + 1), long, garment.band_cm(band.name)) for n in range(sized.copies))
 
 
 def _above(polygon: DrawnEdge, foot: DrawnEdge) -> DrawnEdge:
@@ -131,18 +129,18 @@ def _used(glued: Glued) -> Iterator[Place]:
         yield from (ends.one, ends.other)
 
 
-def _share(design: Design, piece: MeasuredPiece, name: tuple[str, int], size: int) -> tuple[float, float]:
+def _share(at: DesignInSize, piece: LaidPiece, name: tuple[str, int]) -> tuple[float, float]:
     """Which part of an edge that bands are parted within a stretch of it is."""
     edge, number = name
-    cut = next((c for c in design.cuts if (c.piece, c.edge) == (piece.piece.name, edge)), None)
+    cut = next((c for c in at.design.cuts if (c.piece, c.edge) == (piece.name, edge)), None)
     if cut is None or not number:
         return WHOLE
-    of, shape = piece.counted[size], piece.outlines[size]
+    of, shape = piece.of, piece.shape
     line = edge_line(of, shape, edge)
     level = abs(line[-1][1] - line[0][1]) < 1e-6
     whole = (line[-1][0] - line[0][0]) / of.stitch_cm(0) if level else (line[-1][1] - line[0][1]) / of.row_cm(1)
-    at = (0.0, *(min(rows / max(whole, 1e-6), 1.0) for rows in cut.at[size]), 1.0)
-    return at[number - 1], at[number]
+    shares = (0.0, *(min(rows / max(whole, 1e-6), 1.0) for rows in at.of(cut.at)), 1.0)
+    return shares[number - 1], shares[number]
 
 
 def _strip(key: DiscKey, long: float, deep: float) -> Disc:

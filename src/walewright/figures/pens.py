@@ -57,10 +57,12 @@ class Paper:
         strokes = tuple(Stroke("".join(data), *pen) for pen, data in self._layers)
         sizes = (round(v, 1) for v in (width, height, left, top))
         letterings, tiles = tuple(self._letterings), tuple(self._tiles)
-        return Drawing(title, next(sizes), next(sizes), strokes, letterings, next(sizes), next(sizes), tiles)
+        return Drawing(
+            title, next(sizes), next(sizes), strokes=strokes, letterings=letterings, left=next(sizes), top=next(sizes), tiles=tiles
+        )
 
 
-def smooth(points: tuple[Point, ...]) -> str:
+def smooth(points: Sequence[Point]) -> str:
     """Path data of a curve through points (a Catmull-Rom spline)."""
     made = f"M{points[0][0]:.2f} {points[0][1]:.2f}"
     for i in range(len(points) - 1):

@@ -2,26 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator
 from itertools import pairwise
 
 from walewright.counted.outline import Point, between_tops
-from walewright.design.model import Fabric
+from walewright.design.model import DesignInSize
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.figures.hung import edges_named, first_row
 from walewright.figures.marks import Bench, cloth, words
-from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
+from walewright.figures.measures import DrawnMeasure, LaidPiece, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
-from walewright.figures.trims import NO_TRIMS, Trim
+from walewright.figures.trims import finishes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 
-BOX = (84.0, 52.0)
-"""Largest outline, mm of paper."""
+BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
+"""Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
 
-LEAST = 34.0
-"""A piece is drawn at least so long one way, mm: its figures need the room."""
+MARKED_BOX, LETTERED_MARKED_BOX = (84.0, 52.0), (66.0, 40.0)
+"""The same of a piece in which something lies that is named."""
+
+LEAST, LETTERED_LEAST = 34.0, 26.0
+"""A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
 WIDEST = 83.0
 """mm of the whole drawing. It is printed 66 mm wide at most, so that its figures are 6.5 pt high at least."""
@@ -44,59 +47,57 @@ LETTER_STEP, FIGURE_STEP = 5.0, 6.0
 """From one lane to the next, mm."""
 
 
-def fitting_scale(pieces: tuple[MeasuredPiece, ...], size: int) -> float:
+def fitting_scale(at: DesignInSize, pieces: Iterable[MeasuredPiece]) -> float:
     """mm of paper a cm at which the largest piece fits: all schematics share it, so that they can be compared."""
-    return min(min(BOX[0] / _extent(p, size)[0], BOX[1] / _extent(p, size)[1]) for p in pieces)
+    return min(_fitting(at, piece) for piece in pieces)
 
 
-def _extent(piece: MeasuredPiece, size: int) -> tuple[float, float]:
-    shape = piece.outlines[size]
-    return max(shape.width, 1.0), max(piece.full_height(size), 1.0)
+def _fitting(at: DesignInSize, piece: MeasuredPiece) -> float:
+    laid = at.of(piece.laid)
+    boxes = (LETTERED_BOX, LETTERED_MARKED_BOX) if lettered(piece, at.design.sizes) else (BOX, MARKED_BOX)
+    (wide, high), (width, height) = boxes[_marked(laid)], _extent(laid)
+    return min(wide / width, high / height)
 
 
-def drawing(
-    guide: Guide,
-    piece: MeasuredPiece,
-    sizes: tuple[str, ...],
-    size: int,
-    units: str,
-    shared_scale: float,
-    fabrics: tuple[Fabric, ...] = (),
-    trims: Mapping[str, Trim] = NO_TRIMS,
-) -> Drawing:
-    """The schematic, its outline that of size number `size`. A piece that would be tiny at the shared scale is drawn up to
+def _marked(piece: LaidPiece) -> bool:
+    """Whether something lies in it that has its name there."""
+    sized = piece.sized
+    rejoined = any(opening.rejoins for opening in sized.openings)
+    return bool(rejoined or sized.slots or sized.zones or sized.charts or sized.needles_out)
+
+
+def _extent(piece: LaidPiece) -> tuple[float, float]:
+    shape = piece.shape
+    return max(shape.width, 1.0), max(piece.full_height, 1.0)
+
+
+def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, shared_scale: float) -> Drawing:
+    """The schematic of all sizes, its outline that of the one. A piece that would be tiny at the shared scale is drawn up to
     twice as large, or as large as its lettering needs."""
-    width, height = _extent(piece, size)
-    scale = min(BOX[0] / width, BOX[1] / height, max(shared_scale * 2, LEAST / max(width, height)))
+    laid, sizes = at.of(piece.laid), at.design.sizes
+    width, height = _extent(laid)
+    least = LETTERED_LEAST if lettered(piece, sizes) else LEAST
+    scale = min(_fitting(at, piece), max(shared_scale * 2, least / max(width, height)))
     # Figures need room on the piece as well.
-    least = LEAST / 2 if lettered(piece, sizes) else FIGURED * width * scale
+    narrowest = LETTERED_LEAST / 2 if lettered(piece, sizes) else FIGURED * width * scale
     for _ in range(ROUNDS):
-        made = _drawn(guide, piece, sizes, size, units, scale, fabrics, trims)
+        made = _drawn(guide, at, piece, units, scale)
         # Lettering beside the piece keeps its size: the piece gives way.
         over = (made.width - WIDEST) * 1.03
-        if over <= 0 or width * scale - over < least:
+        if over <= 0 or width * scale - over < narrowest:
             break
         scale *= 1 - over / (width * scale)
     return made
 
 
-def _drawn(
-    guide: Guide,
-    piece: MeasuredPiece,
-    sizes: tuple[str, ...],
-    size: int,
-    units: str,
-    scale: float,
-    fabrics: tuple[Fabric, ...],
-    trims: Mapping[str, Trim],
-) -> Drawing:
-    paper = Paper()
+def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float) -> Drawing:
+    laid, sizes, paper = at.of(piece.laid), at.design.sizes, Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
-    bench = Bench(guide, piece, size, scale, fabrics, not lettered(piece, sizes), paper, Ruler(paper, kind), trims)
+    bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind), trims=finishes(at.design))
     cloth(bench)
     bench.ruler.edges.extend(_edges(bench))
     first_row(bench)
-    bench.ruler.blank = bool(piece.sized[size].zones or piece.sized[size].charts or piece.sized[size].needles_out)
+    bench.ruler.blank = bool(laid.sized.zones or laid.sized.charts or laid.sized.needles_out)
     labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
     # What has few places to stand goes first.
     for place in _ORDER:
@@ -106,7 +107,7 @@ def _drawn(
     edges_named(bench)
     words(bench)
     bench.ruler.draw_guides()
-    return _trimmed(bench, _alt(guide, piece, sizes, size))
+    return _trimmed(bench, _alt(guide, at, piece))
 
 
 def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
@@ -118,7 +119,7 @@ def labels(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: st
     """The lines that letter each measure: its letter, or its figures."""
     if lettered(piece, sizes):
         return tuple((_letter(i),) for i in range(len(piece.measures)))
-    return tuple(_figures(guide, m, 0, units) for m in piece.measures)
+    return tuple(_figures(guide, m, units) for m in piece.measures)
 
 
 def _letter(index: int) -> str:
@@ -127,24 +128,25 @@ def _letter(index: int) -> str:
     return LETTERS[index] if index < count else _letter(index // count - 1) + _letter(index % count)
 
 
-def _figures(guide: Guide, measure: DrawnMeasure, size: int, units: str) -> tuple[str, ...]:
-    value = measure.values[size]
+def _figures(guide: Guide, measure: DrawnMeasure, units: str) -> tuple[str, ...]:
+    """Of one size, which is all there is."""
+    value = measure.values[0]
     in_cm, in_inches = guide.say("label/cm", value=guide.cm(value)), guide.say("label/in", value=inches(value))
     lengths = {"cm": (in_cm,), "in": (in_inches,), "both": (in_cm, in_inches)}[units]
-    return (*lengths, guide.say(f"label/{measure.unit}", count=measure.counts[size])) if measure.counts else lengths
+    return (*lengths, guide.say(f"label/{measure.unit}", count=measure.counts[0])) if measure.counts else lengths
 
 
-def _alt(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], size: int) -> str:
-    told = "; ".join(_told(guide, m, size) for m in piece.measures)
-    drawn = sizes[size] if len(sizes) > 1 else ""
+def _alt(guide: Guide, at: DesignInSize, piece: MeasuredPiece) -> str:
+    told = "; ".join(_told(guide, at, m) for m in piece.measures)
+    drawn = at.size if len(at.design.sizes) > 1 else ""
     return guide.say("drawing/schematic", piece=name_of(piece.piece.name), size=drawn, told=told)
 
 
-def _told(guide: Guide, measure: DrawnMeasure, size: int) -> str:
-    what, value = measure.spoken(guide), guide.cm(measure.values[size])
+def _told(guide: Guide, at: DesignInSize, measure: DrawnMeasure) -> str:
+    what, value = measure.spoken(guide), guide.cm(at.of(measure.values))
     if not measure.counts:
         return guide.say("drawing/measured", what=what, cm=value)
-    return guide.say(f"drawing/measured-{measure.unit}", what=what, cm=value, count=measure.counts[size])
+    return guide.say(f"drawing/measured-{measure.unit}", what=what, cm=value, count=at.of(measure.counts))
 
 
 # ----------------------------------------------------------------- where each dimension stands
@@ -156,20 +158,20 @@ def _step(bench: Bench) -> float:
 
 def _edges(bench: Bench) -> Iterator[tuple[Point, Point]]:
     """What of the piece no lettering may lie across: its outline, its openings and its darts."""
-    shape = bench.piece.outlines[bench.size]
+    shape = bench.piece.shape
     rings = [(*shape.polygon, shape.polygon[0]), *((*gap.edge, gap.edge[0]) for gap in shape.gaps)]
     for line in (*rings, *(dart.lines for dart in shape.darts)):
         yield from pairwise([bench.at(p) for p in line])
 
 
 def _start(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    shape = bench.piece.outlines[bench.size]
+    shape = bench.piece.shape
     x0, x1 = bench.at(shape.left[0])[0], bench.at(shape.right[0])[0]
     bench.ruler.across(x0, x1, lanes(bench.foot + LANE - 1, _step(bench)), label, (bench.foot, bench.foot))
 
 
 def _across(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    shape, height = bench.piece.outlines[bench.size], bench.piece.height(bench.size, measure.at[0])
+    shape, height = bench.piece.shape, bench.piece.height(measure.at[0])
     (x0, y), (x1, _) = bench.at((shape.edge_x(height, "left"), height)), bench.at((shape.edge_x(height, "right"), height))
     if y - bench.top < 1 and not shape.neck:
         bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (y, y))
@@ -183,7 +185,7 @@ def _across(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None
 
 
 def _rise(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    y0, y1 = (bench.at((0, bench.piece.height(bench.size, name)))[1] for name in measure.at)
+    y0, y1 = (bench.at((0, bench.piece.height(name)))[1] for name in measure.at)
     _up_right(bench, y0, y1, label)
 
 
@@ -192,11 +194,11 @@ def _edging(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None
 
 
 def _end_edging(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    _up_right(bench, bench.at((0.0, bench.piece.outlines[bench.size].height))[1], bench.top, label)
+    _up_right(bench, bench.at((0.0, bench.piece.shape.height))[1], bench.top, label)
 
 
 def _up_right(bench: Bench, y0: float, y1: float, label: tuple[str, ...]) -> None:
-    shape = bench.piece.outlines[bench.size]
+    shape = bench.piece.shape
     x = bench.ruler.up(lanes(bench.right + LANE, _step(bench)), y0, y1, label, +1)
     for y in (y0, y1):
         # Hairlines lead from the piece's edge to the line; those of the edging from its own.
@@ -205,13 +207,13 @@ def _up_right(bench: Bench, y0: float, y1: float, label: tuple[str, ...]) -> Non
 
 
 def _whole(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    bracket = 5.0 if bench.piece.sized[bench.size].repeats else 0.0
+    bracket = 5.0 if bench.piece.sized.repeats else 0.0
     bench.ruler.up(lanes(bench.left - LANE - bracket, -_step(bench)), bench.foot, bench.top, label, -1)
 
 
 def _at_top(bench: Bench, name: str) -> tuple[Point, ...]:
     """The edge of an opening that goes to the top."""
-    return next(gap.edge for gap in bench.piece.outlines[bench.size].tops if gap.name == name)
+    return next(gap.edge for gap in bench.piece.shape.tops if gap.name == name)
 
 
 def _neck_width(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
@@ -227,16 +229,15 @@ def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> 
     x, y = bench.at(((x0 + x1) / 2, bottom))
     places = (x, x + 3, x - 3, x + 6, x - 6, *lanes(bench.right + LANE, _step(bench)))
     text = (" · ".join(label),)
-    if bench.ruler.kind == "figure" and bench.ruler.write_free(
-        ((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure", True
-    ):
+    beneath = ((x, y + d, "middle") for d in (4.0, 7.0, 10.0))
+    if bench.ruler.kind == "figure" and bench.ruler.write_free(beneath, text, "figure", clear=True):
         # Figures are wider than most necks are: they stand beneath.
         label = ()
     bench.ruler.up(places, y, bench.top, label, +1)
 
 
 def _shoulder(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    shape = bench.piece.outlines[bench.size]
+    shape = bench.piece.shape
     outer = {"left": shape.shoulder_left, "right": shape.shoulder_right}
     line = outer.get(measure.at[0]) or between_tops(shape, int(measure.at[0]))
     xs = sorted(bench.at(p)[0] for p in (line[0], line[-1]))
@@ -244,7 +245,7 @@ def _shoulder(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> No
 
 
 def _gap_box(bench: Bench, name: str) -> Box:
-    gap = next(g for g in bench.piece.outlines[bench.size].gaps if g.name == name)
+    gap = next(g for g in bench.piece.shape.gaps if g.name == name)
     return box_round([bench.at(p) for p in gap.edge])
 
 
@@ -261,7 +262,7 @@ def _gap_height(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> 
 
 
 def _dart(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    dart = bench.piece.outlines[bench.size].darts[int(measure.at[0])]
+    dart = bench.piece.shape.darts[int(measure.at[0])]
     points = [bench.at(p) for p in dart.lines]
     x0, top, x1, bottom = box_round(points)
     bench.ruler.across(x0, x1, [v for d in (2.2, 4.5, 7.0, 10.0) for v in (top - d, bottom + d)], label, None)
@@ -269,9 +270,9 @@ def _dart(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
 
 def _worn(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     """In the middle of what is folded, as wide as it is then."""
-    low, high = (bench.piece.height(bench.size, level) for level in measure.at)
-    half = measure.values[bench.size] / 2
-    shape = bench.piece.outlines[bench.size]
+    low, high = (bench.piece.height(level) for level in measure.at)
+    half = bench.within.of(measure.values) / 2
+    shape = bench.piece.shape
     middle = (shape.edge_x((low + high) / 2, "left") + shape.edge_x((low + high) / 2, "right")) / 2
     (x0, y), (x1, _) = (bench.at((middle + x, (low + high) / 2)) for x in (-half, half))
     bench.ruler.across(x0, x1, [y + d for d in (0.0, 5.0, -5.0, 10.0, -10.0)], label, None)
@@ -316,9 +317,9 @@ def _trimmed(bench: Bench, title: str) -> Drawing:
     """The paper cut round everything on it."""
     ruler = bench.ruler
     boxes = [*ruler.texts, *ruler.lines, (bench.left, bench.top, bench.right, bench.foot)]
-    half = bench.piece.counted[bench.size].edging_width_cm / 2 * bench.scale
+    half = bench.piece.of.edging_width_cm / 2 * bench.scale
     boxes.append((-half, 0.0, half, bench.foot))
-    shape, top = bench.piece.outlines[bench.size], bench.piece.counted[bench.size].end_width_cm / 2
+    shape, top = bench.piece.shape, bench.piece.of.end_width_cm / 2
     if top:
         (x0, y), (x1, _) = (bench.at((x, shape.height)) for x in (shape.left[-1][0], shape.right[-1][0]))
         boxes.append(((x0 + x1) / 2 - top * bench.scale, bench.top, (x0 + x1) / 2 + top * bench.scale, y))

@@ -15,14 +15,15 @@ from walewright.counted.outline import Point
 from walewright.design.model import Design, EdgeName
 from walewright.figures.banded import rims as rims_of
 from walewright.figures.banded import seen_bands
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path
 from walewright.figures.rims import Placing, draw_rim, inner_rim
 from walewright.figures.trims import RIBBED, Trim
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
-from walewright.solve.model import Counts
+from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import EdgeSide
 
 _SeenLine = tuple[Point, ...]
@@ -34,14 +35,14 @@ class Sideways:
     from the left to the right: the front's neck, the back's, and the bands along other edges, (edge, last edge of the band).
     `band`: depth of that along the neck."""
 
-    front: MeasuredPiece
+    front: LaidPiece
     up: EdgeSide
     across: int
     neck: _SeenLine
     behind: _SeenLine
     band: float
-    trim: Trim
     rims: tuple[tuple[_SeenLine, _SeenLine, Trim], ...]
+    trim: Trim = RIBBED
 
     def worn(self, points: Iterable[Point]) -> _SeenLine:
         """Points of the front as it hangs on the bed, as they are seen when it is worn."""
@@ -49,9 +50,9 @@ class Sideways:
         return tuple((-side * y * self.across, side * x) for x, y in points)
 
 
-def sideways(design: Design, counts: Counts, pieces: Sequence[MeasuredPiece], size: int) -> Sideways | None:
+def sideways(garment: DrawnGarment) -> Sideways | None:
     """The two pieces, if there are such."""
-    by_name = {p.piece.name: p for p in pieces}
+    design, by_name = garment.design, {p.name: p for p in garment.pieces}
     for passage in design.passages:
         if passage.part != "head" or passage.never:
             continue
@@ -59,15 +60,32 @@ def sideways(design: Design, counts: Counts, pieces: Sequence[MeasuredPiece], si
         owners = list(dict.fromkeys(e.piece for e in edges))
         if len(owners) != 2 or not set(owners) <= by_name.keys() or _met(design, owners) - set(owners):
             continue
-        necks = [(by_name[name], *neck) for name in owners if (neck := _neck(by_name[name], edges, size)) is not None]
+        necks = [(by_name[name], *neck) for name in owners if (neck := _neck(by_name[name], edges)) is not None]
         if len(necks) != 2:
             continue
         front, back = sorted(necks, key=lambda one: _drop(one[2]), reverse=True)
-        return _laid(design, counts, passage.owner, front, back, size)
+        return _laid(garment, passage.owner, front, back)
     return None
 
 
-_Necked = tuple[MeasuredPiece, EdgeSide, _SeenLine]
+def lying_sideways(design: Design) -> frozenset[str]:
+    """Names of the pieces of a body that is knitted with its sleeves from side to side."""
+    found: set[str] = set()
+    for passage in design.passages:
+        edges = _edges(design, passage.owner) if passage.part == "head" and not passage.never else ()
+        owners = list(dict.fromkeys(e.piece for e in edges))
+        if len(owners) == 2 and not _met(design, owners) - set(owners) and all(_of_rows(design, edge) for edge in edges):
+            found.update(owners)
+    return frozenset(found)
+
+
+def _of_rows(design: Design, edge: EdgeName) -> bool:
+    """Whether the edge lies at a side of its piece."""
+    piece = design.piece(edge.piece)
+    return part_of_edge(edge.edge).name in {run.name for run in (*piece.left, *piece.right)}
+
+
+_Necked = tuple[LaidPiece, EdgeSide, _SeenLine]
 
 
 def _edges(design: Design, owner: str) -> tuple[EdgeName, ...]:
@@ -82,10 +100,10 @@ def _met(design: Design, owners: Sequence[str]) -> set[str]:
     return {name for join in joins if join & set(owners) for name in join}
 
 
-def _neck(piece: MeasuredPiece, edges: Sequence[EdgeName], size: int) -> tuple[EdgeSide, _SeenLine] | None:
+def _neck(piece: LaidPiece, edges: Sequence[EdgeName]) -> tuple[EdgeSide, _SeenLine] | None:
     """The side on which all of the named edges of a piece lie, and their line; None where they lie otherwise."""
-    names = {e.edge for e in edges if e.piece == piece.piece.name}
-    of, shape = piece.counted[size], piece.outlines[size]
+    names = {e.edge for e in edges if e.piece == piece.name}
+    of, shape = piece.of, piece.shape
     sides: tuple[tuple[EdgeSide, set[str]], ...] = (
         ("left", {run.name for run in of.sized.left}),
         ("right", {run.name for run in of.sized.right}),
@@ -102,19 +120,19 @@ def _drop(line: _SeenLine) -> float:
     return max(abs(x - line[0][0]) for x, _ in line)
 
 
-def _laid(design: Design, counts: Counts, neckband: str, front: _Necked, back: _Necked, size: int) -> Sideways:
+def _laid(garment: DrawnGarment, neckband: str, front: _Necked, back: _Necked) -> Sideways:
     piece, up, line = front
-    across = -1 if mirrored(design, piece) else 1
-    bare = Sideways(piece, up, across, (), (), 0.0, RIBBED, ())
+    across = -1 if mirrored(garment.design, piece) else 1
+    bare = Sideways(front=piece, up=up, across=across, neck=(), behind=(), band=0.0, rims=())
     seen = _rightwards(bare.worn(line))
     # The back is seen from within, where left and right are exchanged.
-    within = _rightwards(Sideways(back[0], back[1], -across, (), (), 0.0, RIBBED, ()).worn(back[2]))
+    within = _rightwards(Sideways(front=back[0], up=back[1], across=-across, neck=(), behind=(), band=0.0, rims=()).worn(back[2]))
     (x, y), (own_x, own_y) = (_between(one) for one in (seen, within))
     behind = tuple((px + x - own_x, py + y - own_y) for px, py in within)
-    names = {e.edge for e in _edges(design, neckband) if e.piece == piece.piece.name}
-    rims = tuple((bare.worn(rim.line), bare.worn(rim.outer), rim.trim) for rim in rims_of(design, counts, piece, size, names))
-    deep, trim = next((cm, trim) for band, cm, trim in seen_bands(design, counts, size) if band.name == neckband)
-    return replace(bare, neck=seen, behind=behind, band=deep, trim=trim, rims=rims)
+    names = {e.edge for e in _edges(garment.design, neckband) if e.piece == piece.name}
+    rims = tuple((bare.worn(rim.line), bare.worn(rim.outer), rim.trim) for rim in rims_of(garment, piece, names))
+    deep, trim = next((cm, trim) for band, cm, trim in seen_bands(garment) if band.name == neckband)
+    return replace(bare, neck=seen, behind=behind, band=deep, rims=rims, trim=trim)
 
 
 def _rightwards(line: _SeenLine) -> _SeenLine:
@@ -126,12 +144,12 @@ def _between(line: _SeenLine) -> Point:
     return (line[0][0] + line[-1][0]) / 2, (line[0][1] + line[-1][1]) / 2
 
 
-def draw_sideways(design: Design, found: Sideways, size: int, title: str) -> Drawing:
+def draw_sideways(design: Design, found: Sideways, title: str) -> Drawing:
     """Seen from the front, as large as it fits."""
     piece = found.front
-    shape = piece.outlines[size]
-    foot = -piece.edging_cm[size]
-    ends = [(x, y) for x in (shape.polygon_left, shape.polygon_right) for y in (foot, shape.height + piece.end_cm[size])]
+    shape = piece.shape
+    foot = -piece.of.edging_cm
+    ends = [(x, y) for x in (shape.polygon_left, shape.polygon_right) for y in (foot, shape.height + piece.of.end_cm)]
     corners = [*found.worn(ends), *found.behind, *(p for rim in found.rims for line in rim[:2] for p in line)]
     left, right = min(x for x, _ in corners), max(x for x, _ in corners)
     low, high = min(y for _, y in corners), max(y for _, y in corners) + found.band
@@ -143,7 +161,7 @@ def draw_sideways(design: Design, found: Sideways, size: int, title: str) -> Dra
         draw_rim(paper, found.trim, found.behind, inner_rim(found.behind, found.band), place)
     for edge, outer, trim in found.rims:
         draw_rim(paper, trim, edge, outer, place)
-    draw_piece(paper, design, piece, size, lambda p: place(found.worn((p,))[0]))
+    draw_piece(paper, design, piece, lambda p: place(found.worn((p,))[0]))
     if found.band:
         draw_rim(paper, found.trim, found.neck, inner_rim(found.neck, found.band), place)
     return paper.finished(title, (right - left) * scale + 2 * EDGE, (high - low) * scale + 2 * EDGE)

@@ -9,7 +9,7 @@ from walewright.counted.model import SizedChart
 from walewright.counted.outline import Point
 from walewright.design.model import Chart, Design
 from walewright.figures import yarns
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Tile
 from walewright.figures.pens import Paper, path
 from walewright.figures.trims import shade_of
@@ -25,11 +25,11 @@ Stretch = tuple[float, float, float, float]
 """From (x, y) to (x, y), in cells right of and above the lower left corner of the repeat."""
 
 
-def show_charted(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
+def show_charted(paper: Paper, design: Design, piece: LaidPiece, put: Placement) -> None:
     """The charted fabrics of a piece that lies upright, turned round or not."""
-    of = piece.counted[size]
+    of = piece.of
     for number, worked in enumerate(c for c in of.sized.charts if c.fabric):
-        area = _area(piece, worked, size)
+        area = _area(piece, worked)
         if not area:
             continue
         chart, shade = design.chart(worked.chart), shade_of(design, design.fabric(worked.fabric))
@@ -40,12 +40,12 @@ def show_charted(paper: Paper, design: Design, piece: MeasuredPiece, size: int, 
         cell = (b[0] - a[0], a[1] - b[1])
         outline = path([put(p) for p in area], closed=True)
         for at, (ink, pen, lines) in enumerate(_layers(design, chart, cell)):
-            name = f"worn-{piece.piece.name}-{number}-{at}"
-            paper.tiled(_tile(name, chart, lines, a, cell, ink, pen), outline)
+            name = f"worn-{piece.name}-{number}-{at}"
+            paper.tiled(_tile(name, chart, lines=lines, origin=a, cell=cell, colour=ink, pen=pen), outline)
 
 
-def _area(piece: MeasuredPiece, worked: SizedChart, size: int) -> list[Point]:
-    of, shape = piece.counted[size], piece.outlines[size]
+def _area(piece: LaidPiece, worked: SizedChart) -> list[Point]:
+    of, shape = piece.of, piece.shape
     area = clipped(shape.polygon, 1, of.height_cm(worked.from_row), of.height_cm(worked.to_row))
     if worked.area != "panel":
         return area

@@ -9,11 +9,11 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from walewright.counted.outline import Point
-from walewright.design.model import Design, EdgeJoin
+from walewright.design.model import Design, DesignInSize, EdgeJoin
 from walewright.figures.banded import round_opening, seen_bands
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, shade_of
-from walewright.solve.model import Counts
 from walewright.trade.edgings import EDGINGS
 
 OPEN = 0.8
@@ -24,13 +24,13 @@ OPEN = 0.8
 class Placed:
     """A piece of the body, its origin `x` cm right of the garment's middle; `across` -1: turned over, as the inside of a back."""
 
-    piece: MeasuredPiece
+    piece: LaidPiece
     x: float
     across: int = 1
 
     @property
     def name(self) -> str:
-        return self.piece.piece.name
+        return self.piece.name
 
     def at(self, point: Point) -> Point:
         return point[0] * self.across + self.x, point[1]
@@ -61,52 +61,51 @@ Wall = frozenset[str]
 _Joined = tuple[tuple[str, str], tuple[str, str]]
 
 
-def trunk_of(design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], size: int) -> Trunk | None:
-    """The body in that size; None of what has none."""
-    necked = [p for p in pieces if _neck_cm(p, size) > OPEN]
-    found = _fronts(design, pieces, size)
+def trunk_of(garment: DrawnGarment) -> Trunk | None:
+    """The body; None of what has none."""
+    design, pieces = garment.design, garment.pieces
+    necked = [p for p in pieces if _neck_cm(p) > OPEN]
+    found = _fronts(design, pieces)
     if found is not None:
         left, right, behind = found
-        edges = {(p.piece.name, run.name) for p in (left, right) for run in (*p.sized[size].left, *p.sized[size].right) if run.name}
-        banded = dict(_bands(design, counts, pieces, edges, size))
+        edges = {(p.name, run.name) for p in (left, right) for run in (*p.sized.left, *p.sized.right) if run.name}
+        banded = dict(_bands(garment, pieces, edges))
         bands = {edge: cm for edge, (cm, _) in banded.items()}
         trims = {edge: trim for edge, (_, trim) in banded.items()}
         depth = max(bands.values(), default=0.0)
-        lapped = _lapped(design, (left.piece.name, right.piece.name), size)
+        lapped = _lapped(garment.at, (left.name, right.name))
         half = -lapped[1] / 2 if lapped else (depth or OPEN) / 2
         fronts = (
-            Placed(left, -half - left.outlines[size].polygon_right),
-            Placed(right, half - right.outlines[size].polygon_left),
+            Placed(left, -half - left.shape.polygon_right),
+            Placed(right, half - right.shape.polygon_left),
         )
-        return Trunk(fronts[::-1] if lapped and lapped[0] == left.piece.name else fronts, behind, depth, bands, trims=trims)
+        return Trunk(fronts[::-1] if lapped and lapped[0] == left.name else fronts, behind, depth, bands, trims=trims)
     if not necked:
         return None
 
-    def drop(p: MeasuredPiece) -> float:
-        return p.outlines[size].height - min(y for _, y in p.outlines[size].neckline)
+    def drop(p: LaidPiece) -> float:
+        return p.shape.height - min(y for _, y in p.shape.neckline)
 
     body = max(necked, key=drop)
-    back = next((p for p in pieces if p.piece.name != body.piece.name and p.outlines[size].neck), None)
-    rounds = (round_opening(design, counts, body.piece.name, o.name, size) for o in body.piece.openings)
+    back = next((p for p in pieces if p.name != body.name and p.shape.neck), None)
+    rounds = (round_opening(garment, body.name, o.name) for o in body.piece.openings)
     depth, trim = next((found for found in rounds if found[0]), (0.0, RIBBED))
     return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim)
 
 
-def _neck_cm(piece: MeasuredPiece, size: int) -> float:
+def _neck_cm(piece: LaidPiece) -> float:
     """How wide an opening goes to its top, cm."""
-    neck = piece.outlines[size].neckline
+    neck = piece.shape.neckline
     return neck[-1][0] - neck[0][0] if neck else 0.0
 
 
 # ----------------------------------------------------------------- open in front
 
 
-def _fronts(
-    design: Design, pieces: tuple[MeasuredPiece, ...], size: int
-) -> tuple[MeasuredPiece, MeasuredPiece, tuple[Placed, ...]] | None:
+def _fronts(design: Design, pieces: tuple[LaidPiece, ...]) -> tuple[LaidPiece, LaidPiece, tuple[Placed, ...]] | None:
     """(the piece that hangs at the left, the one at the right, the back) of a body that is open in front."""
-    by_name = {p.piece.name: p for p in pieces}
-    walls = _walls(design, by_name, size)
+    by_name = {p.name: p for p in pieces}
+    walls = _walls(design, by_name)
     sides: dict[Wall, dict[str, str]] = {}
     edges: dict[tuple[Wall, str], set[str]] = {}
     behind: dict[tuple[Wall, str], str] = {}
@@ -116,43 +115,43 @@ def _fronts(
             continue
         piece = by_name[own[0]]
         edges.setdefault((wall, own[0]), set()).add(own[1])
-        side = _side_of(piece, own[1], size)
-        if side and not piece.outlines[size].neck:
+        side = _side_of(piece, own[1])
+        if side and not piece.shape.neck:
             sides.setdefault(wall, {}).setdefault(own[0], side)
             behind.setdefault((wall, own[0]), other[0])
     # Both fronts of a raglan meet the sleeves too: there are two of those, and one back.
-    once = {name for name, piece in by_name.items() if piece.sized[size].copies == 1}
+    once = {name for name, piece in by_name.items() if piece.sized.copies == 1}
     for wall, found in sides.items():
         if not wall <= once:
             continue
         halves = [by_name[name] for name in found]
         for left in halves:
             for right in halves:
-                if found[left.piece.name] != "left" or found[right.piece.name] != "right":
+                if found[left.name] != "left" or found[right.name] != "right":
                     continue
-                met_alike = edges[wall, left.piece.name] == edges[wall, right.piece.name]
-                if _alike(left, right) or (met_alike and _as_long(left, right, size)):
-                    panels = by_name[behind[wall, left.piece.name]], by_name[behind[wall, right.piece.name]]
-                    return left, right, tuple(_side_by_side(panels, size))
+                met_alike = edges[wall, left.name] == edges[wall, right.name]
+                if _alike(left, right) or (met_alike and _as_long(left, right)):
+                    panels = by_name[behind[wall, left.name]], by_name[behind[wall, right.name]]
+                    return left, right, tuple(_side_by_side(panels))
     return None
 
 
-def _side_by_side(panels: tuple[MeasuredPiece, MeasuredPiece], size: int) -> Iterator[Placed]:
+def _side_by_side(panels: tuple[LaidPiece, LaidPiece]) -> Iterator[Placed]:
     """The panels of a back seen from within, the one that meets the left front first; of one piece that piece."""
     left, right = panels
     if left is right:
         yield Placed(left, 0.0, -1)
         return
-    yield Placed(left, left.outlines[size].polygon_left, -1)
-    yield Placed(right, right.outlines[size].polygon_right, -1)
+    yield Placed(left, left.shape.polygon_left, -1)
+    yield Placed(right, right.shape.polygon_right, -1)
 
 
-def _walls(design: Design, by_name: dict[str, MeasuredPiece], size: int) -> dict[str, Wall]:
+def _walls(design: Design, by_name: dict[str, LaidPiece]) -> dict[str, Wall]:
     """The wall of each piece: with it those that are like it and joined to it along their side edges."""
     found = {name: {name} for name in by_name}
     for own, other in _every(design):
         one, two = by_name[own[0]], by_name[other[0]]
-        if one is not two and _alike(one, two) and _side_of(one, own[1], size) and _side_of(two, other[1], size):
+        if one is not two and _alike(one, two) and _side_of(one, own[1]) and _side_of(two, other[1]):
             both = found[own[0]] | found[other[0]]
             found |= dict.fromkeys(both, both)
     return {name: frozenset(wall) for name, wall in found.items()}
@@ -172,13 +171,9 @@ def _single(design: Design, join: EdgeJoin) -> list[_Joined]:
     return [(one, other), (other, one)]
 
 
-def _side_of(piece: MeasuredPiece, edge: str, size: int) -> str:
+def _side_of(piece: LaidPiece, edge: str) -> str:
     """The side of a piece that alone has the named edge, or ""."""
-    on = [
-        side
-        for side, runs in (("left", piece.sized[size].left), ("right", piece.sized[size].right))
-        if any(r.name == edge for r in runs)
-    ]
+    on = [side for side, runs in (("left", piece.sized.left), ("right", piece.sized.right)) if any(r.name == edge for r in runs)]
     return on[0] if len(on) == 1 else ""
 
 
@@ -186,42 +181,42 @@ AS_LONG = 0.02
 """Of their length: by no more do two fronts of one body differ."""
 
 
-def _alike(one: MeasuredPiece, other: MeasuredPiece) -> bool:
-    mirrored = one.piece.mirror_of == other.piece.name or other.piece.mirror_of == one.piece.name
-    return mirrored or (one.piece.name != other.piece.name and one.piece.levels == other.piece.levels)
+def _alike(one: LaidPiece, other: LaidPiece) -> bool:
+    mirrored = one.piece.mirror_of == other.name or other.piece.mirror_of == one.name
+    return mirrored or (one.name != other.name and one.piece.levels == other.piece.levels)
 
 
-def _as_long(one: MeasuredPiece, other: MeasuredPiece, size: int) -> bool:
+def _as_long(one: LaidPiece, other: LaidPiece) -> bool:
     """Whether they are as long as each other: one of two fronts may have a pocket, and so a level, more than the other."""
-    lengths = one.full_height(size), other.full_height(size)
-    return one.piece.name != other.piece.name and max(lengths) - min(lengths) <= AS_LONG * max(lengths)
+    lengths = one.full_height, other.full_height
+    return one.name != other.name and max(lengths) - min(lengths) <= AS_LONG * max(lengths)
 
 
 # ----------------------------------------------------------------- bands and laps
 
 
 def _bands(
-    design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], edges: set[tuple[str, str]], size: int
+    garment: DrawnGarment, pieces: tuple[LaidPiece, ...], edges: set[tuple[str, str]]
 ) -> Iterator[tuple[tuple[str, str], tuple[float, Trim]]]:
-    """The edges that bands are seen along, with their depth in cm and their look: bands picked up there, or strips knitted for
-    themselves."""
-    for band, cm, trim in seen_bands(design, counts, size):
+    """The edges that bands are seen along, with their depth in cm and their look: bands picked up there, or strips of
+    their own."""
+    for band, cm, trim in seen_bands(garment):
         yield from (((e.piece, e.edge), (cm, trim)) for e in band.along if (e.piece, e.edge) in edges)
-    joins = list(_every(design))
+    joins = list(_every(garment.design))
     for piece in pieces:
-        own = [(mine, other) for mine, other in joins if mine[0] == piece.piece.name]
-        if len(own) == 1 and own[0][1] in edges and _side_of(piece, own[0][0][1], size):
-            fabric = design.fabric(piece.piece.fabric)
-            trim = Trim("rib" if fabric.rib_every else "plain", shade_of(design, fabric))
-            yield own[0][1], (piece.outlines[size].width, trim)
+        own = [(mine, other) for mine, other in joins if mine[0] == piece.name]
+        if len(own) == 1 and own[0][1] in edges and _side_of(piece, own[0][0][1]):
+            fabric = garment.design.fabric(piece.piece.fabric)
+            trim = Trim("rib" if fabric.rib_every else "plain", shade_of(garment.design, fabric))
+            yield own[0][1], (piece.shape.width, trim)
 
 
-def _lapped(design: Design, fronts: tuple[str, str], size: int) -> tuple[str, float] | None:
+def _lapped(at: DesignInSize, fronts: tuple[str, str]) -> tuple[str, float] | None:
     """The front that lies over the other one, and how far in cm, where the edges of the fronts themselves lap."""
-    for lap in design.laps:
-        over, under = (_lapped_piece(design, *place) for place in (lap.over, lap.under))
+    for lap in at.design.laps:
+        over, under = (_lapped_piece(at.design, *place) for place in (lap.over, lap.under))
         if lap.width and {over, under} == set(fronts):
-            return over, lap.width[size]
+            return over, at.of(lap.width)
     return None
 
 

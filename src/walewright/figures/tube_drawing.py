@@ -43,17 +43,17 @@ def box(made: MadeTube) -> tuple[float, float, float, float]:
     return left, low, right, high
 
 
-def draw_tube(paper: Paper, design: Design, made: MadeTube, size: int, place: Placement, scale: float) -> None:
+def draw_tube(paper: Paper, design: Design, made: MadeTube, place: Placement, scale: float) -> None:
     """The tube, where `place` puts it, at `scale` mm a cm."""
     if made.foot is not None:
-        _sock(paper, design, made, made.foot, size, place, scale)
+        _sock(paper, design, made, made.foot, place, scale)
         return
     line = rounded(made)
     if not made.closed:
         _opening(paper, line[-1][0] + made.band, line[-1][1], place)
     if made.edging[0]:
         _edging(paper, made.trim, (-made.edging[0], made.edging[1]), (0.0, line[0][1]), place, scale)
-    _body(paper, design, made, line, size, place, scale)
+    _body(paper, design, made, line, place, scale)
     if made.band:
         _edging(paper, made.band_trim, line[-1], (line[-1][0] + made.band, line[-1][1]), place, scale, up=True)
     if made.thumb is not None:
@@ -102,14 +102,14 @@ def _uprights(line: Sequence[Point], spacing: float) -> Iterator[tuple[Point, ..
         yield tuple((half * t, y - ROUND * half * sink) for y, half in line)
 
 
-def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], size: int, place: Placement, scale: float) -> None:
+def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], place: Placement, scale: float) -> None:
     left = [(-half, y) for y, half in line]
     right = [(half, y) for y, half in line]
     top = [] if made.closed else list(reversed(_rim(*line[-1])))
     shape = [*_rim(*line[0]), *right, *top, *reversed(left)]
     shade = shade_of(design, design.fabric(made.piece.piece.fabric))
     lay(paper, shade, path([place(p) for p in shape], closed=True))
-    striped = list(_stripes(design, made, line, size)) if made.upright else []
+    striped = list(_stripes(design, made, line)) if made.upright else []
     for low, high, shade in striped:
         between = [low, *(p for p in line if low[0] < p[0] < high[0]), high]
         band = [*_rim(*low), *((h, y) for y, h in between), *reversed(_rim(*high)), *((-h, y) for y, h in reversed(between))]
@@ -119,9 +119,9 @@ def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], s
     paper.draw("outline", path([place(p) for p in shape], closed=True))
 
 
-def _stripes(design: Design, made: MadeTube, line: Sequence[Point], size: int) -> Iterator[tuple[Point, Point, str]]:
+def _stripes(design: Design, made: MadeTube, line: Sequence[Point]) -> Iterator[tuple[Point, Point, str]]:
     """(lower rim, upper rim, colour) of each stripe."""
-    of = made.piece.counted[size]
+    of = made.piece.of
     for layer in of.layers:
         row, turn = layer.low, 0
         while layer.fabric.stripes and row < layer.high:
@@ -179,7 +179,7 @@ def _leaning(made: MadeTube, thumb: Thumb, points: Sequence[Point]) -> list[Poin
 # ----------------------------------------------------------------- a sock
 
 
-def _sock(paper: Paper, design: Design, made: MadeTube, foot: Foot, size: int, place: Placement, scale: float) -> None:
+def _sock(paper: Paper, design: Design, made: MadeTube, foot: Foot, place: Placement, scale: float) -> None:
     """From its side: the leg down, the heel round, the foot to the right. The middle of its top is (0, 0)."""
     half = foot.thick / 2
     ankle, sole, tip = -foot.leg, -foot.leg - foot.thick, foot.length - half

@@ -12,15 +12,14 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from walewright.counted.bands import depth_cm
+from walewright.counted.bands import rim_cm
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedWedge
 from walewright.counted.outline import Point
-from walewright.design.model import Design
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, trim_of
 from walewright.glue.model import Glued, Place, Seam, bare
-from walewright.solve.model import Counts
 from walewright.trade.edge_names import is_top
 
 CLOSING = 0.4
@@ -72,7 +71,7 @@ class MadeTube:
     `band_trim`: how these look. `piece` is what it is knitted as, `copies` how
     many of them go round; `upright`: its rows go up."""
 
-    piece: MeasuredPiece
+    piece: LaidPiece
     profile: tuple[Point, ...]
     closed: bool
     upright: bool
@@ -98,47 +97,46 @@ JoinedPart = frozenset[str]
 """Names of the pieces that hang together."""
 
 
-def tube(
-    design: Design, counts: Counts, glued: Glued, pieces: Sequence[MeasuredPiece], part: JoinedPart, size: int
-) -> MadeTube | None:
+def tube(garment: DrawnGarment, part: JoinedPart) -> MadeTube | None:
     """The tube that these pieces are made up to; None where they make no tube."""
-    own = [p for p in pieces if p.piece.name in part]
-    thumbs = {p.piece.name: p for p in own if _on_slot(glued, own, p)}
-    walls = [p for p in own if p.piece.name not in thumbs]
+    glued = garment.glued
+    own = [p for p in garment.pieces if p.name in part]
+    thumbs = {p.name: p for p in own if _on_slot(glued, own, p)}
+    walls = [p for p in own if p.name not in thumbs]
     if not walls:
         return None
-    main = max(walls, key=lambda p: p.outlines[size].width * p.outlines[size].height)
-    copies = main.sized[size].copies
-    every = [bare(design, seam) for seam in glued.seams]
-    seams = [s for s in every if {p.owner for p in (*s.one, *s.other)} == {main.piece.name}]
-    round_ = [s for s in seams if _meets(main, s, size)]
+    main = max(walls, key=lambda p: p.shape.width * p.shape.height)
+    copies = main.sized.copies
+    every = [bare(garment.design, seam) for seam in glued.seams]
+    seams = [s for s in every if {p.owner for p in (*s.one, *s.other)} == {main.name}]
+    round_ = [s for s in seams if _meets(main, s)]
     alike = len({copy for s in round_ for copy in (p.copy for p in (*s.one, *s.other))})
     ring = alike if any(s.one[0].copy != s.other[0].copy for s in round_) else 1
     others = [p for p in walls if p is not main]
     if round_ and len(round_) == max(ring, copies if ring == 1 else ring):
-        made = _upright(design, counts, glued, main, others, seams, ring, size)
+        made = _upright(garment, main, others, seams, ring)
         if made is None or not thumbs:
             return made
-        return _with_thumb(glued, made, next(iter(thumbs.values())), size)
+        return _with_thumb(glued, made, next(iter(thumbs.values())))
     ends = [s for s in seams if {_end(p) for p in (*s.one, *s.other)} == {"start", "end"}]
     if ends and not others and not thumbs and len(ends) in (copies, 1):
-        return _sideways(design, counts, glued, main, seams, len(ends), size)
+        return _sideways(garment, main, seams, len(ends))
     return None
 
 
-def _on_slot(glued: Glued, own: Iterable[MeasuredPiece], piece: MeasuredPiece) -> bool:
+def _on_slot(glued: Glued, own: Iterable[LaidPiece], piece: LaidPiece) -> bool:
     """Whether it hangs on the loops below and above a slot of another one."""
-    slots = {(p.piece.name, slot.name) for p in own for slot in p.sized[0].slots}
-    return any((place.owner, place.edge) in slots for line in glued.lines_of(piece.piece.name) for place in line.along)
+    slots = {(p.name, slot.name) for p in own for slot in p.sized.slots}
+    return any((place.owner, place.edge) in slots for line in glued.lines_of(piece.name) for place in line.along)
 
 
 def _end(place: Place) -> str:
     return "start" if place.edge == "start" else "end" if place.edge == "end" else ""
 
 
-def _side(piece: MeasuredPiece, place: Place, size: int) -> str:
+def _side(piece: LaidPiece, place: Place) -> str:
     """The side of the piece whose rows an edge is; empty for other edges."""
-    sized = piece.sized[size]
+    sized = piece.sized
     head, _, tail = place.edge.rpartition(" ")
     for side, runs in (("left", sized.left), ("right", sized.right)):
         if any(run.name == place.edge or (run.name == head and tail == side) for run in runs):
@@ -146,50 +144,43 @@ def _side(piece: MeasuredPiece, place: Place, size: int) -> str:
     return ""
 
 
-def _meets(piece: MeasuredPiece, seam: Seam, size: int) -> bool:
+def _meets(piece: LaidPiece, seam: Seam) -> bool:
     """Whether a seam puts a left side edge to a right one."""
     if len(seam.one) != 1 or len(seam.other) != 1:
         return False
-    return {_side(piece, seam.one[0], size), _side(piece, seam.other[0], size)} == {"left", "right"}
+    return {_side(piece, seam.one[0]), _side(piece, seam.other[0])} == {"left", "right"}
 
 
 # ----------------------------------------------------------------- rows go up
 
 
 def _upright(
-    design: Design,
-    counts: Counts,
-    glued: Glued,
-    main: MeasuredPiece,
-    others: Sequence[MeasuredPiece],
-    seams: Sequence[Seam],
-    ring: int,
-    size: int,
+    garment: DrawnGarment, main: LaidPiece, others: Sequence[LaidPiece], seams: Sequence[Seam], ring: int
 ) -> MadeTube | None:
-    profile, narrowed = _profile(main, ring, size), 1.0
+    profile, narrowed = _profile(main, ring), 1.0
     for other in others:
         # A ring of another piece set on the top, as a waistband is, which draws in what is wider.
-        if not _on_top(glued, main, other) or other.sized[size].copies % ring:
+        if not _on_top(garment.glued, main, other) or other.sized.copies % ring:
             return None
-        height, top = profile[-1][0], _profile(other, ring, size)
+        height, top = profile[-1][0], _profile(other, ring)
         before, profile = profile[0][1], _drawn_in(profile, top[0][1])
         narrowed = profile[0][1] / max(before, 1e-6)
         profile = (*profile, *((height + y, half) for y, half in top))
-    of = main.counted[size]
+    of = main.of
     edging = (of.edging_cm, of.edging_width_cm * ring / 4 * narrowed)
     widest = max(half for _, half in profile)
     drawn_up = main.piece.end_way == "gathered" and not others
     shut = any(_shuts(s) for s in seams)
-    band, band_trim = _band_on(design, counts, glued, main, "end", size)
-    trim = trim_of(design, main.piece.start_edging)
+    band, band_trim = _band_on(garment, main, "end")
+    trim = trim_of(garment.design, main.piece.start_edging)
     closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
-    made = MadeTube(main, profile, closed, True, ring, edging, band, trim, band_trim)
-    foot = _foot(made, size) if ring == 1 and not others else None
+    made = MadeTube(main, profile, closed, upright=True, copies=ring, edging=edging, band=band, trim=trim, band_trim=band_trim)
+    foot = _foot(made) if ring == 1 and not others else None
     return made if foot is None else replace(made, band=0.0, foot=foot)
 
 
-def _profile(piece: MeasuredPiece, ring: int, size: int) -> tuple[Point, ...]:
-    shape = piece.outlines[size]
+def _profile(piece: LaidPiece, ring: int) -> tuple[Point, ...]:
+    shape = piece.shape
     low, high = min(shape.left[0][1], shape.right[0][1]), max(shape.left[-1][1], shape.right[-1][1])
     heights = [low + (high - low) * n / SAMPLES for n in range(SAMPLES + 1)]
     found = [(y, (shape.edge_x(y, "right") - shape.edge_x(y, "left")) * ring / 4) for y in heights]
@@ -202,11 +193,10 @@ def _drawn_in(profile: tuple[Point, ...], top: float) -> tuple[Point, ...]:
     return tuple((y, min(half, top * (1 + (FALL - 1) * (1 - y / height)))) for y, half in profile)
 
 
-def _on_top(glued: Glued, main: MeasuredPiece, other: MeasuredPiece) -> bool:
-    names = {main.piece.name, other.piece.name}
+def _on_top(glued: Glued, main: LaidPiece, other: LaidPiece) -> bool:
+    names = {main.name, other.name}
     return any(
-        {p.owner for p in (*s.one, *s.other)} == names
-        and any(p.owner == main.piece.name and _end(p) == "end" for p in s.one + s.other)
+        {p.owner for p in (*s.one, *s.other)} == names and any(p.owner == main.name and _end(p) == "end" for p in s.one + s.other)
         for s in glued.seams
     )
 
@@ -216,19 +206,18 @@ def _shuts(seam: Seam) -> bool:
     return all(is_top(p.edge) for p in (*seam.one, *seam.other))
 
 
-def _band_on(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edge: str, size: int) -> tuple[float, Trim]:
+def _band_on(garment: DrawnGarment, piece: LaidPiece, edge: str) -> tuple[float, Trim]:
     """Depth in cm of the band along an edge and its look, 0 without one."""
-    for band in design.bands:
-        for line in glued.lines_of(band.name):
-            if any((p.owner, p.edge) == (piece.piece.name, edge) for p in line.along):
-                depth = depth_cm(design, next(b for b in counts.sizes[size].bands if b.name == band.name))
-                return depth, trim_of(design, band.edging)
+    for band in garment.design.bands:
+        for line in garment.glued.lines_of(band.name):
+            if any((p.owner, p.edge) == (piece.name, edge) for p in line.along):
+                return garment.band_cm(band.name), trim_of(garment.design, band.edging)
     return 0.0, RIBBED
 
 
-def _foot(made: MadeTube, size: int) -> Foot | None:
+def _foot(made: MadeTube) -> Foot | None:
     """Of a tube with a heel: held rows in its middle, in and out over half of it."""
-    of = made.piece.counted[size]
+    of = made.piece.of
     turns = sorted((w for w in of.sized.wedges if _is_turn(of.sized.widest, w)), key=lambda w: w.from_row)
     if not turns or turns[0].from_row <= 0 or of.sized.rows - turns[0].to_row < of.sized.rows * 0.1:
         return None
@@ -247,18 +236,18 @@ def _is_turn(widest: int, wedge: SizedWedge) -> bool:
     return wedge.kind == "both" and wedge.reach * at_edges >= HALF * widest
 
 
-def _with_thumb(glued: Glued, made: MadeTube, thumb: MeasuredPiece, size: int) -> MadeTube:
-    line = glued.lines_of(thumb.piece.name)[0]
-    of, shape = made.piece.counted[size], made.piece.outlines[size]
+def _with_thumb(glued: Glued, made: MadeTube, thumb: LaidPiece) -> MadeTube:
+    line = glued.lines_of(thumb.name)[0]
+    of, shape = made.piece.of, made.piece.shape
     slot = next(s for s in of.sized.slots if s.name in {p.edge for p in line.along})
     x, height = of.point((slot.first + slot.last + 1) / 2, slot.row)
     left, right = shape.edge_x(height, "left"), shape.edge_x(height, "right")
     # Of the flat tube, with its seam at the left, or at the right where the thumb would lie behind.
     share = (x - left) / max(right - left, 1e-6) * 2
     across = 2 * share - 1 if share <= 1 else 1 - 2 * (2 - share)
-    own = thumb.outlines[size]
+    own = thumb.shape
     half = max(own.width, 1e-6) / 4
-    closed = thumb.piece.end_way == "gathered" or _profile(thumb, 1, size)[-1][1] < CLOSING * half
+    closed = thumb.piece.end_way == "gathered" or _profile(thumb, 1)[-1][1] < CLOSING * half
     found = Thumb(across, height, own.height, half, closed)
     return replace(made, thumb=found)
 
@@ -266,10 +255,8 @@ def _with_thumb(glued: Glued, made: MadeTube, thumb: MeasuredPiece, size: int) -
 # ----------------------------------------------------------------- rows go round
 
 
-def _sideways(
-    design: Design, counts: Counts, glued: Glued, main: MeasuredPiece, seams: Sequence[Seam], ring: int, size: int
-) -> MadeTube:
-    of = main.counted[size]
+def _sideways(garment: DrawnGarment, main: LaidPiece, seams: Sequence[Seam], ring: int) -> MadeTube:
+    of = main.of
     sides = {
         "left": [run.name for run in of.sized.left if run.name],
         "right": [run.name for run in of.sized.right if run.name],
@@ -281,33 +268,30 @@ def _sideways(
     drawn = {p.edge for s in seams if not s.other for p in s.one}
     top = min(sides, key=lambda side: (not drawn & set(sides[side]), along[side]))
     bottom = "left" if top == "right" else "right"
-    deep = main.outlines[size].start_width
-    inwards = {side: _reach(main, side, size) for side in sides}
+    deep = main.shape.start_width
+    inwards = {side: _reach(main, side) for side in sides}
     closed = bool(drawn & set(sides[top]))
     none = (0.0, RIBBED)
-    band = {
-        side: max((_band_on(design, counts, glued, main, name, size) for name in sides[side]), key=lambda b: b[0], default=none)
-        for side in sides
-    }
+    band = {side: max((_band_on(garment, main, name) for name in sides[side]), key=lambda b: b[0], default=none) for side in sides}
     (low, trim), (high, band_trim) = band[bottom], band[top]
     # What hangs on a shorter band is held in by it.
-    held = min(along[bottom], _around(design, counts, glued, main, sides[bottom], size) or along[bottom])
-    walk = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
-    rounds = (held, whole, whole, 0.0 if closed else along[top])
+    held = min(along[bottom], _around(garment, main, sides[bottom]) or along[bottom])
+    walk: tuple[float, ...] = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
+    rounds: tuple[float, ...] = (held, whole, whole, 0.0 if closed else along[top])
     if held < HELD * along[bottom]:
         walk, rounds = (walk[0], *walk[2:]), (rounds[0], *rounds[2:])
     heights = _as_it_lies(walk, [around * ring for around in rounds]) if closed else walk
     profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
-    return MadeTube(main, profile, closed, False, ring, (low, held * ring / 4), high, trim, band_trim)
+    edging = (low, held * ring / 4)
+    return MadeTube(main, profile, closed, upright=False, copies=ring, edging=edging, band=high, trim=trim, band_trim=band_trim)
 
 
-def _around(design: Design, counts: Counts, glued: Glued, piece: MeasuredPiece, edges: Sequence[str], size: int) -> float:
+def _around(garment: DrawnGarment, piece: LaidPiece, edges: Sequence[str]) -> float:
     """How long the band along one of the edges is, cm; 0 without one."""
-    for band in design.bands:
-        lines = glued.lines_of(band.name)
-        if len(lines) == 1 and any(p.owner == piece.piece.name and p.edge in edges for p in lines[0].along):
-            sized = next(b for b in counts.sizes[size].bands if b.name == band.name)
-            return sized.stitches / design.edged_in(band.edging).stitches_per_cm
+    for band in garment.design.bands:
+        lines = garment.glued.lines_of(band.name)
+        if len(lines) == 1 and any(p.owner == piece.name and p.edge in edges for p in lines[0].along):
+            return rim_cm(garment.design, garment.counts.band(band.name))
     return 0.0
 
 
@@ -321,9 +305,9 @@ def _as_it_lies(walk: Sequence[float], rounds: Sequence[float]) -> tuple[float, 
     return tuple(heights)
 
 
-def _reach(piece: MeasuredPiece, side: str, size: int) -> float:
+def _reach(piece: LaidPiece, side: str) -> float:
     """How far held rows reach in from a side, cm."""
-    of = piece.counted[size]
+    of = piece.of
     return max((w.reach * of.stitch_cm(w.to_row) for w in of.sized.wedges if w.edge in ("both", side)), default=0.0)
 
 

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterator, Sequence
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures import yarns
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import Paper, path
 from walewright.figures.trims import shade_of
 
@@ -18,14 +18,14 @@ WorkedStripe = tuple[tuple[Point, ...], str]
 """(corners in cm on the piece, "#rrggbb")."""
 
 
-def mirrored(design: Design, piece: MeasuredPiece) -> bool:
+def mirrored(design: Design, piece: LaidPiece) -> bool:
     """Whether its right side is seen from behind the bed, so that left and right are exchanged."""
     return design.fabric(piece.piece.fabric).right_side == "knit"
 
 
-def show_panels(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
+def show_panels(paper: Paper, design: Design, piece: LaidPiece, put: Placement) -> None:
     """Other fabrics over a part of the width: tinted, with lines up their sides."""
-    of, shape = piece.counted[size], piece.outlines[size]
+    of, shape = piece.of, piece.shape
     for panel in of.panels:
         y0, y1 = of.height_cm(panel.low), of.height_cm(panel.high)
         x0, x1 = of.point(panel.first, panel.high)[0], of.point(panel.last + 1, panel.high)[0]
@@ -37,9 +37,9 @@ def show_panels(paper: Paper, design: Design, piece: MeasuredPiece, size: int, p
             paper.draw("hatch", *(path([put(p) for p in side]) for side in sides))
 
 
-def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placement) -> None:
+def show_motifs(paper: Paper, design: Design, piece: LaidPiece, put: Placement) -> None:
     """Motifs: those in colours with their cells; others as a tinted box. Where and which way round they lie is `put`'s to say."""
-    of = piece.counted[size]
+    of = piece.of
     for motif in (c for c in of.sized.charts if not c.fabric):
         chart = design.chart(motif.chart)
         cells = {key.symbol: key.cell for key in chart.key}
@@ -63,9 +63,9 @@ def show_motifs(paper: Paper, design: Design, piece: MeasuredPiece, size: int, p
             paper.draw("fill", *boxes, colour=shade)
 
 
-def stripes(design: Design, piece: MeasuredPiece, size: int, shape: Sequence[Point]) -> Iterator[WorkedStripe]:
+def stripes(design: Design, piece: LaidPiece, shape: Sequence[Point]) -> Iterator[WorkedStripe]:
     """The stripes of fabrics over the whole width, as far as they lie within `shape` (cm on the piece)."""
-    of = piece.counted[size]
+    of = piece.of
     for layer in of.layers:
         row, turn, stripes = layer.low, 0, layer.fabric.stripes
         shade = shade_of(design, layer.fabric)

@@ -14,7 +14,8 @@ from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
 from walewright.figures.banded import Rim, draw_rims
 from walewright.figures.collars import NO_COLLARS, Collars, draw_hood, draw_rolled, draw_stand
-from walewright.figures.measures import MeasuredPiece
+from walewright.figures.drawn import DrawnGarment
+from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
 from walewright.figures.rims import RIB, Placing, beside, draw_rim, inner_rim
@@ -64,21 +65,20 @@ class Sleeve:
 
 
 def worn(
-    design: Design,
-    pieces: tuple[MeasuredPiece, ...],
+    garment: DrawnGarment,
     trunk: Trunk,
-    size: int,
     title: str,
     collars: Collars = NO_COLLARS,
     edged: Mapping[str, tuple[Rim, ...]] = NO_RIMS,
 ) -> Drawing:
     """The garment made up, seen from its right side; the pieces are measured as they hang on the bed. `edged`: the bands on the
     outer edges of its fronts, by their names."""
-    sleeves = tuple(sleeves_of(design, pieces, trunk, size))
-    corners = [(0.0, max(p.piece.outlines[size].height + p.piece.end_cm[size] for p in trunk.fronts) + 2.0), *collars.corners]
+    design = garment.design
+    sleeves = tuple(sleeves_of(garment, trunk))
+    corners = [(0.0, max(p.piece.shape.height + p.piece.of.end_cm for p in trunk.fronts) + 2.0), *collars.corners]
     for placed in trunk.fronts:
-        foot = -placed.piece.edging_cm[size]
-        corners += [*(placed.at(p) for p in placed.piece.outlines[size].polygon), (0.0, foot)]
+        foot = -placed.piece.of.edging_cm
+        corners += [*(placed.at(p) for p in placed.piece.shape.polygon), (0.0, foot)]
         corners += [placed.at(p) for rim in edged.get(placed.name, ()) for p in rim.outer]
     corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
@@ -87,7 +87,7 @@ def worn(
     across = -scale if mirrored(design, trunk.fronts[0].piece) else scale
     place: Placing = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
     paper = Paper()
-    _back(paper, trunk, size, place)
+    _back(paper, trunk, place)
     draw_hood(paper, collars, place)
     draw_stand(paper, collars, place)
     for sleeve in sleeves:
@@ -95,23 +95,23 @@ def worn(
             _draw_sleeve(paper, sleeve, side, place)
     for placed in trunk.fronts:
         draw_rims(paper, edged.get(placed.name, ()), lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
-        draw_piece(paper, design, placed.piece, size, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
+        draw_piece(paper, design, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_rolled(paper, collars, placed.name, place)
     if len(trunk.fronts) == 1:
-        _neckband(paper, trunk, size, place)
+        _neckband(paper, trunk, place)
     else:
-        _front_bands(paper, trunk, size, place)
+        _front_bands(paper, trunk, place)
     return paper.finished(title, 2 * (wide * scale + EDGE), (high - low) * scale + 2 * EDGE)
 
 
-def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, place: Placing, squeeze: float = 1.0) -> None:
+def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, squeeze: float = 1.0) -> None:
     """A piece as cloth with its edging's ribs; `squeeze` 1/2 folds it lengthwise, and less than 0 turns it round."""
 
     def put(p: Point) -> Point:
         return place((p[0] * squeeze, p[1]))
 
-    shape = piece.outlines[size]
-    foot, half = piece.edging_cm[size], piece.counted[size].edging_width_cm / 2
+    shape = piece.shape
+    foot, half = piece.of.edging_cm, piece.of.edging_width_cm / 2
     if foot:
         wide = max(shape.start_width, 1e-6)
         upper = [put(p) for p in shape.foot]
@@ -124,27 +124,27 @@ def draw_piece(paper: Paper, design: Design, piece: MeasuredPiece, size: int, pl
     lay(paper, shade, path([put(p) for p in shape.polygon], closed=True))
     for gap in shape.gaps:
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
-    _end_edging(paper, design, piece, size, put)
-    striped = tuple(stripes(design, piece, size, shape.polygon))
-    if not striped and not _patterned(piece, size):
+    _end_edging(paper, design, piece, put)
+    striped = tuple(stripes(design, piece, shape.polygon))
+    if not striped and not _patterned(piece):
         rule(paper, "wale", shade, *_wales(shape.polygon, put))
     show_stripes(paper, striped, put)
-    show_panels(paper, design, piece, size, put)
-    show_charted(paper, design, piece, size, put)
-    show_motifs(paper, design, piece, size, put)
+    show_panels(paper, design, piece, put)
+    show_charted(paper, design, piece, put)
+    show_motifs(paper, design, piece, put)
     # What lies over the inner half of the outline is no part of it.
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
 
 
-def _patterned(piece: MeasuredPiece, size: int) -> bool:
+def _patterned(piece: LaidPiece) -> bool:
     """Whether charts lie over all of it, so that no wale is seen."""
-    rows = [c.to_row - c.from_row for c in piece.sized[size].charts if c.fabric and c.area == "whole"]
-    return sum(rows) >= piece.sized[size].rows
+    rows = [c.to_row - c.from_row for c in piece.sized.charts if c.fabric and c.area == "whole"]
+    return sum(rows) >= piece.sized.rows
 
 
-def _end_edging(paper: Paper, design: Design, piece: MeasuredPiece, size: int, put: Placing) -> None:
+def _end_edging(paper: Paper, design: Design, piece: LaidPiece, put: Placing) -> None:
     """The edging knitted on at the end of a piece, above its last row."""
-    of, shape = piece.counted[size], piece.outlines[size]
+    of, shape = piece.of, piece.shape
     if not of.end_cm:
         return
     (x0, y), (x1, _) = shape.left[-1], shape.right[-1]
@@ -175,10 +175,10 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
 # ----------------------------------------------------------------- sleeves
 
 
-def sleeves_of(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, size: int) -> Iterator[Sleeve]:
+def sleeves_of(garment: DrawnGarment, trunk: Trunk) -> Iterator[Sleeve]:
     """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
     done: set[str] = set()
-    bodies = trunk.bodies
+    design, bodies = garment.design, trunk.bodies
     met: dict[tuple[str, str], list[EdgeName]] = {}
     for join in design.joins:
         for own, other in ((join.one, join.other), (join.other, join.one)):
@@ -187,19 +187,19 @@ def sleeves_of(design: Design, pieces: tuple[MeasuredPiece, ...], trunk: Trunk, 
     for (name, edge), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
-        shoulder = next((t for t in (_shoulder(placed, others, size) for placed in trunk.fronts) if t is not None), None)
+        shoulder = next((t for t in (_shoulder(placed, others) for placed in trunk.fronts) if t is not None), None)
         if shoulder is not None:
             done.add(name)
-            yield _hung(design, next(p for p in pieces if p.piece.name == name), edge, shoulder, size)
+            yield _hung(design, garment.piece(name), edge, shoulder)
 
 
-def _shoulder(body: Placed, edges: list[EdgeName], size: int) -> tuple[Point, Point] | None:
+def _shoulder(body: Placed, edges: list[EdgeName]) -> tuple[Point, Point] | None:
     """The upper end, at the garment's right, of that of the edges that is an outer edge of the front, and how far the shoulder goes
     from there towards the neck."""
     names = {e.edge for e in edges if e.piece == body.name} - {""}
-    shape = body.piece.outlines[size]
+    shape = body.piece.shape
     for side, sign in zip(SIDES[::-1], (1, -1), strict=True):
-        height = _upper_end(body.piece, side, names, size)
+        height = _upper_end(body.piece, side, names)
         if height is not None:
             tip = sign * body.at((shape.edge_x(height, side), height))[0], height
             neck = shape.neckline or (shape.right if side == "left" else shape.left)
@@ -208,22 +208,22 @@ def _shoulder(body: Placed, edges: list[EdgeName], size: int) -> tuple[Point, Po
     return None
 
 
-def _upper_end(piece: MeasuredPiece, side: EdgeSide, names: Set[str], size: int) -> float | None:
+def _upper_end(piece: LaidPiece, side: EdgeSide, names: Set[str]) -> float | None:
     """How high the edges of these names go on a side of a piece, cm; None where the side has no such edge."""
-    sized, shape = piece.sized[size], piece.outlines[size]
+    sized, shape = piece.sized, piece.shape
     ends = [run.to_row for run in (sized.right if side == "right" else sized.left) if run.name in names]
     # Where its shoulder is held, an edge ends below the last row.
     highest = (shape.right if side == "right" else shape.left)[-1][1]
-    return min(piece.counted[size].height_cm(max(ends)), highest) if ends else None
+    return min(piece.of.height_cm(max(ends)), highest) if ends else None
 
 
-def _hung(design: Design, sleeve: MeasuredPiece, edge: str, shoulder: tuple[Point, Point], size: int) -> Sleeve:
+def _hung(design: Design, sleeve: LaidPiece, edge: str, shoulder: tuple[Point, Point]) -> Sleeve:
     """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder, folded along
     its middle as the sleeve is."""
-    shape, (tip, along) = sleeve.outlines[size], shoulder
-    top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge}, size)
+    shape, (tip, along) = sleeve.shape, shoulder
+    top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge})
     at = (0.0, shape.height if joined is None else joined)
-    foot, wide = -sleeve.edging_cm[size], sleeve.counted[size].edging_width_cm / 2
+    foot, wide = -sleeve.of.edging_cm, sleeve.of.edging_width_cm / 2
 
     def hang(points: Iterable[Point]) -> tuple[Point, ...]:
         return tuple((x + tip[0] - at[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
@@ -240,8 +240,8 @@ def _hung(design: Design, sleeve: MeasuredPiece, edge: str, shoulder: tuple[Poin
         inner = tip[0] + x * over, tip[1] + y * over
         # Its lower edge lies along the front's shoulder, its fold goes on in that of the sleeve.
         strap = (inner, (inner[0] + abs(y) * high, inner[1] + abs(x) * high))
-    striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, size, half))
-    plain = half if not striped and not _patterned(sleeve, size) else ()
+    striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, half))
+    plain = half if not striped and not _patterned(sleeve) else ()
     cuff, outline = None, half
     if foot:
         ends = hang([shape.left[0], (0.0, 0.0), (-wide, foot), (0.0, foot)])
@@ -272,12 +272,12 @@ def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> Non
 # ----------------------------------------------------------------- neck and front
 
 
-def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
+def _back(paper: Paper, trunk: Trunk, place: Placing) -> None:
     """The back as far as it is seen: through the front's neck, or between the fronts."""
-    front = trunk.fronts[0].piece.outlines[size]
-    top = max(p.piece.outlines[size].height for p in trunk.fronts)
+    front = trunk.fronts[0].piece.shape
+    top = max(p.piece.shape.height for p in trunk.fronts)
     for placed in trunk.backs:
-        back = placed.piece.outlines[size]
+        back = placed.piece.shape
         rise = top - back.height
 
         def raised(line: Iterable[Point], on: Placed = placed, up: float = rise) -> list[Point]:
@@ -297,19 +297,19 @@ def _back(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
                 paper.draw("seam", path([place(p) for p in line]))
 
 
-def _neckband(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
-    line = list(trunk.fronts[0].piece.outlines[size].neckline)
+def _neckband(paper: Paper, trunk: Trunk, place: Placing) -> None:
+    line = list(trunk.fronts[0].piece.shape.neckline)
     if trunk.band and line:
         draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
 
 
-def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
+def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
     """The bands along the inner edge of each front, the right one over the left."""
-    tops = [placed.at((o.right if side > 0 else o.left)[-1]) for placed, side, o in _inner_edges(trunk, size)]
+    tops = [placed.at((o.right if side > 0 else o.left)[-1]) for placed, side, o in _inner_edges(trunk)]
     wide = max(x for x, _ in tops) - min(x for x, _ in tops)
-    for placed, side, shape in _inner_edges(trunk, size):
-        of = placed.piece.counted[size]
-        runs = placed.piece.sized[size].right if side > 0 else placed.piece.sized[size].left
+    for placed, side, shape in _inner_edges(trunk):
+        of = placed.piece.of
+        runs = placed.piece.sized.right if side > 0 else placed.piece.sized.left
         banded: list[tuple[Point, float]] = []
         trim = RIBBED
         for name in dict.fromkeys(run.name for run in runs):
@@ -325,20 +325,20 @@ def _front_bands(paper: Paper, trunk: Trunk, size: int, place: Placing) -> None:
             draw_rim(paper, trim, line, rim, place)
 
 
-def _inner_edges(trunk: Trunk, size: int) -> list[tuple[Placed, int, Outline]]:
+def _inner_edges(trunk: Trunk) -> list[tuple[Placed, int, Outline]]:
     """Each front of two, 1 where its right edge is the inner one and -1 where the left is, and its outline."""
-    middle = sum(x for placed in trunk.fronts for x in _ends(placed, size)) / 4
-    return [(p, 1 if sum(_ends(p, size)) / 2 < middle else -1, p.piece.outlines[size]) for p in trunk.fronts]
+    middle = sum(x for placed in trunk.fronts for x in _ends(placed)) / 4
+    return [(p, 1 if sum(_ends(p)) / 2 < middle else -1, p.piece.shape) for p in trunk.fronts]
 
 
-def inner_names(trunk: Trunk, size: int) -> dict[str, set[str]]:
+def inner_names(trunk: Trunk) -> dict[str, set[str]]:
     """Of each front of two the names of its inner edges."""
     if len(trunk.fronts) < 2:
         return {}
-    sides = [(p.name, p.piece.sized[size], side) for p, side, _ in _inner_edges(trunk, size)]
+    sides = [(p.name, p.piece.sized, side) for p, side, _ in _inner_edges(trunk)]
     return {name: {run.name for run in (sized.right if side > 0 else sized.left)} for name, sized, side in sides}
 
 
-def _ends(placed: Placed, size: int) -> tuple[float, float]:
-    shape = placed.piece.outlines[size]
+def _ends(placed: Placed) -> tuple[float, float]:
+    shape = placed.piece.shape
     return placed.at((shape.polygon_left, 0.0))[0], placed.at((shape.polygon_right, 0.0))[0]

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from walewright.design.model import Design
 from walewright.fit.loops import Walker
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Amount, said
+from walewright.report.said import Amount, only, said
 
 SHARE = 0.85
 """Of the edges' length, at rest, that a first row has at least: what is picked up for is some 10 % less than what it is picked up
@@ -25,25 +25,27 @@ def drawn_in(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]:
             continue
         wide = [w.cloth.sized(piece.name).start * w.cloth.stitch(piece.name) for w in walkers]
         edges = [sum(w.cloth.length(p) or 0.0 for p in own[0].along) for w, own in zip(walkers, lines, strict=True)]
-        bad = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own < SHARE * along]
-        full = [i for i, (own, along) in enumerate(zip(wide, edges, strict=True)) if own > FULL * along > 0]
-        if full and not piece.start_by_edges:
+        if piece.start_by_edges:
+            continue
+        place = ((piece.start_origin or piece.origin).span, "begun-here")
+        sizes = list(zip(design.sizes, wide, edges, strict=True))
+        if full := [(size, own, along) for size, own, along in sizes if own > FULL * along > 0]:
             yield diagnosed(
                 "start-too-full",
-                ((piece.start_origin or piece.origin).span, "begun-here"),
-                notes=tuple(said("wider", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in full),
+                place,
+                notes=tuple(said("wider", size=size, wide=Amount(own), edges=Amount(along)) for size, own, along in full),
                 helps=("as-edges", "fullness"),
                 severity=Severity.WARNING,
-                sizes=() if len(full) == len(design.sizes) else tuple(design.sizes[i] for i in full),
+                sizes=only(design.sizes, [size for size, _, _ in full]),
                 piece=piece.name,
             )
-        if bad and not piece.start_by_edges:
+        if bad := [(size, own, along) for size, own, along in sizes if own < SHARE * along]:
             yield diagnosed(
                 "start-draws-in",
-                ((piece.start_origin or piece.origin).span, "begun-here"),
-                notes=tuple(said("narrower", size=design.sizes[i], wide=Amount(wide[i]), edges=Amount(edges[i])) for i in bad),
+                place,
+                notes=tuple(said("narrower", size=size, wide=Amount(own), edges=Amount(along)) for size, own, along in bad),
                 helps=("as-wide",),
                 severity=Severity.WARNING,
-                sizes=() if len(bad) == len(design.sizes) else tuple(design.sizes[i] for i in bad),
+                sizes=only(design.sizes, [size for size, _, _ in bad]),
                 piece=piece.name,
             )

@@ -12,7 +12,7 @@ from walewright.counted.bands import depth_cm, rim_cm
 from walewright.counted.edges import called_on_both
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.counted.needles import ends
-from walewright.design.model import Band, Design, EdgeRun, Opening, Piece
+from walewright.design.model import Band, Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
 from walewright.trade.sides import SIDES
@@ -38,13 +38,16 @@ class RowEdge:
 
 @dataclass(frozen=True, slots=True)
 class Cloth:
-    design: Design
-    size: int
+    at: DesignInSize
     garment: SizedGarment
     counted: Mapping[str, CountedPiece]
     fabrics: Mapping[str, KnitFabric]
     row_edges: Mapping[str, tuple[RowEdge, ...]]
     """By piece, from the start up, the left ones first."""
+
+    @property
+    def design(self) -> Design:
+        return self.at.design
 
     def piece(self, owner: str) -> Piece | None:
         return next((p for p in self.design.pieces if p.name == owner), None)
@@ -90,7 +93,7 @@ class Cloth:
         lines = zip(self.design.piece(piece).needles_out, self.sized(piece).needles_out, strict=True)
         for line, out in lines:
             if line.worn is not None and out.from_row <= max(row - 1, 0) < out.to_row:
-                return line.worn[self.size]
+                return self.at.of(line.worn)
         return None
 
     def extent(self, piece: str, row: int) -> float:
@@ -166,11 +169,12 @@ class Cloth:
         return self.counted[piece].end_cm
 
 
-def cloth(design: Design, size: int, garment: SizedGarment, fabrics: Iterable[KnitFabric]) -> Cloth:
-    """The cloth of size number `size`: as counted, and as the bed knitted it."""
+def cloth(at: DesignInSize, garment: SizedGarment, fabrics: Iterable[KnitFabric]) -> Cloth:
+    """The cloth of one size: as counted, and as the bed knitted it."""
+    design = at.design
     edges = {p.name: tuple(_row_edges(p, garment.piece(p.name))) for p in design.pieces}
     counted = {p.name: counted_piece(design, p) for p in garment.pieces}
-    return Cloth(design, size, garment, counted, {f.name: f for f in fabrics}, edges)
+    return Cloth(at, garment, counted, {f.name: f for f in fabrics}, edges)
 
 
 def _row_edges(piece: Piece, sized: SizedPiece) -> Iterator[RowEdge]:

@@ -36,7 +36,7 @@ def closed(design: Design, walker: Walker, loop: WornLoop | None) -> Closed | No
         return None
     lap = lap_of(design, loop.ends)
     if lap is not None:
-        overlap = lap.width[walker.cloth.size] if lap.width else narrower(walker.cloth, lap)
+        overlap = walker.cloth.at.of(lap.width) if lap.width else narrower(walker.cloth, lap)
         return Closed(loop, "lapped", loop.cm - overlap) if overlap is not None else None
     holes = [_buttoned(design, end) for end in loop.ends]
     strips = [strip(walker.cloth, edge[0], loop) for edge in edges]

@@ -59,7 +59,7 @@ def bonds(design: Design, glued: Glued) -> dict[PlaceKey, Bond]:
         begun: Chain = (Place(line.owner, "start", line.copy, line.copies),)
         strip = line.owner if line.owner in bands else ""
         for at, place in enumerate(line.along):
-            found[key(place)] = Bond(line.along, line.left_ends, at, begun, ("left",), False, strip)
+            found[key(place)] = Bond(line.along, line.left_ends, at, across=begun, across_begins=("left",), sewn=False, strip=strip)
         found[key(begun[0])] = Bond(begun, ("left",), 0, line.along, line.left_ends, False)
     return found
 

@@ -11,6 +11,7 @@ from typing import Literal
 
 from walewright.design.model import CountPerSize, Origin, PerSize
 from walewright.design.model.credit import Credit
+from walewright.design.model.per_size import minus
 from walewright.glue.model import Chain
 from walewright.trade.worn import BodyPart, ReachWay
 
@@ -54,7 +55,7 @@ class Ease:
 
     @property
     def ease(self) -> PerSize:
-        return tuple(a - b for a, b in zip(self.finished, self.body, strict=True))
+        return minus(self.finished, self.body)
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +69,7 @@ class Beside:
     @property
     def off(self) -> PerSize:
         """By how much it is too large, or too small."""
-        return tuple(b - a for a, b in zip(self.wanted, self.knitted, strict=True))
+        return minus(self.knitted, self.wanted)
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,10 +29,9 @@ def _for_buttonholes(design: Design, walkers: Sequence[Walker], one: Needed) -> 
     """One for each; a band is knitted once on each of its lines, and the copies of a piece are counted already."""
     if not one.holes:
         return ()
-    found: list[float] = []
-    for size, walker in enumerate(walkers):
-        found.append(float(sum(counts[size] * max(1, _lines(design, walker.glued, owner)) for owner, counts in one.holes)))
-    return tuple(found)
+    return tuple(
+        float(sum(w.cloth.at.of(counts) * max(1, _lines(design, w.glued, owner)) for owner, counts in one.holes)) for w in walkers
+    )
 
 
 def _lines(design: Design, glued: Glued, owner: str) -> int:

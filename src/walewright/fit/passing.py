@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from walewright.design.model import Design, Measurement, Passage
+from walewright.design.model import Design, DesignInSize, Measurement, Passage
 from walewright.design.model.credit import Credit
+from walewright.design.model.per_size import times
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
@@ -13,7 +14,7 @@ from walewright.fit.model import ROWS, Passing, Ring, Role
 from walewright.fit.rings import is_strip_end, measure
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Severity, diagnosed
-from walewright.report.said import Amount, Said, said
+from walewright.report.said import Amount, Said, only, said
 from walewright.trade.worn import BodyPart
 
 HEAD_MORE = 2.0
@@ -89,7 +90,18 @@ def _by_itself(design: Design, ring: Ring, part: BodyPart, known: tuple[Measurem
     band = next((b for b in design.bands if b.name == at.owner), None)
     origin = band.origin if band is not None else design.piece(at.owner).origin
     place = at.owner if band is not None else f"{at.owner} {at.edge.replace(' ', '_')}"
-    return Passing(name_of(ring), part, False, ring.relaxed, ring.stretched, row.values, more, row.credit, origin, place)
+    return Passing(
+        name=name_of(ring),
+        part=part,
+        never=False,
+        relaxed=ring.relaxed,
+        stretched=ring.stretched,
+        figure=row.values,
+        needed=more,
+        credit=row.credit,
+        origin=origin,
+        place=place,
+    )
 
 
 def name_of(ring: Ring) -> str:
@@ -126,17 +138,26 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, ring: R
     relaxed = tuple(length[0] for length in known_lengths)
     stretched = tuple(length[1] for length in known_lengths)
     if passage.share:
-        stretched = tuple(a * b for a, b in zip(relaxed, passage.share, strict=True))
+        stretched = times(relaxed, passage.share)
     more = values if passage.never else tuple(needed(passage.part, cm, own) for cm in values)
     return Passing(
-        passage.place, passage.part, passage.never, relaxed, stretched, values, more, credit, passage.origin, passage.place
+        name=passage.place,
+        part=passage.part,
+        never=passage.never,
+        relaxed=relaxed,
+        stretched=stretched,
+        figure=values,
+        needed=more,
+        credit=credit,
+        origin=passage.origin,
+        place=passage.place,
     )
 
 
 def _length(design: Design, walker: Walker, passage: Passage, ring: Ring) -> tuple[float, float] | None:
     """The whole ring; of one that opens along a lap, what is left of it when that is closed. None in a size that has no such
     ring."""
-    edges, whole = _edges(walker.glued, passage), ring.chains[walker.cloth.size]
+    edges, whole = _edges(walker.glued, passage), walker.cloth.at.of(ring.chains)
     if not edges or edges[0] not in whole:
         return None
     lapped = _between_lap(design, walker.cloth, whole, edges)
@@ -158,7 +179,7 @@ def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tup
     width: dict[int, float] = {}
     for lap in design.laps:
         over, under = (next((i for i, at in enumerate(ring) if _is(design, at, place)), None) for place in (lap.over, lap.under))
-        overlap = lap.width[cloth.size] if lap.width else narrower(cloth, lap)
+        overlap = cloth.at.of(lap.width) if lap.width else narrower(cloth, lap)
         if over is None or under is None or overlap is None:
             continue
         partner |= {over: under, under: over}
@@ -191,20 +212,19 @@ def _is(design: Design, at: Place, place: tuple[str, str]) -> bool:
 
 
 def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
-    bad = [i for i, good in enumerate(passing.good) if not good]
+    bad = [at for at in design.each_size if not at.of(passing.good)]
     if not bad:
         return
-    sizes = tuple(design.sizes[i] for i in bad)
-    rows = tuple(_row(design, passing, i) for i in bad)
+    sizes = only(design.sizes, [at.number for at in bad])
+    rows = tuple(_row(at, passing) for at in bad)
     source = (said("source", credit=credited(passing.credit)),) if passing.credit is not None else ()
-    only = () if len(bad) == len(design.sizes) else sizes
     if passing.never:
         yield diagnosed(
             "lets-through",
             (passing.origin.span, "never-passes"),
             notes=(*rows, *source),
             helps=("smaller",),
-            sizes=only,
+            sizes=sizes,
             part=passing.part,
             opening=passing.name,
         )
@@ -216,7 +236,7 @@ def _findings(design: Design, passing: Passing) -> Iterator[Diagnostic]:
         notes=(*rows, *source),
         helps=("wider", "stretches-more"),
         severity=Severity.ERROR if child else Severity.WARNING,
-        sizes=only,
+        sizes=sizes,
         part=passing.part,
         opening=said("role", role=passing.name) if passing.name in ROLES else said("opening-at", name=passing.name),
         place=passing.place,
@@ -232,14 +252,14 @@ def credited(credit: Credit) -> Said:
     return said("credit", published=credit.published, recalled=credit.recalled, own=credit.own)
 
 
-def _row(design: Design, passing: Passing, i: int) -> Said:
+def _row(at: DesignInSize, passing: Passing) -> Said:
     return said(
         "passes",
-        size=design.sizes[i],
-        relaxed=Amount(passing.relaxed[i]),
-        stretched=Amount(passing.stretched[i]),
-        figure=Amount(passing.figure[i]),
-        needed=0 if passing.never else Amount(passing.needed[i]),
+        size=at.size,
+        relaxed=Amount(at.of(passing.relaxed)),
+        stretched=Amount(at.of(passing.stretched)),
+        figure=Amount(at.of(passing.figure)),
+        needed=0 if passing.never else Amount(at.of(passing.needed)),
     )
 
 

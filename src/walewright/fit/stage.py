@@ -34,8 +34,8 @@ SHORT = 3.0
 
 def fit(design: Design, glued: GluedSizes, counts: Counts, results: Sequence[BedResult]) -> tuple[Fit, tuple[Diagnostic, ...]]:
     """Never fails: what cannot be told is not there. `results` are what the bed knitted, in the order of the sizes."""
-    made = zip(counts.sizes, results, strict=True)
-    walkers = [walker(design, glued.in_size(n), cloth(design, n, g, r.fabrics)) for n, (g, r) in enumerate(made)]
+    made = zip(design.each_size, counts.sizes, results, strict=True)
+    walkers = [walker(design, glued.in_size(at.number), cloth(at, g, r.fabrics)) for at, g, r in made]
     all_tubes = tubes(design, walkers[0])
     found = with_roles(design, walkers[0], all_tubes, rings(design, walkers, all_tubes))
     passing, told = passings(design, walkers, found)
@@ -45,16 +45,16 @@ def fit(design: Design, glued: GluedSizes, counts: Counts, results: Sequence[Bed
     reach = reaches(design, walkers, all_tubes, found)
     eases += _told_by_pieces(design, all_girths, known=eases)
     whole = Fit(
-        all_girths,
-        tuple(eases),
-        tuple(stated),
-        reach,
-        found,
-        passing,
-        buttons(design, walkers),
-        free_row_edges(design, walkers[0]),
-        needs,
-        tuple(wholes(design, walkers)),
+        girths=all_girths,
+        eases=tuple(eases),
+        stated=tuple(stated),
+        reaches=reach,
+        rings=found,
+        passings=passing,
+        buttons=buttons(design, walkers),
+        free=free_row_edges(design, walkers[0]),
+        needed=needs,
+        beside=tuple(wholes(design, walkers)),
     )
     findings = [*told, *unstated, *unmeasured, *_otherwise(design, whole), *_small(design, whole), *_short(design, reach)]
     findings += [*_required(design, walkers), *_laps(design, walkers[0]), *wholes_off(design, walkers[0], whole.beside)]
@@ -124,20 +124,20 @@ def _small(design: Design, whole: Fit) -> Iterator[Diagnostic]:
     """Finished smaller than the body, where the source does not say that it stretches."""
     stretching = {f.name for f in design.finished if f.stretches}
     for ease in whole.eases:
-        bad = [i for i, e in enumerate(ease.ease) if e < -0.05]
+        bad = [at for at in design.each_size if at.of(ease.ease) < -0.05]
         if not bad or ease.name in stretching:
             continue
         stated = next((f.origin for f in design.finished if f.name == ease.name), None)
         body = next((m.origin for m in design.measurements if m.name == ease.fits), None)
         origin = stated or body
-        lengths = [(design.sizes[i], Amount(ease.finished[i]), Amount(ease.body[i])) for i in bad]
+        lengths = [(at.size, Amount(at.of(ease.finished)), Amount(at.of(ease.body))) for at in bad]
         yield diagnosed(
             "smaller-than-body",
             *((origin.span, "to-fit"),) if origin is not None else (),
             notes=tuple(said("beside-body", size=size, finished=finished, body=own) for size, finished, own in lengths),
             helps=("it-stretches",),
             severity=Severity.WARNING,
-            sizes=only(design.sizes, bad),
+            sizes=only(design.sizes, [at.number for at in bad]),
             fits=ease.fits,
             measurement=ease.name,
             round=said("place-of-piece", piece=ease.girth.piece, at=ease.girth.at) if ease.girth and not stated else "",
@@ -146,17 +146,16 @@ def _small(design: Design, whole: Fit) -> Iterator[Diagnostic]:
 
 def _short(design: Design, reach: Sequence[Reach]) -> Iterator[Diagnostic]:
     for one in reach:
-        bad = [i for i, (a, b) in enumerate(zip(one.values, one.body or one.values, strict=True)) if b - a >= SHORT]
+        pairs = zip(design.sizes, one.values, one.body or one.values, strict=True)
+        bad = [(size, found, body) for size, found, body in pairs if body - found >= SHORT]
         if bad:
             yield diagnosed(
                 "reach-too-short",
                 (design.piece(one.sleeve).origin.span, "way"),
-                notes=tuple(
-                    said("reach", size=design.sizes[i], reach=Amount(one.values[i]), body=Amount(one.body[i])) for i in bad
-                ),
+                notes=tuple(said("reach", size=size, reach=Amount(found), body=Amount(body)) for size, found, body in bad),
                 helps=("longer",),
                 severity=Severity.WARNING,
-                sizes=only(design.sizes, bad),
+                sizes=only(design.sizes, [size for size, _, _ in bad]),
                 sleeve=one.sleeve,
                 short=Amount(SHORT),
                 way=one.way,
@@ -172,15 +171,15 @@ def _required(design: Design, walkers: Sequence[Walker]) -> Iterator[Diagnostic]
         if not values:
             yield nothing(required.measured, required.origin.span)
             continue
-        bad = [i for i, (a, b) in enumerate(zip(values, required.right, strict=True)) if not _holds(a, required, b)]
+        bad = [at for at in design.each_size if not _holds(at.of(values), required, at.of(required.right))]
         if bad:
-            lengths = [(design.sizes[i], Amount(values[i]), Amount(required.right[i])) for i in bad]
+            lengths = [(at.size, Amount(at.of(values)), Amount(at.of(required.right))) for at in bad]
             yield diagnosed(
                 "require-fails/on-the-garment",
                 (required.origin.span, said("fails", sizes=tuple(size for size, _, _ in lengths))),
                 notes=tuple(said("against", size=size, found=found, wanted=wanted) for size, found, wanted in lengths),
-                helps=(_mend([values[i] - required.right[i] for i in bad]),),
-                sizes=only(design.sizes, bad),
+                helps=(_mend([at.of(values) - at.of(required.right) for at in bad]),),
+                sizes=only(design.sizes, [at.number for at in bad]),
                 required=required.text,
                 because=required.because,
             )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import islice
 
-from walewright.design.model import Design, EdgeJoin, EdgeName
+from walewright.design.model import Design, DesignInSize, EdgeJoin, EdgeName
 from walewright.glue.chains import Unit, units
 from walewright.glue.joins import Joining
 from walewright.glue.joins import twisted as is_twisted
@@ -69,7 +69,7 @@ _Disc = tuple[str, int]
 """A copy of a piece."""
 
 
-def left_over(design: Design, joining: Joining, size: int) -> list[Diagnostic]:
+def left_over(at: DesignInSize, joining: Joining) -> list[Diagnostic]:
     """Copies that nothing joins to another piece, be it over further copies, while others of them are joined to some."""
     surface = joining.surface
     together: dict[_Disc, set[_Disc]] = {}
@@ -82,11 +82,11 @@ def left_over(design: Design, joining: Joining, size: int) -> list[Diagnostic]:
         if len({other for other, _ in whole}) > 1:
             used.setdefault(owner, set()).add(copy)
     found: list[Diagnostic] = []
-    for piece in design.pieces:
-        copies = piece.copies[size]
+    for piece in at.design.pieces:
+        copies = at.of(piece.copies)
         idle = [n for n in range(1, copies + 1) if used.get(piece.name) and n not in used[piece.name]]
         if idle:
-            joins = [j for j in design.joins if piece.name in {n.piece for n in (*j.one, *j.other)}]
+            joins = [j for j in at.design.joins if piece.name in {n.piece for n in (*j.one, *j.other)}]
             found.append(
                 diagnosed(
                     "copies-left-over",

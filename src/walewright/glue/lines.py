@@ -10,7 +10,7 @@ from collections.abc import Container, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from walewright.design.model import Design, EdgeName, Origin
+from walewright.design.model import DesignInSize, EdgeName, Origin
 from walewright.glue.chains import Unit, clockwise, units
 from walewright.glue.model import Face, facing, worn_of
 from walewright.glue.surface import Path, Surface
@@ -44,21 +44,21 @@ class HungCopy:
         return self.path if self.hanging.inside else self.path[::-1]
 
 
-def hangings(design: Design, size: int) -> tuple[Hanging, ...]:
+def hangings(at: DesignInSize) -> tuple[Hanging, ...]:
     """Pieces begun along edges, as often as in that size, then bands, in the order of the source."""
     found: list[Hanging] = []
     out: dict[str, Face] = {}
     """The side out of pieces begun along edges and of bands, which may be turned and have others hung on them."""
-    for piece in design.pieces:
+    for piece in at.design.pieces:
         if piece.start_along:
-            worn = worn_of(design, piece.start_along, out)
-            face = facing(design, worn, piece.fabric, piece.start_facing)
-            copies, origin = piece.copies[size], piece.start_origin or piece.origin
+            worn = worn_of(at.design, piece.start_along, out)
+            face = facing(at.design, worn, piece.fabric, piece.start_facing)
+            copies, origin = at.of(piece.copies), piece.start_origin or piece.origin
             found.append(Hanging(piece.name, piece.start_along, face, face != worn, copies, origin))
             out[piece.name] = "purl" if purl_out(found[-1]) else "knit"
-    for band in design.bands:
-        worn = worn_of(design, band.along, out)
-        face = facing(design, worn, design.edging(band.edging).fabric, band.facing)
+    for band in at.design.bands:
+        worn = worn_of(at.design, band.along, out)
+        face = facing(at.design, worn, at.design.edging(band.edging).fabric, band.facing)
         found.append(Hanging(band.name, band.along, face, face != worn, 0, band.origin))
         out[band.name] = "purl" if purl_out(found[-1]) else "knit"
     return tuple(found)

@@ -148,6 +148,9 @@ class Glued:
         return tuple(line for line in self.lines if line.owner == owner)
 
 
+UNGLUED = Glued((), (), (), (), 0, ())
+
+
 @dataclass(frozen=True, slots=True)
 class GluedSizes:
     """The garment in all its sizes: what holds for each of the `groups`, which are put together alike, and the numbers of its

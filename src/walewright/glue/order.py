@@ -162,10 +162,10 @@ def ordered(
     for piece in design.pieces:
         if piece.name not in hung:
             work.tasks += _knit(design, piece.name)
-    steps = _steps_before(design)
-    for step in steps.get(0, ()):
-        work.tasks.append(Task("step", number=step))
+    # What hangs on pieces alone is knitted with them: the author's first step may be of all that is knitted.
     work.hang_what_can_be()
+    steps = _steps_before(design)
+    work.tasks += [Task("step", number=step) for step in steps.get(0, ())]
     for number in range(len(design.joins)):
         for seam in _first_needed(work, [n for n, g in enumerate(glueings) if g.join == number]):
             work.seam(seam)

@@ -45,7 +45,9 @@ class RingEdge:
     @property
     def turned(self) -> RingEdge:
         """Walked the other way round."""
-        return RingEdge(self.edge, self.state, self.end, self.begin, self.last, self.first, self.cut, self.at_end)
+        return RingEdge(
+            self.edge, self.state, self.end, end=self.begin, first=self.last, last=self.first, cut=self.cut, at_end=self.at_end
+        )
 
 
 def rings(design: Design, piece: Piece, purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:
@@ -69,7 +71,7 @@ def _stretches(edge: RingEdge, count: int) -> Iterator[RingEdge]:
     for n in range(count):
         number = n + 1 if edge.first in ("bottom", "left") else count - n
         begin, end = edge.begin if n == 0 else inside, edge.end if n == count - 1 else inside
-        yield RingEdge(edge.edge, edge.state, begin, end, edge.first, edge.last, number)
+        yield RingEdge(edge=edge.edge, state=edge.state, begin=begin, end=end, first=edge.first, last=edge.last, cut=number)
 
 
 def strip(purl_out: bool) -> tuple[tuple[RingEdge, ...], ...]:

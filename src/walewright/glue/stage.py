@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Container, Sequence
 
-from walewright.design.model import Design
+from walewright.design.model import Design, DesignInSize
 from walewright.glue import findings
 from walewright.glue.chains import units
 from walewright.glue.edged_starts import edged_starts
@@ -26,7 +26,7 @@ def glue(design: Design) -> tuple[GluedSizes | None, tuple[Diagnostic, ...]]:
     """The garment, put together as its joins, bands and starts along edges say, and what there is to say about it. None where
     something is left open, used twice or cannot be hung in some size. It is asked once for all sizes with the same copies."""
     sizes = alike(design)
-    made, told = zip(*(_in_sizes_like(design, some[0]) for some in sizes), strict=True)
+    made, told = zip(*(_in_sizes_like(design.at(some[0])) for some in sizes), strict=True)
     found = tuple(glued for glued in made if glued is not None)
     said_of = merged(design, tuple(zip(sizes, told, strict=True)))
     if len(found) < len(made):
@@ -35,23 +35,23 @@ def glue(design: Design) -> tuple[GluedSizes | None, tuple[Diagnostic, ...]]:
     return (None if apart else GluedSizes(found, sizes)), (*said_of, *apart)
 
 
-def _in_sizes_like(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
-    made, told, surface, lines = _attempt(design, size)
+def _in_sizes_like(at: DesignInSize) -> tuple[Glued | None, tuple[Diagnostic, ...]]:
+    made, told, surface, lines = _attempt(at)
 
     def attempt(other: Design) -> tuple[Diagnostic, ...]:
-        return _attempt(other, size)[1]
+        return _attempt(other.at(at.number))[1]
 
-    told = with_lines_named(design, told, surface, lines, attempt)
-    return made, with_proposals(design, told, hangings(design, size), surface, attempt)
+    told = with_lines_named(at.design, told, surface, lines, attempt)
+    return made, with_proposals(at.design, told, hangings(at), surface, attempt)
 
 
-def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[HungCopy, ...]]:
-    hung = hangings(design, size)
+def _attempt(at: DesignInSize) -> tuple[Glued | None, tuple[Diagnostic, ...], Surface, tuple[HungCopy, ...]]:
+    design, hung = at.design, hangings(at)
     surface = Surface()
     begun = {h.owner: h for h in hung}
     for piece in design.pieces:
         out = purl_out(begun[piece.name]) if piece.name in begun else right_side(design, piece.fabric) == "purl"
-        surface.add(piece.name, rings(design, piece, out), piece.copies[size])
+        surface.add(piece.name, rings(design, piece, out), at.of(piece.copies))
     joining = Joining(surface)
     lines: list[HungCopy] = []
     own: dict[tuple[str, int], int] = {}
@@ -69,7 +69,7 @@ def _attempt(design: Design, size: int) -> tuple[Glued | None, tuple[Diagnostic,
     work = ordered(design, surface, joining.found, lines, own)
     told += findings.shut_lines(design, joining, work)
     told += findings.left_open(design, surface)
-    told += findings.left_over(design, joining, size)
+    told += findings.left_over(at, joining)
     told += findings.mixed_copies(surface, lines)
     if not told and surface.handles():
         told += findings.crossed(design)
@@ -222,20 +222,20 @@ def _glued(
         beyond = [tuple(e for e in ends if e in g.beyond) for ends in ((*g.one[:1], *across[:1]), (*g.one[-1:], *across[-1:]))]
         seams.append(
             Seam(
-                g.join,
-                surface.chain(one),
-                surface.chain(other),
-                tuple(surface.first_end(e) for e in one),
-                tuple(surface.last_end(e) for e in other),
-                design.joins[g.join].origin,
-                (surface.chain((*beyond[0], *over[0])), surface.chain((*beyond[1], *over[1]))),
-                any(beyond),
+                join=g.join,
+                one=surface.chain(one),
+                other=surface.chain(other),
+                one_begins=tuple(surface.first_end(e) for e in one),
+                other_begins=tuple(surface.last_end(e) for e in other),
+                origin=design.joins[g.join].origin,
+                over=(surface.chain((*beyond[0], *over[0])), surface.chain((*beyond[1], *over[1]))),
+                beyond=any(beyond),
             )
         )
     openings = tuple(WornOpening(surface.chain(ring)) for ring in surface.openings())
     made = tuple(_line(surface, line, lines, work) for line in lines)
     sewn = tuple(EndsSewn(*surface.chain(pair)) for pair in ends)
-    return Glued(tuple(seams), made, openings, work.tasks, surface.parts(), _worn(design, lines), sewn)
+    return Glued(tuple(seams), made, openings, order=work.tasks, parts=surface.parts(), worn=_worn(design, lines), ends=sewn)
 
 
 def _all_there(work: Ordered, surface: Surface, seam: int, strips: Path) -> bool:
@@ -254,13 +254,13 @@ def _line(surface: Surface, line: HungCopy, lines: Sequence[HungCopy], work: Ord
     key = line.hanging.owner, line.copy
     ends = [surface.first_end(e) if line.hanging.inside else surface.last_end(e) for e in line.from_left]
     return HangingLine(
-        line.hanging.owner,
-        line.copy,
-        sum(1 for other in lines if other.hanging.owner == line.hanging.owner),
-        surface.chain(line.from_left),
-        tuple(ends),
-        line.hanging.face,
-        line.hanging.origin,
-        work.needs.get(key, ()),
-        work.spares.get(key, ()),
+        owner=line.hanging.owner,
+        copy=line.copy,
+        copies=sum(1 for other in lines if other.hanging.owner == line.hanging.owner),
+        along=surface.chain(line.from_left),
+        left_ends=tuple(ends),
+        facing=line.hanging.face,
+        origin=line.hanging.origin,
+        needs=work.needs.get(key, ()),
+        spares=work.spares.get(key, ()),
     )

@@ -97,6 +97,11 @@ class Guide:
         first, second = numbers.length(value_cm, units)
         return self.decimal(first), second
 
+    def difference(self, one_cm: float, other_cm: float, units: str) -> tuple[str, str]:
+        """As `numbers.difference`, in the language's figures."""
+        first, second = numbers.difference(one_cm, other_cm, units)
+        return self.decimal(first), self.decimal(second)
+
     def listed(self, names: Sequence[str]) -> str:
         """ "a", "a and b", "a, b and c"."""
         return self.say("listed", names=tuple(names))

@@ -33,6 +33,21 @@ def length(value_cm: float, units: str) -> tuple[str, str]:
     return cm(value_cm), inches(value_cm) if units == "both" else ""
 
 
+def difference(one_cm: float, other_cm: float, units: str) -> tuple[str, str]:
+    """As `length`: what one figure is more than another one, both as they are printed. A smaller one has a minus sign."""
+    quarters = round(one_cm / CM_PER_INCH * 4) - round(other_cm / CM_PER_INCH * 4)
+    in_inches = inches(quarters * CM_PER_INCH / 4)
+    if units == "in":
+        first, second = in_inches, ""
+    else:
+        halves = round(one_cm / 0.5 + 1e-9) - round(other_cm / 0.5 + 1e-9)
+        first, second = cm(halves * 0.5), in_inches if units == "both" else ""
+    return first.replace("-", MINUS), second.replace("-", MINUS)
+
+
+MINUS = "\N{MINUS SIGN}"
+
+
 def graded(values: Sequence[str]) -> str:
     """One figure a size: "78 (84: 90)"; a single figure where all agree."""
     if len(set(values)) == 1:

@@ -7,14 +7,14 @@ from dataclasses import replace
 
 from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
-from walewright.counted.model import SizedBand, SizedGarment, SizedPiece, SizedSlot
+from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, Edging, Piece
 from walewright.glue.model import Chain, Face, Glued, HangingLine, Seam, right_side, runs_along
 from walewright.knit import steps as st
 from walewright.knit.corners import corner_notes
 from walewright.knit.edging_hands import idle_slots
 from walewright.knit.ends import pick_ups
-from walewright.knit.folding import counted, end_rows, first_use, in_work, knitted, set_aside
+from walewright.knit.folding import EdgingRows, counted, end_rows, first_use, in_work, knitted, set_aside
 from walewright.knit.lengths import grafting_cm, seam_tail_cm, tail_cm
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step, StepBlock
@@ -38,8 +38,8 @@ def edging_block(design: Design, glued: Glued, piece: Piece, sized: SizedPiece, 
     )
     # The first row is rehung so that the edging's own right side comes to lie outside.
     worn = right_side(design, edging.fabric)
-    name = f"{piece.name} {edging.name}"
-    made = _hung(design, edging, name, piece.name, sized.copies, hang, sized.start, sized.edging_rows, tail, worn)
+    rows = EdgingRows(edging, design.fabric(edging.fabric), sized.edging_rows, -left, sized.start - left - 1, worn)
+    made = StepBlock(f"{piece.name} {edging.name}", sized.copies, _hung(design, rows, hang, tail), of=piece.name)
     if "start" not in named_strips(glued, piece):
         return made
     ends = tuple(strip_note(edging, piece, "start", sized.edging_rows))
@@ -64,13 +64,12 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     # It has two ends, and one of them is sewn with its tail: to the other, or to what it meets.
     tail = seam_tail_cm(depth_cm(design, sized))
     worn = dict(glued.worn)[band.name]
-    made = _hung(
-        design, edging, band.name, band.name, sized.copies, hang, sized.stitches, sized.rows, tail, worn, sized.holes, sized.behind
-    )
-    *before, (title, off) = made.paragraphs
+    fabric = design.fabric(edging.fabric)
+    rows = EdgingRows(edging, fabric, sized.rows, first, last, worn, holes=sized.holes, behind=sized.behind)
+    *before, (title, off) = _hung(design, rows, hang, tail)
     ends = (said("edges"), tuple(_named_ends(glued, band, edging, sized.rows)))
     paragraphs = (*before, (title, (*corner_notes(design, garment, band, sized), *off)), *([ends] if ends[1] else []))
-    return replace(made, paragraphs=paragraphs, runs=runs_along(design, glued, band) or "")
+    return StepBlock(band.name, sized.copies, paragraphs, of=band.name, runs=runs_along(design, glued, band) or "")
 
 
 def _named_ends(glued: Glued, band: Band, edging: Edging, rows: int) -> Iterator[Step]:
@@ -114,37 +113,20 @@ def _chain(chain: Chain) -> tuple[Said, ...]:
     return tuple(said("edge", piece=place.owner, edge=place.edge) for place in chain)
 
 
-def _hung(
-    design: Design,
-    edging: Edging,
-    name: str,
-    of: str,
-    copies: int,
-    hang: tuple[Step, ...],
-    stitches: int,
-    rows: int,
-    tail: int,
-    worn: Face,
-    holes: tuple[SizedSlot, ...] = (),
-    behind: tuple[SizedSlot, ...] = (),
-) -> StepBlock:
-    """Knitted from the hung loops to the cast-off, whose tail has `tail` cm if it is chained off; worn with its side `worn` out."""
-    fabric = design.fabric(edging.fabric)
-    origin = edging.origin.path
-    first = -(stitches // 2)
-    last = first + stitches - 1
-    ends: Side = "right" if counted(edging, rows) % 2 == 0 else other("right")
-    called = said_of(design, fabric)
+def _hung(design: Design, of: EdgingRows, hang: tuple[Step, ...], tail: int) -> tuple[tuple[Said, tuple[Step, ...]], ...]:
+    """Knitted from the hung loops to the cast-off, whose tail has `tail` cm if it is chained off."""
+    origin = of.edging.origin.path
+    ends: Side = "right" if counted(of.edging, of.rows) % 2 == 0 else other("right")
+    called = said_of(design, of.fabric)
     knit = (
-        first_use(edging, fabric, rows, called),
+        first_use(of.edging, of.fabric, of.rows, called),
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, rows, first, last, ends, design.machine, worn, holes, called, behind),
+        *knitted(of, ends, design.machine, called),
     )
-    off = _off(design, edging, in_work(edging, first, last), tail)
-    if behind:
+    off = _off(design, of.edging, in_work(of.edging, of.first, of.last), tail)
+    if of.behind:
         off = (*off, st.Say(said("oversew-buttonholes"), origin=origin))
-    paragraphs = ((said("hang-on"), hang), (said("knit"), knit), (said("finish"), off))
-    return StepBlock(name, copies, paragraphs, of=of)
+    return ((said("hang-on"), hang), (said("knit"), knit), (said("finish"), off))
 
 
 def _off(design: Design, edging: Edging, stitches: int, tail: int) -> tuple[Step, ...]:

@@ -128,7 +128,7 @@ class _Lines:
         row = s.row if self.counted else None
         if rows and read is not None:
             row = read
-        self.parts.append(BenchLine(rows, row, s.side, body, there - held, held, s.waiting))
+        self.parts.append(BenchLine(rows=rows, row=row, side=s.side, body=body, in_work=there - held, held=held, waiting=s.waiting))
 
     def _tell(self, moves: Sequence[Operation]) -> None:
         for step in told(moves):

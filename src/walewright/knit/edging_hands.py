@@ -39,7 +39,7 @@ def _latch_panel(s: State, step: st.LatchPanel) -> Done:
 
 def _latch_in_stages(s: State, step: st.LatchInStages | st.LatchPanelInStages) -> Done:
     first, last = (step.first, step.last) if isinstance(step, st.LatchPanelInStages) else (0, -1)
-    rib = Rib(step.every, step.begin, step.rows, first, last, bool(step.sooner), s.row)
+    rib = Rib(every=step.every, begin=step.begin, rows=step.rows, first=first, last=last, sooner=bool(step.sooner), base=s.row)
     if not s.by_needle or any(rib.same(one) for one in s.ribs):
         return (), s
     return (), replace(s, ribs=(*s.ribs, rib))

@@ -11,7 +11,7 @@ from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.glue.model import Face, right_side
 from walewright.knit import steps as st
 from walewright.knit.copies import Copy
-from walewright.knit.folding import counted, first_use, knitted, set_aside
+from walewright.knit.folding import EdgingRows, counted, first_use, knitted, set_aside
 from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.manners import EdgeStretchOf, LoopsOpen
 from walewright.knit.needles_out import left_out
@@ -90,7 +90,7 @@ def _edging_first(design: Design, edging: Edging, piece: Piece, sized: SizedPiec
     return (
         *begin,
         st.SetRowCounter(0, origin=origin),
-        *knitted(edging, fabric, sized.edging_rows, needles.first, needles.last, "right", design.machine, worn, said=said),
+        *knitted(EdgingRows(edging, fabric, sized.edging_rows, needles.first, needles.last, worn), "right", design.machine, said),
     )
 
 
@@ -102,9 +102,26 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             last = at + pick.stitches - 1
             stitches = pick.stitches - sum(at <= x <= last for x in idle)
             copy = Copy(pick.copy)
-            where = pick.edge.piece, pick.edge.edge, pick.part, stitches, at, last
             loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
-            yield st.PickUpAlong(*where, pick.facing, pick.left_end, copy, loops, *_stretch(pick), *pick.ratio, origin=origin)
+            stretch, low, high = _stretch(pick)
+            yield st.PickUpAlong(
+                piece=pick.edge.piece,
+                edge=pick.edge.edge,
+                part=pick.part,
+                stitches=stitches,
+                first=at,
+                last=last,
+                facing=pick.facing,
+                left_end=pick.left_end,
+                copy=copy,
+                loops=loops,
+                stretch=stretch,
+                low=low,
+                high=high,
+                per=pick.ratio[0],
+                every=pick.ratio[1],
+                origin=origin,
+            )
             at = last + 1
 
 
@@ -147,9 +164,10 @@ def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, wo
     after = sized.counter(sized.rows)
     ends: Side = "right" if counted(edging, sized.end_rows) % 2 == 0 else "left"
     use = first_use(edging, fabric, sized.end_rows, said)
+    of = EdgingRows(edging, fabric, sized.end_rows, state.first, state.last, worn, after=after)
     return (
         *([] if (use.yarn, use.tension) == state.yarn and not said else [use]),
-        *knitted(edging, fabric, sized.end_rows, state.first, state.last, ends, design.machine, worn, said=said, after=after),
+        *knitted(of, ends, design.machine, said),
     )
 
 

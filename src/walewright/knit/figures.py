@@ -68,7 +68,7 @@ def _several(chart: SizedChart, charts: tuple[SizedChart, ...]) -> bool:
 
 def _chart(number: int, c: SizedChart, several: bool) -> Figure:
     origin = c.origin.path
-    start = st.StartChart(c.chart, c.fabric, c.area, c.first, c.last, c.edge, c.start, origin=origin)
+    start = st.StartChart(c.chart, c.fabric, area=c.area, first=c.first, last=c.last, edge=c.edge, start=c.start, origin=origin)
     needles = (c.first, c.last) if c.area == "panel" else None
     stop = st.StopChartOn(c.chart, c.first, c.last, origin=origin) if several else st.StopChart(c.chart, origin=origin)
     return Figure(number, c.from_row, c.to_row, needles, start, stop)

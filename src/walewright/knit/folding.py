@@ -99,24 +99,27 @@ def set_aside(edging: Edging, first: int, last: int) -> tuple[Step, ...]:
     return (st.EveryOutOfWork(edging.mock, in_work(edging, first, last), origin=edging.origin.path),)
 
 
-def knitted(
-    edging: Edging,
-    fabric: Fabric,
-    rows: int,
-    first: int,
-    last: int,
-    ends: Side,
-    bed: MachineProfile,
-    worn: Face,
-    holes: tuple[SizedSlot, ...] = (),
-    said: str = "",
-    behind: tuple[SizedSlot, ...] = (),
-    after: int = 0,
-) -> tuple[Step, ...]:
-    """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the counter runs
-    on from `after`, the rows of the piece that it is knitted on to, if it is; the carriage is at `ends` at last. `holes` lie in
-    the outside, those `behind` in the layer that is folded behind it. A deep rib is latched up in the stages of the `bed`. `said`
-    is the fabric's name, where it was said with its yarn; `worn` the side of the edging that is worn outside."""
+@dataclass(frozen=True, slots=True)
+class EdgingRows:
+    """An edging on needles `first`..`last`, `rows` of it seen, its side `worn` outside; the counter runs on from `after`, the rows
+    of the piece that it is knitted on to, if it is. `holes` lie in the outside, those `behind` in the layer folded behind."""
+
+    edging: Edging
+    fabric: Fabric
+    rows: int
+    first: int
+    last: int
+    worn: Face
+    holes: tuple[SizedSlot, ...] = ()
+    behind: tuple[SizedSlot, ...] = ()
+    after: int = 0
+
+
+def knitted(of: EdgingRows, ends: Side, bed: MachineProfile, said: str = "") -> tuple[Step, ...]:
+    """From the first row of an edging, its yarn (`first_use`) threaded, to the last one, hung up if it is folded; the carriage is
+    at `ends` at last. A deep rib is latched up in the stages of the `bed`. `said` is the fabric's name, where it was said with
+    its yarn."""
+    edging, fabric, rows, first, last, after = of.edging, of.fabric, of.rows, of.first, of.last, of.after
     origin = edging.origin.path
     total = after + counted(edging, rows)
     loops = in_work(edging, first, last)
@@ -126,7 +129,7 @@ def knitted(
     at, in_use = after, begin
     for leg in own:
         if leg.joins:
-            made += _hung_up(edging, fabric, first, last, worn, after)
+            made += _hung_up(of)
             loops = _after_fold(edging, first, last)
             joined = (st.KnitTo(total, origin=origin), st.Now(loops, total, ends, origin=origin))
             made += [*_joining(fabric, bed.plates, in_use, origin), *joined]
@@ -140,7 +143,9 @@ def knitted(
             in_use = tension
         begun, end = at, at + leg.rows
         cuts = (
-            [replace(hole, row=begun + hole.row) for hole in holes] if leg.outside else [h for h in behind if begun < h.row < end]
+            [replace(hole, row=begun + hole.row) for hole in of.holes]
+            if leg.outside
+            else [h for h in of.behind if begun < h.row < end]
         )
         rows_of = {hole.row for hole in cuts}
         rib = _rib(fabric, first, last, begun, end, origin) if leg.outside else None
@@ -157,7 +162,7 @@ def knitted(
             made += [slot_step(hole, fabric) for hole in cuts if hole.row == row]
             at = row
     if not own[-1].joins:
-        made += _hung_up(edging, fabric, first, last, worn, after)
+        made += _hung_up(of)
     return tuple(made)
 
 
@@ -167,18 +172,19 @@ def _rib(fabric: Fabric, first: int, last: int, from_row: int, to_row: int, orig
     return None if begin is None else Ribbed(fabric.rib_every, begin, from_row, to_row, None, origin)
 
 
-def _hung_up(edging: Edging, fabric: Fabric, first: int, last: int, worn: Face, after: int) -> Iterator[Step]:
+def _hung_up(of: EdgingRows) -> Iterator[Step]:
     """What ends the rows of an edging: its stripes, and its first row hung up if it is folded: of one knitted on to `after` rows
     of a piece, the row above these."""
-    origin = edging.origin.path
-    if fabric.stripes:
-        yield st.StopStripes(fabric.name, origin=origin)
+    edging, origin = of.edging, of.edging.origin.path
+    if of.fabric.stripes:
+        yield st.StopStripes(of.fabric.name, origin=origin)
     if EDGINGS[edging.kind].folded:
         onto: FoldOnto = "all needles" if _filled(edging) else "the same needles"
         # What is hidden lies at the side that is worn inside.
-        way: FoldWay = "in front" if worn == "knit" else "behind"
-        row = after + 1 if after else 0
-        yield st.FoldUp(in_work(edging, first, last), onto, _after_fold(edging, first, last), way, row, origin=origin)
+        way: FoldWay = "in front" if of.worn == "knit" else "behind"
+        row = of.after + 1 if of.after else 0
+        before, then = (count(edging, of.first, of.last) for count in (in_work, _after_fold))
+        yield st.FoldUp(before, onto, then, way, row, origin=origin)
 
 
 def _filled(edging: Edging) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from walewright.counted.model import SizedSeam
 from walewright.design.model import Design
@@ -33,11 +34,13 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
     last = first + stitches - 1
     piece = design.piece(seam.one[0].owner)
     fabric = design.fabric(piece.fabric)
+    one = _LinkedSide(seam.one, seam.one_begins, sized.one_stitches, worn, "empty needles")
+    over = _LinkedSide(seam.other, seam.other_begins, sized.other_stitches, _OTHER[worn], "the other piece")
     on = (
         st.CarriageAt("right", origin=origin),
         st.NeedlesToWork(first, last, stitches, origin=origin),
-        *_hung(seam.one, seam.one_begins, sized.one_stitches, first, worn, "empty needles", copies, origin),
-        *_hung(seam.other, seam.other_begins, sized.other_stitches, first, _OTHER[worn], "the other piece", copies, origin),
+        *_hung(one, first, copies, origin),
+        *_hung(over, first, copies, origin),
     )
     row = looser(fabric.tension, LINKING, design.machine.plates)
     knit = (
@@ -53,22 +56,35 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
     return StepBlock(linked.name, copies, paragraphs, of=place.owner, linked=linked)
 
 
-def _hung(
-    chain: Chain,
-    begins: tuple[EndAt, ...],
-    counts: tuple[int, ...],
-    first: int,
-    facing: Face,
-    over: LinkedOver,
-    copies: int,
-    origin: str,
-) -> Iterator[Step]:
+@dataclass(frozen=True, slots=True)
+class _LinkedSide:
+    """A side of a link, hung with its side `facing` to the knitter `over` what is there."""
+
+    chain: Chain
+    begins: tuple[EndAt, ...]
+    counts: tuple[int, ...]
+    facing: Face
+    over: LinkedOver
+
+
+def _hung(side: _LinkedSide, first: int, copies: int, origin: str) -> Iterator[Step]:
     at = first
-    for place, end, stitches in zip(reversed(chain), reversed(begins), reversed(counts), strict=True):
+    for place, end, stitches in zip(reversed(side.chain), reversed(side.begins), reversed(side.counts), strict=True):
         if stitches:
             of = part_of_edge(place.edge)
             named: tuple[str, EdgePart] = (place.edge, "whole") if of.upper else (of.name, of.part)
             copy = of_several(place.copy, place.copies) if copies == 1 else NONE
             last = at + stitches - 1
-            yield st.HangToLink(place.owner, *named, stitches, at, last, facing, over, OPPOSITE[end], copy, origin=origin)
+            yield st.HangToLink(
+                place.owner,
+                *named,
+                stitches,
+                at,
+                last,
+                facing=side.facing,
+                over=side.over,
+                left_end=OPPOSITE[end],
+                copy=copy,
+                origin=origin,
+            )
             at = last + 1

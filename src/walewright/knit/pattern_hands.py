@@ -24,7 +24,9 @@ def _start_chart(s: State, step: st.StartChart) -> Done:
         s = replace(s, fabric="")
     if not s.by_needle:
         return (), s
-    begun = InForce(s.chart(step.chart), step.fabric, step.area, step.first, step.last, step.edge, step.start, s.row)
+    begun = InForce(
+        s.chart(step.chart), step.fabric, step.area, first=step.first, last=step.last, edge=step.edge, start=step.start, base=s.row
+    )
     said: tuple[Operation, ...] = (_in_fabric(step.fabric, step),) if step.fabric else ()
     if any(begun.placed_as(one) for one in s.in_force):
         return said, s

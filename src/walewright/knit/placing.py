@@ -25,15 +25,14 @@ NEEDLES = ("first", "last", "at", "needle", "start")
 @dataclass(frozen=True, slots=True)
 class NotPlaced:
     """A block that needs missing needles: of its needles `first`..`last` those; `room`: the longest row of needles without a
-    missing one. `from_centre`: it would have room elsewhere, but is counted from the centre mark."""
+    missing one. None: it would have room elsewhere, but is counted from the centre mark."""
 
     block: str
     of: str
     first: int
     last: int
     missing: tuple[int, ...]
-    room: int
-    from_centre: bool
+    room: int | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +65,7 @@ def placed(plan: SizePlan, work: Work, charts: tuple[Chart, ...], needles: int, 
         if wanted[block.name] is None or block.name in lost:
             first, last = _reach(block)
             within = tuple(slot for slot in missing if first <= slot <= last)
-            left.append(NotPlaced(block.name, block.of, first, last, within, room, block.name in lost))
+            left.append(NotPlaced(block.name, block.of, first, last, within, None if block.name in lost else room))
     return PlacedPlan(there, done, moved, tuple(left))
 
 

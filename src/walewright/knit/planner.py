@@ -85,7 +85,7 @@ def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapp
     blocks: list[StepBlock] = []
     needed = tails(design, glued, garment)
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
-        for made in _done(design, glued, garment, drafts, needed, kind, tuple(tasks)):
+        for made in _done(design, glued, garment=garment, drafts=drafts, needed=needed, room=kind, tasks=tuple(tasks)):
             blocks.append(made)
     return SizePlan(garment.size, tuple(_titled(blocks)), bool(design.machine.plates))
 
@@ -212,7 +212,9 @@ def _turned_to(piece: Piece, fabrics: Fabrics, part: PiecePart, before: WorkedPa
     begun = tuple((sized.counter(figure.from_row), figure.start) for figure in part.taken_up)
     crossing = fabrics.of.design.machine.crossing
     use, at = fabrics.use(own.from_row), sized.counter(own.from_row)
-    return part_titles.returned_to(piece, sized, own), parting.turn_to(own, before, state, at, use, crossing, begun)
+    return part_titles.returned_to(piece, sized, own), parting.turn_to(
+        own, before, state=state, counter=at, use=use, crossing=crossing, begun=begun
+    )
 
 
 def _given_way(fabrics: Fabrics, turn: WorkedPart, after: SizedPart, state: State) -> PlannedParagraph:

@@ -50,9 +50,11 @@ def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequ
         pairs = [glued.ends[n] for n in some]
         seams = tuple(st.SeamOf(*(edges_told((end,), ("bottom",)) for end in (pair.one, pair.other))) for pair in pairs)
         if one == other:
-            yield st.JoinEdges(seams, 0, 0, "sewn", one[0], 0, 0, "", origin=origin)
+            yield st.JoinEdges(seams, 0, longer_mm=0, way="sewn", rows=one[0], one_mm=0, other_mm=0, edges="", origin=origin)
         else:
-            yield st.JoinEdges(seams, max(1, abs(one[1] - other[1])), 0, "sewn", 0, one[1], other[1], "", origin=origin)
+            yield st.JoinEdges(
+                seams, _apart(one[1], other[1]), 0, "sewn", rows=0, one_mm=one[1], other_mm=other[1], edges="", origin=origin
+            )
 
 
 def _both_ends(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, tuple[int, int], tuple[int, int]]:
@@ -94,10 +96,16 @@ def _numbers(design: Design, sized: SizedSeam) -> tuple[int, int, int, int, int]
         # An edge closed upon itself has no other side.
         return 0, 0, 0, 0, 0
     if easing or longer:
-        return easing, longer, 0, round(sized.one_cm * 10), round(sized.other_cm * 10)
+        one, other = round(sized.one_cm * 10), round(sized.other_cm * 10)
+        return easing if longer else _apart(one, other), longer, 0, one, other
     if sized.one_rows is not None and sized.one_rows == sized.other_rows:
         return easing, longer, sized.one_rows, 0, 0
     return easing, longer, 0, 0, 0
+
+
+def _apart(one_mm: int, other_mm: int) -> int:
+    """What is eased in of two sides whose lengths are told: what these differ by, and a millimetre for rounding both."""
+    return abs(one_mm - other_mm) + 1
 
 
 def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequence[Sequence[int]]) -> Step:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from walewright.counted.model import SizedPiece
 from walewright.counted.needles import moved
@@ -34,9 +35,10 @@ def spread_evenly(loops: int, first: int, last: int, origin: str) -> st.SpreadEv
         return None
     least, wider = divmod(needles - changed, changed + 1)
     what: SpreadChange = "two together" if needles < loops else "an empty needle"
-    if wider == 0:
-        return st.SpreadEvenly(first, last, needles, what, least, changed, least, 0, origin=origin)
-    return st.SpreadEvenly(first, last, needles, what, least + 1, wider, least, changed - wider, origin=origin)
+    singles, runs = (least + 1, wider) if wider else (least, changed)
+    return st.SpreadEvenly(
+        first, last, needles, what, singles=singles, runs=runs, more_singles=least, more_runs=changed - runs, origin=origin
+    )
 
 
 def with_half_gaps(loops: int, first: int, last: int, origin: str) -> st.SpreadEvenly | None:
@@ -50,4 +52,5 @@ def with_half_gaps(loops: int, first: int, last: int, origin: str) -> st.SpreadE
     what: SpreadChange = "two together" if needles < loops else "an empty needle"
     rounds = [(gap + 1, wider), (gap, changed - 1 - wider)]
     (singles, runs), (more_singles, more_runs) = sorted(rounds, key=lambda of: of[1] == 0)
-    return st.SpreadEvenly(first, last, needles, what, singles, runs, more_singles, more_runs, gap // 2, 1, origin=origin)
+    even = st.SpreadEvenly(first, last, needles, what, singles, runs, more_singles=more_singles, more_runs=more_runs, origin=origin)
+    return replace(even, first_singles=gap // 2, first_runs=1)

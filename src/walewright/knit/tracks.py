@@ -49,7 +49,7 @@ def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin:
             for gap, by in zip(phrase.gaps, phrase.by, strict=True):
                 scheduled += gap
                 room = scheduled - max(at, ends.from_row)
-                for row, step in _changes(scheduled, by, run, number, ends, room, origin):
+                for row, step in _changes(scheduled, by, run=run, number=number, at=ends, room=room, origin=origin):
                     if row > at:
                         body.append(st.KnitRows(row - at, origin=origin))
                     body.append(step)

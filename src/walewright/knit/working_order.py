@@ -68,7 +68,7 @@ def _turns(parts: Sequence[SizedPart]) -> list[WorkedPart]:
             joined = below(following[0], parts)
             todo.append((following[0], False))
             openings = tuple(p.right for p in joined[:-1] if p.right is not None)
-            turn = WorkedPart(part, turned, "rejoins", (), openings, _goes_on(part, following[0]), joined)
+            turn = WorkedPart(part, turned, "rejoins", (), openings=openings, goes_on=_goes_on(part, following[0]), joined=joined)
         elif following:
             turn = WorkedPart(part, turned, "waits", (PutBy(part, 0),))
         made.append(turn)

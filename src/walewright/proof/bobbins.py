@@ -53,6 +53,5 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Iterator
         metres = (cm + 2 * TAIL_CM) * (1 + SPARE) / 100
         rows = sorted({course.counter for course in laid[run]})
         rests = tuple((a + 1, z - 1) for a, z in pairwise(rows) if z > a + 1)
-        last = max(course.last for course in laid[run] if course.counter == first.counter)
-        block = (needle(first.first), first.counter, metres, needle(last), rows[-1], rests)
+        block = (needle(first.first), first.counter, metres, needle(first.last), rows[-1], rests)
         yield BobbinUse(sized.name, chart.chart, first.yarn, number, *block)

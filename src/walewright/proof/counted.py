@@ -276,7 +276,7 @@ def _wedge(sized: SizedPiece, wedge: SizedWedge, called: Said, fabric: KnitFabri
         after = sized.counter(wedge.from_row) + (0 if again is None else time * (again.to_row - again.from_row))
         for side in SIDES:
             if wedge.edge in ("both", side):
-                yield from _held(wedge, called, fabric, side, after, after + span, _late(sized, wedge, side))
+                yield from _held(wedge, called, fabric, side, after=after, to=after + span, late_groups=_late(sized, wedge, side))
 
 
 def _late(sized: SizedPiece, wedge: SizedWedge, side: Side) -> int:

@@ -50,7 +50,9 @@ def _of_fabric(design: Design, garment: SizedGarment, fabric: KnitFabric) -> Ite
         knit = knit_of(design, fabric_at(at, run.first), at.yarn, at.tension)
         cm = run.needles / knit.stitches_per_cm
         if run.needles > LONGEST_STITCHES or cm > LONGEST_CM:
-            found = FloatFound(fabric.name, run.yarn, run.counter, needle(run.first), needle(run.last), run.needles, cm)
+            found = FloatFound(
+                fabric.name, run.yarn, row=run.counter, first=needle(run.first), last=needle(run.last), stitches=run.needles, cm=cm
+            )
             within, origin = _motif(sized, run.counter, run.first, run.last) or (knit.name, knit.origin)
             yield LongFloat(found, within, origin)
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece
 from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece, SizedWedge
-from walewright.design.model import Opening, Piece, Wedge
+from walewright.design.model import DesignInSize, Opening, Piece, Wedge
 from walewright.knit.operations import Side
 from walewright.proof.counted import cast_on_again, gap_at
 from walewright.proof.model import Measure
@@ -16,12 +16,12 @@ from walewright.proof.model import Measure
 
 @dataclass(frozen=True, slots=True)
 class _Made:
-    """One piece in size number `size`: as designed and counted, and as knitted. `wanted` has what is wanted in cm, by what is
+    """One piece in one size: as designed and counted, and as knitted. `wanted` has what is wanted in cm, by what is
     measured: where the design leaves a range, what was chosen."""
 
     of: CountedPiece
     fabric: KnitFabric
-    size: int
+    at: DesignInSize
     wanted: Mapping[MeasureKey, float]
 
     @property
@@ -49,15 +49,15 @@ class _Made:
 
     def between(self, after: int, to: int) -> float | None:
         """Wanted height between two rows that are fixed levels; None where one of them is free or no level."""
-        heights = {self.sized.row(level.name): level.height[self.size] for level in self.piece.levels if level.most is None}
+        heights = {self.sized.row(level.name): self.at.of(level.height) for level in self.piece.levels if level.most is None}
         return heights[to] - heights[after] if after in heights and to in heights else None
 
 
-def measures(of: CountedPiece, fabric: KnitFabric, size: int, deviations: Iterable[Deviation]) -> tuple[Measure, ...]:
-    """Widths and heights at every level, then openings, slots and wedges, of one piece in size number `size`. `deviations` say what
-    is wanted, and where a width is asked for at all."""
+def measures(at: DesignInSize, of: CountedPiece, fabric: KnitFabric, deviations: Iterable[Deviation]) -> tuple[Measure, ...]:
+    """Widths and heights at every level, then openings, slots and wedges, of one piece. `deviations` say what is wanted,
+    and where a width is asked for at all."""
     piece, sized = of.piece, of.sized
-    made = _Made(of, fabric, size, {d.key: d.wanted_cm for d in deviations if d.piece == piece.name})
+    made = _Made(of, fabric, at, {d.key: d.wanted_cm for d in deviations if d.piece == piece.name})
     found = [*_widths(made), *_heights(made)]
     for opening in piece.openings:
         found += [m for counted in sized.openings if counted.name == opening.name for m in _opening(made, opening, counted)]
@@ -66,7 +66,7 @@ def measures(of: CountedPiece, fabric: KnitFabric, size: int, deviations: Iterab
             if cut.name == slot.name:
                 stitches = cast_on_again(sized, cut, fabric)
                 key = MeasureKey("width", "slot", slot.name)
-                found.append(made.width(key, slot.width[size], stitches, cut.row))
+                found.append(made.width(key, at.of(slot.width), stitches, cut.row))
     found += _together(made, found)
     for wedge in piece.wedges:
         if wedge.width is not None:
@@ -131,8 +131,8 @@ def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
     piece = made.piece
     for repeat in piece.repeats:
         after, to = made.sized.row(repeat.from_level), made.sized.row(repeat.to_level)
-        heights = {level.name: level.height[made.size] for level in piece.levels}
-        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], repeat.times[made.size] * made.sized.copies
+        heights = {level.name: made.at.of(level.height) for level in piece.levels}
+        wanted, times = heights[repeat.to_level] - heights[repeat.from_level], made.at.of(repeat.times) * made.sized.copies
         if all(level.most is None for level in piece.levels):
             key = MeasureKey("height", "stretch", repeat.from_level, to=repeat.to_level)
             alike = len(set(repeat.times)) == len(set(piece.copies)) == 1
@@ -160,7 +160,7 @@ def _opening(made: _Made, opening: Opening, counted: SizedOpening) -> Iterator[M
     if gap is not None:
         key = MeasureKey("width", "opening", opening.name)
         yield made.width(key, made.wanted[key], gap, to)
-    depth = opening.depth[made.size] if opening.from_level is None else made.between(counted.row, to)
+    depth = made.at.of(opening.depth) if opening.from_level is None else made.between(counted.row, to)
     if depth is not None:
         yield made.height(MeasureKey("depth", "opening", opening.name), depth, counted.row, to)
 

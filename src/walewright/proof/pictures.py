@@ -167,7 +167,7 @@ def _loops(fabric: KnitFabric, course: Course, window: PictureWindow) -> Iterato
             through = tuple(window.at(fabric.slots[p], fabric.course_of(p).counter) for p in parents)
             kind = LoopKind(fabric.kinds[loop]).name.lower().replace("_", " ")
             over = _lies_over(fabric, course, slot, parents)
-            yield PictureLoop(column, row, kind, course.yarn, fabric.faces[loop], through, over)
+            yield PictureLoop(column, row=row, kind=kind, yarn=course.yarn, face=fabric.faces[loop], through=through, over=over)
 
 
 def _lies_over(fabric: KnitFabric, course: Course, slot: int, parents: Sequence[int]) -> bool:

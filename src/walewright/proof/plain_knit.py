@@ -9,10 +9,9 @@ from __future__ import annotations
 
 import math
 
-KS_DRY, KS_WET = 19.0, 21.6
-KW_WET = 4.1
-"""Munden 1959, Journal of the Textile Institute, dry and wet relaxed, kw wet, as quoted in the same slides (21.6 as printed there,
-for kc kw = 5.3 x 4.1)."""
+KS_WET, KW_WET = 21.6, 4.1
+"""Munden 1959, Journal of the Textile Institute, wet relaxed, as quoted in the same slides (21.6 as printed there, for
+kc kw = 5.3 x 4.1)."""
 
 
 def loop_length_cm(stitches_per_cm: float, rows_per_cm: float, ks: float = KS_WET) -> float:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from functools import cached_property
 from itertools import zip_longest
 
 from walewright.bed import BedResult, KnitFabric, seam
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment
-from walewright.design.model import Design
+from walewright.design.model import Design, DesignInSize
 from walewright.glue.model import Glued, GluedSizes
 from walewright.knit.operations import Block, Join, Work, needle
 from walewright.proof.banded import band_as_counted
@@ -34,6 +35,27 @@ from walewright.report.wording import message_of
 from walewright.solve.model import Counts
 
 
+@dataclass(frozen=True)
+class _Knitted:
+    """A garment in one size: how it is put together and counted, the work, what the bed made of it, and what it made of the printed
+    words."""
+
+    at: DesignInSize
+    glued: Glued
+    garment: SizedGarment
+    work: Work
+    result: BedResult
+    again: BedResult | None
+
+    @property
+    def design(self) -> Design:
+        return self.at.design
+
+    @cached_property
+    def fabrics(self) -> dict[str, KnitFabric]:
+        return _by_name(self.result)
+
+
 def prove(
     design: Design,
     glued: GluedSizes,
@@ -45,56 +67,52 @@ def prove(
     """Compare, size by size: what the bed made of the plan (`results`) with the counts, and with what it made of the
     printed words (`read_back`: None where they could not be read, the very same result where they are the same moves). Any
     difference is a diagnostic and no proof; a proof can come with warnings."""
+    made = [
+        _Knitted(at, glued.in_size(at.number), garment, work, result, again)
+        for at, garment, work, result, again in zip(design.each_size, counts.sizes, works, results, read_back, strict=True)
+    ]
     faults: list[Diagnostic] = []
     sizes: list[SizeProof] = []
     floats: list[tuple[str, tuple[LongFloat, ...]]] = []
     apart = unlike(glued, counts)
-    for index, garment in enumerate(counts.sizes):
-        own = glued.in_size(index)
-        faults += _refusals(design, garment, works[index], results[index])
-        if not results[index].faults:
-            faults += _miscounts(design, own, garment, works[index], results[index])
-            faults += _unequal(design, own, garment, results[index])
-            faults += _unlike(design, own, garment, results[index])
-            faults += _unmatched(design, garment, results[index])
-            faults += _unpaired(design, garment, results[index])
-            faults += _misread(garment, results[index], read_back[index])
+    for one in made:
+        faults += _refusals(one)
+        if not one.result.faults:
+            for amiss in (_miscounts, _unequal, _unlike, _unmatched, _unpaired, _misread):
+                faults += amiss(one)
         if not faults:
-            long = long_floats(design, garment, results[index].fabrics)
-            floats.append((garment.size, long))
-            seams = tuple(seam_proofs(design, own, garment, _by_name(results[index]), apart))
-            sizes.append(
-                _size(design, own, garment, seams, works[index], results[index], index, read_back[index] is not None, long)
-            )
+            long = long_floats(design, one.garment, one.result.fabrics)
+            floats.append((one.garment.size, long))
+            sizes.append(_size(one, tuple(seam_proofs(design, one.glued, one.garment, one.fabrics, apart)), long))
     if faults:
         return None, merged(faults)
-    drawn = pictures(design, counts.sizes, tuple(_by_name(result) for result in results))
+    drawn = pictures(design, counts.sizes, tuple(one.fabrics for one in made))
     return Proof(tuple(sizes), drawn), tuple(float_warnings(floats))
 
 
 # ----------------------------------------------------------------- what does not hold
 
 
-def _refusals(design: Design, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
-    described = _described(work)
-    for fault in result.faults:
+def _refusals(of: _Knitted) -> Iterator[Diagnostic]:
+    described = _described(of.work)
+    for fault in of.result.faults:
         yield diagnosed(
             "bed-refuses",
-            *_place(design, described.get(fault.block, "")),
+            *_place(of.design, described.get(fault.block, "")),
             notes=(said("stopped", move=fault.index + 1, fault=fault.code),),
             helps=("fault-of-the-plan",),
-            sizes=(garment.size,),
+            sizes=(of.garment.size,),
             block=fault.block,
             refusal=fault.told,
         )
 
 
 def needing_missing(
-    design: Design, size: str, block: str, of: str, needed: int, missing: tuple[int, ...], room: int, from_centre: bool
+    design: Design, size: str, block: str, of: str, needed: int, missing: tuple[int, ...], room: int | None
 ) -> Diagnostic:
     """A block of `needed` needles that cannot be knitted without those that are `missing` within its reach: nowhere is there a
-    row of more than `room`, or it is counted `from_centre`, so that it cannot lie elsewhere."""
-    bed = design.machine
+    row of more than `room`, or, None, it is counted from the centre, so that it cannot lie elsewhere."""
+    bed, from_centre = design.machine, room is None
     return diagnosed(
         "needle-missing/from-centre" if from_centre else "needle-missing/no-row",
         *_place(design, of),
@@ -104,19 +122,18 @@ def needing_missing(
         block=block,
         needed=needed,
         missing=tuple(needle(slot) for slot in missing),
-        room=room,
+        room=room or 0,
     )
 
 
-def _miscounts(design: Design, glued: Glued, garment: SizedGarment, work: Work, result: BedResult) -> Iterator[Diagnostic]:
-    described = _described(work)
-    fabrics = _by_name(result)
+def _miscounts(of: _Knitted) -> Iterator[Diagnostic]:
+    design, garment, fabrics, described = of.design, of.garment, of.fabrics, _described(of.work)
     pieces = ((s.name, told) for s in garment.pieces for told in as_counted(counted_piece(design, s), fabrics[s.name]))
     # A band that was not knitted at all leaves its edges open, which the garment's proof reports.
     knitted_bands = (b for b in garment.bands if b.name in fabrics)
     bands = ((b.name, told) for b in knitted_bands for told in band_as_counted(design, b, fabrics[b.name]))
     every = ((name, told) for name, fabric in fabrics.items() for told in deepest(design, fabric))
-    ends = (*strips_as_counted(design, garment, fabrics), *band_ends_as_counted(design, glued, garment, fabrics))
+    ends = (*strips_as_counted(design, garment, fabrics), *band_ends_as_counted(design, of.glued, garment, fabrics))
     for name, (where, counted, knitted) in (*pieces, *bands, *ends, *every):
         if counted != knitted:
             yield diagnosed(
@@ -131,26 +148,26 @@ def _miscounts(design: Design, glued: Glued, garment: SizedGarment, work: Work, 
             )
 
 
-def _unequal(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+def _unequal(of: _Knitted) -> Iterator[Diagnostic]:
     """Seams whose rows the counts know: both sides have to have them on the fabric."""
-    fabrics = _by_name(result)
-    for made, sized in zip(glued.seams, garment.seams, strict=True):
+    for made, sized in zip(of.glued.seams, of.garment.seams, strict=True):
         for side, rows in ((made.one, sized.one_rows), (made.other, sized.other_rows)):
-            found = seam(fabrics, pairs(side))
+            found = seam(of.fabrics, pairs(side))
             if rows is not None and found is not None and found.rows != rows:
                 yield diagnosed(
                     "knitted-otherwise/seam",
-                    (design.joins[made.join].origin.span, "joined-here"),
+                    (of.design.joins[made.join].origin.span, "joined-here"),
                     helps=("fault-of-the-plan",),
-                    sizes=(garment.size,),
+                    sizes=(of.garment.size,),
                     side=tuple(said("edge-and-copy", piece=e.piece, edge=e.edge, copy=e.copy) for e in sewn(side)),
                     counted=rows,
                     knitted=found.rows,
                 )
 
 
-def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+def _unlike(of: _Knitted) -> Iterator[Diagnostic]:
     """What is joined, hung, worn, free, open or folded on the bed otherwise than the garment was glued."""
+    design, glued, garment, result = of.design, of.glued, of.garment, of.result
     loose = (said("loops-open", edge=edge, piece=piece) for piece, edge in result.open_edges)
     joined = (
         *otherwise_joined(design, glued, result),
@@ -161,40 +178,39 @@ def _unlike(design: Design, glued: Glued, garment: SizedGarment, result: BedResu
         yield diagnosed("knitted-otherwise/garment", helps=("fault-of-the-plan",), sizes=(garment.size,), otherwise=otherwise)
 
 
-def _unmatched(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+def _unmatched(of: _Knitted) -> Iterator[Diagnostic]:
     """Joins across which a pattern is to go on: beside the seam both sides have the columns that follow each other."""
-    fabrics = _by_name(result)
-    for sized in garment.joins:
-        for where, counted, knitted in matches(design, garment, sized, fabrics):
+    for sized in of.garment.joins:
+        for where, counted, knitted in matches(of.design, of.garment, sized, of.fabrics):
             if counted != knitted:
                 yield diagnosed(
                     "knitted-otherwise/pattern",
                     (sized.origin.span, "joined-here"),
                     helps=("fault-of-the-plan",),
-                    sizes=(garment.size,),
+                    sizes=(of.garment.size,),
                     where=where,
                     counted=counted,
                     knitted=knitted,
                 )
 
 
-def _unpaired(design: Design, garment: SizedGarment, result: BedResult) -> Iterator[Diagnostic]:
+def _unpaired(of: _Knitted) -> Iterator[Diagnostic]:
     """Holes of charts without a decrease, and the reverse."""
-    fabrics = _by_name(result)
-    for sized in garment.pieces:
-        for row, at, what in unpaired(sized, fabrics[sized.name]):
+    for sized in of.garment.pieces:
+        for row, at, what in unpaired(sized, of.fabrics[sized.name]):
             yield diagnosed(
                 f"lace-unpaired/{what}",
-                *_place(design, sized.name),
+                *_place(of.design, sized.name),
                 helps=("fault-of-the-plan",),
-                sizes=(garment.size,),
+                sizes=(of.garment.size,),
                 piece=sized.name,
                 needle=at,
                 row=row,
             )
 
 
-def _misread(garment: SizedGarment, result: BedResult, again: BedResult | None) -> Iterator[Diagnostic]:
+def _misread(of: _Knitted) -> Iterator[Diagnostic]:
+    garment, result, again = of.garment, of.result, of.again
     if again is None:
         return
     copies = _by_name(again)
@@ -271,43 +287,31 @@ def _by_name(result: BedResult) -> dict[str, KnitFabric]:
     return {fabric.name: fabric for fabric in result.fabrics}
 
 
-def _size(
-    design: Design,
-    glued: Glued,
-    garment: SizedGarment,
-    seams: tuple[JoinProof, ...],
-    work: Work,
-    result: BedResult,
-    index: int,
-    read_back: bool,
-    floats: tuple[LongFloat, ...],
-) -> SizeProof:
-    fabrics = _by_name(result)
+def _size(of: _Knitted, seams: tuple[JoinProof, ...], floats: tuple[LongFloat, ...]) -> SizeProof:
+    fabrics = of.result.fabrics
     return SizeProof(
-        garment.size,
-        tuple(_piece(design, garment, fabric, index) for fabric in result.fabrics),
-        seams,
-        yarn_uses(design, spent(design, result.fabrics), seams_cm(design, glued, fabrics)),
-        sum(len(block.operations) * block.copies for block in work.blocks) + len(work.joins),
-        sum(fabric.loops * fabric.copies for fabric in result.fabrics),
-        read_back,
-        bobbins(design, garment, fabrics),
-        tuple(long.found for long in floats),
+        size=of.garment.size,
+        pieces=tuple(_piece(of, fabric) for fabric in fabrics),
+        joins=seams,
+        yarn=yarn_uses(of.design, spent(of.design, fabrics), seams_cm(of.design, of.glued, of.fabrics)),
+        operations=sum(len(block.operations) * block.copies for block in of.work.blocks) + len(of.work.joins),
+        loops=sum(fabric.loops * fabric.copies for fabric in fabrics),
+        read_back=of.again is not None,
+        bobbins=bobbins(of.design, of.garment, of.fabrics),
+        floats=tuple(long.found for long in floats),
     )
 
 
-def _piece(design: Design, garment: SizedGarment, fabric: KnitFabric, index: int) -> PieceProof:
-    piece = next((p for p in design.pieces if p.name == fabric.name), None)
-    sized = None if piece is None else garment.piece(piece.name)
-    found = () if piece is None or sized is None else measures(counted_piece(design, sized), fabric, index, garment.deviations)
+def _piece(of: _Knitted, fabric: KnitFabric) -> PieceProof:
+    sized = next((p for p in of.garment.pieces if p.name == fabric.name), None)
     return PieceProof(
-        fabric.name,
-        fabric.copies,
-        needle(fabric.first_slot),
-        needle(fabric.last_slot),
-        fabric.most_stitches,
-        fabric.rows,
-        fabric.loops,
-        found,
-        long_rows(fabric),
+        name=fabric.name,
+        copies=fabric.copies,
+        first_needle=needle(fabric.first_slot),
+        last_needle=needle(fabric.last_slot),
+        most_stitches=fabric.most_stitches,
+        rows=fabric.rows,
+        loops=fabric.loops,
+        measures=() if sized is None else measures(of.at, counted_piece(of.design, sized), fabric, of.garment.deviations),
+        long_rows=long_rows(fabric),
     )

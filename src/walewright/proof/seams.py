@@ -72,16 +72,16 @@ def _measured(design: Design, glued: Glued, garment: SizedGarment, fabrics: Mapp
     assert one is not None, "the bed has joined these edges"
     assert other is not None, "the bed has joined these edges"
     return JoinProof(
-        sewn(made.one),
-        sewn(made.other),
-        one.rows or None,
-        other.rows or None,
-        one.length_cm or 0.0,
-        other.length_cm or 0.0,
-        sized.easing_cm,
-        sized.longer_cm,
-        design.joins[made.join].way,
-        made.join,
+        one=sewn(made.one),
+        other=sewn(made.other),
+        one_rows=one.rows or None,
+        other_rows=other.rows or None,
+        one_cm=one.length_cm or 0.0,
+        other_cm=other.length_cm or 0.0,
+        easing_cm=sized.easing_cm,
+        longer_cm=sized.longer_cm,
+        way=design.joins[made.join].way,
+        join=made.join,
         over=tuple(sewn_on(design, fabrics, end) for ends in made.over for end in ends),
     )
 

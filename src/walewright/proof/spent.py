@@ -13,8 +13,6 @@ from walewright.bed.loops import YARNLESS_COURSES, LoopKind
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
 
-"""Made of a length that is cut for it and counts whole, as tails do."""
-
 
 @dataclass(frozen=True, slots=True)
 class Tally:

@@ -15,24 +15,24 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import get_args
 
 from walewright.design.model import Design, Yarn
 from walewright.design.model import Fabric as Knit
 from walewright.proof.model import AsInFabric, FromLoops, LoopSource, OneLength, YarnUse
-from walewright.proof.plain_knit import KS_DRY, KS_WET, KW_WET, loop_length_cm
+from walewright.proof.plain_knit import KS_WET, KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally, grams_per_stitch
 from walewright.trade.fabrics import STITCH_KINDS
 
-__all__ = ["KS_DRY", "KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
+__all__ = ["KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
 
 SPARE = 0.10
 """Share added for ends and the error of the swatch. Common practice: 5 to 10 %."""
 
-SWATCH_STITCHES, SWATCH_ROWS = 10, 34
-"""Knitted round the block that is measured: 5 stitches at each side, 15 rows and 2 marker rows at each end
-(common practice; the same as the page tells the knitter)."""
+SWATCH_STITCHES = 10
+"""Knitted beside the block that is measured, 5 stitches at each side. The rows below and above it are of waste yarn about as thick,
+as the page tells the knitter, and take none of the garment's (common practice, from memory)."""
 
 CHAIN_LOOPS = 2
 """A chain of the cast-off takes as much yarn as so many stitches: 6 widths against 3 for a row, of a yarn shop's rule,
@@ -146,10 +146,10 @@ def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -
 
 
 def _swatch(knit: Knit, tex: float) -> float:
-    """Grams of a swatch in the fabric's own yarn, with what is knitted round the block. At another tension it is a piece of fabric
+    """Grams of a swatch in the fabric's own yarn, with what is knitted beside the block. At another tension it is a piece of fabric
     of the same size as the author's, and takes as much."""
     block = knit.as_written or knit
-    return (block.swatch_stitches + SWATCH_STITCHES) * (block.swatch_rows + SWATCH_ROWS) * _loop(block, tex).cm * tex / 1e5
+    return (block.swatch_stitches + SWATCH_STITCHES) * block.swatch_rows * _loop(block, tex).cm * tex / 1e5
 
 
 def _chains(tally: Tally, cm: float, tex: float) -> float:
@@ -164,8 +164,8 @@ def _use(design: Design, yarn: Yarn, by_fabric: Mapping[str, _YarnPart], sewn: f
     balls = math.ceil(grams / yarn.ball_grams - 1e-9)
     way, error = _way(design, yarn, {name: part.whole for name, part in by_fabric.items()})
     metres = grams / yarn.tex * 1000
-    parts = (garment, swatches, reserve)
-    return YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error, "yarn", *parts)
+    used = YarnUse(yarn.name, yarn.label, metres, grams, balls, way, error=error)
+    return replace(used, garment_grams=garment, swatch_grams=swatches, reserve_grams=reserve)
 
 
 def _way(design: Design, yarn: Yarn, by_fabric: Mapping[str, float]) -> tuple[FromLoops, float]:
@@ -190,9 +190,13 @@ def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
     if spent.waste:
         metres = spent.waste * cm / 100
         grams = metres * yarn.tex / 1000
-        found.append(YarnUse("waste", "", metres, grams, 0, AsInFabric(main.name, yarn.label or yarn.name), OTHER, "waste"))
+        found.append(
+            YarnUse(
+                "waste", "", metres, grams, balls=0, way=AsInFabric(main.name, yarn.label or yarn.name), error=OTHER, kind="waste"
+            )
+        )
     if spent.ravel:
         length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
         way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords)
-        found.append(YarnUse("ravel", "", spent.cords * length / 100, 0.0, 0, way, OTHER, "ravel"))
+        found.append(YarnUse("ravel", "", spent.cords * length / 100, grams=0.0, balls=0, way=way, error=OTHER, kind="ravel"))
     return tuple(found)

@@ -91,7 +91,11 @@ class Edgings(Mind):
                 raise TypeError(f"the grammar gives other words: {rest}")
         self._count(stitches, first, last)
         self._all(first, last, ("work",))
-        self.made.append(op.PickUpEdge(piece, edge, part, first, last, over, facing, left_end, which, low, high, ratio))
+        self.made.append(
+            op.PickUpEdge(
+                piece, edge, part, first, last, over, facing=facing, left_end=left_end, copy=which, low=low, high=high, ratio=ratio
+            )
+        )
 
     def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
         self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]

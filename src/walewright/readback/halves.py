@@ -14,7 +14,16 @@ _OTHER: Mapping[str, str] = {
 
 _ALIKE = frozenset(
     (
-        *("knit_rows", "knit_to", "at", "stands", "cast_off_at_carriage", "cast_on_at_carriage", "increase_at_carriage"),
+        *(
+            "knit_rows",
+            "knit_to",
+            "on_the_way",
+            "at",
+            "stands",
+            "cast_off_at_carriage",
+            "cast_on_at_carriage",
+            "increase_at_carriage",
+        ),
         *("cast_off_all", "break_off"),
     )
 )

@@ -100,22 +100,27 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         for _ in range(rows):
             self._one_row()
 
-    def knit_to(self, row: int, *events: tuple[str, tuple[int, ...]]) -> None:
-        """`events`: before which rows a chart asks for crosses, moves or needles to be held, where that is told."""
+    def knit_to(self, row: int) -> None:
         if row < self._row:
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
-        for what, rows in events:
-            for counter in rows:
-                if not (self._row <= counter < row and self._charting.asks(counter, what)):
-                    raise Contradiction("contradiction/events-of-charts", counter=counter)
-        if not events:
-            self.knit_rows(row - self._row)
-        while self._row < row:
-            counter, done = self._row, len(self.made)
-            self.knit_rows(1)
-            for what, rows in events:
-                if counter not in rows and any(isinstance(move, _EVENTS[what]) for move in self.made[done:]):
-                    raise Contradiction("contradiction/events-of-charts", counter=counter)
+        self.knit_rows(row - self._row)
+
+    def line(self) -> None:
+        """Another line of the text begins."""
+        self._rows_of_line.clear()
+        self._told_of.clear()
+        self._latched_at.clear()
+
+    def on_the_way(self, told: tuple[str, tuple[int, ...]]) -> None:
+        """Before which of the rows that the line has knitted so far a chart asks for crosses, moves or needles to be held, or
+        stripes for another yarn; or at which readings a rib is latched up."""
+        what, rows = told
+        if what != "latch":
+            self._by_pattern(what, rows)
+        elif {*rows} != self._latched_at:
+            raise Contradiction("contradiction/events-of-charts", counter=min({*rows} ^ self._latched_at))
+        else:
+            self._latched_at.clear()
 
     def reads(self, row: int) -> None:
         """The counter as it is."""
@@ -290,6 +295,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "set_row_counter": Hands.set_row_counter,
     "knit_rows": Hands.knit_rows,
     "knit_to": Hands.knit_to,
+    "line": Hands.line,
+    "on_the_way": Hands.on_the_way,
     "reads": Hands.reads,
     "at": Hands.at,
     "stands": Hands.stands,
@@ -362,9 +369,6 @@ OBEYED: Mapping[str, Callable[..., None]] = {
 }
 """The method for each phrase of the grammar; for `reads`, which stands for rows that are named together, and for what is true after
 steps that stand elsewhere. Its arguments are those of the words, in their order."""
-
-_EVENTS: Mapping[str, type[op.Operation]] = {"cross": op.Cross, "move": op.Transfer, "hold": op.Hold}
-"""What is made in a row of which that is told."""
 
 _ROWS = ("knit_rows", "knit_to", "at")
 """Phrases that knit rows: charts move stitches in them, where no rib is."""

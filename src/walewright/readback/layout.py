@@ -113,7 +113,8 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
             if found is None or sizes:
                 strange.append((start, start + len(row)))
             else:
-                sizes = (found["first"], *(found["others"].split(language.between) if found["others"] else ()))
+                named = (found["first"], *(found["others"].split(language.between) if found["others"] else ()))
+                sizes = tuple(map(as_name, named))
         elif _underlines(under, row, "-"):
             here.only = None
         elif layout.only.fullmatch(row):
@@ -137,7 +138,7 @@ def _line(here: _Open, row: str, mark: re.Match[str], start: int, layout: PageLa
         first, last = int(found["first"]), int(found["last"] or found["first"])
     else:
         first = last = next((line.last for line in reversed(here.lines) if line.last), 0) + 1
-    return PrintedLine(words, here.only, start, start + len(row), mark["own"] is not None, first, last)
+    return PrintedLine(words, here.only, start=start, end=start + len(row), own=mark["own"] is not None, first=first, last=last)
 
 
 def _of_chart(here: _Open, row: str, start: int, layout: PageLayout) -> bool:

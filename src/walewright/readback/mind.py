@@ -59,6 +59,10 @@ class Mind:
         self._yarn: tuple[str, str] | None = None
         self._fabric = ""
         """What the yarn in use was said to be for."""
+        self._rows_of_line: list[tuple[int, frozenset[str]]] = []
+        """The counter before each row that the line has knitted so far, and what hands did in it by a chart or stripes."""
+        self._told_of: dict[str, int] = {}
+        """Of how many of those rows the line has told already when something is done in them."""
         self._knitted = 0
         """Rows that were counted, however often the counter was set back."""
         self._cords: dict[tuple[int, int], tuple[int, int]] = {}

@@ -29,6 +29,14 @@ class _Striped:
         at = (counter - self.begun) % sum(rows for _, rows in self.stripes)
         return [yarn for yarn, rows in self.stripes for _ in range(rows)][at]
 
+    def changes(self, counter: int) -> bool:
+        """Whether that row has another yarn than the one before."""
+        return self.yarn(counter - 1) not in (None, self.yarn(counter))
+
+
+_EVENTS: Mapping[str, type[Operation]] = {"cross": op.Cross, "move": op.Transfer, "hold": op.Hold}
+"""What is made in a row of which that is told."""
+
 
 class Patterns(Mind):
     """Methods are named for the grammar's phrases."""
@@ -48,7 +56,11 @@ class Patterns(Mind):
             raise Contradiction("contradiction/wrong-way-round", last=needle(last), first=needle(first))
         self._working()
         whole = area == "whole"
-        self.made += self._charting.begin(MarksInForce(self._drawings[chart], fabric, whole, first, last, edge, start, self._row))
+        self.made += self._charting.begin(
+            MarksInForce(
+                self._drawings[chart], fabric=fabric, whole=whole, first=first, last=last, edge=edge, start=start, begun=self._row
+            )
+        )
         # A needle that another chart began something on goes by the new one.
         self.made += self._leaving()
         if fabric:
@@ -119,8 +131,27 @@ class Patterns(Mind):
 
     # ------------------------------------------------------------- rows
 
+    def _asked(self, what: str, counter: int) -> bool:
+        """Whether a chart or the stripes ask for it in the row after `counter`."""
+        if what == "change":
+            return self._striped is not None and self._striped.changes(counter)
+        return self._charting.asks(counter, what)
+
+    def _by_pattern(self, what: str, rows: tuple[int, ...]) -> None:
+        """Raises `Contradiction` where the rows of the line that are not told of yet are not those in which that is done."""
+        knitted = dict(self._rows_of_line[self._told_of.get(what, 0) :])
+        self._told_of[what] = len(self._rows_of_line)
+        for counter in rows:
+            if counter not in knitted or not self._asked(what, counter):
+                raise Contradiction("contradiction/events-of-charts", counter=counter)
+        for counter, done in knitted.items():
+            # Moves are made for ladders too, and needles held for other yarns.
+            if counter not in rows and (what == "change" or what in done) and self._asked(what, counter):
+                raise Contradiction("contradiction/events-of-charts", counter=counter)
+
     def _one_row(self) -> None:
         """The carriage crosses, as the charts and stripes in force want it, and the counter counts."""
+        counter, done = self._row, len(self.made)
         if self._striped is not None:
             self._change_stripe(self._striped)
         self._carriage = op.other(self._at(self._carriage))
@@ -128,6 +159,8 @@ class Patterns(Mind):
             self.made += self._charting.knit(self._row, in_reach(self._needles), self._carriage, self._yarn)
         else:
             self.made.append(op.Pass(self._carriage))
+        moved = self.made[done:] if self._charting.any else ()
+        self._rows_of_line.append((counter, frozenset(k for k, of in _EVENTS.items() if any(isinstance(m, of) for m in moved))))
         self._row += 1
         self._knitted += 1
         self._row_done()

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 from walewright.knit.operations import SeamEnd
 
@@ -69,11 +67,6 @@ class ReadEvents:
     what: str
     rows: tuple[ReadRows | tuple[int, *tuple[ReadGraded, ...]], ...]
     """Every so many rows from each of some to the last of the numbers."""
-
-    @staticmethod
-    def of_rule(what: str) -> Callable[[Any, list[Any]], ReadEvents]:
-        """What makes them of the children of a rule of the grammar."""
-        return lambda _, children: ReadEvents(what, tuple(children))
 
     @property
     def numbers(self) -> tuple[ReadGraded, ...]:
@@ -150,9 +143,22 @@ class ReadTrack:
 
     title: str
     body: tuple[ReadSaid, ...]
+    at: ReadGraded | None = None
+    """The reading of the counter at which all of it is done, where one is named."""
 
 
-ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack
+@dataclass(frozen=True, slots=True)
+class ReadRun:
+    """The body is worked when the counter reads the first of the numbers, and then every so many rows until it reads the last;
+    what `stands` is true after that, and what is told `on_the_way` is of all those rows."""
+
+    numbers: tuple[ReadGraded, ReadGraded, ReadGraded]
+    body: tuple[ReadSaid, ...]
+    on_the_way: tuple[ReadSaid, ...]
+    stands: ReadPhrase
+
+
+ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack | ReadRun
 
 
 def tenths(words: str, point: str) -> int:

@@ -7,6 +7,7 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
 
 from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
@@ -20,6 +21,7 @@ from walewright.readback.phrases import (
     Reading,
     ReadPhrase,
     ReadRepeat,
+    ReadRun,
     ReadSaid,
     ReadTrack,
     SeamEdgesRead,
@@ -137,7 +139,11 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
     for one in told:
         if isinstance(one, ReadRepeat):
             yield one.times
-        if isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
+        if isinstance(one, ReadRun):
+            yield from one.numbers
+            yield from _numbers((*one.body, *one.on_the_way, one.stands))
+        elif isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
+            yield from (one.at,) if isinstance(one, ReadTrack) and one.at is not None else ()
             yield from _numbers(one.body)
         else:
             for argument in one.arguments:
@@ -198,22 +204,41 @@ def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
     tasks += joins(*_arguments(phrase, size))
 
 
-def _joins(
-    way: SeamWay,
-    seams: Seams,
-    over: StripsRead,
-    turn: str,
-    times: int,
-    rows: int,
-    one_mm: int,
-    other_mm: int,
-    easing_mm: int = 0,
-    longer_mm: int = 0,
-    ratio_rows: int = 0,
-    ratio_stitches: int = 0,
-) -> Iterator[Join]:
+@dataclass(frozen=True, slots=True)
+class _SewnLengths:
+    """What a sentence says of the lengths of a seam, in its order; what it does not say is nothing."""
+
+    one_mm: int
+    other_mm: int
+    eased_mm: int | None = None
+    longer_mm: int | None = None
+    ratio_rows: int = 0
+    ratio_stitches: int = 0
+
+    @property
+    def easing_mm(self) -> int:
+        """Both lengths are rounded. Where nothing is said of easing them in, they differ by no more than is told."""
+        if not self.one_mm or self.longer_mm is not None:
+            return self.eased_mm or 0
+        return (abs(self.one_mm - self.other_mm) if self.eased_mm is None else self.eased_mm) + 1
+
+
+def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, rows: int, *lengths: int) -> Iterator[Join]:
+    of = _SewnLengths(*lengths)
     for one, other, ends in _in_turn(seams, turn, times):
-        yield Join(one, other, ends, easing_mm, longer_mm, way, rows, one_mm, other_mm, (ratio_rows, ratio_stitches), over)
+        yield Join(
+            one,
+            other,
+            ends,
+            easing_mm=of.easing_mm,
+            longer_mm=of.longer_mm or 0,
+            way=way,
+            rows=rows,
+            one_mm=of.one_mm,
+            other_mm=of.other_mm,
+            ratio=(of.ratio_rows, of.ratio_stitches),
+            over=over,
+        )
 
 
 MOST_SEAMS = 1_000

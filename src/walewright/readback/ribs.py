@@ -45,6 +45,8 @@ class Ribs(Mind):
     def __init__(self) -> None:
         super().__init__()
         self._deep: list[_Deep] = []
+        self._latched_at: set[int] = set()
+        """Readings in this line at which a rib was to be latched up."""
 
     def latch_in_stages(self, every: int, left: int, right: int, rows: tuple[int, ...], sooner: str = "") -> None:
         self._mirrored(every, left, right)
@@ -56,7 +58,7 @@ class Ribs(Mind):
         match told:
             case [tuple() as named, tuple() as rows, *sooner]:
                 if named:
-                    self._begin_rib(_Deep(0, 1, rows, None, bool(sooner), self._row, frozenset(named)))
+                    self._begin_rib(_Deep(0, 1, rows, panel=None, sooner=bool(sooner), begun=self._row, named=frozenset(named)))
             case [int(every), int(left), int(right), int(first), int(last), tuple() as rows, *sooner]:
                 self._mirrored(every, left, right)
                 self._begin_rib(_Deep(right, every, rows, (first, last), bool(sooner), self._row))
@@ -98,6 +100,7 @@ class Ribs(Mind):
         """A row has been knitted, and the counter reads it."""
         if not self._deep:
             return
+        self._latched_at |= {self._row for rib in self._deep if rib.begun < self._row and self._row in rib.rows}
         waiting = any(state.startswith("waiting") for state in self._needles.values())
         for rib in list(self._deep):
             if not rib.begun < self._row <= rib.rows[-1]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any, cast
 
 from lark import Tree
@@ -14,6 +15,7 @@ from walewright.readback.phrases import (
     ReadPhrase,
     ReadRepeat,
     ReadRows,
+    ReadRun,
     ReadSaid,
     ReadStages,
     ReadStrips,
@@ -22,6 +24,11 @@ from walewright.readback.phrases import (
     Several,
 )
 from walewright.readback.tokens import ReadTokens
+
+
+def on_the_way(what: str) -> Callable[[Any, list[Any]], ReadPhrase]:
+    """What makes a phrase of the children of a rule that tells at which rows something is done."""
+    return lambda _, children: ReadPhrase("on_the_way", (ReadEvents(what, tuple(children)),))
 
 
 class ReadRules(ReadTokens):
@@ -42,19 +49,24 @@ class ReadRules(ReadTokens):
     def loop(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children[:-1]), children[-1])
 
-    def row(self, children: list[Any]) -> ReadRepeat:
+    def row(self, children: list[Any]) -> ReadRepeat | ReadRun:
+        if children[0].kind == "at_run":
+            run, *told, stands = children
+            ways = tuple(one for one in told if isinstance(one, ReadPhrase) and one.kind == "on_the_way")
+            return ReadRun(run.arguments, tuple(one for one in told if one not in ways), ways, stands)
         # A size whose counter value is a dash has nothing to do in the whole row.
         (at,) = children[0].arguments
         return ReadRepeat(tuple(children), ReadGraded(tuple(None if r is None else 1 for r in at.readings)))
 
     def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        return ReadTrack(title, tuple(body))
+        at = body.pop(0) if isinstance(body[0], ReadGraded) else None
+        return ReadTrack(title, tuple(body), at)
 
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
-    crossing, moving, holding = map(ReadEvents.of_rule, ("cross", "move", "hold"))
+    crossing, moving, holding, latching, changing = map(on_the_way, ("cross", "move", "hold", "latch", "change"))
 
     def every(self, children: list[Any]) -> Any:
         return tuple(children)

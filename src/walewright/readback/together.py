@@ -28,17 +28,20 @@ class Shapings:
     end: int | None
     start: int
     stop: int
-    tracks: list[tuple[str, list[ReadPhrase]]] = field(default_factory=list)
+    ways: tuple[ReadPhrase, ...] = ()
+    """At which rows something is done on the way."""
+    tracks: list[tuple[str, list[ReadPhrase], int | None]] = field(default_factory=list)
+    """Each with the reading of the counter at which all of it is done, where that is named."""
 
     def in_rows(self, size: int) -> Iterator[ReadPhrase]:
         """What is done, row by row. Raises `Contradiction` where a track does not count the rows named."""
         if self.begin is None or self.end is None:
-            if any(phrases for _, phrases in self.tracks):
+            if any(phrases for _, phrases, _ in self.tracks):
                 raise Contradiction("contradiction/work-without-rows")
             return
         todo: list[tuple[int, int, int, ReadPhrase]] = []
-        for number, (title, phrases) in enumerate(self.tracks):
-            at = self.begin
+        for number, (title, phrases, reading) in enumerate(self.tracks):
+            at = self.begin if reading is None else self._within(reading)
             for phrase in phrases:
                 if phrase.kind == "knit_rows":
                     at += _rows(phrase, size)
@@ -46,7 +49,7 @@ class Shapings:
                     raise Contradiction("contradiction/counter-within-tracks")
                 else:
                     todo.append((at, _rank(phrase), number, phrase))
-            if phrases and at != self.end:
+            if phrases and reading is None and at != self.end:
                 raise Contradiction("contradiction/rows-of-track", track=title, rows=at - self.begin, wanted=self.end - self.begin)
         at = self.begin
         yield ReadPhrase("reads", (ReadGraded((at,)),))
@@ -59,6 +62,12 @@ class Shapings:
             raise Contradiction("contradiction/counter-goes-back", begin=self.begin, end=self.end)
         if self.end > at:
             yield ReadPhrase("knit_rows", (ReadGraded((self.end - at,)),))
+        yield from self.ways
+
+    def _within(self, reading: int) -> int:
+        if self.begin is None or self.end is None or not self.begin <= reading <= self.end:
+            raise Contradiction("contradiction/counter-elsewhere", counter=self.begin or 0, row=reading)
+        return reading
 
 
 def _rows(phrase: ReadPhrase, size: int) -> int:

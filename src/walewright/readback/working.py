@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
 from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
-from walewright.readback.phrases import Argument, ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadSaid, ReadTrack
+from walewright.readback.phrases import Argument, ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadRun, ReadSaid, ReadTrack
 from walewright.readback.sentences import LinesSaid, Unreadable
 from walewright.readback.together import Shapings
 
@@ -81,14 +81,18 @@ class SectionAtWork:
             self.start, self.end = line.start, line.end
             if self._together is None:
                 raise Contradiction("contradiction/track-without-rows")
-            self._together.tracks.append((first.title, list(self._counted(phrases(told, self._size)))))
+            at = None if first.at is None else first.at.of(self._size)
+            if first.at is None or at is not None:
+                self._together.tracks.append((first.title, list(self._counted(phrases(told, self._size))), at))
             self._together.stop = line.end
             return
         self._close()
         self.start, self.end = line.start, line.end
+        self._begun()
         if isinstance(first, ReadPhrase) and first.kind == "together":
             begin, last = (a.of(self._size) for a in first.arguments if isinstance(a, ReadGraded))
-            self._together = Shapings(begin, last, line.start, line.end)
+            ways = tuple(a for a in first.arguments if isinstance(a, ReadPhrase))
+            self._together = Shapings(begin, last, line.start, line.end, ways)
             return
         for phrase in self._counted(phrases(told, self._size)):
             self._obey(phrase)
@@ -100,6 +104,11 @@ class SectionAtWork:
             self.start, self.end = together.start, together.stop
             for phrase in together.in_rows(self._size):
                 self._obey(phrase)
+
+    def _begun(self) -> None:
+        """Hands know where a line begins; what is joined off the bed is not for them."""
+        if not self._section.joining:
+            self._obey(ReadPhrase("line", ()))
 
     def _counted(self, told: Iterable[ReadPhrase]) -> Iterator[ReadPhrase]:
         for phrase in told:
@@ -193,12 +202,31 @@ def phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
                     yield phrase
                 if not anything:
                     break
+        elif isinstance(one, ReadRun):
+            for row in _rows_of_run(one, size):
+                yield ReadPhrase("at", (ReadGraded((row,)),))
+                yield from phrases(one.body, size)
+            if one.numbers[0].of(size) is not None:
+                yield from phrases((*one.on_the_way, one.stands), size)
         elif isinstance(one, ReadForSome):
             yield from phrases(one.body, size) if size in one.sizes else ()
         elif isinstance(one, ReadTrack):
             yield from phrases(one.body, size)
         elif not _skipped(one, size):
             yield one
+
+
+def _rows_of_run(run: ReadRun, size: int) -> tuple[int, ...]:
+    """The readings of the counter at which a run is worked. Raises `Contradiction` where they do not come to the last one."""
+    first, every, last = (number.of(size) for number in run.numbers)
+    if first is None:
+        if (every, last) != (None, None):
+            raise Contradiction("contradiction/some-dashes")
+        return ()
+    rows = (first,) if every is None else tuple(range(first, (last or 0) + 1, max(every, 1)))
+    if not rows or rows[-1] != last:
+        raise Contradiction("contradiction/run-beside-its-end", first=first, last=last or 0, every=every or 0)
+    return rows
 
 
 def _skipped(phrase: ReadPhrase, size: int) -> bool:

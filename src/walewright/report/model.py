@@ -118,8 +118,6 @@ def diagnosed(
     helps: Iterable[str | Said] = (),
     severity: Severity = Severity.ERROR,
     sizes: tuple[str, ...] = (),
-    changes: tuple[tuple[Change, ...], ...] = (),
-    other_ways: bool = False,
     facts: Mapping[str, Fact] | None = None,
     given: tuple[str, str] | None = None,
     **more: Fact,
@@ -129,17 +127,17 @@ def diagnosed(
     names as well. `given`: the option that brought in what is wrong, and the name it was given for."""
     code, _, case = kind.partition("/")
     return Diagnostic(
-        code,
-        case,
-        tuple({**(facts or {}), **more}.items()),
-        tuple(label if isinstance(label, Label) else Label(label[0], _said(label[1]) if label[1] else None) for label in labels),
-        tuple(_said(note) for note in notes),
-        tuple(_said(help_) for help_ in helps),
-        severity,
-        sizes,
-        changes,
-        other_ways,
-        given,
+        code=code,
+        case=case,
+        facts=tuple({**(facts or {}), **more}.items()),
+        labels=tuple(
+            label if isinstance(label, Label) else Label(label[0], _said(label[1]) if label[1] else None) for label in labels
+        ),
+        notes=tuple(_said(note) for note in notes),
+        helps=tuple(_said(help_) for help_ in helps),
+        severity=severity,
+        sizes=sizes,
+        given=given,
     )
 
 

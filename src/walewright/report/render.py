@@ -10,7 +10,7 @@ from walewright.report.excerpt import called, excerpt
 from walewright.report.model import Diagnostic, Severity, Span
 from walewright.report.paint import Paint
 from walewright.report.places import Source, source
-from walewright.report.said import Said, said
+from walewright.report.said import Said, said, size_as_said
 from walewright.report.wording import Language, phrased, worded
 
 MOST_PER_FILE = 10
@@ -54,7 +54,7 @@ def _block(diagnostic: Diagnostic, language: Language, known: Mapping[str, Sourc
     lines += excerpt(diagnostic, words.labels, known, paint, language)
     if diagnostic.sizes:
         in_sizes = phrased(said("shown/sizes", count=len(diagnostic.sizes)), language)
-        lines.append(_remark(in_sizes, ", ".join(diagnostic.sizes), paint))
+        lines.append(_remark(in_sizes, ", ".join(map(size_as_said, diagnostic.sizes)), paint))
     lines += [_remark(f"{phrased(said('shown/note'), language)}:", note, paint) for note in words.notes]
     lines += [_remark(f"{phrased(said('shown/help'), language)}:", proposal, paint) for proposal in words.helps]
     return "\n".join(lines)

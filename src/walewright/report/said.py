@@ -69,6 +69,11 @@ def each_size(phrase: str, amounts: Mapping[str, Amount], sizes: int) -> tuple[F
     return tuple(said(phrase, amount=amount, sizes=names) for amount, names in grouped(amounts))
 
 
+def size_as_said(size: str) -> str:
+    """The name of a size as its author means it: `2_years` is 2 years."""
+    return size.replace("_", " ")
+
+
 def only(sizes: Sequence[str], some: Collection[int] | Collection[str]) -> tuple[str, ...]:
     """The sizes that a message is of, given by their numbers or names, as it names them: where it is of all `sizes`, none."""
     return tuple(s if isinstance(s, str) else sizes[s] for s in some) if len(some) < len(sizes) else ()

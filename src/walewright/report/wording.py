@@ -23,13 +23,16 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from string import Formatter
 from typing import Any
 
 from walewright.report.model import Diagnostic
-from walewright.report.said import Amount, BySize, Fact, Said
+from walewright.report.said import Amount, BySize, Fact, Said, size_as_said
+
+_SIZES = ("size", "sizes")
+"""Facts that are names of sizes, or of something else in words."""
 
 MOST_NAMES = 20
 """Names that are listed of many."""
@@ -149,6 +152,21 @@ class _Filling(Formatter):
     def __init__(self, language: Language) -> None:
         self.language = language
 
+    def parse(self, format_string: str) -> Iterator[tuple[str, str | None, str | None, str | None]]:
+        quotes = 0
+        for before, name, spec, conversion in super().parse(format_string):
+            # In backquotes a size stands as it is typed.
+            quotes += before.count("`")
+            as_typed = quotes % 2 == 1 or "`" in (spec or "")
+            yield before, name, spec, "n" if name in _SIZES and not as_typed else conversion
+
+    def convert_field(self, value: Any, conversion: Any) -> Any:
+        """Names of sizes as words."""
+        if conversion != "n":
+            return super().convert_field(value, conversion)
+        names = tuple(map(size_as_said, value)) if isinstance(value, tuple) and all(isinstance(v, str) for v in value) else value
+        return size_as_said(names) if isinstance(names, str) else names
+
     def format_field(self, value: Any, format_spec: str) -> str:
         fact: Fact = value
         if format_spec.startswith("?"):
@@ -197,7 +215,7 @@ class _Filling(Formatter):
                 return self.amount(value, unit)
             case BySize(sizes, values, unit):
                 texts = [self.amount(v, unit) for v in values]
-                return ", ".join(f"{s} {t}" for s, t in zip(sizes, texts, strict=True)) if sizes else texts[0]
+                return ", ".join(f"{size_as_said(s)} {t}" for s, t in zip(sizes, texts, strict=True)) if sizes else texts[0]
             case Said():
                 return _text(fact, {}, {}, self.language)
             case tuple():

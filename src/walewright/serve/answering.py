@@ -54,7 +54,9 @@ class Answering:
             return found
         if not found.packed:
             return found.answer
-        return await self.pool.work(asker, working.printed, garment, found, self.language, self.today, form, ticket)
+        return await self.pool.work(
+            asker, working.printed, garment, found, self.language, today=self.today, form=form, ticket=ticket
+        )
 
     async def kept(self, asker: Asker, garment: ServedGarment, given: Posted) -> TakenFile | PageAnswer | Unfinished:
         """A file that remembers what was filled in."""

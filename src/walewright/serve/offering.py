@@ -100,14 +100,14 @@ def _rows(guide: Guide, source: Edition, at: int) -> Iterator[OfferedRow]:
         drawn = taken(guide, row.body, label)
         of_body = row.to_fit or drawn is not None
         yield OfferedRow(
-            row.name,
-            label,
-            row.about,
-            guide.decimal(cm(row.values[at])),
-            of_body,
-            False,
-            row.values,
-            picture(drawn) if drawn else "",
+            name=row.name,
+            label=label,
+            about=row.about,
+            value=guide.decimal(cm(row.values[at])),
+            of_body=of_body,
+            counts=False,
+            values=row.values,
+            picture=picture(drawn) if drawn else "",
         )
     for count in source.counts:
         yield OfferedRow(count.name, sentence(count.name), count.about, count.words(count.values[at]), False, True)

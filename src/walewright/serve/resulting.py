@@ -70,11 +70,9 @@ def _worn(guide: Guide, outcome: Outcome) -> Iterator[ResultTable]:
     """What goes round and how far it reaches; the ease."""
     if outcome.fit is None:
         return
-    for title, rows in (
-        ("serve/finished", fitting.finished(guide, outcome.fit)),
-        ("serve/ease", fitting.eases(guide, outcome.fit)),
-    ):
-        told = tuple((label, guide.decimal(cm(values[0]))) for label, values in rows)
+    made = tuple((label, guide.decimal(cm(values[0]))) for label, values in fitting.finished(guide, outcome.fit))
+    ease = tuple((label, guide.difference(a[0], b[0], "cm")[0]) for label, a, b in fitting.compared(guide, outcome.fit))
+    for title, told in (("serve/finished", made), ("serve/ease", ease)):
         if told:
             yield ResultTable(guide.say(title), (guide.say("serve/measure"), guide.say("serve/cm")), told)
 
@@ -110,9 +108,10 @@ def _drawings(guide: Guide, outcome: Outcome) -> Iterator[DrawnPiece]:
     """Each piece once, in the one size there is."""
     design, counts, _, _ = outcome.result()
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
-    scale = fitting_scale(pieces, 0)
+    at = design.at(0)
+    scale = fitting_scale(at, pieces)
     for piece in pieces:
-        drawn = drawing(guide, piece, design.sizes, 0, "cm", scale, design.fabrics)
+        drawn = drawing(guide, at, piece, "cm", scale)
         letters = legend(guide, piece, design.sizes, "cm")
         rows = [row for group in letters.groups for row in group.rows] if letters is not None else []
         told = tuple((row.key, row.label, row.cells[0].text) for row in rows)

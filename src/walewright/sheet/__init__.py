@@ -1,6 +1,6 @@
 """sheet: what is printed, put together: figures and words into one document, its templates and theme, HTML and PDF.
 
-made = sheet.compose(design, counts, instructions, proof, sheet.PageOptions(paper="a4", units="cm"))
+made = sheet.compose(guide, sheet.ProvenPattern(design, counts, instructions, proof), sheet.PageOptions(paper="a4", units="cm"))
 page = sheet.html(made)
 data, warnings = sheet.pdf(page, made)
 """
@@ -15,10 +15,12 @@ if TYPE_CHECKING:
     from walewright.sheet.browser import picked_sizes
     from walewright.sheet.composing import compose
     from walewright.sheet.model import PageOptions, Sheet
+    from walewright.sheet.proven import ProvenPattern
     from walewright.sheet.render import bench_html, browser_html, html, on_paper, page_counts, pdf, picture
 
 __all__ = [
     "PageOptions",
+    "ProvenPattern",
     "Sheet",
     "bench_html",
     "browser_html",
@@ -39,6 +41,7 @@ _WHERE = {
     **dict.fromkeys(("bench_html", "browser_html", "html", "on_paper", "page_counts", "pdf", "picture"), "render"),
     "compose": "composing",
     "picked_sizes": "browser",
+    "ProvenPattern": "proven",
 }
 
 

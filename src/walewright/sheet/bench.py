@@ -9,15 +9,13 @@ import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.knit.steps import SizePlan, UseYarnStep
-from walewright.proof.model import Proof
 from walewright.sheet.charts import charts
 from walewright.sheet.composing import page_words
 from walewright.sheet.model import ChartPart, PageOptions
-from walewright.solve.model import Counts
+from walewright.sheet.proven import ProvenPattern
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
@@ -41,6 +39,8 @@ class BenchRow:
     again: bool = False
     """Whether the counter stands where it stood in the row above."""
     note: Pieces = ()
+    beside: bool = False
+    """Whether it is on one page with the row above: nobody asks for it by itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,25 +90,18 @@ class BenchDocument:
     """Of each sheet, what stands in the upper right corner of each of its pages; none before the pages are counted."""
 
 
-def compose_bench(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    plan: SizePlan,
-    instructions: Instructions,
-    proof: Proof,
-    options: PageOptions,
-) -> BenchDocument:
-    """The pages of a bench copy, `instructions` being that of `plan` in the language of `guide`."""
+def compose_bench(guide: Guide, pattern: ProvenPattern, plan: SizePlan, options: PageOptions) -> BenchDocument:
+    """The pages of a bench copy, the pattern's instructions being that of `plan` in the language of `guide`."""
+    instructions = pattern.instructions
     guide = guide.on_plates() if plan.plates else guide
     size = name_of(plan.size)
     return BenchDocument(
         language=guide.code,
         paper=IN_STYLE_SHEETS[options.paper],
-        title=guide.say("bench/title", title=design.title, size=size),
+        title=guide.say("bench/title", title=pattern.design.title, size=size),
         how=guide.say("bench/how"),
         sheets=tuple(_sheets(guide, plan, instructions)),
-        charts=charts(guide, design, counts, instructions, proof, large_print=True),
+        charts=charts(guide, pattern, large_print=True),
         abbreviations=instructions.abbreviations,
         words=page_words(guide),
         version=options.version,
@@ -150,7 +143,7 @@ def _sheets(guide: Guide, plan: SizePlan, instructions: Instructions) -> Iterato
             anchor=_anchor(number, section.name),
             title=name_of(section.title),
             tension=guide.say("bench/tension", tension=tension) if tension else "",
-            stages=tuple(_stage(p, section) for p in section.paragraphs),
+            stages=_stages(section),
             joined=(),
             several=section.most > 1,
         )
@@ -167,6 +160,23 @@ def _tension(plan: SizePlan, block: str) -> str:
     """The tension that a block is begun at."""
     steps = (step for b in plan.blocks if b.name == block for _, some in b.paragraphs for step in some)
     return next((step.tension for step in steps if isinstance(step, UseYarnStep)), "")
+
+
+def _stages(section: Section) -> tuple[BenchStage, ...]:
+    """The paragraphs. Which rows make which edges is asked for when they are joined: it stands in one row below the last step."""
+    made: list[BenchStage] = []
+    for paragraph in section.paragraphs:
+        if made and _names_edges(paragraph):
+            told = (run for s in paragraph.sentences for run in (Run(" "), *s.runs))
+            row = BenchRow(0, note=(Run(f"{name_of(paragraph.title)}:"), *told), beside=True)
+            made[-1] = replace(made[-1], rows=(*made[-1].rows, row))
+        else:
+            made.append(_stage(paragraph, section))
+    return tuple(made)
+
+
+def _names_edges(paragraph: Paragraph) -> bool:
+    return bool(paragraph.sentences) and all(s.kinds and {*s.kinds} <= {"EdgeIs", "GapIs"} for s in paragraph.sentences)
 
 
 def _stage(paragraph: Paragraph, section: Section) -> BenchStage:

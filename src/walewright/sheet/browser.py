@@ -6,7 +6,7 @@ Everything is written here; the page's script only shows it and hides it.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, fields, is_dataclass, replace
 from typing import Any, Literal, TypeVar, get_type_hints
 
@@ -22,6 +22,7 @@ from walewright.sheet.finished import size_notes
 from walewright.sheet.model import Sheet
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import anchor as part_anchor
+from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.regrading import other_figures
 from walewright.solve.model import Counts
 from walewright.trade.sides import EdgeSide
@@ -84,32 +85,24 @@ class PickedSizes:
     blocks: Mapping[str, tuple[SizedBlock, ...]]
 
 
-def picked_sizes(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    copies: Mapping[int, Instructions],
-    proof: Proof,
-    units: str,
-    fit: Fit | None,
-    sheet: Sheet,
-) -> PickedSizes:
-    """What the page has besides the `sheet`, composed of the same results. `copies`: the bench copies by the size's place."""
+def picked_sizes(guide: Guide, pattern: ProvenPattern, copies: Mapping[int, Instructions], sheet: Sheet, units: str) -> PickedSizes:
+    """What the page has besides the `sheet`, composed of the same pattern. `copies`: the bench copies by the size's place."""
+    design, fit = pattern.design, pattern.fit
     guide = guide.on_plates() if design.machine.plates else guide
     names = tuple(map(name_of, design.sizes))
     sizes = tuple(OneSize(place, names[place], tuple(_parts(guide, copies[place]))) for place in sorted(copies))
     if len(names) == 1:
         return PickedSizes(sizes, {})
     said = {}
-    whole = _whole(sheet)
+    whole, drawn = _whole(sheet), {part.anchor for part in sheet.parts if part.drawing is not None}
     for place, copy in copies.items():
-        of_size, knitted, proven = _of_size(design, names, place), _sized(counts, place), _sized(proof, place)
+        of_size, knitted, proven = _of_size(design, names, place), _sized(pattern.counts, place), _sized(pattern.proof, place)
         worn = worn_in(fit, place) if fit is not None else None
-        tools = (*needs(guide, of_size, worn, units), *hand_tools.tools(guide, of_size, instructions))
+        tools = (*needs(guide, of_size, worn, units), *hand_tools.tools(guide, of_size, pattern.instructions))
         others = other_figures(guide, design, place)
-        told = dict(_said(guide, of_size, knitted, copy, proven, worn, units))
-        said[place] = {"tools": tools, "regrade": others, **told}
+        told = dict(_said(guide, of_size, counts=knitted, copy=copy, proof=proven, worn=worn, units=units))
+        facts = dict(_facts(guide, of_size, knitted, copy, proven, drawn))
+        said[place] = {"tools": tools, "regrade": others, **told, **facts}
     keys = dict.fromkeys(key for of in said.values() for key in of)
     blocks = {key: _alike((place, of.get(key, ())) for place, of in said.items()) for key in keys}
     return PickedSizes(sizes, {key: block for key, block in blocks.items() if [one for _, one in block] != [whole.get(key, ())]})
@@ -199,9 +192,16 @@ def _said(
     yield "reading", advice.reading(guide, design.sizes, False, kinds, design.machine.crossing).lines
     yield "example", ()
     yield "abbreviations", (*copy.in_columns, *copy.abbreviations, *advice.glossary(guide, kinds, counted=True))
+
+
+def _facts(
+    guide: Guide, design: Design, counts: Counts, copy: Instructions, proof: Proof, drawn: Collection[str]
+) -> Iterator[tuple[str, Any]]:
+    """Those of each section. `drawn`: the anchors of the pieces with drawings of their own."""
     for section in copy.sections:
-        facts = (*section_facts(guide, design, counts, section), *long_loops(guide, proof, section.name))
-        yield f"facts {part_anchor(section.name)}", facts
+        anchor = part_anchor(section.name)
+        found = section_facts(guide, design, counts, section, anchor in drawn)
+        yield f"facts {anchor}", (*found, *long_loops(guide, proof, section.name))
 
 
 def _whole(sheet: Sheet) -> dict[str, Any]:

@@ -18,18 +18,16 @@ from walewright.guide.numbers import sentence
 from walewright.proof.model import FabricPicture, Proof
 from walewright.sheet import chart_places
 from walewright.sheet.model import ChartPart, ChartRows, ChartSheet, Fact, KeyRow
-from walewright.solve.model import Counts
-from walewright.write.model import ChartText, Instructions, NoteKind
+from walewright.sheet.proven import ProvenPattern
+from walewright.write.model import ChartText, NoteKind
 
 SAID_ABOVE = (NoteKind.SIDE, NoteKind.REPEAT)
 """Those notes of the plain text that the facts above a drawn chart say in full."""
 
 
-def charts(
-    guide: Guide, design: Design, counts: Counts, instructions: Instructions, proof: Proof, large_print: bool = False
-) -> tuple[ChartPart, ...]:
+def charts(guide: Guide, pattern: ProvenPattern, large_print: bool = False) -> tuple[ChartPart, ...]:
     """Those that a piece works, in the order of the source."""
-    made = tuple(_charts(guide, design, counts, instructions, proof, cut_large if large_print else cut))
+    made = tuple(_charts(guide, pattern, cut_large if large_print else cut))
     return tuple(map(_enlarged, made)) if large_print else made
 
 
@@ -39,19 +37,11 @@ def _enlarged(part: ChartPart) -> ChartPart:
     return replace(part, key=tuple(replace(row, drawing=replace(row.drawing, scale=scale)) for row in part.key))
 
 
-def _charts(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    proof: Proof,
-    cutting: Callable[[int, int, float], Cut],
-) -> Iterator[ChartPart]:
-    texts = {t.name: t for t in instructions.charts}
-    for chart in design.charts:
-        found = chart_places.uses(design, counts, chart)
+def _charts(guide: Guide, pattern: ProvenPattern, cutting: Callable[[int, int, float], Cut]) -> Iterator[ChartPart]:
+    for chart in pattern.design.charts:
+        found = chart_places.uses(pattern.design, pattern.counts, chart)
         if found:
-            yield _part(guide, design, chart, found, texts.get(chart.name), proof, cutting)
+            yield _part(guide, pattern, chart, found, cutting)
 
 
 def anchor(chart: str) -> str:
@@ -61,13 +51,12 @@ def anchor(chart: str) -> str:
 
 def _part(
     guide: Guide,
-    design: Design,
+    pattern: ProvenPattern,
     chart: Chart,
     found: tuple[chart_places.ChartUse, ...],
-    text: ChartText | None,
-    proof: Proof,
     cutting: Callable[[int, int, float], Cut],
 ) -> ChartPart:
+    design, text = pattern.design, next((t for t in pattern.instructions.charts if t.name == chart.name), None)
     fabric = _fabric(design, chart, found)
     whole = cutting(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
     lines = chart_places.centres(guide, chart, found)
@@ -80,11 +69,11 @@ def _part(
         )
         for window in whole.sheets
     )
-    shown = _picture(chart, found, proof)
+    shown = _picture(chart, found, pattern.proof)
     return ChartPart(
         anchor=anchor(chart.name),
         title=sentence(text.title if text else guide.say("chart", chart=name_of(chart.name))),
-        facts=tuple(_facts(guide, design, chart, fabric, len(lines))),
+        facts=tuple(_facts(guide, design, chart, fabric, len(lines), _most_repeats(found))),
         notes=tuple(n.text for n in text.notes if n.kind not in SAID_ABOVE) if text else (),
         cut_note=guide.say("chart/cut", sheets=len(sheets)) if several else "",
         map=chart_drawing.sheet_map(guide, chart, whole) if several else None,
@@ -120,7 +109,12 @@ def seen(guide: Guide, right_side: str) -> str:
     return guide.say(f"chart/seen-{right_side}")
 
 
-def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: int) -> Iterator[Fact]:
+def _most_repeats(found: tuple[chart_places.ChartUse, ...]) -> int:
+    """As often as whole repeats lie side by side, wherever most do."""
+    return max((at[1].repeats for use in found for at in use.sized if at is not None), default=0)
+
+
+def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: int, most_repeats: int) -> Iterator[Fact]:
     def fact(name: str, text: str) -> Fact:
         return Fact(guide.say(f"chart/{name}"), text)
 
@@ -131,7 +125,8 @@ def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: 
         sides = ((chart.before, "left"), (chart.after, "right"))
         once = tuple(guide.say("chart/once-at", count=count, side=side) for count, side in sides if count)
         first, last = chart.before + 1, chart.before + chart.repeat
-        yield fact("repeat", guide.say("chart/repeated", first=first, last=last, rows=rows, once=guide.listed(once)))
+        key = "chart/repeated" if most_repeats > 1 else "chart/repeated-upwards"
+        yield fact("repeat", guide.say(key, first=first, last=last, rows=rows, once=guide.listed(once)))
     else:
         yield fact("size", guide.say("chart/worked-once", width=chart.width, rows=rows))
     if centres > 1:

@@ -6,15 +6,15 @@ from collections.abc import Sequence
 from typing import TypeVar
 
 from walewright.guide.model import Advice
-from walewright.sheet.model import HowTo
+from walewright.sheet.model import HowTo, Tension
 
 T = TypeVar("T")
 
-CHARACTERS = 42
-"""Characters to a line of a how-to, three of which stand side by side."""
+CHARACTERS, BESIDE = 62, 35
+"""Characters to a line of a how-to, two of which stand side by side, and to one beside its drawing."""
 
-LINE, HEAD, WIDEST = 3.95, 10.0, 54.0
-"""Height of a line of a how-to, and of all about it that is no line; what a drawing is wide at most, mm."""
+LINE, HEAD, WIDEST, GAP = 3.95, 6.6, 36.0, 1.2
+"""Height of a line of a how-to, and of its heading; what a drawing is wide at most, and what stays white about it, mm."""
 
 
 def in_columns(items: Sequence[T], count: int, long: bool = False) -> list[list[T]]:
@@ -45,6 +45,10 @@ def _runs(items: Sequence[T], weights: Sequence[float], count: int) -> list[list
 
 
 def _weight(item: object) -> float:
+    if isinstance(item, HowTo):
+        return _height(item)
+    if isinstance(item, Tension):
+        return 260.0 + len(item.text)
     if isinstance(item, Advice):
         return 60.0 + sum(len(line) + 12 for line in item.lines)
     if isinstance(item, str):
@@ -56,20 +60,25 @@ def _words(row: tuple[object, ...]) -> float:
     return sum(len(str(word)) for word in row) + 12.0
 
 
-def in_rows(ways: Sequence[HowTo], count: int) -> list[list[HowTo]]:
-    """How-tos in rows of so many, each beside others about as high and the lowest row first, so that little of the page stays
-    white; a row that is not full is the last. One above the other they stay in their order."""
+def in_boxes(ways: Sequence[HowTo], count: int) -> tuple[list[list[HowTo]], list[list[HowTo]]]:
+    """How-tos in so many columns: first a row of the lowest, which stay with the heading above them where little of the page is
+    left; then all others in columns about as long, which are parted wherever a page ends. The highest come first in each: where a
+    page ends a low one stays behind, and little of it stays white."""
     if count == 1:
-        return [[way] for way in ways]
-    high = sorted(ways, key=_height)
-    few = len(high) % count
-    rows = [high[:few]] * bool(few) + [high[i : i + count] for i in range(few, len(high), count)]
-    order = list(ways).index
-    # They are in the order of their heights but for the row that is not full.
-    return sorted((sorted(row, key=order) for row in rows), key=lambda row: len(row) < count)
+        return [list(ways[:1])], [list(ways[1:])] if len(ways) > 1 else []
+    falling = sorted(ways, key=_height, reverse=True)
+    lowest = falling[-count:]
+    columns: list[list[HowTo]] = [[] for _ in range(count)]
+    for way in falling[:-count]:
+        min(columns, key=lambda column: sum(map(_height, column))).append(way)
+    return [[way] for way in ways if way in lowest], [column for column in columns if column]
 
 
 def _height(way: HowTo) -> float:
+    """Of a box, its drawing at the left and the words round it, mm."""
     shown = way.drawing
-    lines = sum(-(-len(line) // CHARACTERS) for line in way.lines)
-    return HEAD + shown.height * min(1.0, WIDEST / shown.width) + LINE * lines
+    high = shown.height * min(1.0, WIDEST / shown.width) + GAP
+    characters = sum(len(line) for line in way.lines)
+    beside = int(high / LINE + 1) * BESIDE
+    lines = -(-max(0, characters - beside) // CHARACTERS)
+    return HEAD + (high + LINE * lines if lines else max(high, LINE * -(-characters // BESIDE)))

@@ -8,12 +8,8 @@ from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
-from walewright.figures.trims import finishes
-from walewright.fit.model import Fit
-from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
-from walewright.proof.model import Proof
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
 from walewright.sheet.caring import care
 from walewright.sheet.charts import charts, other_pictures
@@ -21,51 +17,31 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.joins import with_joins
-from walewright.sheet.legends import legend
+from walewright.sheet.legends import drawn_turned, legend
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
+from walewright.sheet.proven import ProvenPattern
+from walewright.sheet.shared import shared
 from walewright.solve.model import Counts
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
 
-def compose(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    proof: Proof,
-    options: PageOptions,
-    fit: Fit | None = None,
-    picture: ReadyPicture | None = None,
-    glued: GluedSizes | None = None,
-) -> Sheet:
-    """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions. All come from one build and
-    have the same sizes in the same order. `fit`: the garment as it is worn; without it nothing is printed that goes round a
-    body. `picture` is the photograph that the design names, read and made ready. `glued`: what meets what; without it there is no
-    drawing of making up."""
-    guide = guide.on_plates() if design.machine.plates else guide
-    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
-    made = _sheet(guide, design, counts, replace(instructions, sizes=design.sizes), proof, options, fit, picture, glued)
-    return replace(made, narrow=_narrow(instructions, options))
+def compose(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
+    """The sheet of a proven pattern, in the language of `guide`, which is that of the instructions."""
+    guide = guide.on_plates() if pattern.design.machine.plates else guide
+    sizes = tuple(map(name_of, pattern.design.sizes))
+    pattern = replace(pattern, design=replace(pattern.design, sizes=sizes), instructions=replace(pattern.instructions, sizes=sizes))
+    return replace(_sheet(guide, pattern, options), narrow=_narrow(pattern.instructions, options))
 
 
-def _sheet(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    proof: Proof,
-    options: PageOptions,
-    fit: Fit | None,
-    picture: ReadyPicture | None,
-    glued: GluedSizes | None,
-) -> Sheet:
+def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
+    design, counts, instructions, proof, fit = pattern.design, pattern.counts, pattern.instructions, pattern.proof, pattern.fit
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
-    sections = _sections(guide, design, counts, instructions, proof, options, pieces, glued)
-    charted = charts(guide, design, counts, instructions, proof, options.large_print)
+    sections = _sections(guide, pattern, options, pieces)
+    charted = charts(guide, pattern, options.large_print)
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
@@ -76,9 +52,9 @@ def _sheet(
         story=texts["story"],
         notes=texts["note"],
         cover_facts=_cover_facts(guide, design, " ".join(texts["difficulty"])),
-        cover=cover(guide, design, counts, pieces, glued),
+        cover=cover(guide, design, counts, pieces, pattern.glued),
         contents=_contents(guide, design, sections, instructions, charted),
-        sizes=size_table(guide, design, pieces, fit, options.units),
+        sizes=size_table(guide, design, counts, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),
         materials=supplies.yarn_table(guide, design, proof),
         materials_notes=supplies.yarn_notes(guide, design, proof),
@@ -110,7 +86,7 @@ def _sheet(
         regraded_line=regrading.regraded_line(guide, design, options.units),
         words=page_words(guide),
         regrade=regrading.to_regrade(guide, design, options.units),
-        photograph=_photograph(design, picture),
+        photograph=_photograph(design, pattern.picture),
     )
 
 
@@ -120,19 +96,12 @@ def _narrow(instructions: Instructions, options: PageOptions) -> bool:
 
 
 def _sections(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    proof: Proof,
-    options: PageOptions,
-    pieces: tuple[MeasuredPiece, ...],
-    glued: GluedSizes | None,
+    guide: Guide, pattern: ProvenPattern, options: PageOptions, pieces: tuple[MeasuredPiece, ...]
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    drawings = _drawings(guide, design, pieces, counts, options.units)
-    bare = parts(guide, design, counts, instructions, proof, drawings, options.units, _narrow(instructions, options))
-    return with_joins(guide, design, counts, instructions, glued, pieces, bare)
+    drawings = _drawings(guide, pattern.design, pieces, pattern.counts, options.units)
+    bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
+    return with_joins(guide, pattern, pieces, bare)
 
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")
@@ -149,17 +118,17 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 
 def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
-    size, sizes = middle_size(counts), design.sizes
-    scale, trims = fitting_scale(pieces, size), finishes(design)
-    drawn = {p.piece.name: drawing(guide, p, sizes, size, units, scale, design.fabrics, trims) for p in pieces}
-    return {p.piece.name: (drawn[p.piece.name], legend(guide, p, sizes, units)) for p in pieces}
+    at = design.at(middle_size(counts))
+    scale = fitting_scale(at, pieces)
+    shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
+    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
     sizes = "\N{NO-BREAK SPACE}· ".join(size.replace(" ", "\N{NO-BREAK SPACE}") for size in design.sizes)
     facts = [Fact(guide.say("cover/sizes" if len(design.sizes) > 1 else "cover/size"), sizes)]
-    yarns = ", ".join(y.label for y in design.bought())
-    facts.append(Fact(guide.say("cover/yarn"), sentence(yarns)))
+    first, rest = shared([y.label for y in design.bought()], ", ")
+    facts.append(Fact(guide.say("cover/yarn"), sentence(guide.say("cover/yarns", first=first, rest=rest))))
     bed = design.machine
     facts.append(Fact(guide.say("machine"), guide.say("cover/machine", machine=sentence(bed.called), needles=bed.needles)))
     facts += regrading.choices(guide, design)

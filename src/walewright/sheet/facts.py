@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import zip_longest
 
-from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedZone
+from walewright.counted.model import SizedBand, SizedPiece, SizedSlot, SizedWedge, SizedZone
 from walewright.counted.needles import last_row
 from walewright.design.model import Design, EdgeName, Edging, Piece
 from walewright.figures.marks import alike, motifs, slots_name
@@ -14,6 +15,7 @@ from walewright.guide.numbers import SizedFigure, figure, sentence
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof
 from walewright.report.said import said
+from walewright.sheet.fitting import NONE
 from walewright.sheet.model import Fact
 from walewright.sheet.supplies import dial_words, stitch_words
 from walewright.solve.model import Counts
@@ -24,8 +26,8 @@ def _fact(guide: Guide, label: str, key: str, **facts: str | int) -> Fact:
     return Fact(guide.say(f"fact/{label}"), guide.say(f"fact/{key}", **facts))
 
 
-def section_facts(guide: Guide, design: Design, counts: Counts, section: Section) -> Iterator[Fact]:
-    """The facts of a piece, an edging on a piece, or a band."""
+def section_facts(guide: Guide, design: Design, counts: Counts, section: Section, drawn: bool = True) -> Iterator[Fact]:
+    """The facts of a piece, which has a drawing of its own if `drawn`, of an edging on a piece, or of a band."""
     fabric_name = _fabric(design, section.name)
     if fabric_name is not None:
         fabric = design.fabric(fabric_name)
@@ -36,7 +38,7 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
         yield Fact(guide.say("fact/make"), *guide.figured("fact/alike", count=figure([str(n) for n in section.copies])))
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
-        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])
+        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes], drawn)
     for band in design.bands:
         if band.name == section.name:
             yield Fact(guide.say("fact/along"), _edges(guide, band.along))
@@ -56,9 +58,9 @@ def _fabric(design: Design, section: str) -> str | None:
     return edging.fabric if edging else None
 
 
-def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
+def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece], drawn: bool) -> Iterator[Fact]:
     if piece.mirror_of is not None:
-        yield _fact(guide, "mirror", "mirror-of", piece=name_of(piece.mirror_of))
+        yield _fact(guide, "mirror", "mirror-of" if drawn else "mirror-as-drawn", piece=name_of(piece.mirror_of))
     if len(sized) == 1:
         # With more sizes these figures stand in the legend.
         yield _fact(guide, "widest", "stitches", count=sized[0].widest)
@@ -96,10 +98,8 @@ def _slots(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
     for number in range(min(len(g) for g in groups)):
         of_size = [g[number] for g in groups]
         one = of_size[0][0]
-        rows = [
-            [_row(s, slots[min(i, len(slots) - 1)].row) for s, slots in zip(sized, of_size, strict=True)]
-            for i in _distinct_rows(of_size)
-        ]
+        at_rows = [list(dict.fromkeys(_row(s, slot.row) for slot in slots)) for s, slots in zip(sized, of_size, strict=True)]
+        rows = list(zip_longest(*at_rows, fillvalue=NONE))
         at = "; ".join((_counter(guide, rows[0]).marked, *(figure(row).marked for row in rows[1:])))
         if one.taken == "eyelet":
             told = guide.figured("fact/eyelets", count=figure([str(len(s)) for s in of_size]), rows=at)
@@ -109,12 +109,6 @@ def _slots(guide: Guide, sized: list[SizedPiece]) -> Iterator[Fact]:
             needles = _needles(guide, of_size)
             told = guide.figured(f"fact/slots-{one.taken}", stitches=stitches, several=several, needles=needles, rows=at)
         yield Fact(sentence(slots_name(guide, of_size[0])), *told)
-
-
-def _distinct_rows(of_size: Sequence[list[SizedSlot]]) -> list[int]:
-    """Indices of the slots of a group that begin a row of their own."""
-    first = of_size[0]
-    return [i for i, slot in enumerate(first) if all(slot.row != before.row for before in first[:i])]
 
 
 def _needles(guide: Guide, of_size: Sequence[list[SizedSlot]]) -> str:
@@ -141,11 +135,17 @@ def _wedges(guide: Guide, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fac
     for number in range(min(len(s.wedges) for s in sized)):
         found = [s.wedges[number] for s in sized]
         one = found[0]
-        low = _counter(guide, [_row(s, w.from_row) for s, w in zip(sized, found, strict=True)])
-        rows, held = figure([str(w.to_row - w.from_row) for w in found]), figure([str(w.reach) for w in found])
+        low = _counter(guide, [_row(s, w.from_row + _later(s, w)) for s, w in zip(sized, found, strict=True)])
+        # The first two rows after the return, or the one before the first hold and one after it, are knitted by all.
+        rows, held = figure([str(w.to_row - w.from_row - 2) for w in found]), figure([str(w.reach) for w in found])
         sides = guide.say(f"fact/{one.edge}-edge")
         told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low)
         yield Fact(sentence(guide.said(named[one.name])) if one.name in named else guide.say("fact/short-rows"), *told)
+
+
+def _later(sized: SizedPiece, wedge: SizedWedge) -> int:
+    """A row that is knitted first where the carriage stands at the held side: at the right at even rows, in a part at its own."""
+    return 1 if wedge.edge == "right" or sized.parted(wedge.from_row) is not None else 0
 
 
 def _zones(guide: Guide, design: Design, sized: list[SizedPiece]) -> Iterator[Fact]:

@@ -2,28 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from walewright.design.model import Design
+from walewright.counted.bands import depth_cm
+from walewright.design.model import Band, Design, PerSize
 from walewright.design.model.credit import Credit
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.measures import LaidPiece, MeasuredPiece, name_of
+from walewright.figures.sideways import lying_sideways
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches, sentence
 from walewright.report.said import Said, said
 from walewright.sheet import fitting
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
+from walewright.sheet.shared import shared
+from walewright.solve.model import Counts
+from walewright.trade.edgings import EDGINGS
 
 FinishedMeasure = tuple[str, Said, tuple[float, ...]]
 """(piece, what, cm in each size)"""
 
 
-def size_table(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str) -> SizesTable:
+def size_table(
+    guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], fit: Fit | None, units: str
+) -> SizesTable:
     """To fit, from the source's size rows so marked; finished, from the knitted garment; ease, where both are known."""
     to_fit = tuple(Row(sentence(m.name), _cells(guide, m.values, units)) for m in design.measurements if m.to_fit)
-    finished = tuple(Row(label, _cells(guide, values, units)) for label, values in _finished(guide, pieces, fit))
+    finished = tuple(Row(label, _cells(guide, values, units)) for label, values in _finished(guide, design, counts, pieces, fit))
     between = tuple(
-        Row(label, _cells(guide, values, units)) for label, values in (fitting.eases(guide, fit) if fit is not None else ())
+        Row(label, tuple(TableCell(*guide.difference(*pair, units)) for pair in zip(made, body, strict=True)))
+        for label, made, body in (fitting.compared(guide, fit) if fit is not None else ())
     )
     named = (("sizes/to-fit", to_fit), ("sizes/finished", finished), ("sizes/ease", between))
     groups = tuple(RowGroup(guide.say(title), rows) for title, rows in named if rows)
@@ -67,7 +75,10 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
 
 def credit_words(guide: Guide, credit: Credit) -> str:
     """Where a row's figures are from."""
-    return guide.say("credit", published=credit.published, recalled=credit.recalled, own=credit.own)
+    first, rest = shared(credit.published, "; ")
+    unit, numbers = shared(rest, " ") if first else ("", rest)
+    told = (guide.say("credit/shared", first=first, unit=unit, rest=numbers),) if first else rest
+    return guide.say("credit", published=told, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))
 
 
 def seam_note(guide: Guide, design: Design, units: str) -> str:
@@ -88,29 +99,77 @@ def _cells(guide: Guide, values: tuple[float, ...], units: str) -> tuple[TableCe
 # ----------------------------------------------------------------- rows of the table
 
 
-def _finished(guide: Guide, pieces: tuple[MeasuredPiece, ...], fit: Fit | None) -> Iterator[tuple[str, tuple[float, ...]]]:
+def _finished(
+    guide: Guide, design: Design, counts: Counts, pieces: tuple[MeasuredPiece, ...], fit: Fit | None
+) -> Iterator[tuple[str, tuple[float, ...]]]:
     if fit is not None:
         yield from fitting.finished(guide, fit)
     round_them = {name for g in fit.girths for name in g.over} if fit is not None else set()
-    yield from _merged(guide, [f for p in pieces for f in _of_piece(p, with_widths=p.piece.name not in round_them)])
+    across = _sideways(design, fit)
+    rows = [
+        row
+        for p in pieces
+        for row in (_across(design, p) if p.piece.name in across else _of_piece(design, counts, p, p.piece.name not in round_them))
+    ]
+    yield from _merged(guide, rows)
 
 
-def _of_piece(piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
+def _sideways(design: Design, fit: Fit | None) -> frozenset[str]:
+    """Pieces whose rows run up and down when they are worn: what goes round lies along the ends of their rows."""
+    levels = {p.name: {level.name for level in p.levels} for p in design.pieces}
+    girths = fit.girths if fit is not None else ()
+    return lying_sideways(design) | {g.piece for g in girths if g.piece in levels and g.at not in levels[g.piece]}
+
+
+def _across(design: Design, piece: MeasuredPiece) -> Iterator[FinishedMeasure]:
+    """Of a piece that is worn with its rows up and down how long it is then: its widest row. How far its rows go on is a girth, or
+    reaches from hand to hand."""
+    widths = [m.values for m in piece.measures if m.place in ("start", "across")]
+    own = {run.name for run in (*piece.piece.left, *piece.piece.right)}
+    bands = [b for b in design.bands for e in b.along if e.piece == piece.piece.name and e.edge in own and _ends_it(design, b)]
+    named = said("measure/as-worn", bands=tuple(dict.fromkeys(name_of(b.edging) for b in bands)))
+    yield piece.piece.name, named, tuple(max(of) for of in zip(*widths, strict=True))
+    yield from ((piece.piece.name, m.named, m.values) for m in piece.measures if m.place == "worn")
+
+
+def _ends_it(design: Design, band: Band) -> bool:
+    """Whether the band makes what it hangs on longer: it lies neither round a neck of several pieces nor turned in."""
+    return len({e.piece for e in band.along}) == 1 and not EDGINGS[design.edging(band.edging).kind].turned_in
+
+
+def _of_piece(design: Design, counts: Counts, piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
-    repeated = any(s.repeats for s in piece.sized)
+    repeated = any(p.sized.repeats for p in piece.laid)
+    hung = [b for b in design.bands if [(e.piece, e.edge) for e in b.along] in ([(piece.piece.name, e)] for e in ("start", "end"))]
     for m in piece.measures:
+        if m.place == "whole" and not repeated and hung:
+            yield piece.piece.name, *_with_bands(design, counts, piece, hung, m.values)
+            continue
         wanted = (m.place == "whole" and not repeated) or (m.place == "rise" and not has_whole)
         if wanted or m.place in ("neck width", "worn") or (with_widths and m.place in ("start", "across")):
             yield piece.piece.name, m.named, m.values
     if repeated:
-        yield piece.piece.name, said("measure/length-unrolled"), tuple(_unrolled(piece, i) for i in range(len(piece.sized)))
+        yield piece.piece.name, said("measure/length-unrolled"), tuple(map(_unrolled, piece.laid))
 
 
-def _unrolled(piece: MeasuredPiece, size: int) -> float:
+def _with_bands(design: Design, counts: Counts, piece: MeasuredPiece, hung: Sequence[Band], bare: PerSize) -> tuple[Said, PerSize]:
+    """The length with what is hung on its ends: a scarf has a hem at both."""
+    of = piece.piece
+    longer = [b for b in hung if not EDGINGS[design.edging(b.edging).kind].turned_in]
+    depths_of = ((of.start_edging, [p.of.edging_cm for p in piece.laid]), (of.end_edging, [p.of.end_cm for p in piece.laid]))
+    edged = [n for n, cm in depths_of if n and any(cm)]
+    names = tuple(dict.fromkeys(map(name_of, (*edged, *(b.edging for b in longer)))))
+    sized = [{band.name: band for band in garment.bands} for garment in counts.sizes]
+    depths = [tuple(depth_cm(design, of_size[b.name]) for of_size in sized) for b in longer]
+    both = len(edged) + len(longer) == 2 and len(names) == 1
+    named = said("measure/length-both", edging=names) if both else said("measure/length", edging=names, once=False)
+    return named, tuple(map(sum, zip(bare, *depths, strict=True)))
+
+
+def _unrolled(piece: LaidPiece) -> float:
     """Length in cm with every repeat knitted."""
-    sized, of = piece.sized[size], piece.counted[size]
-    more = sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in sized.repeats)
-    return piece.full_height(size) + more
+    of = piece.of
+    return piece.full_height + sum((r.times - 1) * (of.height_cm(r.to_row) - of.height_cm(r.from_row)) for r in of.sized.repeats)
 
 
 def _merged(guide: Guide, rows: list[FinishedMeasure]) -> Iterator[tuple[str, tuple[float, ...]]]:

@@ -59,13 +59,18 @@ def reach_label(guide: Guide, reach: Reach, several: bool) -> str:
 
 
 def eases(guide: Guide, fit: Fit) -> Iterator[EaseRow]:
-    """Finished less body: girths, and, where the body's is known, reach."""
+    """Finished less body."""
+    for label, made, body in compared(guide, fit):
+        yield label, tuple(a - b for a, b in zip(made, body, strict=True))
+
+
+def compared(guide: Guide, fit: Fit) -> Iterator[tuple[str, PerSize, PerSize]]:
+    """What is finished, and the body's: girths, and, where the body's is known, reach."""
     for ease in fit.eases:
-        yield ease_label(guide, ease), ease.ease
+        yield ease_label(guide, ease), ease.finished, ease.body
     for reach in fit.reaches:
         if reach.body:
-            values = tuple(a - b for a, b in zip(reach.values, reach.body, strict=True))
-            yield guide.say("fit/neck-to-wrist"), values
+            yield guide.say("fit/neck-to-wrist"), reach.values, reach.body
 
 
 def ease_label(guide: Guide, ease: Ease) -> str:

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design
+from walewright.figures.drawn import drawn
 from walewright.figures.making_up import JoinsDrawn, Numbered, making_up
 from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.sheet.model import JoinsPicture, SheetPart, Stage
-from walewright.solve.model import Counts
+from walewright.sheet.proven import ProvenPattern
 from walewright.write.model import Instructions, Section
 
 JOINING = "JoinEdges"
@@ -20,20 +21,15 @@ JOINING = "JoinEdges"
 
 
 def with_joins(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    glued: GluedSizes | None,
-    pieces: Sequence[MeasuredPiece],
-    parts: tuple[SheetPart, ...],
+    guide: Guide, pattern: ProvenPattern, pieces: Sequence[MeasuredPiece], parts: tuple[SheetPart, ...]
 ) -> tuple[SheetPart, ...]:
     """`parts`, one a section of the instructions, with the pictures and their numbers; as they are where nothing is joined."""
-    pictures = _pictures(guide, design, counts, glued, pieces) if glued is not None else []
+    glued, instructions = pattern.glued, pattern.instructions
+    pictures = _pictures(guide, pattern, glued, pieces) if glued is not None else []
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
     if not pictures or not joining:
         return parts
-    numbers = _by_origin([made for made, _ in pictures])
+    numbers = _by_line(_by_origin([made for made, _ in pictures]), instructions)
     told = [
         replace(part, stages=_numbered(part.stages, section, numbers)) if section.joining else part
         for part, section in zip(parts, instructions.sections, strict=True)
@@ -43,14 +39,14 @@ def with_joins(
 
 
 def _pictures(
-    guide: Guide, design: Design, counts: Counts, glued: GluedSizes, pieces: Sequence[MeasuredPiece]
+    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece]
 ) -> list[tuple[JoinsDrawn, JoinsPicture]]:
     """One for all sizes that are put together alike, of a size in their middle."""
     found: list[tuple[JoinsDrawn, JoinsPicture]] = []
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
-        made = making_up(guide, design, counts, group, pieces, sizes[(len(sizes) - 1) // 2])
+        made = making_up(guide, drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group))
         if made is not None:
-            names = tuple(design.sizes[size] for size in sizes)
+            names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
             numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
             found.append((made, JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)))
@@ -65,14 +61,25 @@ def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
     return found
 
 
-def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Mapping[int, Numbered]]) -> tuple[Stage, ...]:
-    """Each line that joins edges with the numbers of the statement that it was written from."""
+def _by_line(numbers: Mapping[str, Mapping[int, Numbered]], instructions: Instructions) -> dict[str, Iterator[str]]:
+    """What stands at each line that joins edges, by the statement that it was written from, in the order of the lines. A statement
+    that is worked in as many lines as it has numbers has one at each; else all of them at each."""
+    joining = [s for of in instructions.sections if of.joining for p in of.paragraphs for s in p.sentences if JOINING in s.kinds]
+    lines = Counter(sentence.origin for sentence in joining)
+    return {
+        origin: iter([str(n) for n in found] if len(found) == lines[origin] else [", ".join(map(str, found))] * lines[origin])
+        for origin, found in numbers.items()
+    }
+
+
+def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]]) -> tuple[Stage, ...]:
+    """Each line that joins edges with its number."""
     paragraphs = [p for p in section.paragraphs if p.sentences]
     made = []
     for stage, paragraph in zip(stages, paragraphs, strict=True):
         sentences = [s for s in paragraph.sentences if not (stage.rows and s.cells is not None)]
         lines = tuple(
-            replace(line, joint=", ".join(str(n.number) for n in numbers.get(sentence.origin, {}).values()))
+            replace(line, joint=next(numbers[sentence.origin]) if sentence.origin in numbers else "")
             if JOINING in sentence.kinds
             else line
             for line, sentence in zip(stage.lines, sentences, strict=True)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
+from collections.abc import Iterable
+
+from walewright.figures.measures import MeasuredPiece, name_of
 from walewright.figures.schematic import labels, lettered
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
@@ -14,15 +16,27 @@ def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: st
     if not lettered(piece, sizes):
         return None
     rows = tuple(
-        Row(m.label(guide), tuple(_cell(guide, m, i, units) for i in range(len(sizes))), key=key)
+        Row(m.label(guide), tuple(_cell(guide, cm, units) for cm in m.values), key=key)
         for (key,), m in zip(labels(guide, piece, sizes, units), piece.measures, strict=True)
     )
     caption = guide.say("legend", piece=name_of(piece.piece.name), unit=guide.say(f"unit/{units}"))
     return SizesTable(caption, sizes, (RowGroup("", rows),))
 
 
-def _cell(guide: Guide, measure: DrawnMeasure, size: int, units: str) -> TableCell:
-    value = measure.values[size]
+def drawn_turned(guide: Guide, piece: MeasuredPiece, pieces: Iterable[MeasuredPiece]) -> bool:
+    """Whether the drawing of another piece, turned round, and its figures hold for `piece`, which needs none of its own."""
+    model = next((p for p in pieces if p.piece.name == piece.piece.mirror_of and p.piece.mirror_of is None), None)
+    return model is not None and _shown(guide, model) == _shown(guide, piece)
+
+
+def _shown(guide: Guide, piece: MeasuredPiece) -> tuple[object, ...]:
+    """What a drawing shows besides the outline: how long everything is, and how much lies in it."""
+    each = (laid.sized for laid in piece.laid)
+    inside = tuple((len(s.slots), len(s.zones), len(s.charts), len(s.openings), len(s.wedges)) for s in each)
+    return inside, tuple((m.place, m.unit, tuple(map(guide.cm, m.values))) for m in piece.measures)
+
+
+def _cell(guide: Guide, cm: float, units: str) -> TableCell:
     if units == "both":
-        return TableCell(guide.cm(value), f"{inches(value)}″")
-    return TableCell(inches(value) if units == "in" else guide.cm(value))
+        return TableCell(guide.cm(cm), f"{inches(cm)}″")
+    return TableCell(inches(cm) if units == "in" else guide.cm(cm))

@@ -54,12 +54,22 @@ class Row:
         return all(len(c.text) + len(c.under) <= 10 for c in self.cells)
 
 
+MANY_ALIKE = 3
+"""Rows with equal figures in all sizes: so many are rather said in one line."""
+
+
 @dataclass(frozen=True, slots=True)
 class RowGroup:
     """Rows under a small heading ("To fit"), which may be empty."""
 
     title: str
     rows: tuple[Row, ...]
+
+    @property
+    def alike(self) -> tuple[Row, ...]:
+        """The rows that say the same in all sizes, where there are enough of them to be said in one line."""
+        found = tuple(row for row in self.rows if len(row.cells) > 1 and len(set(row.cells)) == 1)
+        return found if len(found) >= MANY_ALIKE else ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,7 +170,7 @@ MOST_ABREAST = 4
 
 @dataclass(frozen=True, slots=True)
 class SheetPart:
-    """A piece, edging or band: one section of the pages. `short`: it is kept on one page;
+    """A `piece`, edging or band: one section of the pages. `short`: it is kept on one page;
     `headed`: its stages have headings. `counted`, `sided`: some of its lines have the row counter, or the carriage's side, in a
     column."""
 
@@ -172,6 +182,7 @@ class SheetPart:
     drawing: Drawing | None
     legend: SizesTable | None
     stages: tuple[Stage, ...]
+    piece: bool
     short: bool
     headed: bool
     counted: bool
@@ -180,6 +191,15 @@ class SheetPart:
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: tuple[JoinsPicture, ...] = ()
     """In the last section of making up."""
+
+    @property
+    def bare(self) -> bool:
+        """Whether its lines say by themselves what they are, and need no heads of columns: where there is nothing but steps, and a
+        heading or a numbered step stands first."""
+        first = self.stages[0] if self.stages else None
+        if first is None or self.counted or self.sided:
+            return False
+        return bool((first.title and self.headed) or first.only or (first.lines and first.lines[0].number))
 
     @property
     def boxes(self) -> int:
@@ -232,6 +252,10 @@ class ChartSheet:
     """Of a chart: where its rows lie in the drawing."""
 
 
+BESIDE_KEY = 78.0
+"""mm. A chart is at most so wide that has its key beside it."""
+
+
 @dataclass(frozen=True, slots=True)
 class ChartPart:
     """One chart: `sheets` of it, a `map` of them where there are several, where it lies (`places`), and its fabric as the bed
@@ -249,6 +273,14 @@ class ChartPart:
     picture_note: str
     cut_note: str = ""
     """Where there are several sheets: how they go together."""
+
+    @property
+    def narrow(self) -> bool:
+        """Whether its key goes beside it."""
+        if self.map is not None or len(self.sheets) != 1:
+            return False
+        drawing = self.sheets[0].drawing
+        return drawing.width * drawing.scale <= BESIDE_KEY
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,20 +6,21 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 
-from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
-from walewright.proof.model import Proof
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
 from walewright.sheet.model import Fact, RowLine, SheetPart, SizesTable, Stage, StepLine
+from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.unbroken import longest
-from walewright.solve.model import Counts
-from walewright.write.model import Instructions, Paragraph, Run, Section, Sentence
+from walewright.write.model import Paragraph, Run, Section, Sentence
 
-Drawings = dict[str, tuple[Drawing, SizesTable | None]]
-"""Piece name -> its schematic and legend."""
+Schematic = tuple[Drawing | None, SizesTable | None]
+"""The schematic of a piece and its legend, as far as there are any."""
+
+Drawings = dict[str, Schematic]
+"""By the piece's name."""
 
 
 FEW = 12
@@ -35,24 +36,16 @@ BESIDE = 20
 """Characters of a graded figure that go beside a drawing; facts with longer ones stand beneath it."""
 
 
-def parts(
-    guide: Guide,
-    design: Design,
-    counts: Counts,
-    instructions: Instructions,
-    proof: Proof,
-    drawings: Drawings,
-    units: str,
-    narrow: bool = False,
-) -> tuple[SheetPart, ...]:
+def parts(guide: Guide, pattern: ProvenPattern, drawings: Drawings, narrow: bool = False) -> tuple[SheetPart, ...]:
     """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves."""
-    made = []
-    for section in instructions.sections:
-        drawing, legend = drawings.get(section.name, (None, None))
-        found = (*section_facts(guide, design, counts, section), *long_loops(guide, proof, section.name))
-        facts = (*found, *_schematic_fact(guide, drawing, legend, units))
-        links = by_hand(guide, design, section)
-        made.append(_part(guide, section, instructions.sizes, anchor(section.name), facts, drawing, legend, links, narrow))
+    made, design = [], pattern.design
+    for section in pattern.instructions.sections:
+        shown = drawings.get(section.name, (None, None))
+        found = section_facts(guide, design, pattern.counts, section, shown[0] is not None)
+        facts = (*found, *long_loops(guide, pattern.proof, section.name))
+        whole = any(piece.name == section.name for piece in design.pieces)
+        part = _part(guide, section, pattern.instructions.sizes, facts, shown, narrow=narrow, piece=whole)
+        made.append(replace(part, by_hand=by_hand(guide, design, section)))
     return tuple(made)
 
 
@@ -60,28 +53,29 @@ def _part(
     guide: Guide,
     section: Section,
     sizes: tuple[str, ...],
-    anchor: str,
     facts: tuple[Fact, ...],
-    drawing: Drawing | None,
-    legend: SizesTable | None,
-    links: tuple[tuple[str, str], ...],
+    shown: Schematic,
+    *,
     narrow: bool,
+    piece: bool,
 ) -> SheetPart:
+    drawing, legend = shown
+    drawn = drawing is not None
     stages = _stages(guide, section, sizes, narrow)
     count = sum(len(s.lines) + len(s.rows) for s in stages)
     return SheetPart(
-        anchor=anchor,
+        anchor=anchor(section.name),
         title=name_of(section.title),
-        facts=tuple(f for f in facts if drawing is None or longest(f.figures) <= BESIDE),
-        details=tuple(f for f in facts if drawing is not None and longest(f.figures) > BESIDE),
+        facts=tuple(f for f in facts if not drawn or longest(f.figures) <= BESIDE),
+        details=tuple(f for f in facts if drawn and longest(f.figures) > BESIDE),
         drawing=drawing,
         legend=legend,
         stages=stages,
-        short=drawing is None and count <= SHORT,
-        headed=drawing is not None or count > FEW,
+        short=not piece and count <= SHORT,
+        piece=piece,
+        headed=piece or count > FEW,
         counted=any(line.row for s in stages for line in s.lines),
         sided=any(line.side for s in stages for line in s.lines),
-        by_hand=links,
     )
 
 
@@ -89,13 +83,6 @@ def anchor(name: str) -> str:
     """The place of a section on the pages."""
     # Piece names are words of letters, digits and underscores; a section's name may join two with a space.
     return "part-" + re.sub(r"[^A-Za-z0-9_]+", "-", name)
-
-
-def _schematic_fact(guide: Guide, drawing: Drawing | None, legend: SizesTable | None, units: str) -> tuple[Fact, ...]:
-    # A legend names the unit itself; "both" stands with its units on the drawing.
-    if drawing is None or legend is not None or units == "both":
-        return ()
-    return (Fact(guide.say("fact/schematic"), guide.say("fact/schematic-unit", unit=guide.say(f"unit/{units}"))),)
 
 
 def _stages(guide: Guide, section: Section, sizes: tuple[str, ...], narrow: bool) -> tuple[Stage, ...]:

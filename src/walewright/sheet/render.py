@@ -21,7 +21,7 @@ from walewright import world
 from walewright.figures.model import Drawing
 from walewright.sheet.bench import BenchDocument
 from walewright.sheet.browser import PickedSizes
-from walewright.sheet.columns import in_columns, in_rows
+from walewright.sheet.columns import in_boxes, in_columns
 from walewright.sheet.loading import renderer
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
@@ -144,7 +144,7 @@ def _templates() -> SandboxedEnvironment:
         "lettering": lettering,
         "in_columns": in_columns,
         "in_style": in_style,
-        "in_rows": in_rows,
+        "in_boxes": in_boxes,
     }
     return environment
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
@@ -18,6 +19,7 @@ from walewright.sheet import fitting
 from walewright.sheet.finished import credit_words, seam_note
 from walewright.sheet.lengths import bobbins, floats
 from walewright.sheet.model import ListTable, Sheet
+from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.reckoned import reckoned
 from walewright.sheet.regrading import source_of
 from walewright.sheet.supplies import basis_words, dial_words, stitch_words, together
@@ -26,10 +28,12 @@ WIDE, HANGING = 96, 94
 """Characters of a line, and of one of several that hang below the first."""
 
 
-def text_copy(guide: Guide, sheet: Sheet, design: Design, proof: Proof, steps: str, fit: Fit | None, units: str) -> str:
+def text_copy(guide: Guide, sheet: Sheet, pattern: ProvenPattern, steps: str, units: str) -> str:
     """The whole pattern as plain text: `steps` are the instructions, `sheet` is composed of the same pattern in the same language
     and `units`, cm | in | both."""
+    design, proof, fit = pattern.design, pattern.proof, pattern.fit
     guide = guide.on_plates() if design.machine.plates else guide
+    design = replace(design, sizes=tuple(map(name_of, design.sizes)))
     long = floats(guide, design, proof)
     parts = (
         _title(sheet, design),

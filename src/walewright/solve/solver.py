@@ -8,7 +8,7 @@ from functools import cache
 
 from walewright.counted.in_size import in_size
 from walewright.counted.model import SizedGarment, SizedPiece
-from walewright.design.model import Design, EdgeJoin
+from walewright.design.model import Design, DesignInSize, EdgeJoin
 from walewright.glue.model import Glued, GluedSizes
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
@@ -141,7 +141,9 @@ def _attempted(
         answers, told, _ = _answered(design, programme, terms, answers)
         if told:
             return None, told, False
-    counts, told = _counted(replace(design, joins=joins), glued, programme, terms, answers, coupling.together, glue)
+    counts, told = _counted(
+        replace(design, joins=joins), glued, programme, terms=terms, answers=answers, together=coupling.together, glue=glue
+    )
     if counts is None:
         return None, told, False
     return counts, (*told, *let_go(design, graded, _values(answers), coupling)), True
@@ -220,7 +222,7 @@ def _without(design: Design, part: Programme, parts: Sequence[Programme], terms:
         names = dict.fromkeys(e.piece for e in (*join.one, *join.other) if design.band(e.piece) is None)
         values = {**others, **answer.values}
         made = [sized_pieces(design, design.piece(n), terms[n], values, together=False)[size] for n in names]
-        return sides_told(in_size(design, size, made), join)
+        return sides_told(in_size(design.at(size), made), join)
 
     return sides
 
@@ -271,8 +273,7 @@ def _counted(
     broken = [rule.name for rule in programme.broken(exact)]
     assert not broken, f"the solver's numbers break {broken}"
     made = {piece.name: sized_pieces(design, piece, terms[piece.name], values, together) for piece in design.pieces}
-    count = range(len(design.sizes))
-    pieces = [_hung(design, glued.in_size(i), tuple(made[p.name][i] for p in design.pieces), i) for i in count]
+    pieces = [_hung(at, glued.in_size(at.number), tuple(at.of(made[p.name]) for p in design.pieces)) for at in design.each_size]
     solved = tuple(Component(_pieces(part), answer.status, answer.objective, answer.bound) for part, answer in answers)
     return _with_bands(design, glued, pieces, solved, glue)
 
@@ -281,10 +282,9 @@ def _with_bands(
     design: Design, glued: GluedSizes, pieces: list[tuple[SizedPiece, ...]], solved: tuple[Component, ...], glue: Glue
 ) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
     """The counts of a design whose pieces are counted, by size."""
-    count = range(len(design.sizes))
     design, again, in_parts = parted(design, glued, pieces, glue)
     bands = with_ratios(bands_of(design, again, pieces))
-    views = [in_size(design, i, pieces[i]) for i in count]
+    views = [in_size(at, at.of(pieces)) for at in design.each_size]
     told = (
         *uneven_edges(design, views),
         *unmet_joins(design, again, views),
@@ -303,24 +303,24 @@ def _with_bands(
         return None, told
     garments = tuple(
         SizedGarment(
-            size=design.sizes[i],
-            pieces=pieces[i],
-            bands=bands[i],
-            joins=tuple(sized_join(views[i], join) for join in design.joins),
-            deviations=tuple(d for of in views[i].pieces.values() for d in deviations(of, i)),
-            seams=tuple(sized_seam(views[i], seam) for seam in again.in_size(i).seams),
+            size=of.at.size,
+            pieces=of.at.of(pieces),
+            bands=of.at.of(bands),
+            joins=tuple(sized_join(of, join) for join in design.joins),
+            deviations=tuple(d for piece in of.pieces.values() for d in deviations(of.at, piece)),
+            seams=tuple(sized_seam(of, seam) for seam in again.in_size(of.at.number).seams),
         )
-        for i in count
+        for of in views
     )
     parts = InParts(design.bands, design.cuts, design.joins, design.free, again) if in_parts else None
     return Counts(garments, solved, parts), in_parts
 
 
-def _hung(design: Design, glued: Glued, pieces: tuple[SizedPiece, ...], size: int) -> tuple[SizedPiece, ...]:
+def _hung(at: DesignInSize, glued: Glued, pieces: tuple[SizedPiece, ...]) -> tuple[SizedPiece, ...]:
     """The pieces of one size, those begun along edges with what they are hung on."""
     return tuple(
-        replace(sized, start_pick_ups=start_pick_ups(design, piece, sized, pieces, size, glued.lines_of(piece.name)[0]))
+        replace(sized, start_pick_ups=start_pick_ups(at, piece, sized, pieces, glued.lines_of(piece.name)[0]))
         if piece.start_way == "along"
         else sized
-        for piece, sized in zip(design.pieces, pieces, strict=True)
+        for piece, sized in zip(at.design.pieces, pieces, strict=True)
     )

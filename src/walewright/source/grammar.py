@@ -102,4 +102,4 @@ def first_words(kind: str) -> frozenset[str]:
 
 
 def _token(terminal: str) -> Token:
-    return Token(terminal, literals().get(terminal, "x"), 0, 1, 1, 1, 1, 1)
+    return Token(terminal, literals().get(terminal, "x"), 0, line=1, column=1, end_line=1, end_column=1, end_pos=1)

@@ -86,13 +86,13 @@ def _sentence(part: BenchPart, language: PrintedLanguage) -> Sentence:
     else:
         key = "bench/rows" if part.rows else "bench/counter"
     return Sentence(
-        filled_phrase(key, language, **given),
-        (0,),
-        "" if part.row is None else str(part.row),
-        part.side or "",
-        next((step.origin for step in part.body if step.origin), ""),
-        False,
-        tuple(IN_MIND.get(type(step), type(step)).__name__ for step in part.body),
+        runs=filled_phrase(key, language, **given),
+        sizes=(0,),
+        row="" if part.row is None else str(part.row),
+        side=part.side or "",
+        origin=next((step.origin for step in part.body if step.origin), ""),
+        check=False,
+        kinds=tuple(IN_MIND.get(type(step), type(step)).__name__ for step in part.body),
         bench=replace(cells, stretches=_stretches(key, language, given)),
     )
 

@@ -69,15 +69,15 @@ def chart_text(chart: Chart, language: PrintedLanguage) -> ChartText:
         *(((NoteKind.WAY, said("chart/by-blocks")),) if chart.picture else ()),
     )
     return ChartText(
-        chart.name,
-        told(said("chart", chart=chart.name)),
-        chart.rows,
-        chart.before,
-        chart.repeat,
-        chart.after,
-        chart.picture,
-        key,
-        tuple(ChartNote(kind, told(words)) for kind, words in notes),
+        name=chart.name,
+        title=told(said("chart", chart=chart.name)),
+        rows=chart.rows,
+        before=chart.before,
+        repeat=chart.repeat,
+        after=chart.after,
+        picture=chart.picture,
+        key=key,
+        notes=tuple(ChartNote(kind, told(words)) for kind, words in notes),
     )
 
 

@@ -53,7 +53,7 @@ def filled(
         elif name in _SHORT:
             yield _SHORT[name](language)
         else:
-            yield from _placed(key, name, way, noun, language, said, given)
+            yield from _placed(key, name, way=way, noun=noun, language=language, said=said, given=given)
     if at < len(template):
         yield template[at:]
 

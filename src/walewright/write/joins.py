@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from walewright.knit.steps import EdgeInSeam, SeamOf
+from walewright.knit.steps import EdgeInSeam, JoinEdges, SeamOf, Step
 from walewright.write.filling import Part, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
@@ -47,14 +47,27 @@ def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return list(filled("matched/lengths", language, said)) if said.any.one_mm else []
 
 
+LEAST_MM = 5
+"""What two sides differ by less needs no care as they are sewn: about a stitch or a row (common practice)."""
+
+
 def eased(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """What is done with the longer side."""
     if said.graded("longer_mm").always(0):
-        return [] if said.graded("easing_mm").always(0) else list(filled("eased", language, said))
+        easing = Graded(tuple(None if s is None else _differing(s) for s in said.steps), said.group)
+        told = (mm for mm in easing.values if mm is not None)
+        needless = max(told, default=0) < LEAST_MM if said.any.one_mm else easing.always(0)
+        return [] if needless else list(filled("eased", language, easing=easing))
     shorter = said.any.longer_mm < 0
     if said.any.edges == "beyond":
         return list(filled("eased/second_beyond" if shorter else "eased/first_beyond", language, said))
     return list(filled("eased/stretching" if shorter else "eased/by", language, said))
+
+
+def _differing(step: Step) -> int:
+    """What the lengths told of two sides differ by; where none are told, what may be eased in."""
+    assert isinstance(step, JoinEdges)
+    return abs(step.one_mm - step.other_mm) if step.one_mm else step.easing_mm
 
 
 def how(said: StepSaid, language: PrintedLanguage) -> list[Part]:

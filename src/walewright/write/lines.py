@@ -117,7 +117,20 @@ def grouped(printed: Sequence[Line], sizes: int, language: PrintedLanguage) -> l
             groups[-1][1].append(line)
         else:
             groups.append((head, [line]))
-    return groups
+    return _headed(groups, everybody)
+
+
+def _headed(groups: Sequence[tuple[SizeNumbers, list[Line]]], everybody: SizeNumbers) -> list[tuple[SizeNumbers, list[Line]]]:
+    """The groups; what follows lines of some sizes and is not for all of them either has a head that says so, not "All sizes"."""
+    made: list[tuple[SizeNumbers, list[Line]]] = []
+    for head, some in groups:
+        if made and made[-1][0] != everybody and head == everybody:
+            head = tuple(size for size in everybody if any(size in line.sizes for line in some))
+        if made and made[-1][0] == head:
+            made[-1] = head, [*made[-1][1], *some]
+        else:
+            made.append((head, some))
+    return made
 
 
 def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sentence:
@@ -128,13 +141,13 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
     last = line.columns[-1]
     row, side = _reached(last, group, language)
     return Sentence(
-        joined(runs),
-        line.sizes,
-        row,
-        side,
-        next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
-        all(_is_stated(_step(c)) for c in line.columns),
-        tuple(kind for c in line.columns for kind in kinds(StepSaid(c, group))),
+        runs=joined(runs),
+        sizes=line.sizes,
+        row=row,
+        side=side,
+        origin=next((s.origin for c in line.columns for s in c if s is not None and s.origin), ""),
+        check=all(_is_stated(_step(c)) for c in line.columns),
+        kinds=tuple(kind for c in line.columns for kind in kinds(StepSaid(c, group))),
         manner=_manner(_step(line.columns[0])),
         row_said=bool(row) and _row_said(line, group),
         row_graded=bool(row) and StepSaid(last, group).graded("row").whole,

@@ -1,37 +1,78 @@
-"""Listed: at which readings of the counter hands cross, move or hold stitches while a chart is worked, told where rows are knitted
-to a row far above."""
+"""Listed: at which readings of the counter hands do something by what was said before, a chart, stripes or a rib, told wherever
+rows are knitted in which they do."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, fields, replace
-from itertools import pairwise
+from typing import Any, TypeVar
 
 from walewright.design.model import Chart
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.trade.cells import CellKind
-from walewright.write.filling import Part, filled
-from walewright.write.grading import Graded
-from walewright.write.language import PrintedLanguage
-from walewright.write.rounds import graded_row
-from walewright.write.said import StepSaid, between
 from walewright.write.tally import RowTally, counted
 
 Readings = tuple[int, ...]
-"""Readings of the counter before the rows at which something is done."""
+"""Readings of the counter before the rows at which something is done; of latching up, at which it is done."""
 
 
 @dataclass(frozen=True, slots=True)
-class KnitToListed(st.KnitTo):
-    """Before which of these rows the charts ask for crosses, moves and needles to be held, however many of their stitches are in
-    work."""
+class Way:
+    """What is done on the way through some rows: crosses, moves and needles held that charts ask for, however many of their
+    stitches are in work; ribs latched up; another yarn in stripes."""
 
     crossed: Readings = ()
     moved: Readings = ()
     held: Readings = ()
+    latched: Readings = ()
+    changed: Readings = ()
     heights: Readings = ()
-    """Readings of the charts that are worked again and again."""
+    """Rows of the charts that are worked again and again."""
+    period: Readings = ()
+    """Rows of the stripes, if there are any."""
+
+    def __bool__(self) -> bool:
+        return any((self.crossed, self.moved, self.held, self.latched, self.changed))
+
+
+NOTHING = Way()
+
+
+@dataclass(frozen=True, slots=True)
+class KnitToListed(st.KnitTo):
+    way: Way = NOTHING
+
+
+@dataclass(frozen=True, slots=True)
+class KnitRowsListed(st.KnitRows):
+    way: Way = NOTHING
+
+
+@dataclass(frozen=True, slots=True)
+class RepeatListed(st.Repeat):
+    way: Way = NOTHING
+
+
+@dataclass(frozen=True, slots=True)
+class TogetherListed(st.Together):
+    way: Way = NOTHING
+
+
+PLAIN: Mapping[type[Step], type[Step]] = {
+    KnitToListed: st.KnitTo,
+    KnitRowsListed: st.KnitRows,
+    RepeatListed: st.Repeat,
+    TogetherListed: st.Together,
+}
+"""What each of these is in the plan."""
+
+
+@dataclass(frozen=True, slots=True)
+class InRowOrder(st.Repeat):
+    """What goes on together, as its moves in the order worked; `titles` are what goes on."""
+
+    titles: tuple[st.Words, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +92,36 @@ class Laid:
     def asks(self, counter: int, kinds: frozenset[CellKind]) -> bool:
         """Whether a cell of such a kind is in that row."""
         row = self.row(counter)
-        return row is not None and any(k.cell.kind in kinds for k in self.chart.key if k.symbol in self.chart.rows[row])
+        return row is not None and self._has(row, kinds)
+
+    def always(self, kinds: frozenset[CellKind]) -> bool:
+        """Whether there is one in every row: that is no news."""
+        return all(self._has(row, kinds) for row in range(len(self.chart.rows)))
+
+    def _has(self, row: int, kinds: frozenset[CellKind]) -> bool:
+        return any(k.cell.kind in kinds for k in self.chart.key if k.symbol in self.chart.rows[row])
+
+
+@dataclass(frozen=True, slots=True)
+class Striped:
+    """Stripes in force, the first row knitted when the counter reads `begun`; `yarns` has that of each row, once through."""
+
+    begun: int
+    yarns: tuple[str, ...]
+
+    def changes(self, counter: int) -> bool:
+        """Whether the row that is knitted when the counter reads so has another yarn than the one before."""
+        above = counter - self.begun
+        return above > 0 and self.yarns[above % len(self.yarns)] != self.yarns[(above - 1) % len(self.yarns)]
+
+
+@dataclass(frozen=True, slots=True)
+class RibInForce:
+    """A rib that is latched up at `rows` of the counter. `fresh`: nothing has been knitted since that was said."""
+
+    said: Step
+    rows: Readings
+    fresh: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +130,10 @@ class Going:
 
     tally: RowTally = field(default_factory=RowTally)
     charts: tuple[Laid, ...] = ()
+    stripes: Striped | None = None
+    ribs: tuple[RibInForce, ...] = ()
+    waiting: int = 0
+    """Parts that wait their turn."""
     away: frozenset[int] = frozenset()
     within: tuple[int, int] | None = None
     """Of a part that goes on after another one has been taken off: its needles, which alone are in work."""
@@ -84,29 +158,108 @@ HELD: frozenset[CellKind] = frozenset({"tuck", "slip", "long"})
 
 
 def listed(steps: Iterable[Step], drawn: Mapping[str, Chart], going: Going) -> tuple[tuple[Step, ...], Going]:
-    """The steps, rows that are knitted to a row far above with what is done on the way."""
-    if not drawn:
-        return tuple(steps), going
+    """The steps, those that knit rows with what is done on the way."""
     made: list[Step] = []
     for step in steps:
-        made.append(_with_rows(step, going) if isinstance(step, st.KnitTo) else step)
-        going = _after(step, drawn, going)
+        after = _after(step, drawn, going)
+        if isinstance(step, InRowOrder):
+            body, _ = listed(step.body, drawn, going)
+            made.append(replace(step, body=body))
+        else:
+            made.append(_with_way(step, going, after.tally.row))
+        going = after
     return tuple(made), going
 
 
-def _with_rows(step: st.KnitTo, going: Going) -> KnitToListed:
-    rows, charts = range(going.tally.row or 0, step.row), going.worked or ()
-    crossed, moved, held = (tuple(r for r in rows if any(c.asks(r, kinds) for c in charts)) for kinds in (CROSSED, MOVED, HELD))
+def _with_way(step: Step, going: Going, end: int | None) -> Step:
+    match step:
+        case st.KnitTo():
+            return _as(KnitToListed, step, way_through(going, going.tally.row or 0, step.row))
+        case st.KnitRows() if end is not None:
+            return _as(KnitRowsListed, step, way_through(going, end - step.rows, end))
+        case st.Repeat():
+            # What changes while the rows are knitted is told in them.
+            known = going.tally.row is not None and end is not None and not any(_in_force(one) for one in _each(step.body))
+            return _as(RepeatListed, step, way_through(going, going.tally.row or 0, end or 0) if known else NOTHING)
+        case st.Together(from_row=begin, to_row=last, tracks=tracks):
+            known = not any(_in_force(one) for track in tracks for one in _each(track.steps))
+            return _as(TogetherListed, step, way_through(going, begin, last) if known else NOTHING)
+    return step
+
+
+def way_through(going: Going, begin: int, end: int) -> Way:
+    """What is done in the rows from reading `begin` to `end`."""
+    rows, charts = range(begin, end), going.worked or ()
+    crossed, moved = (tuple(r for r in rows if any(c.asks(r, kinds) for c in charts)) for kinds in (CROSSED, MOVED))
     # Where needles are held for yarns too, or in every row, the chart alone says which.
-    told = held if len(held) < len(rows) and not any(c.chart.yarns for c in charts) else ()
-    heights = tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat}))
-    return KnitToListed(
-        **{f.name: getattr(step, f.name) for f in fields(step)}, crossed=crossed, moved=moved, held=told, heights=heights
+    by_chart = any(c.chart.yarns or c.always(HELD) for c in charts)
+    held = () if by_chart else tuple(r for r in rows if any(c.asks(r, HELD) for c in charts))
+    stripes = going.stripes
+    return Way(
+        crossed=crossed,
+        moved=moved,
+        held=held,
+        latched=_latched(going.ribs, begin, end),
+        changed=tuple(r for r in rows if stripes is not None and stripes.changes(r)),
+        heights=tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat})),
+        period=(len(stripes.yarns),) if stripes is not None else (),
+    )
+
+
+def _latched(ribs: Sequence[RibInForce], begin: int, end: int) -> Readings:
+    """A rib whose rows have been said in the line above, all of them in these rows, says enough."""
+    if all(rib.fresh and all(begin < row <= end for row in rib.rows) for rib in ribs):
+        return ()
+    return tuple(sorted({row for rib in ribs for row in rib.rows if begin < row <= end}))
+
+
+def in_one(ways: Sequence[Way]) -> Way:
+    """Ways that come one after the other as one."""
+    if not ways:
+        return NOTHING
+
+    last = ways[-1]
+    return Way(
+        crossed=tuple(row for way in ways for row in way.crossed),
+        moved=tuple(row for way in ways for row in way.moved),
+        held=tuple(row for way in ways for row in way.held),
+        latched=tuple(row for way in ways for row in way.latched),
+        changed=tuple(row for way in ways for row in way.changed),
+        heights=last.heights,
+        period=last.period,
+    )
+
+
+WithWay = TypeVar("WithWay", bound=Step)
+
+
+def _as(kind: type[WithWay], step: Step, way: Way) -> WithWay:
+    return kind(**{f.name: getattr(step, f.name) for f in fields(step)}, way=way)  # type: ignore[call-arg]
+
+
+def _each(steps: Iterable[Step]) -> Iterator[Step]:
+    for step in steps:
+        yield from _each(step.body) if isinstance(step, st.Repeat) else (step,)
+
+
+def _in_force(step: Step) -> bool:
+    """Whether a pattern begins or ends with it."""
+    return isinstance(
+        step,
+        st.StartChart
+        | st.StopChart
+        | st.StopChartOn
+        | st.StartStripes
+        | st.StopStripes
+        | st.LatchInStages
+        | st.LatchPanelInStages
+        | st.SetRowCounter,
     )
 
 
 def _after(step: Step, drawn: Mapping[str, Chart], going: Going) -> Going:
     charts = going.charts
+    more: dict[str, Any] = {}
     match step:
         case st.StartChart(chart=name, area=area, first=first, last=last):
             on = None if area == "whole" else (first, last)
@@ -118,6 +271,20 @@ def _after(step: Step, drawn: Mapping[str, Chart], going: Going) -> Going:
             on = (step.first, step.last) if isinstance(step, st.StopChartOn) else None
             found = [c for c in charts if c.chart.name == name and on in (None, c.on)]
             charts = tuple(c for c in charts if c is not found[-1]) if found else charts
+        case st.StartStripes(stripes=stripes):
+            more["stripes"] = Striped(going.tally.row or 0, tuple(yarn for yarn, rows in stripes for _ in range(rows)))
+        case st.StopStripes():
+            more["stripes"] = None
+        case st.LatchInStages(rows=rows) | st.LatchPanelInStages(rows=rows):
+            more["ribs"] = (*(rib for rib in going.ribs if rib.said != step), RibInForce(step, rows))
+        case st.KnitTo() | st.KnitRows() if going.ribs:
+            row = counted(going.tally, step).row or 0
+            # It is done with its last row, but for a part that waits its turn.
+            more["ribs"] = tuple(replace(rib, fresh=False) for rib in going.ribs if going.waiting or row < rib.rows[-1])
+        case st.HoldPart() | st.PartOnCord():
+            more["waiting"] = going.waiting + 1
+        case st.ReturnPart():
+            more["waiting"] = max(going.waiting - 1, 0)
         case st.Repeat(body=body, times=times):
             for inner in body * times:
                 going = _after(inner, drawn, going)
@@ -128,7 +295,7 @@ def _after(step: Step, drawn: Mapping[str, Chart], going: Going) -> Going:
                 for inner in track.steps:
                     going = _after(inner, drawn, going)
             return replace(going, tally=counted(going.tally, st.SetRowCounter(end)))
-    return _parted(step, replace(going, tally=counted(going.tally, step), charts=charts))
+    return _parted(step, replace(going, tally=counted(going.tally, step), charts=charts, **more))
 
 
 def _parted(step: Step, going: Going) -> Going:
@@ -142,83 +309,3 @@ def _parted(step: Step, going: Going) -> Going:
         case st.OffOnWaste() | st.CastOffAll() | st.SewOffAll() | st.GatherAll():
             return replace(going, taken_off=True)
     return going
-
-
-# ----------------------------------------------------------------- in words
-
-FEW = 4
-"""Readings that are named one by one; more are told by how often they come, where that is so in all sizes."""
-
-
-def crossings(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """At which rows stitches are crossed."""
-    return _told(said, language, "crossing", lambda step: step.crossed)
-
-
-def movings(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """At which rows stitches are moved."""
-    return _told(said, language, "moving", lambda step: step.moved)
-
-
-def holdings(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """At which rows needles are held."""
-    return _told(said, language, "holding", lambda step: step.held)
-
-
-def _told(said: StepSaid, language: PrintedLanguage, key: str, of: Callable[[KnitToListed], Readings]) -> list[Part]:
-    lists = [None if step is None else of(step) for step in said.steps if step is None or isinstance(step, KnitToListed)]
-    if not any(lists):
-        return []
-    regular = _regular(said, lists)
-    if regular is None:
-        longest = max(len(rows) for rows in lists if rows)
-        columns = [[graded_row(lists, i, longest, said).number(language)] for i in range(longest)]
-        told = list(between(language.sentences["between"], columns, language.sentences["and"]))
-        return list(filled(f"{key}/at", language, rows=tuple(told)))
-    every, runs = regular
-    if len(runs) > 1 and _reach_alike(runs, every):
-        latest = Graded(tuple(max((z for z in row if z is not None), default=None) for row in _lasts(runs)), said.group)
-        firsts = tuple(between(language.sentences["between"], ([r[0].number(language)] for r in runs), language.sentences["and"]))
-        return list(filled(key, language, rows=tuple(filled("every/several", language, every=every, firsts=firsts, last=latest))))
-    ways = (filled("every", language, every=every, first=first, last=last) for first, last in runs)
-    return list(filled(key, language, rows=tuple(between(language.sentences["and"], ways))))
-
-
-def _regular(said: StepSaid, lists: Sequence[Readings | None]) -> tuple[int, list[tuple[Graded, Graded]]] | None:
-    """Every how many rows, and from where to where, one pair for each row of the chart that asks for it; None where that cannot be
-    said in all sizes."""
-    heights = {step.heights for step in said.steps if isinstance(step, KnitToListed)}
-    working = [rows for rows in lists if rows is not None]
-    if len(heights) != 1 or len(only := heights.pop()) != 1 or all(len(rows) <= FEW for rows in working):
-        return None
-    apart = {b - a for rows in working for a, b in pairwise(rows)}
-    every = apart.pop() if len(apart) == 1 else only[0]
-    runs = [None if rows is None else _runs(rows, every) for rows in lists]
-    told = [r for r in runs if r is not None]
-    if len({len(r) for r in told}) != 1 or any(len(run) < 2 for r in told for run in r):
-        return None
-    pairs = [
-        tuple(Graded(tuple(None if r is None else r[i][end] for r in runs), said.group) for end in (0, -1))
-        for i in range(len(told[0]))
-    ]
-    return every, [(first, last) for first, last in pairs]
-
-
-def _lasts(runs: Sequence[tuple[Graded, Graded]]) -> list[tuple[int | None, ...]]:
-    """The last readings of all runs, size by size."""
-    return list(zip(*(last.values for _, last in runs), strict=True))
-
-
-def _reach_alike(runs: Sequence[tuple[Graded, Graded]], every: int) -> bool:
-    """Whether all of them go on as far as the one that goes farthest: none would come once more."""
-    told = ([row for row in lasts if row is not None] for lasts in _lasts(runs))
-    return all(max(rows) - min(rows) < every for rows in told if rows)
-
-
-def _runs(rows: Readings, every: int) -> list[Readings]:
-    """The rows by where they lie in the repeat; each is as far from the next as the repeat is high, or it does not count."""
-    at: dict[int, list[int]] = {}
-    for row in rows:
-        at.setdefault(row % every, []).append(row)
-    runs = [tuple(run) for run in at.values()]
-    return runs if all(b - a == every for run in runs for a, b in pairwise(run)) else [()]

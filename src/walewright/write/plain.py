@@ -18,7 +18,7 @@ from walewright.write.grid import grid_lines
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Cells, ChartText, Instructions, Manner, NoteKind, Paragraph, Run, Section, Sentence
 from walewright.write.repeated import label
-from walewright.write.said import small
+from walewright.write.said import small, spelt
 from walewright.write.table import in_columns
 
 WIDTH = 92
@@ -34,7 +34,7 @@ _KEPT = "\N{NARROW NO-BREAK SPACE}"
 
 def plain_text(instructions: Instructions, language: PrintedLanguage) -> str:
     """The instructions' text, in the order of work. Lines have up to 92 characters, as far as words allow."""
-    made = [phrased(said("sizes", sizes=language.bracketed(instructions.sizes)), language.prose), ""]
+    made = [phrased(said("sizes", sizes=language.bracketed(tuple(map(spelt, instructions.sizes)))), language.prose), ""]
     for chart in instructions.charts:
         made += _chart(chart, language)
     for section in instructions.sections:

@@ -20,7 +20,8 @@ def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
         if any(times.values):
             each = "" if singles.always(0) else "one" if singles.always(1) else "singles"
             key = "-".join(part for part in (each, "once" if times.of_one and times.alone else "") if part)
-            of = Graded(tuple(s if t else None for s, t in zip(singles.values, times.values, strict=True)), said.group).unless_none
+            # 0 needles where a size works the round without one between: a dash leaves the round out.
+            of = Graded(tuple(s if t else None for s, t in zip(singles.values, times.values, strict=True)), said.group)
             told.append(list(filled(f"round/{key}" if key else "round", language, said, times=times, singles=of)))
     left = Graded(tuple(None if step is None else _left(step) for step in said.steps), said.group).unless_none
     if any(left.values):

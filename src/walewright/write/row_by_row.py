@@ -14,6 +14,7 @@ from walewright.knit.steps import Step
 from walewright.report.said import Said
 from walewright.write import align as align_
 from walewright.write.align import Column, align
+from walewright.write.listed import NOTHING, InRowOrder, KnitRowsListed, Way, in_one
 from walewright.write.tally import RowTally, counted
 
 SHAPING = (
@@ -45,6 +46,9 @@ class Entry:
     steps: tuple[Step, ...]
     counts: tuple[tuple[int, int], ...]
 
+    way: Way = NOTHING
+    """What is done on the way to that row."""
+
     @property
     def stitches(self) -> int:
         return self.counts[-1][0]
@@ -60,10 +64,14 @@ class Rows(Step):
 
     entries: tuple[Entry, ...]
     steps: tuple[Step, ...] = field(compare=False, repr=False)
+    titles: tuple[st.Words, ...] = ()
+    """What goes on at the same time, where that is known."""
 
     @property
     def several(self) -> bool:
         """Whether more than one shaping goes on in it, long enough for a table."""
+        if self.titles:
+            return True
         return len(self.entries) >= FEWEST and len({_track(s) for e in self.entries for s in e.steps}) > 1
 
 
@@ -89,13 +97,19 @@ def folded(steps: Sequence[Step], tally: RowTally) -> tuple[tuple[Step, ...], Ro
             told.clear()
 
     for step in steps:
+        if isinstance(step, InRowOrder):
+            close()
+            told, tally = _in_row_order(step, tally)
+            made += told
+            continue
         tally = counted(tally, step)
         if isinstance(step, SHAPING) and tally.row is not None:
             count = tally.stitches, sum(tally.held)
             if entries and not trailing:
-                entries[-1] = Entry(tally.row, (*entries[-1].steps, step), (*entries[-1].counts, count))
+                before = entries[-1]
+                entries[-1] = Entry(tally.row, (*before.steps, step), (*before.counts, count), before.way)
             else:
-                entries.append(Entry(tally.row, (step,), (count,)))
+                entries.append(Entry(tally.row, (step,), (count,), _way(trailing)))
             stretch += [*trailing, step]
             trailing.clear()
         elif isinstance(step, st.KnitRows) and tally.row is not None:
@@ -105,6 +119,30 @@ def folded(steps: Sequence[Step], tally: RowTally) -> tuple[tuple[Step, ...], Ro
             made.append(step)
     close()
     return tuple(made), tally
+
+
+def _in_row_order(step: InRowOrder, tally: RowTally) -> tuple[list[Step], RowTally]:
+    """What goes on together as one stretch, and the rows after its last move."""
+    entries: list[Entry] = []
+    trailing: list[Step] = []
+    for one in step.body:
+        tally = counted(tally, one)
+        assert tally.row is not None, "what goes on together has its rows counted"
+        if isinstance(one, st.KnitRows):
+            trailing.append(one)
+            continue
+        count = tally.stitches, sum(tally.held)
+        if entries and not trailing:
+            before = entries[-1]
+            entries[-1] = Entry(tally.row, (*before.steps, one), (*before.counts, count), before.way)
+        else:
+            entries.append(Entry(tally.row, (one,), (count,), _way(trailing)))
+        trailing.clear()
+    return [Rows(tuple(entries), step.body, step.titles), *trailing], tally
+
+
+def _way(rows: Sequence[Step]) -> Way:
+    return in_one([row.way for row in rows if isinstance(row, KnitRowsListed)])
 
 
 def only_several(lists: Sequence[Sequence[Step]]) -> tuple[tuple[Step, ...], ...]:
@@ -140,10 +178,11 @@ def closeness(one: Step, other: Step) -> int:
     """As `align.closeness`; of stretches, in how many entries they are alike."""
     if not isinstance(one, Rows) or not isinstance(other, Rows):
         return align_.closeness(one, other)
-    return sum(_doings(a) == _doings(b) for a, b in zip(one.entries, other.entries, strict=False))
+    return sum(doings(a) == doings(b) for a, b in zip(one.entries, other.entries, strict=False))
 
 
-def _doings(entry: Entry) -> Hashable:
+def doings(entry: Entry) -> Hashable:
+    """What is done at a row, whatever its numbers."""
     return tuple(likeness(s) for s in entry.steps)
 
 
@@ -152,13 +191,18 @@ def table(stretches: Column[Rows]) -> list[Column[Entry]]:
     has fewer rows for some sizes only with each thing told apart."""
     together = [() if s is None else s.entries for s in stretches]
     apart = [tuple(one for entry in entries for one in _one_by_one(entry)) for entries in together]
-    made = [align(entries, _doings, lambda a, b: a.row == b.row) for entries in (together, apart)]
+    made = [align(entries, doings, lambda a, b: a.row == b.row) for entries in (together, apart)]
     return min(made, key=lambda rows: len(rows) + sum(None in row for row in rows))
 
 
 def _one_by_one(entry: Entry) -> Iterator[Entry]:
-    for step, count in zip(entry.steps, entry.counts, strict=True):
-        yield Entry(entry.row, (step,), (count,))
+    for number, (step, count) in enumerate(zip(entry.steps, entry.counts, strict=True)):
+        yield Entry(entry.row, (step,), (count,), NOTHING if number else entry.way)
+
+
+def titles(stretches: Column[Rows]) -> tuple[st.Words, ...]:
+    """What goes on at the same time in any size, each once."""
+    return tuple(dict.fromkeys(title for rows in stretches if rows is not None for title in rows.titles))
 
 
 def announced(stretches: Column[Rows]) -> tuple[Said, ...]:

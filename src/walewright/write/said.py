@@ -115,6 +115,11 @@ def prose(words: st.Words, language: PrintedLanguage, space: str = " ") -> str:
     return words if isinstance(words, str) else phrased(_named(words, language, space), language.prose)
 
 
+def titled(title: st.Words, language: PrintedLanguage) -> str:
+    """What goes on beside something else: at an edge, which may be the trade's own."""
+    return language.edge(title) if isinstance(title, str) else prose(title, language)
+
+
 EDGE_FACTS = ("edge", "opening", "openings")
 """Facts that are names of edges, which may be the trade's own."""
 

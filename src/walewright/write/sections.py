@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from itertools import groupby
 
 from walewright.design.model import Chart
@@ -19,6 +19,7 @@ from walewright.write.mirrored import hung_of, hung_on, mirrored, nothing_waitin
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
+from walewright.write.row_order import TitlesAtOnce, crowds, in_row_order
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
 from walewright.write.tally import RowTally
@@ -106,7 +107,8 @@ def link_name(linked: Linked, language: PrintedLanguage) -> str:
 
 def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
-    parts = [() if b is None else _folded(_titled(b), charts) for b in column]
+    crowd = crowds(column)
+    parts = [() if b is None else _folded(_titled(b), charts, crowd) for b in column]
     paragraphs: list[Paragraph] = []
     for row in _paired(align(parts, lambda part: part[0])):
         # Of two titles for one paragraph, the longer one says more.
@@ -114,7 +116,9 @@ def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: P
         paragraphs += _graded(title, [() if p is None else p[1] for p in row], paragraphs[-1] if paragraphs else None, language)
     copies = tuple(1 if b is None or b.joining else b.copies for b in column)
     title = section_heading(block, copies, language)
-    return Section(block.name, title, copies, tuple(paragraphs), block.joining, _called(block, language), block.linked is not None)
+    return Section(
+        block.name, title, copies, tuple(paragraphs), block.joining, called=_called(block, language), link=block.linked is not None
+    )
 
 
 def section_heading(block: StepBlock, copies: Copies, language: PrintedLanguage) -> str:
@@ -200,12 +204,12 @@ def _titled(block: StepBlock) -> list[SectionPart]:
     return parts
 
 
-def _folded(parts: list[SectionPart], charts: Mapping[str, Chart]) -> list[SectionPart]:
-    """The paragraphs without steps that do nothing, stretches of shaping as one."""
+def _folded(parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce]) -> list[SectionPart]:
+    """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows."""
     tally, mind, going = RowTally(), InMind(), Going()
     made: list[SectionPart] = []
     for title, steps in parts:
-        with_rows, going = listed(steps, charts, going)
+        with_rows, going = listed(in_row_order(steps, crowd), charts, going)
         said_now, mind = in_mind(with_rows, mind)
         rows, tally = folded([s for s in said_now if worked(s)], tally)
         made.append((title, rows))

@@ -7,18 +7,24 @@ from walewright.write.align import Column
 from walewright.write.filling import phrase as filled_phrase
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
+from walewright.write.listed import KnitToListed
 from walewright.write.model import Cells, Manner, Run, Sentence
-from walewright.write.row_by_row import Entry, Rows, announced, table
-from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
+from walewright.write.on_the_way import on_the_way
+from walewright.write.row_by_row import Entry, Rows, announced, table, titles
+from walewright.write.runs import EntryRun, in_runs
+from walewright.write.said import Phrase, StepSaid, between, capital, prose, titled, worded
 from walewright.write.words import kinds, phrase
 
 
 def tabled(stretches: Column[Rows], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """What is announced first, then the rows. `group` are the sizes that the table is printed for."""
-    note = prose(said("at-once/note", what=announced(stretches)), language)
+    going_on = tuple(titled(title, language) for title in titles(stretches))
+    note = prose(
+        said("at-once/in-row-order", what=going_on) if going_on else said("at-once/note", what=announced(stretches)), language
+    )
     working = tuple(i for i, s in enumerate(stretches) if s is not None)
     head = Sentence((Run(note),), working, "", "", "", True, manner=Manner.NOTE)
-    return (head, *(_row(entries, group, language) for entries in table(stretches)))
+    return (head, *(_row(entries, group, language) for entries in in_runs(table(stretches))))
 
 
 def in_columns(at: Phrase, what: Phrase, stands: Phrase, language: PrintedLanguage) -> tuple[Phrase, Phrase, Phrase]:
@@ -30,29 +36,34 @@ def in_columns(at: Phrase, what: Phrase, stands: Phrase, language: PrintedLangua
     )
 
 
-def _row(entries: Column[Entry], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
+def _row(told_of: Column[Entry] | EntryRun, group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
+    entries, last = (told_of.first, told_of.last) if isinstance(told_of, EntryRun) else (told_of, told_of)
     steps = next(e.steps for e in entries if e is not None)
     working = tuple(i for i, e in enumerate(entries) if e is not None)
     told: list[str] = []
-    phrases: list[Phrase] = []
+    on_way = StepSaid(tuple(None if e is None else KnitToListed(e.row, way=e.way) for e in entries), working)
+    phrases: list[Phrase] = [worded(*one) for one in on_the_way(on_way, language)]
     for number in range(len(steps)):
         # The dash of a size that has nothing to do stands with the counter; the other numbers are for those who have.
         step = StepSaid(tuple(None if e is None else e.steps[number] for e in entries), working)
         phrases.append(phrase(step, language))
         told += kinds(step)
     what = worded(*between(language.sentences["between"], phrases))
-    row = Graded(tuple(None if e is None else e.row for e in entries), group)
-    at = filled_phrase("at", language, row=row)
-    stands = _stands(entries, working, language)
+    first, row = (Graded(tuple(None if e is None else e.row for e in of), group) for of in (entries, last))
+    if isinstance(told_of, EntryRun):
+        at = filled_phrase("at/run", language, row=first, every=Graded(told_of.every, group), last=row)
+    else:
+        at = filled_phrase("at", language, row=row)
+    stands = _stands(last, working, language)
     return Sentence(
-        capital(worded(*between(" ", in_columns(at, what, stands, language)))),
-        working,
-        row.text(language),
-        "",
-        next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
-        False,
-        ("KnitTo", *told),
-        Cells((row.number(language),), capital(what), stands, at),
+        runs=capital(worded(*between(" ", in_columns(at, what, stands, language)))),
+        sizes=working,
+        row=row.text(language),
+        side="",
+        origin=next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
+        check=False,
+        kinds=("KnitTo", *told),
+        cells=Cells(at if isinstance(told_of, EntryRun) else (row.number(language),), capital(what), stands, at),
         row_said=True,
         row_graded=row.whole,
         goes_on=True,

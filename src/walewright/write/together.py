@@ -2,51 +2,86 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.filling import phrase as filled_phrase
+from walewright.write.grading import Graded
 from walewright.write.heads import only, varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence
-from walewright.write.said import Phrase, StepSaid, between, capital, prose, worded
-from walewright.write.words import has_number, kinds, phrase, repeated, worked
+from walewright.write.said import Phrase, StepSaid, between, capital, titled, worded
+from walewright.write.words import PARTS, has_number, kinds, phrase, repeated, worked
 
 
 def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """The rows, then a line for each track. `group` are the sizes that the lines are printed for."""
     said = StepSaid(column, group)
-    runs = filled_phrase("together", language, said)
-    head = Sentence(runs, said.working, "", "", said.any.origin, True, ("Together",))
+    runs = filled_phrase("together", language, said, PARTS)
+    head = Sentence(runs=runs, sizes=said.working, row="", side="", origin=said.any.origin, check=True, kinds=("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
-    return (head, *(_line(tracks, group, language) for tracks in rows))
+    begun = tuple(None if step is None else step.from_row for step in column)
+    return (head, *(_line(tracks, begun, group, language) for tracks in rows))
 
 
-def _line(tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
-    title = said_of("buttonholes") if _buttonholes(tracks) else next(t.title for t in tracks if t is not None)
-    steps = [() if t is None else tuple(s for s in t.steps if worked(s)) for t in tracks]
+def _line(tracks: Column[st.Track], begun: Sequence[int | None], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
+    """A track, `begun` at these readings of the counter: of rows to count, or of one reading where something is done once."""
+    title = said_of("buttonholes") if buttonholes(tracks) else next(t.title for t in tracks if t is not None)
+    once = all(t is None or done_once(t) for t in tracks)
+    # The dash of a size that does nothing stands with the reading.
+    group_of_steps = tuple(i for i in group if tracks[i] is not None) if once else group
+    steps = [() if t is None else tuple(m for _, m in moves_of(t, 0)) if once else _worked(t) for t in tracks]
     told: list[str] = []
     phrases: list[Phrase] = []
     for column in align(steps, likeness, closeness):
-        said = StepSaid(column, group)
-        phrases.append(_for_some(said, language) if _apart(column, group, language) else phrase(said, language))
+        said = StepSaid(column, group_of_steps)
+        phrases.append(_for_some(said, language) if _apart(column, group_of_steps, language) else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
-    runs = capital(filled_phrase("track", language, title=_titled(title, language), steps=all_of_it))
+    if once:
+        row = Graded(tuple(None if t is None else moves_of(t, at or 0)[0][0] for t, at in zip(tracks, begun, strict=True)), group)
+        runs = capital(filled_phrase("track/once", language, title=titled(title, language), row=row, steps=all_of_it))
+    else:
+        runs = capital(filled_phrase("track", language, title=titled(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
     origin = next((t.origin for t in tracks if t is not None and t.origin), "")
-    return Sentence(runs, working, "", "", origin, False, tuple(told), goes_on=True)
+    return Sentence(runs=runs, sizes=working, row="", side="", origin=origin, check=False, kinds=tuple(told), goes_on=True)
 
 
-def _titled(title: st.Words, language: PrintedLanguage) -> str:
-    """What goes on: at an edge, which may be the trade's own."""
-    return language.edge(title) if isinstance(title, str) else prose(title, language)
+def _worked(track: st.Track) -> tuple[Step, ...]:
+    return tuple(s for s in track.steps if worked(s))
 
 
-def _buttonholes(tracks: Column[st.Track]) -> bool:
+def moves_of(track: st.Track, begun: int) -> list[tuple[int, Step]]:
+    """What is done in a track that begins at a reading of the counter, and at which."""
+    at, found = begun, list[tuple[int, Step]]()
+    for step in _in_turn(track.steps):
+        if isinstance(step, st.KnitRows):
+            at += step.rows
+        else:
+            found.append((at, step))
+    return found
+
+
+def _in_turn(steps: Iterable[Step]) -> Iterator[Step]:
+    """The steps with repeats written out."""
+    for step in steps:
+        if isinstance(step, st.Repeat):
+            for _ in range(step.times):
+                yield from _in_turn(step.body)
+        else:
+            yield step
+
+
+def done_once(track: st.Track) -> bool:
+    """Whether there is one thing to do, once: nobody has to count for it."""
+    return len(moves_of(track, 0)) == 1
+
+
+def buttonholes(tracks: Column[st.Track]) -> bool:
     """Whether nothing is done but to make holes of one kind above each other."""
     steps = [s for t in tracks if t is not None for s in _each(t.steps) if not isinstance(s, st.KnitRows)]
     return all(isinstance(s, st.SlotClosed) for s in steps) or all(isinstance(s, st.EyeletAt) for s in steps)

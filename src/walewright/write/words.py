@@ -12,14 +12,16 @@ from collections.abc import Callable, Mapping
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
-from walewright.write import joins, listed, patterns, rounds
+from walewright.write import joins, patterns, rounds
 from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.in_mind import PLAIN as IN_MIND
 from walewright.write.in_mind import HoldInMind, UseLooserInMind, UseYarnInMind
 from walewright.write.language import PrintedLanguage
-from walewright.write.listed import KnitToListed
+from walewright.write.listed import PLAIN as LISTED
+from walewright.write.listed import KnitRowsListed, KnitToListed, RepeatListed
 from walewright.write.model import Abbreviation, Run
+from walewright.write.on_the_way import and_on_the_way
 from walewright.write.said import Phrase, StepSaid, between, plain, prose, together, worded
 
 
@@ -37,7 +39,7 @@ def named(kind: type[Step]) -> str:
     return re.sub(r"(?<=.)(?=[A-Z])", "_", PLAIN.get(kind, kind).__name__).lower()
 
 
-PLAIN: Mapping[type[Step], type[Step]] = {**IN_MIND, KnitToListed: st.KnitTo}
+PLAIN: Mapping[type[Step], type[Step]] = {**IN_MIND, **LISTED}
 """What kinds of steps that are known here alone are in the plan."""
 
 
@@ -81,18 +83,22 @@ def repeated(said: StepSaid, language: PrintedLanguage) -> Phrase:
     """The words of a repeat as a sentence of its own, without the square brackets of a repeat inside another."""
     body = worded(*between(language.sentences["between"], (phrase(inner, language) for inner in bodies(said))))
     times = said.graded("times")
+    told = and_on_the_way(said, language) if isinstance(said.any, RepeatListed) else []
     if times.always(1) and all(said.steps[i] is not None for i in said.group):
-        return body
-    return worded(*filled("loop", language, said, body=body))
+        return worded(*body, *told)
+    return worded(*filled("loop", language, said, body=body), *told)
 
 
 def bodies(said: StepSaid) -> tuple[StepSaid, ...]:
     """The steps inside a repeat that are worked at all. The dash of a size that skips the repeat stands with the times; the
-    body's numbers are for those who work it."""
-    columns = (
-        tuple(worked(s.body[i]) if isinstance(s, st.Repeat) else None for s in said.steps) for i in range(len(said.any.body))
+    body's numbers are for those who work it. A size that works the rest without a row first knits 0 rows: a dash would bid it
+    leave out what follows too."""
+    columns = (tuple(s.body[i] if isinstance(s, st.Repeat) else None for s in said.steps) for i in range(len(said.any.body)))
+    return tuple(
+        StepSaid(tuple(s if isinstance(s, st.KnitRows) else s and worked(s) for s in column), said.working)
+        for column in columns
+        if any(s and worked(s) for s in column)
     )
-    return tuple(StepSaid(column, said.working) for column in columns if any(column))
 
 
 def worked(step: Step) -> Step | None:
@@ -142,6 +148,7 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     UseLooserInMind: lambda s: f"use_looser{'/same' if _threaded(s) else ''}{'' if s.any.tension else '/next'}",
     UseYarnInMind: lambda s: f"use_yarn_step{'/same' if _threaded(s) else ''}",
     KnitToListed: lambda s: "knit_to/listed",
+    KnitRowsListed: lambda s: "knit_rows/listed",
     HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
     st.FoldUp: lambda s: "fold_up/row" if s.any.row else "fold_up/all" if s.any.onto == "all needles" else "fold_up",
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
@@ -222,9 +229,7 @@ PARTS: Parts = {
     "rows_listed": rounds.rows_listed,
     "rounds": rounds.rounds,
     "wales": rounds.wales,
-    "crossings": listed.crossings,
-    "movings": listed.movings,
-    "holdings": listed.holdings,
+    "on_the_way": and_on_the_way,
     "looser": rounds.looser,
     "fabric_by": _part("fabric_by", lambda s: bool(s.any.fabric)),
     "area": _chosen(lambda s: f"area/{'whole' if s.any.area == 'whole' else 'panel'}"),

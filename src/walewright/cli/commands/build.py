@@ -113,7 +113,9 @@ class _Building:
         if not outcome.proven:
             return sources.not_made(line, outcome)
         paper, units = printing.paper, printing.units
-        pattern = Pattern(outcome, wanted.guide, paper, units, __version__, self.today, printing.theme, printing.large_print)
+        pattern = Pattern(
+            outcome, wanted.guide, paper, units, __version__, self.today, theme=printing.theme, large_print=printing.large_print
+        )
         refused = tuple(fault for form in printing.formats for fault in format_named(form).refused(pattern))
         if refused:
             line.report(line.placed(refused), {file: outcome.text})
@@ -147,20 +149,24 @@ def _render(
 COMMAND = command(
     "build",
     _build,
-    FILES,
-    click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
-    SIZES,
-    GIVEN,
-    FROM,
-    LANGUAGE,
-    click.option("--paper", default="a4", show_default=True, metavar="PAPER", help=f"Of {', '.join(options.PAPERS)}."),
-    click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
-    click.option("--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."),
-    click.option("--theme", default="", metavar="FILE", help="Your own style sheet (.css) or theme folder, over the house's."),
-    click.option("--large-print", is_flag=True, help="All type 14 points at least, charts 7 mm a cell."),
-    click.option(
-        "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
-    ),
-    MESSAGES,
-    HELP,
+    [
+        FILES,
+        click.option("--out", default="out", show_default=True, metavar="DIR", help="Folder for what is built; made if missing."),
+        SIZES,
+        GIVEN,
+        FROM,
+        LANGUAGE,
+        click.option("--paper", default="a4", show_default=True, metavar="PAPER", help=f"Of {', '.join(options.PAPERS)}."),
+        click.option("--units", default="cm", show_default=True, metavar="UNITS", help="cm, in or both."),
+        click.option(
+            "--as", "formats", multiple=True, metavar="FORMATS", help=f"Of {', '.join(NAMES)} (repeat, or list with commas)."
+        ),
+        click.option("--theme", default="", metavar="FILE", help="Your own style sheet (.css) or theme folder, over the house's."),
+        click.option("--large-print", is_flag=True, help="All type 14 points at least, charts 7 mm a cell."),
+        click.option(
+            "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
+        ),
+        MESSAGES,
+        HELP,
+    ],
 )

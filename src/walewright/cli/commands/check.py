@@ -63,13 +63,17 @@ def _said(line: CommandLine, outcome: Outcome, wanted: options.Wanted, everythin
 COMMAND = command(
     "check",
     _check,
-    FILES,
-    click.option("--all", "everything", is_flag=True, help="Every count beside what was wanted, every opening and join too."),
-    SIZES,
-    GIVEN,
-    FROM,
-    click.option("--every-choice", is_flag=True, help="Every way to choose among the alternatives of a source, one after another."),
-    LANGUAGE,
-    MESSAGES,
-    HELP,
+    [
+        FILES,
+        click.option("--all", "everything", is_flag=True, help="Every count beside what was wanted, every opening and join too."),
+        SIZES,
+        GIVEN,
+        FROM,
+        click.option(
+            "--every-choice", is_flag=True, help="Every way to choose among the alternatives of a source, one after another."
+        ),
+        LANGUAGE,
+        MESSAGES,
+        HELP,
+    ],
 )

@@ -81,4 +81,4 @@ def _others(guide: Guide, rows: Sequence[Sequence[str]]) -> Table:
     return table
 
 
-COMMAND = command("choices", _choices, FILES, SIZES, CHOOSE, LANGUAGE, MESSAGES, HELP)
+COMMAND = command("choices", _choices, [FILES, SIZES, CHOOSE, LANGUAGE, MESSAGES, HELP])

@@ -55,9 +55,11 @@ def _format(line: CommandLine, /, files: Sequence[str], check_only: bool, langua
 COMMAND = command(
     "format",
     _format,
-    FILES,
-    click.option("--check", "check_only", is_flag=True, help="Only say which files would change; exit 1 if any would."),
-    LANGUAGE,
-    MESSAGES,
-    HELP,
+    [
+        FILES,
+        click.option("--check", "check_only", is_flag=True, help="Only say which files would change; exit 1 if any would."),
+        LANGUAGE,
+        MESSAGES,
+        HELP,
+    ],
 )

@@ -51,7 +51,7 @@ def _publish(
         line.report(faults)
         return 2
     into = into or os.curdir
-    run = partial(_run, line, catalogue, into, most, why, scheduler)
+    run = partial(_run, line, catalogue, into, jobs=most, why=why, scheduler=scheduler)
     if not watch:
         return run()
     from walewright.cli.publishing import watching
@@ -77,7 +77,7 @@ def _run(line: CommandLine, catalogue: str, into: str, jobs: int, why: bool, sch
         return 2
     from walewright.cli.publishing.publisher import PublishRun, publish
 
-    return publish(PublishRun(line, found, text, into, jobs, why, scheduler))
+    return publish(PublishRun(line=line, catalogue=found, text=text, into=into, jobs=jobs, why=why, scheduler=scheduler))
 
 
 def _unfit_executor(line: CommandLine, executor: str, scheduler: str) -> Iterator[Diagnostic]:
@@ -115,24 +115,32 @@ def _taken(line: CommandLine, catalogue: Catalogue, into: str) -> Diagnostic | N
 COMMAND = command(
     "publish",
     _publish,
-    click.argument("catalogue", metavar="CATALOGUE", help="A catalogue, ending in .toml, in the folder of its sources."),
-    click.option("--into", default="out", show_default=True, metavar="DIR", help="Folder for all that is made; made if missing."),
-    click.option("--watch", is_flag=True, help="Go on, and make what a saved file changes, until stopped."),
-    click.option("--why", is_flag=True, help="Say of each file that is made why it is."),
-    click.option(
-        "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
-    ),
-    click.option(
-        "--executor", default="local", show_default=True, metavar="NAME", help="Who works: local, or dask for a cluster that runs."
-    ),
-    click.option("--scheduler", default="", metavar="ADDRESS", help="The cluster's scheduler, as tcp://10.0.0.7:8786."),
-    click.option(
-        "--language",
-        default=languages.ENGLISH,
-        show_default=True,
-        metavar="NAME",
-        help="The language that is told in: its name, or its tag, such as de. That of the patterns is said by the catalogue.",
-    ),
-    MESSAGES,
-    HELP,
+    [
+        click.argument("catalogue", metavar="CATALOGUE", help="A catalogue, ending in .toml, in the folder of its sources."),
+        click.option(
+            "--into", default="out", show_default=True, metavar="DIR", help="Folder for all that is made; made if missing."
+        ),
+        click.option("--watch", is_flag=True, help="Go on, and make what a saved file changes, until stopped."),
+        click.option("--why", is_flag=True, help="Say of each file that is made why it is."),
+        click.option(
+            "--jobs", default="", metavar="NUMBER", help="How many processes work at most; as many as there are cores if not given."
+        ),
+        click.option(
+            "--executor",
+            default="local",
+            show_default=True,
+            metavar="NAME",
+            help="Who works: local, or dask for a cluster that runs.",
+        ),
+        click.option("--scheduler", default="", metavar="ADDRESS", help="The cluster's scheduler, as tcp://10.0.0.7:8786."),
+        click.option(
+            "--language",
+            default=languages.ENGLISH,
+            show_default=True,
+            metavar="NAME",
+            help="The language that is told in: its name, or its tag, such as de. That of the patterns is said by the catalogue.",
+        ),
+        MESSAGES,
+        HELP,
+    ],
 )

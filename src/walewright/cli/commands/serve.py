@@ -115,13 +115,15 @@ def _run(app: object, listening: socket.socket) -> int:
 COMMAND = command(
     "serve",
     _serve,
-    click.argument("files", nargs=-1, metavar="[FILE...]", help="Folders of sources, or sources ending in .wale."),
-    click.option("--port", default="0", metavar="NUMBER", help="The port to listen on; any that is free if not given."),
-    click.option(
-        "--host", default=LOCAL, show_default=True, metavar="ADDRESS", help="The address to listen on: this computer alone."
-    ),
-    click.option("--no-browser", is_flag=True, help="Print the address and open no browser."),
-    LANGUAGE,
-    MESSAGES,
-    HELP,
+    [
+        click.argument("files", nargs=-1, metavar="[FILE...]", help="Folders of sources, or sources ending in .wale."),
+        click.option("--port", default="0", metavar="NUMBER", help="The port to listen on; any that is free if not given."),
+        click.option(
+            "--host", default=LOCAL, show_default=True, metavar="ADDRESS", help="The address to listen on: this computer alone."
+        ),
+        click.option("--no-browser", is_flag=True, help="Print the address and open no browser."),
+        LANGUAGE,
+        MESSAGES,
+        HELP,
+    ],
 )

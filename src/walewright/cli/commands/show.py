@@ -106,11 +106,13 @@ def _fields(value: Any) -> Iterator[tuple[str, Any]]:
 COMMAND = command(
     "show",
     _show,
-    click.argument("stage", metavar="STAGE", help="A stage of the compiler, such as solve or knit."),
-    click.argument("file", metavar="FILE", help="A source, ending in .wale."),
-    SIZES,
-    GIVEN,
-    LANGUAGE,
-    MESSAGES,
-    HELP,
+    [
+        click.argument("stage", metavar="STAGE", help="A stage of the compiler, such as solve or knit."),
+        click.argument("file", metavar="FILE", help="A source, ending in .wale."),
+        SIZES,
+        GIVEN,
+        LANGUAGE,
+        MESSAGES,
+        HELP,
+    ],
 )

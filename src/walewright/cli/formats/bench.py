@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.cli.formats.format import Format, Made, Pattern, on_pages
 from walewright.report.model import Diagnostic, diagnosed
 
@@ -12,9 +14,8 @@ def _make(pattern: Pattern) -> Made:
 
     copy, _ = pattern.bench_copy
     assert copy is not None
-    design, counts, _, proof = pattern.outcome.result()
     (plan,) = pattern.outcome.plans
-    made = sheet.compose_bench(pattern.guide, design, counts, plan, copy.instructions, proof, pattern.options)
+    made = sheet.compose_bench(pattern.guide, replace(pattern.proven, instructions=copy.instructions), plan, pattern.options)
     pages = sheet.page_counts(sheet.bench_html(made, pattern.theme or PLAIN), tuple(one.anchor for one in made.sheets))
     made = sheet.with_pages(pattern.guide, made, pages)
     laid = sheet.on_paper(sheet.bench_html(made, pattern.theme or PLAIN), made)

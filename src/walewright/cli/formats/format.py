@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from walewright.guide.model import Guide
     from walewright.pipeline import Outcome
     from walewright.report.model import Diagnostic
-    from walewright.sheet import PageOptions, Sheet
+    from walewright.sheet import PageOptions, ProvenPattern, Sheet
     from walewright.sheet.themed import Theme
     from walewright.trade.papers import PaperSize
 
@@ -39,10 +39,17 @@ class Pattern:
         return PageOptions(self.paper, self.units, self.version, self.date, self.large_print)
 
     @cached_property
+    def proven(self) -> ProvenPattern:
+        from walewright.sheet import ProvenPattern
+
+        outcome = self.outcome
+        return ProvenPattern(*outcome.result(), fit=outcome.fit, picture=outcome.picture, glued=outcome.glued)
+
+    @cached_property
     def sheet(self) -> Sheet:
         from walewright.sheet import compose
 
-        return compose(self.guide, *self.outcome.result(), self.options, self.outcome.fit, self.outcome.picture, self.outcome.glued)
+        return compose(self.guide, self.proven, self.options)
 
     @cached_property
     def page(self) -> str:
@@ -57,11 +64,9 @@ class Pattern:
         from walewright.sheet import browser_html, picked_sizes
         from walewright.sheet.themed import PLAIN
 
-        design, counts, instructions, proof = self.outcome.result()
         copies = {size: copy.instructions for size, (copy, _) in enumerate(self.bench_copies) if copy is not None}
-        sheet, units, fit = self.sheet, self.units, self.outcome.fit
-        picked = picked_sizes(self.guide, design, counts, instructions, copies, proof, units, fit, sheet)
-        return browser_html(sheet, picked, self.theme or PLAIN, self.large_print)
+        picked = picked_sizes(self.guide, self.proven, copies, self.sheet, self.units)
+        return browser_html(self.sheet, picked, self.theme or PLAIN, self.large_print)
 
     @cached_property
     def bench_copies(self) -> tuple[tuple[BenchCopy | None, tuple[Diagnostic, ...]], ...]:

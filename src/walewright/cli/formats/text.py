@@ -9,9 +9,7 @@ def text(pattern: Pattern) -> str:
     """The text copy of a pattern."""
     from walewright.sheet.text_copy import text_copy
 
-    design, _, _, proof = pattern.outcome.result()
-    outcome = pattern.outcome
-    return text_copy(pattern.guide, pattern.sheet, design, proof, outcome.plain_text, outcome.fit, pattern.units)
+    return text_copy(pattern.guide, pattern.sheet, pattern.proven, pattern.outcome.plain_text, pattern.units)
 
 
 def _make(pattern: Pattern) -> Made:

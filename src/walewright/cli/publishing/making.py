@@ -134,14 +134,14 @@ class _Patterns:
         form = (product.paper or "a4", product.units or "cm", product.theme, product.print)
         if form not in self._made:
             self._made[form] = Pattern(
-                self._outcome,
-                self._guide,
-                cast(PaperSize, form[0]),
-                cast(Units, form[1]),
-                __version__,
-                self._job.date,
-                self._job.themes.get(product.theme),
-                product.print == "large",
+                outcome=self._outcome,
+                guide=self._guide,
+                paper=cast(PaperSize, form[0]),
+                units=cast(Units, form[1]),
+                version=__version__,
+                date=self._job.date,
+                theme=self._job.themes.get(product.theme),
+                large_print=product.print == "large",
             )
         return self._made[form]
 

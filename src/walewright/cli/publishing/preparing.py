@@ -102,15 +102,15 @@ class Preparing:
         pictures = {name: world.read_picture(file, name) for name in shown}
         own = {name: themes.themes[name] for name in {p.theme for p in making.products} if name}
         job = Job(
-            self.line,
-            making,
-            file,
-            text,
-            used,
-            pictures,
-            own,
-            self.catalogue.date.isoformat(),
-            (self.catalogue.file, self.text),
+            line=self.line,
+            making=making,
+            file=file,
+            text=text,
+            used=used,
+            pictures=pictures,
+            themes=own,
+            date=self.catalogue.date.isoformat(),
+            catalogue=(self.catalogue.file, self.text),
         )
         return job, (*names, *pictured)
 

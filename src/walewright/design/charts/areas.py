@@ -8,6 +8,7 @@ from typing import Literal
 
 from walewright.design.charts.motifs import tall
 from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
+from walewright.design.model.per_size import plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.report.model import Span
@@ -96,11 +97,11 @@ def _own(piece: Piece, ground: Ground) -> Iterator[Area]:
         while last + 1 in free:
             last += 1
         low, high = piece.levels[first - 1].height, piece.levels[last].height
-        yield _whole(fabric, kind, said("fabric", fabric=fabric.name), piece.origin.span, low, high, ground)
+        yield _whole(fabric, kind, said("fabric", fabric=fabric.name), span=piece.origin.span, low=low, high=high, ground=ground)
 
 
 def _whole(fabric: Fabric, kind: AreaKind, what: Said, span: Span, low: PerSize, high: PerSize, ground: Ground) -> Area:
-    return Area(what, kind, span, low, high, None, fabric, ground.charts.get(fabric.chart))
+    return Area(what, kind=kind, span=span, low=low, high=high, reach=None, fabric=fabric, chart=ground.charts.get(fabric.chart))
 
 
 def _zones(piece: Piece, ground: Ground) -> Iterator[Area]:
@@ -111,12 +112,12 @@ def _zones(piece: Piece, ground: Ground) -> Iterator[Area]:
             continue
         low, high = ground.height(zone.from_level), ground.height(zone.to_level)
         if zone.width is None:
-            yield _whole(fabric, kind, said("fabric", fabric=fabric.name), zone.origin.span, low, high, ground)
+            yield _whole(fabric, kind, said("fabric", fabric=fabric.name), span=zone.origin.span, low=low, high=high, ground=ground)
             continue
         reach = _reach(zone.centre, zone.width)
         chart = ground.charts.get(fabric.chart)
         what = said("panel", fabric=fabric.name)
-        yield Area(what, kind, zone.origin.span, low, high, reach, fabric, chart)
+        yield Area(what=what, kind=kind, span=zone.origin.span, low=low, high=high, reach=reach, fabric=fabric, chart=chart)
 
 
 def _motifs(piece: Piece, ground: Ground) -> Iterator[Area]:
@@ -127,9 +128,11 @@ def _motifs(piece: Piece, ground: Ground) -> Iterator[Area]:
         if chart is None or around is None:
             continue
         low = piece.levels[at].height
-        high = tuple(a + b for a, b in zip(low, tall(chart, at, ground.cloth), strict=True))
+        high = plus(low, tall(chart, at, ground.cloth))
         reach = _reach(motif.centre, tuple(chart.width / around.stitches_per_cm for _ in low))
-        yield Area(said("motif", chart=motif.chart), "chart", motif.origin.span, low, high, reach, None, chart)
+        yield Area(
+            said("motif", chart=motif.chart), "chart", motif.origin.span, low=low, high=high, reach=reach, fabric=None, chart=chart
+        )
 
 
 def _reach(centre: PerSize, width: PerSize) -> tuple[PerSize, PerSize]:

@@ -7,6 +7,7 @@ from itertools import combinations
 
 from walewright.design.charts.areas import Area, AreaKind, Ground
 from walewright.design.model import Buttonholes, PerSize, Piece
+from walewright.design.model.per_size import minus
 from walewright.design.pieces.outline import NOTHING
 from walewright.report.model import Span
 from walewright.report.said import Said, said
@@ -103,11 +104,11 @@ def _once(piece: Piece, area: Area, ground: Ground) -> Iterator[tuple[Said, Span
     for slot in piece.slots:
         at = ground.height(slot.level)
         reach = _about(slot.centre, slot.width)
-        yield from _cut(said("slot", slot=slot.name), slot.origin.span, at, at, reach, area, ground)
+        yield from _cut(said("slot", slot=slot.name), slot.origin.span, low=at, high=at, reach=reach, area=area, ground=ground)
     for holes in piece.buttonholes:
         low, high = ground.height(holes.from_level), ground.height(holes.to_level)
         reach_of_holes = _holes(holes, low, ground)
-        yield from _cut(said("row-of-buttonholes"), holes.origin.span, low, high, reach_of_holes, area, ground)
+        yield from _cut(said("row-of-buttonholes"), holes.origin.span, low, high, reach=reach_of_holes, area=area, ground=ground)
     for run in piece.left:
         if run.path == "across":
             at = ground.height(run.to_level)
@@ -135,7 +136,7 @@ def _holes(holes: Buttonholes, low: PerSize, ground: Ground) -> ReachAcross:
     fabric = ground.cloth.own
     wide = holes.stitches / fabric.stitches_per_cm if fabric is not None else 0.0
     edge = ground.outline.position(holes.edge, low)
-    outer = tuple(e - d for e, d in zip(edge, holes.distance, strict=True))
+    outer = minus(edge, holes.distance)
     inner = tuple(o - wide for o in outer)
     if holes.edge == "right":
         return inner, outer

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.design.model import Chart, Motif, Origin, PerSize
+from walewright.design.model.per_size import plus
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.fitting import CutOut, leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index
 from walewright.report.said import Amount, Said, said
@@ -96,10 +97,10 @@ def _has_width(made: Motif, chart: Chart, at: int, what: Said, outline: PieceOut
     wide = chart.width / place.fabric.stitches_per_cm
     reach = {s: tuple(wide / 2 for _ in made.centre) for s in SIDES}
     low = outline.levels[at].height
-    high = tuple(a + b for a, b in zip(low, tall(chart, at, cloth), strict=True))
+    high = plus(low, tall(chart, at, cloth))
     passed = [x.height for x in outline.levels[at + 1 :] if all(h < t - NOTHING for h, t in zip(x.height, high, strict=True))]
     for words, heights in ((said("at-its-bottom"), low), *((said("on-the-way"), h) for h in passed), (said("at-its-top"), high)):
         told = said("so-wide", what=what, stitches=chart.width, width=Amount(wide))
-        if not leaves(reach, made.centre, heights, told, words, made.origin.span, outline, place):
+        if not leaves(CutOut(told, made.origin.span, reach, made.centre), heights, words, outline, place):
             return False
     return True

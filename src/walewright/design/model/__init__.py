@@ -6,9 +6,9 @@ from walewright.design.model.design import (
     Buttonholes,
     Cord,
     Design,
+    DesignInSize,
     Edging,
     Level,
-    MachineProfile,
     Measurement,
     Opening,
     Piece,
@@ -17,6 +17,7 @@ from walewright.design.model.design import (
 )
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
+from walewright.design.model.machine import MachineProfile
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.rate import Rate
@@ -36,6 +37,7 @@ __all__ = [
     "CountPerSize",
     "Credit",
     "Design",
+    "DesignInSize",
     "EdgeCut",
     "EdgeJoin",
     "EdgeName",

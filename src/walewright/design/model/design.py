@@ -7,13 +7,15 @@ Outline convention: a piece is seen as it hangs on the bed, knitter's left = `le
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, TypeVar
 
 from walewright.design.model.charts import Chart
 from walewright.design.model.credit import Credit
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.joined import Band, EdgeCut, EdgeJoin, EdgeName
+from walewright.design.model.machine import MachineProfile
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.page import Needed, Photograph
 from walewright.design.model.regrading import Choice, Edition, Given
@@ -21,7 +23,6 @@ from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
 from walewright.report.said import Said, said
-from walewright.trade.beds import BedStart, EmptyCrossing, HandTool
 from walewright.trade.edge_names import OWN_EDGES, UPPER, StripAt, part_of_edge, strip_name
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
 from walewright.trade.ends import EndWay, StartWay, Taken
@@ -29,6 +30,8 @@ from walewright.trade.joins import WornFacing
 from walewright.trade.parity import Parity
 from walewright.trade.shaping import OpeningShape, WedgeKind
 from walewright.trade.sides import EdgeSide, WhichEdges
+
+_T = TypeVar("_T")
 
 Caution = Literal["us-hood", "us-waist", "eu-small", "eu-older"]
 """Published limits that bear on knitted garments for children; the rules where a garment is sold come first."""
@@ -54,48 +57,6 @@ class Measurement:
     def body(self) -> str:
         """What it is called in the trade: by the shipped table, or, of a measure of the body, by the author."""
         return self.published or (self.name if self.to_fit else "")
-
-
-@dataclass(frozen=True, slots=True)
-class MachineProfile:
-    """A bed. `needles` is even; `pitch_mm` between needles; `prongs` of the transfer tools at hand."""
-
-    name: str
-    label: str
-    needles: int
-    pitch_mm: float
-    prongs: tuple[int, ...]
-    waste_rows: int
-    edge_guides: bool
-    """Whether guides or weights at the outermost needles are moved when the width changes."""
-    origin: Origin
-    plates: tuple[str, ...] = ()
-    """Names of the exchangeable plates by which the tension is set, the tightest first; none: by the numbers of a dial."""
-    start: BedStart = "comb"
-    crossing: EmptyCrossing = ""
-    lacking: tuple[HandTool, ...] = ()
-    """Tools that are not at hand."""
-    missing: tuple[int, ...] = ()
-    """Needles that are broken or taken out, as slots (0 is the first right of the centre mark), from left to right."""
-
-    @property
-    def called(self) -> str:
-        """Its label as far as the first comma, else its name. What follows there is said by other facts, which the source may have
-        replaced."""
-        return (self.label or self.name).partition(",")[0]
-
-    @property
-    def words(self) -> str:
-        """ "180 needles, 4.5 mm apart", and what else it has."""
-        told = f"{self.needles} needles, {self.pitch_mm:g} mm apart" + (", edge guides" if self.edge_guides else "")
-        return told + (f", plates {' '.join(self.plates)}" if self.plates else "")
-
-    @property
-    def stage(self) -> tuple[int, int]:
-        """How many rows of a column are dropped and latched up at once, and how many at most, so that it hangs free above comb and
-        weights: 20 to 30 on fine and standard beds, 10 to 15 on coarser ones, even, so that the carriage's side stays (common
-        practice). Between a standard bed's 4.5 mm and a mid-gauge one's 6 mm no figure is known: the middle divides them."""
-        return (24, 30) if self.pitch_mm < 5.25 else (12, 15)
 
 
 @dataclass(frozen=True, slots=True)
@@ -325,7 +286,7 @@ class Design:
     """What to do by hand, in the author's words and order."""
     cords: tuple[Cord, ...] = ()
     for_children: bool = False
-    """Whether its sizes come from the shipped tables of babies and children."""
+    """Whether its sizes come from the shipped tables of babies and children, or one is called as theirs are."""
     cautions: tuple[Caution, ...] = ()
     """Published limits, with their sources, that are to be printed with a garment for children that has a hood."""
     joins_before: tuple[int, ...] = ()
@@ -393,3 +354,34 @@ class Design:
         """What a piece or a band is knitted in."""
         band = self.band(owner)
         return self.fabric(self.piece(owner).fabric) if band is None else self.edged_in(band.edging)
+
+    def at(self, size: int) -> DesignInSize:
+        """The view of its size number `size`."""
+        return DesignInSize(self, size)
+
+    @property
+    def each_size(self) -> tuple[DesignInSize, ...]:
+        """The views of all its sizes, in their order."""
+        return tuple(map(self.at, range(len(self.sizes))))
+
+
+@dataclass(frozen=True, slots=True)
+class DesignInSize:
+    """A view of a design in one of its sizes, `number` in their order: who is given it needs no size's number beside it, and reads
+    whatever differs from size to size by `of`."""
+
+    design: Design
+    number: int
+
+    @property
+    def size(self) -> str:
+        return self.design.sizes[self.number]
+
+    def of(self, by_size: Sequence[_T]) -> _T:
+        """What is so in this size of something that has a value for each: a `PerSize` of the design, or what was made of every
+        size in their order."""
+        return by_size[self.number]
+
+    def each(self, several: Iterable[Sequence[_T]]) -> tuple[_T, ...]:
+        """The same of several things."""
+        return tuple(map(self.of, several))

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from walewright.design.findings import within
 from walewright.design.model import EdgeRun, Origin, PerSize, ShapingWay
+from walewright.design.model.per_size import plus
 from walewright.design.pieces.inside_lines import inside_lines
 from walewright.design.pieces.moves import EdgeMove, move, rated, tell_wrong_way
 from walewright.design.pieces.outline import OutlineSide, level_index
@@ -44,7 +45,14 @@ def traced(
     for side, so_far in now.items():
         if so_far.level < on.last:
             rest = EdgeRun(
-                "", top, "straight", still, still, (), ShapingWay("simple"), Origin(f"{on.path} / edge to {top}", origin.span)
+                name="",
+                to_level=top,
+                path="straight",
+                change=still,
+                cast_off=still,
+                steps=(),
+                way=ShapingWay("simple"),
+                origin=Origin(f"{on.path} / edge to {top}", origin.span),
             )
             now[side] = _after(so_far, on.last, rest, EdgeMove(still, None, so_far.least, so_far.most))
     return now
@@ -71,7 +79,7 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     steps = steps_of(node, on.cloth.at(to), on.what)
     if steps is None:
         return None
-    moved = move(node, steps, to, now, on.centre, on.cloth, on.what, on.gap)
+    moved = move(node, steps, to, now, on)
     cast_off = _cast_off(node, moved.change, on) if moved is not None else None
     if moved is None or cast_off is None or way is None:
         return None
@@ -83,15 +91,15 @@ def _run(node: syntax.EdgeLine, now: TracedSides, on: Tracing) -> TracedSides | 
     if lines:
         way = ShapingWay("inside", at_once=len(lines))
     run = EdgeRun(
-        node.called or "",
-        node.to_level,
-        node.path,
-        moved.change,
-        cast_off,
-        steps.count,
-        way,
-        _origin(node, on),
-        moved.most,
+        name=node.called or "",
+        to_level=node.to_level,
+        path=node.path,
+        change=moved.change,
+        cast_off=cast_off,
+        steps=steps.count,
+        way=way,
+        origin=_origin(node, on),
+        most=moved.most,
         lines=lines,
         in_turn=steps.in_turn,
         larger=node.larger,
@@ -124,16 +132,16 @@ def _at_rate(node: syntax.EdgeLine, between: tuple[int, int], way: ShapingWay, n
     if moved is None or not _at_once_is_inwards(node, moved, on) or (any(cast_off) and not _cast_off_inwards(node, on)):
         return None
     run = EdgeRun(
-        node.called or "",
-        node.to_level,
-        "rate",
-        moved.change,
-        cast_off,
-        (),
-        way,
-        _origin(node, on),
-        moved.most,
-        rates,
+        name=node.called or "",
+        to_level=node.to_level,
+        path="rate",
+        change=moved.change,
+        cast_off=cast_off,
+        steps=(),
+        way=way,
+        origin=_origin(node, on),
+        most=moved.most,
+        rates=rates,
         begins_moving=node.begins_moving,
         ends_moving=node.ends_moving,
     )
@@ -199,7 +207,7 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
     width = on.cloth.at(at).across(node.width, said("width-across", piece=on.piece, level=node.level), POSITIVE)
     if width is None:
         return None
-    least, most = (tuple(a + b for a, b in zip(*e, strict=True)) for e in _ends(now))
+    least, most = (plus(*e) for e in _ends(now))
     if not _can_be_hung(node, at, width, least, most, on):
         return None
     low = tuple((w - m) / 2 for w, m in zip(width, most, strict=True))
@@ -208,16 +216,16 @@ def _across(node: syntax.AcrossLine, now: TracedSides, on: Tracing) -> TracedSid
     origin = Origin(f"{on.path} / across at {node.level}", node.span)
     nothing = tuple(0.0 for _ in width)
     run = EdgeRun(
-        "",
-        node.level,
-        "across",
-        low,
-        nothing,
-        (),
-        ShapingWay("simple"),
-        origin,
-        high if free else None,
-        (),
+        name="",
+        to_level=node.level,
+        path="across",
+        change=low,
+        cast_off=nothing,
+        steps=(),
+        way=ShapingWay("simple"),
+        origin=origin,
+        most=high if free else None,
+        rates=(),
         half_gaps=node.half_gaps,
     )
     after: TracedSides = {}

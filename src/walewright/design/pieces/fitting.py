@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 
 from walewright.design.model import PerSize
+from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.outline import NOTHING, OpeningGap, PieceOutline
 from walewright.design.reading.places import AmountPlace, concerned
 from walewright.report.model import Span
@@ -21,25 +23,27 @@ def fits(gap: OpeningGap, what: Said, outline: PieceOutline, place: AmountPlace)
     for words, heights in where:
         reach = {s: tuple(gap.reach(s, i, h) for i, h in enumerate(heights)) for s in SIDES}
         kind = "beyond-the-edge/room" if opening.shape == "edges" else "neck-too-wide"
-        if not leaves(reach, opening.centre, heights, what, words, opening.origin.span, outline, place, kind):
+        if not leaves(CutOut(what, opening.origin.span, reach, opening.centre), heights, words, outline, place, kind):
             return False
     return True
 
 
+@dataclass(frozen=True, slots=True)
+class CutOut:
+    """Something cut into a piece: how far it reaches left and right of its own middle, which lies `centre` right of the piece's,
+    cm."""
+
+    what: Said
+    span: Span
+    reach: Mapping[EdgeSide, PerSize]
+    centre: PerSize
+
+
 def leaves(
-    reach: Mapping[EdgeSide, PerSize],
-    centre: PerSize,
-    heights: PerSize,
-    what: Said,
-    where: Said,
-    span: Span,
-    outline: PieceOutline,
-    place: AmountPlace,
-    kind: str = "beyond-the-edge/room",
+    cut: CutOut, heights: PerSize, where: Said, outline: PieceOutline, place: AmountPlace, kind: str = "beyond-the-edge/room"
 ) -> bool:
-    """Whether at these heights a piece goes on beside something that reaches so far left and right of its middle (cm); `kind` is
-    the diagnostic where it does not."""
-    sizes = place.scope.sizes
+    """Whether at these heights a piece goes on beside what is cut into it; `kind` is the diagnostic where it does not."""
+    sizes, reach, centre = place.scope.sizes, cut.reach, cut.centre
     beside = {
         side: tuple(edge + sign * c - r for edge, c, r in zip(outline.position(side, heights), centre, reach[side], strict=True))
         for side, sign in zip(SIDES, (1, -1), strict=True)
@@ -47,14 +51,14 @@ def leaves(
     short = tuple(s for s, *room in zip(sizes, *beside.values(), strict=True) if min(room) <= NOTHING)
     if not short:
         return True
-    taken = tuple(a + b for a, b in zip(*reach.values(), strict=True))
+    taken = plus(*reach.values())
     centred = not any(centre)
     notes: tuple[Said, ...]
     if centred:
         # The narrower side of the piece decides.
         narrow = tuple(2 * min(a, b) for a, b in zip(*(outline.position(s, heights) for s in SIDES), strict=True))
         notes = (said("piece-wide", where=where, width=place.per_size(narrow)),)
-        over = tuple(t - n for t, n in zip(taken, narrow, strict=True))
+        over = minus(taken, narrow)
     else:
         notes = tuple(_beside(side, where, room, place) for side, room in beside.items())
         over = tuple(max(-min(room), 0.0) for room in zip(*beside.values(), strict=True))
@@ -63,11 +67,11 @@ def leaves(
     by = concerned(sizes, least, short)
     place.findings.report(
         kind,
-        (span, "wide"),
+        (cut.span, "wide"),
         notes=notes,
         helps=("narrower" if centred else "narrower-or-inwards",),
         sizes=place.scope.only(short),
-        what=what,
+        what=cut.what,
         taken=place.per_size(taken),
         by=by,
     )

@@ -12,6 +12,7 @@ from itertools import pairwise
 from typing import Literal
 
 from walewright.design.model import InsideLine, PerSize
+from walewright.design.model.per_size import minus
 from walewright.design.pieces.moves import EdgeMove, position
 from walewright.design.pieces.tracing import TracedSides, Tracing
 from walewright.design.reading.places import NOT_NEGATIVE
@@ -86,7 +87,7 @@ def _lines(node: syntax.EdgeLine, sides: tuple[EdgeSide, ...], now: TracedSides,
         if distance is None:
             return None
         if one.of == "edge":
-            at = {s: tuple(e - d for e, d in zip(now[s].least, distance, strict=True)) for s in sides}
+            at = {s: minus(now[s].least, distance) for s in sides}
             made.append((InsideLine("edge", distance), at))
         else:
             at = {s: position(s, s if len(sides) > 1 else one.of, distance, on.centre) for s in sides}

@@ -177,7 +177,11 @@ def every_join(
     findings: Findings,
 ) -> list[EdgeJoin | None]:
     """The joins among statements; each may name ends of edgings and of bands, wherever these stand."""
-    return [join(n, known, pieces, edgings, cloth, scope, findings) for n in order if isinstance(n, syntax.JoinLine)]
+    return [
+        join(n, known, pieces=pieces, edgings=edgings, cloth=cloth, scope=scope, findings=findings)
+        for n in order
+        if isinstance(n, syntax.JoinLine)
+    ]
 
 
 def join(
@@ -210,7 +214,9 @@ def join(
     if ratio is not None and not _in_ratio(node, findings):
         return None
     origin = Origin(f"join {_words(one)} to {_words(other)}", node.span)
-    made = EdgeJoin(one, other, easing, origin, longer, node.way, node.matching, node.next_copy, ratio)
+    made = EdgeJoin(
+        one, other, easing, origin, longer=longer, way=node.way, matching=node.matching, next_copy=node.next_copy, ratio=ratio
+    )
     if not JOINS[made.way].by_loops:
         return made
     return made if _two_edges(made, node, pieces, findings) and _loop_by_loop(made, node, pieces, edgings, findings) else None

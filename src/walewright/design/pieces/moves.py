@@ -6,10 +6,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import PerSize, Rate
+from walewright.design.model.per_size import minus, plus, times
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, OutlineSide
 from walewright.design.pieces.rates import far
 from walewright.design.pieces.steps import StepsFound
+from walewright.design.pieces.tracing import Tracing
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -32,23 +34,13 @@ class EdgeMove:
         """The same move of that side."""
         if self.by is None:
             return self
-        return replace(self, least=_sum(side.least, self.by[0]), farthest=_sum(side.most, self.by[1]))
+        return replace(self, least=plus(side.least, self.by[0]), farthest=plus(side.most, self.by[1]))
 
 
-def move(
-    node: syntax.EdgeLine,
-    steps: StepsFound,
-    to: int,
-    now: Mapping[EdgeSide, OutlineSide],
-    centre: PerSize,
-    cloth: PieceCloth,
-    what: Said,
-    gap: bool,
-) -> EdgeMove | None:
-    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when it is
-    reported why it has no move.
-    `centre` is how far right of the middle of the start the centre line lies. A `gap` may narrow to nothing."""
-    place = cloth.at(to)
+def move(node: syntax.EdgeLine, steps: StepsFound, to: int, now: Mapping[EdgeSide, OutlineSide], on: Tracing) -> EdgeMove | None:
+    """The move of each edge of the statement up to level `to`, in so many `steps`, if in steps; None when it is reported why it has
+    no move. A gap may narrow to nothing."""
+    place, what = on.cloth.at(to), on.what
     here = now[SIDES[0] if node.which == "both" else node.which]
     if node.path == "straight":
         still = tuple(0.0 for _ in place.scope.sizes)
@@ -57,17 +49,17 @@ def move(
         return _moved(here, steps.far, None)
     if node.by is not None:
         by = place.across(node.by, said("edge-of", of=what))
-        times = steps.count or (1,) * len(place.scope.sizes)
-        return _moved(here, tuple(b * n for b, n in zip(by, times, strict=True)), None) if by is not None else None
+        often = steps.count or (1,) * len(place.scope.sizes)
+        return _moved(here, times(by, often), None) if by is not None else None
     if node.width is None:
         place.findings.report("missing-part/how-far", (node.span, "neither"), path=node.path, to_level=node.to_level)
         return None
     if node.beside:
-        return _to_place(node, node.width, now, centre, place, what)
+        return _to_place(node, node.width, now, on.centre, place, what)
     if node.which != "both":
         place.findings.report("width-of-one-edge", (node.span, "one-edge"), helps=("write-place", "write-by"), side=node.which)
         return None
-    return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if gap else POSITIVE)
+    return _to_width(node, node.width, now, place, what, NOT_NEGATIVE if on.gap else POSITIVE)
 
 
 def _to_place(
@@ -91,10 +83,10 @@ def _to_place(
     ends = [position(side, node.beside, distance, centre) for distance in (near, far_off)]
     least, most = (tuple(pick(pair) for pair in zip(*ends, strict=True)) for pick in (min, max))
     here = now[side]
-    by = (_less(least, here.least), _less(most, here.most))
+    by = (minus(least, here.least), minus(most, here.most))
     if found[1] is None and here.least == here.most:
         return replace(_moved(here, by[0], None), by=by)
-    return EdgeMove(_less(least, here.most), _less(most, here.least), least, most, by)
+    return EdgeMove(minus(least, here.most), minus(most, here.least), least, most, by)
 
 
 def position(side: EdgeSide, beside: CentreSide | PlaceOf, distance: PerSize, centre: PerSize) -> PerSize:
@@ -122,7 +114,7 @@ def _to_width(
         return None
     width, most = widths
     left, right = now["left"], now["right"]
-    least_before, most_before = _sum(left.least, right.least), _sum(left.most, right.most)
+    least_before, most_before = plus(left.least, right.least), plus(left.most, right.most)
     widest = most or width
     by = (_half(width, least_before), _half(widest, most_before))
     if most is None and least_before == most_before:
@@ -131,8 +123,8 @@ def _to_width(
     return EdgeMove(
         lowest,
         highest,
-        _sum(left.least, by[0]),
-        _sum(left.most, by[1]),
+        plus(left.least, by[0]),
+        plus(left.most, by[1]),
         by,
     )
 
@@ -186,15 +178,7 @@ def rises(low: PerSize, high: PerSize, most: syntax.Expr, what: Said, place: Amo
 
 def _moved(side: OutlineSide, change: PerSize, most: PerSize | None) -> EdgeMove:
     by = (tuple(map(min, change, most or change)), tuple(map(max, change, most or change)))
-    return EdgeMove(change, most, _sum(side.least, by[0]), _sum(side.most, by[1]), by)
-
-
-def _sum(one: PerSize, other: PerSize) -> PerSize:
-    return tuple(a + b for a, b in zip(one, other, strict=True))
-
-
-def _less(one: PerSize, other: PerSize) -> PerSize:
-    return tuple(a - b for a, b in zip(one, other, strict=True))
+    return EdgeMove(change, most, plus(side.least, by[0]), plus(side.most, by[1]), by)
 
 
 def _half(width: PerSize, before: PerSize) -> PerSize:

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from walewright.design.model import Fabric, NeedlesOut, Origin, PerSize, Piece
+from walewright.design.model.per_size import plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.moves import position
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
@@ -29,7 +30,7 @@ def needles_out(node: syntax.NeedlesLine, outline: PieceOutline, cloth: PieceClo
     """Which needles, and over which rows; told where that cannot be."""
     findings = cloth.place.findings
     what = said("needles-out-of", piece=outline.piece)
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None:
         return None
     low, high = between
@@ -52,7 +53,7 @@ def _worn(width: syntax.Expr, outline: PieceOutline, low: int, place: AmountPlac
     if worn is None:
         return None
     left, right = (outline.position(side, outline.levels[low].height, above=True) for side in SIDES)
-    flat = tuple(a + b for a, b in zip(left, right, strict=True))
+    flat = plus(left, right)
     wider = tuple(s for s, w, f in zip(place.scope.sizes, worn, flat, strict=True) if w > f - NOTHING)
     if wider:
         place.findings.report(

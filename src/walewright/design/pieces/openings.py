@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, MachineProfile, Opening, Origin, PerSize, ShapingWay
+from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS, traced
 from walewright.design.pieces.fitting import fits
@@ -44,7 +45,7 @@ def neck(
     origin = Origin(f"piece {outline.piece} / neck", node.span)
     deep = tuple(s for s, d, h in zip(place.scope.sizes, depth, top.height, strict=True) if d >= h - NOTHING)
     if deep:
-        over = tuple(d - h for d, h in zip(depth, top.height, strict=True))
+        over = minus(depth, top.height)
         findings.report(
             "neck-too-deep",
             (node.span, "deep"),
@@ -66,20 +67,20 @@ def neck(
         findings.idle(node, "taken", said("parts-at-point", what=what), TAKE_SOME)
     runs = (_neck_edge(node, half, top.name, way, origin),)
     made = Opening(
-        "neck",
-        width,
-        depth,
-        flat,
-        node.shape,
-        way,
-        origin,
+        name="neck",
+        width=width,
+        depth=depth,
+        flat=flat,
+        shape=node.shape,
+        way=way,
+        origin=origin,
         to_level=top.name,
         centre=outline.centre,
         taken=node.taken,
         left=runs,
         right=runs,
     )
-    parting = tuple(h - d for h, d in zip(top.height, depth, strict=True))
+    parting = minus(top.height, depth)
     reach = tuple((at, tuple(w / 2 for w in wide)) for at, wide in ((parting, flat), (top.height, width)))
     gap = OpeningGap(made, parting, top.height, reach, reach)
     return gap if fits(gap, what, outline, place) else None
@@ -87,7 +88,9 @@ def neck(
 
 def _neck_edge(node: syntax.Neck, far: PerSize, to_level: str, way: ShapingWay, origin: Origin) -> EdgeRun:
     path, still = NECKS[node.shape].path if any(far) else "straight", tuple(0.0 for _ in far)
-    return EdgeRun("", to_level, path, far, still, (), way, origin, begins_moving=node.begins_moving, ends_moving=node.ends_moving)
+    return EdgeRun(
+        "", to_level, path, far, still, (), way=way, origin=origin, begins_moving=node.begins_moving, ends_moving=node.ends_moving
+    )
 
 
 def _flat(node: syntax.Neck, what: Said, width: PerSize | None, place: AmountPlace, odd: bool) -> PerSize | None:
@@ -158,7 +161,7 @@ def opening(
             kept=NAMED_ALWAYS,
         )
         return None
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None or not _taken(node.taken, node, findings):
         return None
     low, high = between
@@ -174,23 +177,22 @@ def opening(
         return None
     if not any(width):
         findings.idle(node, "taken", said("begins-as-slit", what=what), TAKE_SOME)
-    path = f"piece {outline.piece} / {node.name}"
-    origin = Origin(path, node.span)
-    to_centre = tuple(a - b for a, b in zip(outline.centre, centre, strict=True))
-    on = Tracing(outline.piece, what, path, outline.levels, cloth, machine, low, high, to_centre, gap=True)
+    origin = Origin(f"piece {outline.piece} / {node.name}", node.span)
+    to_centre = minus(outline.centre, centre)
+    on = Tracing(outline.piece, what, origin.path, outline.levels, cloth, machine, first=low, last=high, centre=to_centre, gap=True)
     edges = traced((s for s in node.body if isinstance(s, syntax.EdgeLine)), width, width, on, origin)
     if edges is None or not _stays_open(edges, what, on, node):
         return None
     heights = tuple(outline.levels[i].height for i in between)
     ends = tuple(side.most for side in edges.values())
     made = Opening(
-        node.name,
-        tuple(a + b for a, b in zip(*ends, strict=True)),
-        tuple(b - a for a, b in zip(*heights, strict=True)),
-        width,
-        "edges",
-        next((r.way for r in edges["left"].runs if any(r.change)), ShapingWay("simple")),
-        origin,
+        name=node.name,
+        width=plus(*ends),
+        depth=tuple(b - a for a, b in zip(*heights, strict=True)),
+        flat=width,
+        shape="edges",
+        way=next((r.way for r in edges["left"].runs if any(r.change)), ShapingWay("simple")),
+        origin=origin,
         from_level=node.from_level,
         to_level=node.to_level,
         centre=centre,
@@ -225,7 +227,7 @@ def offset(wanted: syntax.Expr | None, what: Said, outline: PieceOutline, place:
     if wanted is None:
         return outline.centre
     off = place.across(wanted, what)
-    return tuple(a + b for a, b in zip(off, outline.centre, strict=True)) if off is not None else None
+    return plus(off, outline.centre) if off is not None else None
 
 
 def _stays_open(edges: Mapping[EdgeSide, OutlineSide], what: Said, on: Tracing, node: syntax.OpeningLine) -> bool:
@@ -244,7 +246,7 @@ def _stays_open(edges: Mapping[EdgeSide, OutlineSide], what: Said, on: Tracing, 
                 sizes=place.scope.only(crossed),
                 what=what,
                 level=at.name,
-                width=place.per_size(tuple(a + b for a, b in zip(left, right, strict=True))),
+                width=place.per_size(plus(left, right)),
                 short=concerned(on.sizes, short, crossed),
             )
             return False

@@ -11,8 +11,10 @@ from itertools import pairwise
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Opening, PerSize
+from walewright.design.model.per_size import plus
 from walewright.report.model import Span
 from walewright.report.said import Said, said
+from walewright.source import syntax
 from walewright.trade.sides import SIDES, EdgeSide
 
 NOTHING = 1e-6
@@ -94,7 +96,7 @@ class PieceOutline:
     def width(self, heights: PerSize, above: bool = False) -> PerSize:
         """From outer edge to outer edge."""
         left, right = (self.position(s, heights, above) for s in SIDES)
-        return tuple(a + b for a, b in zip(left, right, strict=True))
+        return plus(left, right)
 
     def parted(self, size: int, low: float, high: float, side: EdgeSide = "left") -> OpeningGap | None:
         """The gap that is open somewhere between the two heights of a size (their ends left out); of several the one nearest to the
@@ -134,25 +136,27 @@ def level_index(name: str, span: Span, piece: str, levels: tuple[Level, ...], fi
     return None
 
 
-def stretch(
-    from_level: str, to_level: str, span: Span, what: Said, piece: str, levels: tuple[Level, ...], findings: Findings
-) -> tuple[int, int] | None:
-    """The indices of two levels, the second above the first; told when they are not so."""
-    low = level_index(from_level, span, piece, levels, findings)
-    high = level_index(to_level, span, piece, levels, findings)
+_Stretched = (
+    syntax.OpeningLine | syntax.ButtonholesLine | syntax.WedgeLine | syntax.ZoneLine | syntax.NeedlesLine | syntax.RepeatLine
+)
+
+
+def stretch(node: _Stretched, what: Said, outline: PieceOutline, findings: Findings) -> tuple[int, int] | None:
+    """The indices of the two levels of a statement, the second above the first; told when they are not so."""
+    low, high = (level_index(name, node.span, outline.piece, outline.levels, findings) for name in (node.from_level, node.to_level))
     if low is None or high is None:
         return None
     if high <= low:
         findings.report(
             "stretch-falls",
-            (span, "from-to"),
+            (node.span, "from-to"),
             notes=("levels",),
             helps=("higher",),
             what=what,
-            from_level=from_level,
-            to_level=to_level,
-            piece=piece,
-            levels=tuple(level.name for level in levels),
+            from_level=node.from_level,
+            to_level=node.to_level,
+            piece=outline.piece,
+            levels=tuple(level.name for level in outline.levels),
         )
         return None
     return low, high

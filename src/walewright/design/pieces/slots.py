@@ -8,7 +8,7 @@ from walewright.design.findings import Findings, within
 from walewright.design.model import Buttonholes, CountPerSize, Origin, PerSize, Slot
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.edges import NAMED_ALWAYS
-from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.fitting import CutOut, leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.numbered import numbered
@@ -58,7 +58,9 @@ def slot(node: syntax.SlotLine, outline: PieceOutline, cloth: PieceCloth) -> Slo
     if width is None or centre is None or not _within_rows(node.level, at, node.span, what, outline, findings):
         return None
     reach = {s: tuple(w / 2 for w in width) for s in SIDES}
-    if not leaves(reach, centre, outline.levels[at].height, what, said("at-level", level=node.level), node.span, outline, place):
+    if not leaves(
+        CutOut(what, node.span, reach, centre), outline.levels[at].height, said("at-level", level=node.level), outline, place
+    ):
         return None
     return Slot(node.name, node.level, width, centre, node.taken, Origin(f"piece {outline.piece} / {node.name}", node.span))
 
@@ -108,7 +110,7 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     if node.edge not in SIDES:
         findings.unknown("edge", node.edge, node.span, SIDES)
         return None
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None:
         return None
     low, high = between
@@ -118,13 +120,13 @@ def buttonholes(node: syntax.ButtonholesLine, outline: PieceOutline, cloth: Piec
     if distance is None or not all(_within_rows(name, at, node.span, what, outline, findings) for name, at in ends):
         return None
     made = Buttonholes(
-        counts,
-        node.stitches,
-        node.from_level,
-        node.to_level,
-        node.edge,
-        distance,
-        Origin(f"piece {outline.piece} / buttonholes", node.span),
+        counts=counts,
+        stitches=node.stitches,
+        from_level=node.from_level,
+        to_level=node.to_level,
+        edge=node.edge,
+        distance=distance,
+        origin=Origin(f"piece {outline.piece} / buttonholes", node.span),
     )
     sound = _apart(made, cloth.rows(low, high), cloth) and _beside(made, outline, between, cloth)
     return made if sound else None

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, CountPerSize, Fabric, Level, Origin, PerSize, RepeatStretch, Zone
 from walewright.design.pieces.cloth import PieceCloth
-from walewright.design.pieces.fitting import leaves
+from walewright.design.pieces.fitting import CutOut, leaves
 from walewright.design.pieces.openings import offset
 from walewright.design.pieces.outline import NOTHING, PieceOutline, stretch
 from walewright.design.reading.numbered import numbered
@@ -47,7 +47,7 @@ def zone(
     findings = cloth.place.findings
     what = said("fabric-of", fabric=node.fabric, piece=outline.piece)
     fabric = findings.look_up("fabric", node.fabric, node.span, fabrics)
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if fabric is None or between is None:
         return None
     low, high = between
@@ -65,9 +65,10 @@ def zone(
     reach = {s: tuple(w / 2 for w in width[0]) for s in SIDES}
     for at in range(low, high + 1):
         level = outline.levels[at]
-        if not leaves(reach, centre, level.height, what, said("at-level", level=level.name), node.span, outline, place):
+        cut = CutOut(what, node.span, reach, centre)
+        if not leaves(cut, level.height, said("at-level", level=level.name), outline, place):
             return None
-    return Zone(node.fabric, node.from_level, node.to_level, width[0], centre, origin, width[1])
+    return Zone(node.fabric, node.from_level, node.to_level, width=width[0], centre=centre, origin=origin, repeats=width[1])
 
 
 def _width(
@@ -157,7 +158,7 @@ def repeat(node: syntax.RepeatLine, outline: PieceOutline, findings: Findings, p
             most=MOST_TIMES,
         )
         return None
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     if between is None:
         return None
     low, high = (outline.levels[i].height for i in between)

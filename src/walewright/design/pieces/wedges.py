@@ -8,6 +8,7 @@ from itertools import combinations
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Origin, PerSize, Wedge
+from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.places import POSITIVE, AmountPlace, concerned
@@ -71,7 +72,7 @@ def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> W
     place = cloth.place
     findings = place.findings
     what = said("wedge-of", piece=outline.piece)
-    between = stretch(node.from_level, node.to_level, node.span, what, outline.piece, outline.levels, findings)
+    between = stretch(node, what, outline, findings)
     for called, word, known in (("kind of wedge", node.kind, WEDGES), ("edge to hold at", node.edge, WHICH_EDGES)):
         if word not in known:
             findings.unknown(called, word, node.span, known)
@@ -86,7 +87,9 @@ def wedge(node: syntax.WedgeLine, outline: PieceOutline, cloth: PieceCloth) -> W
     side = "" if node.edge == "both" else f"{node.edge} "
     name = f"{side}wedge at {node.from_level}"
     origin = Origin(f"piece {outline.piece} / {name}", node.span)
-    made = Wedge(name, node.edge, node.from_level, origin, node.to_level, width, node.kind, rest, node.larger_last)
+    made = Wedge(
+        name, node.edge, node.from_level, origin, node.to_level, width, kind=node.kind, rest=rest, larger_last=node.larger_last
+    )
     sound = _edge_stands(made, between, outline, findings) and _has_width(made, outline, here)
     return made if sound else None
 
@@ -126,7 +129,7 @@ def _heights(made: Wedge, outline: PieceOutline) -> tuple[PerSize, PerSize]:
 
 def _held(made: Wedge) -> PerSize:
     width = made.width or ()
-    return tuple(w + r for w, r in zip(width, made.rest or (0.0,) * len(width), strict=True))
+    return plus(width, made.rest or (0.0,) * len(width))
 
 
 def _has_width(made: Wedge, outline: PieceOutline, place: AmountPlace) -> bool:
@@ -178,10 +181,10 @@ def together(wedges: Sequence[Wedge], outline: PieceOutline, place: AmountPlace)
             return False
         room = tuple(min(r) for r in zip(*(outline.room(s, low, high) for s in SIDES), strict=True))
         parted = any(outline.parted(i, a, b) for i, (a, b) in enumerate(zip(low, high, strict=True)))
-        both = tuple(a + b for a, b in zip(_held(one), _held(other), strict=True))
+        both = plus(_held(one), _held(other))
         wide = tuple(s for s, b, r in zip(sizes, both, room, strict=True) if b > r + NOTHING and not parted)
         if wide:
-            over = tuple(b - r for b, r in zip(both, room, strict=True))
+            over = minus(both, room)
             place.findings.report(
                 "wedge-too-wide/both",
                 (other.origin.span, "other"),

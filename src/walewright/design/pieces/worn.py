@@ -48,7 +48,16 @@ class Worn:
         if values is None or body is None or wanted is None:
             return None
         fits = words(node.fits) if node.fits is not None else ""
-        return Finished(node.name, values, measured, fits, body, node.stretches, Origin(f"finished {node.name}", node.span), wanted)
+        return Finished(
+            name=node.name,
+            values=values,
+            measured=measured,
+            fits=fits,
+            body=body,
+            stretches=node.stretches,
+            origin=Origin(f"finished {node.name}", node.span),
+            wanted=wanted,
+        )
 
     def measured(self, amount: syntax.Expr | syntax.ToMeasure) -> Measured | None:
         """What is to be measured on the garment; None for an expression, and for what is not there (told)."""
@@ -85,7 +94,7 @@ class Worn:
         if at is None or figure is None or share is None:
             return None
         origin = Origin(f"through {at[0]} {at[1]}".rstrip(), node.span)
-        return Passage(at[0], at[1], node.part, node.never, figure, share, origin)
+        return Passage(owner=at[0], edge=at[1], part=node.part, never=node.never, figure=figure, share=share, origin=origin)
 
     def lap(self, node: syntax.LapLine) -> Lap | None:
         over, under = self._place(node.over), self._place(node.under)

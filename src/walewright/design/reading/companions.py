@@ -34,7 +34,9 @@ def companions(table: syntax.Sizes, graded: GradedRows, shipped: Shipped) -> tup
                 credit = Credit(tuple(dict.fromkeys(e.source for e in entries)))
                 origin = Origin(f"sizes / {name}", NOWHERE)
                 about = shipped.described(name).about
-                found[name] = Measurement(name, tuple(e.middle_cm for e in entries), True, credit, origin, name, about)
+                found[name] = Measurement(
+                    name, tuple(e.middle_cm for e in entries), True, credit=credit, origin=origin, published=name, about=about
+                )
     return tuple(found.values())
 
 

@@ -50,4 +50,6 @@ def _together(node: syntax.YarnLine, single: Mapping[str, Yarn | None], findings
             "fibre-of-strands", (node.place_of("fibres") or node.span, "fibre"), helps=("at-the-strands",), name=node.name
         )
         return None
-    return Yarn(node.name, node.label, tex, 1000.0, Origin(f"yarn {node.name}", node.span), node.colour or "", node.strands)
+    return Yarn(
+        node.name, node.label, tex, 1000.0, Origin(f"yarn {node.name}", node.span), colour=node.colour or "", strands=node.strands
+    )

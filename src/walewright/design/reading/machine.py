@@ -91,7 +91,7 @@ def machine(
                     shipped=tuple(sorted(profiles)),
                 )
             return None
-        bed = MachineProfile(node.name, node.name, 0, 0.0, PRONGS, WASTE_ROWS, False, origin)
+        bed = MachineProfile(node.name, node.name, 0, 0.0, prongs=PRONGS, waste_rows=WASTE_ROWS, edge_guides=False, origin=origin)
     sound = True
     # What is missing is told by numbers that the bed has, wherever it says how many.
     for fact in sorted(facts, key=lambda f: f.key == "missing"):

@@ -43,7 +43,9 @@ def yarn(node: syntax.YarnLine, findings: Findings) -> Yarn | None:
     fibres = fibres_of(node, findings)
     if not colour_of(node, findings) or grams is None or metres is None or fibres is None:
         return None
-    return Yarn(node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "", (), fibres)
+    return Yarn(
+        node.name, node.label, grams, metres, Origin(f"yarn {node.name}", node.span), node.colour or "", strands=(), fibres=fibres
+    )
 
 
 def fibres_of(node: syntax.YarnLine, findings: Findings) -> tuple[FibreKind, ...] | None:

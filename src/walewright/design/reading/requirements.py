@@ -74,7 +74,9 @@ def _later(node: syntax.Require, left: str, measured: Measured, scope: Scope, fi
         )
         return None
     text = f"{left} {node.relation} {words(node.right)}"
-    return Requirement((), node.relation, right.amounts, text, node.because or "", Origin(f"require {text}", node.span), measured)
+    return Requirement(
+        (), node.relation, right.amounts, text, node.because or "", origin=Origin(f"require {text}", node.span), measured=measured
+    )
 
 
 def _holds(left: float, relation: str, right: float) -> bool:

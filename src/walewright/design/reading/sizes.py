@@ -278,7 +278,9 @@ class _SizesReader:
             )
         known = self.shipped.described(published)
         origin = Origin(f"sizes / {row.name}", row.span)
-        return Measurement(row.name, values, row.to_fit, credit, origin, published, row.about or known.about, known.name)
+        return Measurement(
+            row.name, values, row.to_fit, credit, origin, published=published, about=row.about or known.about, printed=known.name
+        )
 
 
 def _credit(used: list[Published], own: tuple[str, ...]) -> Credit | None:

@@ -105,4 +105,6 @@ def _published(line: Mapping[str, str]) -> Published:
     low = float(line["low_cm"])
     high = float(line["high_cm"] or low)
     status = next(known for known in STATUSES if known == line["status"])
-    return Published(line["size"], line["measurement"], low, high, line["source"], status, line.get("note") or "")
+    return Published(
+        line["size"], line["measurement"], low, high_cm=high, source=line["source"], status=status, note=line.get("note") or ""
+    )

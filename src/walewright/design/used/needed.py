@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 
 from walewright.design.findings import Findings
 from walewright.design.model import Band, CountPerSize, Needed, Origin, PerSize, Photograph, Piece
+from walewright.design.model.per_size import times
 from walewright.design.pieces.worn import Worn
 from walewright.design.reading.numbered import NEAR
 from walewright.design.reading.places import LONGEST_CM
@@ -103,7 +104,7 @@ def _holes(
             piece = findings.look_up("piece or band", owner, node.span, {**dict.fromkeys(bands), **pieces})
             if piece is None:
                 return None
-            counts = [tuple(n * k for n, k in zip(holes.counts, piece.copies, strict=True)) for holes in piece.buttonholes]
+            counts = [times(holes.counts, piece.copies) for holes in piece.buttonholes]
         if not counts:
             findings.report("no-buttonholes", (node.span, "here"), helps=("own-count",), owner=owner)
             return None

@@ -14,7 +14,7 @@ def _sewn(s: Scene) -> None:
             y = 3 + i * 3.2
             s.paper.draw("texture", path([(x + sign * 2, y), (x + sign * 4.4, y + 1.8), (x + sign * 6.8, y)]))
             s.paper.draw("measure", path([(x, y + 0.6), (x + sign * 1.6, y + 0.6)]))
-    s.yarn((17, 20), (28, 18.4), (17, 16.6), (28, 15), (17, 13.4), (28, 11.8))
+    s.yarn([(17, 20), (28, 18.4), (17, 16.6), (28, 15), (17, 13.4), (28, 11.8)])
     s.sewing_needle(18, 9.0, 18, 11)
 
 
@@ -35,7 +35,7 @@ def _to_rows(s: Scene) -> None:
         x = 3.6 + i * 6.0
         s.paper.draw("measure", path([(x - 1.8, 15.4), (x + 1.8, 15.4)]))
         s.paper.draw("texture", path([(x - 1.8, 18), (x, 20), (x + 1.8, 18)]))
-    s.yarn((3.6, 15.4), (s.x(0) + 3.2, 6.0), (9.6, 15.4), (s.x(1) + 3.2, 6.0), (15.6, 15.4), (21.6, 15.4), (s.x(2) + 3.2, 6.0))
+    s.yarn([(3.6, 15.4), (s.x(0) + 3.2, 6.0), (9.6, 15.4), (s.x(1) + 3.2, 6.0), (15.6, 15.4), (21.6, 15.4), (s.x(2) + 3.2, 6.0)])
     s.sewing_needle(s.x(2) + 6.0, 8.4, 20, 11)
     s.word(s.width - 1, 21.9, "rows", "end")
     s.word(s.width - 1, 2.2, "stitches", "end")
@@ -49,7 +49,7 @@ def _stitch_to_stitch(s: Scene) -> None:
     for i in range(3):
         x = s.x(i) + 3.2
         points += [(x - 1.6, 17.6), (x + 1.6, 17.6), (x - 1.6, 5.0), (x + 1.6, 5.0)]
-    s.yarn(*points)
+    s.yarn(points)
     s.sewing_needle(s.x(2) + 6.6, 7.4, 20, 11)
 
 
@@ -64,7 +64,7 @@ def _grafted(s: Scene) -> None:
     for i in range(4):
         x = s.x(i) + 2.5
         points += [(x - 0.9, 16.8), (x, y), (x + 0.9, 7), (x + 3.2, 6.2), (x + 4.6, 8), (x + 3.7, y)]
-    s.other(*points[: 6 * 2 + 3])
+    s.other(points[: 6 * 2 + 3])
     s.sewing_needle(s.x(2) + 5.4, 11.2, 6, 11)
 
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from walewright.figures.model import Drawing
@@ -91,12 +91,12 @@ class Scene:
             y += 1.9
         return self
 
-    def yarn(self, *points: tuple[float, float]) -> Scene:
+    def yarn(self, points: Sequence[tuple[float, float]]) -> Scene:
         """A smooth thread through points."""
         self.paper.draw("thread", smooth(points))
         return self
 
-    def other(self, *points: tuple[float, float]) -> Scene:
+    def other(self, points: Sequence[tuple[float, float]]) -> Scene:
         """A second yarn: a heavier line."""
         self.paper.draw("strand", smooth(points), colour="accent", width=0.85)
         return self

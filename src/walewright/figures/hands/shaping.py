@@ -31,7 +31,7 @@ def _decrease_two_in(s: Scene) -> None:
 def _increase(s: Scene) -> None:
     s.needles().loops(0, 1, 2, 4, 5)
     s.transfer_tool(4, 2)
-    s.yarn((s.x(2) + 1.4, 16.4), (s.x(3) - 0.8, 12.5), (s.x(3), HOOK - 1.4), (s.x(3) + 0.9, 12.5), (s.x(2) + 2.4, 17))
+    s.yarn([(s.x(2) + 1.4, 16.4), (s.x(3) - 0.8, 12.5), (s.x(3), HOOK - 1.4), (s.x(3) + 0.9, 12.5), (s.x(2) + 2.4, 17)])
     s.arrow((s.x(2) + 2.8, 19), (s.x(3) + 0.3, 13.6), -1.2)
 
 
@@ -45,7 +45,7 @@ def _decrease_inside(s: Scene) -> None:
 def _increase_inside(s: Scene) -> None:
     s.needles().loops(0, 1, 3, 4, 5)
     s.transfer_tool(3, 3)
-    s.yarn((s.x(1) + 1.4, 16.4), (s.x(2) - 0.8, 12.5), (s.x(2), HOOK - 1.4), (s.x(2) + 0.9, 12.5), (s.x(1) + 2.4, 17))
+    s.yarn([(s.x(1) + 1.4, 16.4), (s.x(2) - 0.8, 12.5), (s.x(2), HOOK - 1.4), (s.x(2) + 0.9, 12.5), (s.x(1) + 2.4, 17)])
     s.arrow((s.x(1) + 2.8, 19), (s.x(2) + 0.3, 13.6), -1.2)
 
 
@@ -59,19 +59,19 @@ def _out_of_work(s: Scene) -> None:
 def _left_out(s: Scene) -> None:
     s.needles(back=(2,))
     s.loops(0, 1, 3, 4, 5)
-    s.yarn((s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5))
+    s.yarn([(s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5)])
     s.arrow((s.x(2) + 2.4, 7.2), (s.x(2) + 2.4, 3.4))
 
 
 def _back_to_work(s: Scene) -> None:
     s.needles().loops(0, 1, 3, 4, 5)
-    s.yarn((s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(2), HOOK - 0.4), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5))
+    s.yarn([(s.x(0), HOOK - 1.5), (s.x(1), HOOK - 0.6), (s.x(2), HOOK - 0.4), (s.x(3), HOOK - 0.6), (s.width - 0.5, HOOK - 1.5)])
     s.arrow((s.x(2) + 2.4, 3.4), (s.x(2) + 2.4, 7.2))
 
 
 def _at_carriage(s: Scene) -> None:
     s.needles().loops(0, 1, 2, 3, 4)
-    s.yarn((s.x(4) + 1.8, 16), (s.x(5) - 1.4, 11), (s.x(5), HOOK - 0.4), (s.width - 0.5, 7.2))
+    s.yarn([(s.x(4) + 1.8, 16), (s.x(5) - 1.4, 11), (s.x(5), HOOK - 0.4), (s.width - 0.5, 7.2)])
     s.arrow((s.x(5) + 2.4, 3.4), (s.x(5) + 2.4, 7.2))
 
 
@@ -79,7 +79,7 @@ def _cast_off(s: Scene) -> None:
     s.needles(back=(4, 5)).loops(0, 1, 2)
     s.loop(3)
     s.loop(3, 15, top=HOOK - 3.6)
-    s.yarn((s.x(3) + 0.3, HOOK + 0.2), (s.x(4), 13.4), (s.width - 0.6, 13.8))
+    s.yarn([(s.x(3) + 0.3, HOOK + 0.2), (s.x(4), 13.4), (s.width - 0.6, 13.8)])
     s.latch_tool(s.x(3) - 0.4, HOOK + 1.6, -18, 11)
     s.arrow((s.x(4) + 1, 18.6), (s.x(3) + 1.6, 15.4), 1.0)
 
@@ -93,7 +93,7 @@ def _cast_on(s: Scene) -> None:
 def _held(s: Scene) -> None:
     s.needles(out=(3, 4, 5)).loops(0, 1, 2)
     s.loops(3, 4, 5, low=18.5, out=OUT)
-    s.yarn((0.8, 8.4), (s.x(2), HOOK - 0.6), (s.x(3) - 1.5, 7.2), (s.width - 0.8, 6.4))
+    s.yarn([(0.8, 8.4), (s.x(2), HOOK - 0.6), (s.x(3) - 1.5, 7.2), (s.width - 0.8, 6.4)])
     s.word(s.x(4), 21.9, "held")
 
 
@@ -101,14 +101,16 @@ def _wrapped(s: Scene) -> None:
     s.needles(out=(3, 4, 5)).loops(0, 1, 2)
     s.loops(3, 4, 5, low=18.5, out=OUT)
     s.yarn(
-        (0.8, 8.4),
-        (s.x(2), HOOK - 0.6),
-        (s.x(3) - 1.6, 9.4),
-        (s.x(3) + 1.5, 8.4),
-        (s.x(3) + 0.4, 6.2),
-        (s.x(3) - 1.6, 7.4),
-        (s.x(2), 5),
-        (0.8, 4.6),
+        [
+            (0.8, 8.4),
+            (s.x(2), HOOK - 0.6),
+            (s.x(3) - 1.6, 9.4),
+            (s.x(3) + 1.5, 8.4),
+            (s.x(3) + 0.4, 6.2),
+            (s.x(3) - 1.6, 7.4),
+            (s.x(2), 5),
+            (0.8, 4.6),
+        ],
     )
     s.arrow((s.x(3) - 5, 19.5), (s.x(3) - 0.8, 10.2), -1.4)
 

@@ -12,7 +12,7 @@ def _in_stages(s: Scene) -> None:
     s.bars(2, 11.5, 15.6)
     for y in (21.8, 19.6):
         x = s.x(2)
-        s.yarn((x - 1.2, y), (x - 0.9, y - 1.2), (x, y - 2.6), (x + 0.9, y - 1.2), (x + 1.2, y))
+        s.yarn([(x - 1.2, y), (x - 0.9, y - 1.2), (x, y - 2.6), (x + 0.9, y - 1.2), (x + 1.2, y)])
     # The holder through the stitch that was hung last.
     s.transfer_tool(2, 1, 15.2)
     s.word(s.x(3) + 4.4, 23.4, "latched-up-before")
@@ -24,7 +24,7 @@ def _on_cord(s: Scene) -> None:
         s.loop(i, 15.5, top=HOOK + BACK + 1.2)
     s.loops(3, 4, 5)
     y = HOOK + BACK + 0.6
-    s.other(*((s.x(i) + dx, y + dy) for i in (0, 1, 2) for dx, dy in ((-3.4, 1.6), (0, -0.7), (3.4, 1.6))))
+    s.other([(s.x(i) + dx, y + dy) for i in (0, 1, 2) for dx, dy in ((-3.4, 1.6), (0, -0.7), (3.4, 1.6))])
     s.word(s.x(1), 21.6, "on-cord")
 
 

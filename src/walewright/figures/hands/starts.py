@@ -12,7 +12,7 @@ def _comb(s: Scene) -> None:
     points = [(1.0, 12.4)]
     for i in range(6):
         points += [(s.x(i), HOOK + 0.2), (s.x(i) + 3.7, 12.6)]
-    s.yarn(*points)
+    s.yarn(points)
     for i in range(6):
         x = s.x(i) + 3.7 - 7.4
         s.paper.draw("tool", f"M{x + 3.7:.2f} 16.5L{x + 3.7:.2f} 11.6a0.8 0.8 0 0 1 1.6 0")
@@ -39,7 +39,7 @@ def wrap(s: Scene, at: range, y: float) -> None:
     for i in at:
         x = s.x(i)
         points += [(x - 0.6, y + 1.1), (x + 1.5, y - 0.6), (x, y - 1.9), (x - 1.5, y - 0.6), (x + 0.6, y + 1.1)]
-    s.yarn(*points, (s.x(at[-1]) + 3.6, y + 1.6))
+    s.yarn([*points, (s.x(at[-1]) + 3.6, y + 1.6)])
 
 
 def _e_wrap(s: Scene) -> None:
@@ -53,9 +53,9 @@ def _chain(s: Scene) -> None:
     s.needles(out=tuple(range(6)))
     for i in range(3):
         x = s.x(i)
-        s.yarn((x - 2.4, 11.6), (x, 10.2), (x + 4.8, 11.6), (x + 0.4, 13), (x - 2.4, 11.6))
+        s.yarn([(x - 2.4, 11.6), (x, 10.2), (x + 4.8, 11.6), (x + 0.4, 13), (x - 2.4, 11.6)])
     s.latch_tool(s.x(3) - 1.2, 12, 25, 9)
-    s.yarn((s.x(3) - 1, 12.2), (s.x(3) + 3, 9.4), (s.x(5) + 3, 8.2))
+    s.yarn([(s.x(3) - 1, 12.2), (s.x(3) + 3, 9.4), (s.x(5) + 3, 8.2)])
 
 
 TECHNIQUES = (

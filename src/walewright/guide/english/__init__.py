@@ -43,6 +43,7 @@ TERMS = {
     "sewn": ("sewn", "sewn"),
     "grafted": ("grafted", "grafted"),
     "linked": ("joined on the bed", "joined on the bed"),
+    "open": ("joined loop for loop", "joined loop for loop"),
     "gathered": ("sewn, the fullness drawn in", "sewn, the fullness drawn in"),
     "neck": ("neck", "necks"),
     "cuff": ("cuff", "cuffs"),

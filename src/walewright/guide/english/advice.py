@@ -180,10 +180,11 @@ ADVICE = {
     "swatch": Advice(
         "Knit the swatch first",
         (
-            "Cast on at least 10 stitches more than the block that is measured, and knit a few rows of waste yarn.",
-            "Knit about 15 rows, two rows in a contrasting colour, the rows of the block, two contrasting rows, and 15 rows "
-            "more. Mark the block's sides with threads on the needles just outside it.",
-            "Take it off on waste yarn. Let it rest overnight, and wash it as the garment will be washed.",
+            "Cast on at least 10 stitches more than the block that is measured, and knit about 15 rows of waste yarn as thick as "
+            "the yarn and in another colour.",
+            "Knit the rows of the block in the yarn, and 15 rows of the waste yarn. Mark the block's sides with threads on the "
+            "needles just outside it.",
+            "Take it off the bed. Let it rest overnight, and wash it as the garment will be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
             "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. The number on the dial is only "
             "a start. Do not begin the garment before both figures agree.",
@@ -193,10 +194,11 @@ ADVICE = {
     "swatch/plate": Advice(
         "Knit the swatch first",
         (
-            "Cast on at least 10 stitches more than the block that is measured, and knit a few rows of waste yarn.",
-            "Knit about 15 rows, two rows in a contrasting colour, the rows of the block, two contrasting rows, and 15 rows "
-            "more. Mark the block's sides with threads on the needles just outside it.",
-            "Take it off on waste yarn. Let it rest overnight, and wash it as the garment will be washed.",
+            "Cast on at least 10 stitches more than the block that is measured, and knit about 15 rows of waste yarn as thick as "
+            "the yarn and in another colour.",
+            "Knit the rows of the block in the yarn, and 15 rows of the waste yarn. Mark the block's sides with threads on the "
+            "needles just outside it.",
+            "Take it off the bed. Let it rest overnight, and wash it as the garment will be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
             "Too many stitches or rows: knit another with a looser plate. Too few: with a tighter one. The plate named here is "
             "only "

@@ -17,6 +17,8 @@ CHARTS = {
     "chart/once-at": "{count} once at the {side:term}",
     "chart/repeated": "columns {first} to {last}, in the heavy box, again and again across; {rows}, again and again "
     "upwards{once:?; {once}}",
+    "chart/repeated-upwards": "columns {first} to {last}, in the heavy box, once across; {rows}, again and again upwards"
+    "{once:?; {once}}",
     "chart/size": "Size",
     "chart/worked-once": "{width} stitches by {rows}, worked once",
     "chart/wedges": "Wedges",

@@ -14,6 +14,8 @@ FACTS = {
     "fact/begun-on": "Begun on",
     "fact/then": "{edges:/, then }",
     "fact/mirror": "Mirror image",
+    "fact/mirror-as-drawn": "of the {piece}: its drawing and measurements hold, turned left to right. Shaped where its own "
+    "carriage stands: work it from its own lines",
     "fact/mirror-of": "of the {piece}, shaped where its own carriage stands: work it from its own lines",
     "fact/widest": "Widest",
     "fact/stitches": "{count} stitches",
@@ -22,8 +24,6 @@ FACTS = {
     "fact/repeats": "{rows} rows, {times} times in all",
     "fact/end": "End",
     "fact/drawn-up": "all stitches drawn up on the tail",
-    "fact/schematic": "Schematic",
-    "fact/schematic-unit": "measurements in {unit}",
     "fact/needles": "needles {first} to {last}",
     "fact/needles-of-the-steps": "on the needles that the steps name",
     "fact/eyelets": "{count}, at {rows}",

@@ -72,6 +72,7 @@ PAGE = {
     "cover/choice": "{taken}; there is also {others:and}",
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
+    "cover/yarns": "{first:?{first}: }{rest:/, }",
     "cover/machine": "{machine}, {needles} needles",
     "cover/designer": "Design: {designer}",
     "cover/copyright": "\N{COPYRIGHT SIGN} {copyright}",

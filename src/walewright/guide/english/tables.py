@@ -48,7 +48,7 @@ TABLES = {
     "fit/ease-as-finished": "{body}: {name} as finished",
     "fit/ease-round": "{body}: all round {where}",
     "fit/role": "{role:term}",
-    "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part:term} goes through; it was reckoned with "
+    "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part:term} can pass; it was reckoned with "
     "{figure} for the {part:term}.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
     "its outer edge, below the buttonholes: from the lower end, at {places}.",
@@ -123,6 +123,7 @@ TABLES = {
     "times, or so many pairs if pieces wait with theirs in}; accurate to about {error} %",
     # Where figures are from.
     "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
+    "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",
     "credit/of": "{rows}. {credit}.",
     # Edges and joins.
     "edge/start": "start",

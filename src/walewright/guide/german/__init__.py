@@ -40,6 +40,7 @@ TERMS = {
     "sewn": ("genäht", "genäht"),
     "grafted": ("im Maschenstich verbunden", "im Maschenstich verbunden"),
     "linked": ("auf dem Nadelbett verbunden", "auf dem Nadelbett verbunden"),
+    "open": ("Masche für Masche verbunden", "Masche für Masche verbunden"),
     "gathered": ("genäht, die Mehrweite eingereiht", "genäht, die Mehrweite eingereiht"),
     "neck": ("Hals", "Hälse"),
     "cuff": ("Bündchen", "Bündchen"),

@@ -193,10 +193,11 @@ ADVICE = {
     "swatch": Advice(
         "Zuerst die Maschenprobe stricken",
         (
-            "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und einige Reihen Hilfsgarn stricken.",
-            "Etwa 15 Reihen stricken, zwei Reihen in einer Kontrastfarbe, die Reihen, die gemessen werden, zwei Kontrastreihen"
-            " und noch 15 Reihen. Die Seiten des Feldes mit Fäden auf den Nadeln unmittelbar daneben markieren.",
-            "Auf Hilfsgarn abstricken. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
+            "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und etwa 15 Reihen mit Hilfsgarn stricken, das so dick wie"
+            " das Garn ist und eine andere Farbe hat.",
+            "Die Reihen, die gemessen werden, mit dem Garn stricken und 15 Reihen mit dem Hilfsgarn. Die Seiten des Feldes mit"
+            " Fäden auf den Nadeln unmittelbar daneben markieren.",
+            "Vom Nadelbett nehmen. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
             "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
             "Zu viele Maschen oder Reihen: die Maschenweite lockerer stellen und noch eine stricken. Zu wenige: fester. Die Zahl am"
             " Maschenweitenregler ist nur ein Anhaltspunkt. Das Kleidungsstück nicht beginnen, bevor beide Zahlen stimmen.",
@@ -206,10 +207,11 @@ ADVICE = {
     "swatch/plate": Advice(
         "Zuerst die Maschenprobe stricken",
         (
-            "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und einige Reihen Hilfsgarn stricken.",
-            "Etwa 15 Reihen stricken, zwei Reihen in einer Kontrastfarbe, die Reihen, die gemessen werden, zwei Kontrastreihen"
-            " und noch 15 Reihen. Die Seiten des Feldes mit Fäden auf den Nadeln unmittelbar daneben markieren.",
-            "Auf Hilfsgarn abstricken. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
+            "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und etwa 15 Reihen mit Hilfsgarn stricken, das so dick wie"
+            " das Garn ist und eine andere Farbe hat.",
+            "Die Reihen, die gemessen werden, mit dem Garn stricken und 15 Reihen mit dem Hilfsgarn. Die Seiten des Feldes mit"
+            " Fäden auf den Nadeln unmittelbar daneben markieren.",
+            "Vom Nadelbett nehmen. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
             "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
             "Zu viele Maschen oder Reihen: noch eine mit einer lockereren Platte stricken. Zu wenige: mit einer festeren. Die"
             " Platte, die hier steht, ist nur ein Anhaltspunkt. Ist eine zu fest und die nächste zu locker, hilft ein anderes Garn,"

@@ -18,6 +18,8 @@ CHARTS = {
     "chart/once-at": "{count} einmal {side:term}",
     "chart/repeated": "Spalten {first} bis {last}, im dick umrandeten Feld, in der Breite immer wieder; {rows}, in der Höhe immer"
     " wieder{once:?; {once}}",
+    "chart/repeated-upwards": "Spalten {first} bis {last}, im dick umrandeten Feld, in der Breite einmal; {rows}, in der Höhe immer"
+    " wieder{once:?; {once}}",
     "chart/size": "Größe",
     "chart/worked-once": "{width} Maschen und {rows}, einmal gearbeitet",
     "chart/wedges": "Keile",

@@ -14,6 +14,8 @@ FACTS = {
     "fact/begun-on": "Begonnen auf",
     "fact/then": "{edges:/, dann }",
     "fact/mirror": "Gegengleich",
+    "fact/mirror-as-drawn": "zu {piece}: Zeichnung und Maße wie dort, seitenverkehrt. Geformt, wo der eigene Schlitten steht: "
+    "nach den eigenen Zeilen arbeiten",
     "fact/mirror-of": "zu {piece}, geformt, wo der eigene Schlitten steht: nach den eigenen Zeilen arbeiten",
     "fact/widest": "Am breitesten",
     "fact/stitches": "{count} Maschen",
@@ -22,8 +24,6 @@ FACTS = {
     "fact/repeats": "{rows} Reihen, insgesamt {times}-mal",
     "fact/end": "Ende",
     "fact/drawn-up": "alle Maschen auf dem Fadenende zusammengezogen",
-    "fact/schematic": "Schnittzeichnung",
-    "fact/schematic-unit": "Maße in {unit}",
     "fact/needles": "Nadeln {first} bis {last}",
     "fact/needles-of-the-steps": "auf den Nadeln, die die Schritte nennen",
     "fact/eyelets": "{count}, bei {rows}",

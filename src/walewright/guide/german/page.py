@@ -73,6 +73,7 @@ PAGE = {
     "cover/choice": "{taken}; es gibt auch {others:and}",
     "cover/sizes": "Größen",
     "cover/yarn": "Garn",
+    "cover/yarns": "{first:?{first}: }{rest:/, }",
     "cover/machine": "{machine}, {needles} Nadeln",
     "cover/designer": "Entwurf: {designer}",
     "cover/copyright": "\N{COPYRIGHT SIGN} {copyright}",

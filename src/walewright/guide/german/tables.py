@@ -121,6 +121,7 @@ TABLES = {
     " {times}-mal gebraucht, oder so viele Paare, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
     # Where figures are from.
     "credit": "Quelle: {published:/; }{recalled:? (aus dem Gedächtnis, nicht eingesehen)}{own:?, doch eigene Angabe: {own}}",
+    "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",
     "credit/of": "{rows}. {credit}.",
     # Edges and joins.
     "edge/start": "Anfang",

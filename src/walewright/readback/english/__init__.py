@@ -7,7 +7,7 @@ import re
 from walewright.readback.language import PageLayout, ReadLanguage
 
 LAYOUT = PageLayout(
-    sizes=re.compile(r"Sizes (?P<first>\S+)(?: \((?P<others>\S.*)\))?"),
+    sizes=re.compile(r"Sizes (?P<first>[^ ]+)(?: \((?P<others>[^ ].*)\))?"),
     several=re.compile(r"(?P<name>.+) \(knit (?P<copies>[0-9]{1,3}(?: \([0-9]{1,3}(?:: [0-9]{1,3})*\))?)\)"),
     part=re.compile(r"(?P<name>[^ ]+): .+"),
     only=re.compile(

@@ -7,7 +7,7 @@ import re
 from walewright.readback.language import PageLayout, ReadLanguage
 
 LAYOUT = PageLayout(
-    sizes=re.compile(r"Größen (?P<first>\S+)(?: \((?P<others>\S.*)\))?"),
+    sizes=re.compile(r"Größen (?P<first>[^ ]+)(?: \((?P<others>[^ ].*)\))?"),
     several=re.compile(r"(?P<name>.+) \((?P<copies>[0-9]{1,3}(?: \([0-9]{1,3}(?:: [0-9]{1,3})*\))?)-mal stricken\)"),
     part=re.compile(r"(?P<name>[^ ]+): .+"),
     only=re.compile(r"Nur (?:[0-9]{1,3}\., )*(?:[0-9]{1,3}\. und )?[0-9]{1,3}\. Größe"),

@@ -97,7 +97,11 @@ WORDINGS: dict[str, Wording] = {
     ),
     "cord-on-child": Wording(
         "a cord is drawn through `{piece}`, and the garment is for children",
-        labels={"cord": "a cord", "sizes-from": "sizes from the table `{table}`"},
+        labels={
+            "cord": "a cord",
+            "sizes-from": "sizes from the table `{table}`",
+            "size-of-child": "`{size}` is a size for children",
+        },
         helps={"leave-out": "leave the cord out: a button, a rib or elastic closes as well"},
     ),
     "cord-through-nothing": Wording(
@@ -183,7 +187,11 @@ WORDINGS: dict[str, Wording] = {
     ),
     "hood-on-child": Wording(
         "`{piece}` is a hood, and the garment is for children",
-        labels={"hood": "as hood", "sizes-from": "sizes from the table `{table}`"},
+        labels={
+            "hood": "as hood",
+            "sizes-from": "sizes from the table `{table}`",
+            "size-of-child": "`{size}` is a size for children",
+        },
         notes={"catches": "a hood can catch and hold a child by the neck"},
         helps={"draw-nothing": "let nothing be drawn through it, and let it be no larger than the head needs"},
     ),

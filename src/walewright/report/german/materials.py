@@ -111,7 +111,11 @@ WORDINGS: dict[str, Wording] = {
     ),
     "cord-on-child": Wording(
         "durch `{piece}` geht eine Kordel, und das Kleidungsstück ist für Kinder",
-        labels={"cord": "eine Kordel", "sizes-from": "Größen aus der Tabelle `{table}`"},
+        labels={
+            "cord": "eine Kordel",
+            "sizes-from": "Größen aus der Tabelle `{table}`",
+            "size-of-child": "`{size}` ist eine Größe für Kinder",
+        },
         helps={"leave-out": "die Kordel weglassen: ein Knopf, Rippen oder Gummiband schließen ebenso"},
     ),
     "cord-through-nothing": Wording(
@@ -208,7 +212,11 @@ WORDINGS: dict[str, Wording] = {
     ),
     "hood-on-child": Wording(
         "`{piece}` ist eine Kapuze, und das Kleidungsstück ist für Kinder",
-        labels={"hood": "als Kapuze", "sizes-from": "Größen aus der Tabelle `{table}`"},
+        labels={
+            "hood": "als Kapuze",
+            "sizes-from": "Größen aus der Tabelle `{table}`",
+            "size-of-child": "`{size}` ist eine Größe für Kinder",
+        },
         notes={"catches": "eine Kapuze kann hängen bleiben und ein Kind am Hals festhalten"},
         helps={"draw-nothing": "nichts durch sie ziehen, und sie nicht größer machen, als der Kopf es braucht"},
     ),

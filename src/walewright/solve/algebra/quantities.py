@@ -50,6 +50,16 @@ EXACT = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
+class NumberWanted:
+    """What is asked of numbers, by size: `factor` times the value of `terms[i]` should be `wanted[i]`, which is `cm[i]`."""
+
+    terms: tuple[Terms, ...]
+    factor: int
+    wanted: tuple[float, ...]
+    cm: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Quantity:
     """A number wanted in every size: `factor` times the value of `terms[i]` should be `wanted[i]` stitches or rows.
 
@@ -65,9 +75,9 @@ class Quantity:
     factor: int
     wanted: tuple[float, ...]
     cm: tuple[float, ...]
-    unit: Literal["st", "rows"]
     tolerance: tuple[float, ...]
     clause: Said
+    unit: Literal["st", "rows"] = "st"
     share: float = 1.0
     kind: RuleKind = RuleKind.WANTED
     near: float = 0.5

@@ -49,7 +49,7 @@ class _Sums:
         self.design = design
         self.piece = piece
         sizes = range(len(design.sizes))
-        self.needles = [widest(design, piece, size).needles for size in sizes]
+        self.needles = [widest(at, piece).needles for at in design.each_size]
         self.rows = [sum(rows for rows, _ in self._stages(size)) for size in sizes]
         self.work = [self.needles[size] * sum(rows * weight for rows, weight in self._stages(size)) for size in sizes]
 

@@ -8,6 +8,7 @@ from itertools import pairwise
 from typing import assert_never
 
 from walewright.design.model import Design, EdgeJoin, EdgeRun, Level, PerSize, Piece, ShapingWay
+from walewright.design.model.per_size import minus, plus
 from walewright.report.model import Change, WrittenFigure
 from walewright.solve.edges.gauge import highest, level_number
 from walewright.trade.sides import OTHER_SIDE, SIDES, EdgeSide
@@ -63,7 +64,7 @@ def _written(design: Design, change: Change) -> PerSize | None:
             return next((wedge.width for wedge in piece.wedges if wedge.name == change.at), None)
         case "width" | "widest":
             left, right = (place(piece, side, change.at) for side in SIDES)
-            return None if left is None or right is None else tuple(a + b for a, b in zip(left, right, strict=True))
+            return None if left is None or right is None else plus(left, right)
     return place(piece, _side(change), change.at)
 
 
@@ -190,7 +191,7 @@ def place(piece: Piece, side: EdgeSide, level: str) -> PerSize | None:
     for run in piece.left if side == "left" else piece.right:
         if run.most is not None or run.rates:
             return None
-        at = tuple(a + c for a, c in zip(at, run.change, strict=True))
+        at = plus(at, run.change)
         if run.to_level == level:
             return at
     return None
@@ -212,10 +213,10 @@ def _widened(piece: Piece, sides: Sequence[EdgeSide], level: str, new: Sequence[
             last = next((n for n in range(first - 1, -1, -1) if any(runs[n].change)), None)
             if last is None:
                 return None
-            runs[last] = replace(runs[last], change=tuple(c + b for c, b in zip(runs[last].change, by, strict=True)))
+            runs[last] = replace(runs[last], change=plus(runs[last].change, by))
         following = next((n for n in range(first, len(runs)) if any(runs[n].change)), None)
         if following is not None:
-            runs[following] = replace(runs[following], change=tuple(c - b for c, b in zip(runs[following].change, by, strict=True)))
+            runs[following] = replace(runs[following], change=minus(runs[following].change, by))
         made[side] = tuple(runs)
     if not all(_can_be_written(run) for runs in made.values() for run in runs):
         return None

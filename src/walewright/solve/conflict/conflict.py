@@ -82,30 +82,30 @@ def _message(
     free = next((r for r in because if r.ranged and r.figure[0] == "height"), None)
     if free is not None and failing.kind is RuleKind.CONSTRUCTION:
         _, name, level = free.figure
-        return diagnosed(
+        told = diagnosed(
             "free-level-without-room",
             (free.origins[0].span, "free"),
             *_labels([failing, *(r for r in because if r is not free)], first),
             notes=notes or (said("in-size", size=design.sizes[first], note=free.says[first]),),
             helps=helps or ("go-farther",),
             sizes=among,
-            changes=changes,
             piece=name,
             failing=failing.says[first],
             level=level,
         )
+        return replace(told, changes=changes)
     wanted = tuple(r.name for r in found if r.kind.is_wanted)
-    return diagnosed(
+    told = diagnosed(
         "counts-conflict/because" if because else "counts-conflict/alone",
         (failing.origins[0].span, failing.says[first]),
         *_labels(because, first),
         notes=notes if len(notes) > 1 else (),
         helps=helps or ((said("change", figures=wanted),) if wanted else ()),
         sizes=among,
-        changes=changes,
         because=tuple(r.says[first] for r in because),
         failing=failing.says[first],
     )
+    return replace(told, changes=changes)
 
 
 def _labels(because: Sequence[Rule], size: int) -> tuple[tuple[Span, Said], ...]:

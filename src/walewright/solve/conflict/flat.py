@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece, Wedge
 from walewright.report.model import EDGE_FIGURES, Change, Diagnostic, Span, diagnosed
@@ -43,7 +44,7 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
         return None
     fabric = fabric_below(design, piece, run.to_level)
     count = range(len(design.sizes))
-    rows = tuple(rows_to(design, piece, run.to_level, i, True) - rows_to(design, piece, low, i, True) for i in count)
+    rows = tuple(rows_to(at, piece, run.to_level, True) - rows_to(at, piece, low, True) for at in design.each_size)
     wide: dict[int, float] = {}
     tall: dict[int, float] = {}
     for i in count:
@@ -62,20 +63,19 @@ def _flat(design: Design, piece: Piece, side: EdgeSide, low: str, run: EdgeRun, 
     held = not gap and max(run.change) < 0
     nearer = () if gap else (*_nearer(design, piece, side, run, wide), *_in_steps(design, piece, run, rows))
     higher = _higher(design, piece, run.to_level, tall)
-    return diagnosed(
+    told = diagnosed(
         "slope-too-flat",
         (run.origin.span, "over"),
         notes=("too-much",),
         helps=(*_faster(run, rows, inwards, fabric.stitches_per_cm), *(("hold",) if held else ())),
         sizes=only(design.sizes, list(wide)),
-        changes=(*nearer, higher[-1:], *((higher,) if len(higher) > 1 else ())),
-        other_ways=True,
         level=run.to_level,
         change=_each(design, run.change),
         rows=_each(design, rows, "rows"),
         wide=_some(design, wide),
         tall=_some(design, tall),
     )
+    return replace(told, changes=(*nearer, higher[-1:], *((higher,) if len(higher) > 1 else ())), other_ways=True)
 
 
 def _faster(run: EdgeRun, rows: PerSize, inwards: int, per_cm: float) -> tuple[str, ...]:
@@ -147,24 +147,25 @@ def _steep(design: Design, piece: Piece, wedge: Wedge) -> Diagnostic | None:
     end, each = end_of(piece, wedge), WEDGES[wedge.kind].rows_a_step
     fabric = fabric_below(design, piece, end)
     count = range(len(design.sizes))
-    rows = tuple(rows_to(design, piece, end, i) - rows_to(design, piece, wedge.from_level, i) for i in count)
+    rows = tuple(rows_to(at, piece, end) - rows_to(at, piece, wedge.from_level) for at in design.each_size)
     stitches = tuple(w * fabric.stitches_per_cm for w in wedge.width)
     lacking = {i: rows[i] / each - stitches[i] for i in count if rows[i] / each > stitches[i] + A_STITCH}
     if not lacking:
         return None
     wider = tuple((design.sizes[i], wedge.width[i] + n / fabric.stitches_per_cm) for i, n in lacking.items())
     wide = Change("wedge", piece.name, wedge.name, wider, said("width-of-the", part=wedge.called, piece=piece.name))
-    return diagnosed(
+    told = diagnosed(
         "wedge-too-steep",
         (wedge.origin.span, "in"),
         helps=("wider-or-lower",),
         sizes=only(design.sizes, list(lacking)),
-        changes=((wide,), _higher(design, piece, end, {i: -n * each / fabric.rows_per_cm for i, n in lacking.items()})[-1:]),
         wedge=wedge.called,
         rows_a_step=each,
         stitches=_each(design, stitches, "stitches"),
         rows=_each(design, rows, "rows"),
     )
+    higher = _higher(design, piece, end, {i: -n * each / fabric.rows_per_cm for i, n in lacking.items()})
+    return replace(told, changes=((wide,), higher[-1:]))
 
 
 # ----------------------------------------------------------------- amounts of sizes

@@ -86,14 +86,12 @@ def _between(draft: Draft, piece: Piece, left: int, right: int, terms: Sequence[
     least = max(map(stitches_kept, (one, other)))
     lines: Lines = []
     for i, t in enumerate(terms):
-        high = min(high_cm(piece, o, i) for o in (one, other))
-        low = max(low_cm(piece, o, i) for o in (one, other))
         edges = [
             list(_corners(piece, one, gap_runs(one, "right"), t.openings[left].right, i)),
             list(_corners(piece, other, gap_runs(other, "left"), t.openings[right].left, i)),
         ]
-        heights = sorted({h for edge in edges for h, _, _ in edge if low - SAME_CM <= h <= high + SAME_CM})
-        for at in heights:
+        # At a height where one of them is not open its edge has no place, so that nothing is asked.
+        for at in sorted({h for edge in edges for h, _, _ in edge}):
             places = (tuple(_at(edge, at)) for edge in edges)
             lines += [(i, -(a + b) >= least) for a, b in product(*places)]
     clause = said("stitches-between", one=one.name, other=other.name, piece=piece.name, stitches=least)

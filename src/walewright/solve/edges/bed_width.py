@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from math import ceil, floor
 from typing import Literal
 
-from walewright.design.model import Design, MachineProfile, Piece
+from walewright.design.model import Design, DesignInSize, MachineProfile, Piece
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, only, said, tenths
 from walewright.solve.edges.edges import ACROSS_RUN
@@ -49,31 +49,31 @@ def too_wide(design: Design) -> Iterator[Diagnostic]:
     for piece in design.pieces:
         if piece.mirror_of is not None:
             continue
-        stations = [widest(design, piece, size) for size in range(len(design.sizes))]
+        stations = [widest(at, piece) for at in design.each_size]
         over = [i for i, station in enumerate(stations) if station.needles > needles + _narrower(design, piece) + 1e-9]
         if not over:
             continue
         most = max((stations[i] for i in over), key=lambda s: s.needles)
         per_cm = most.per_cm
-        yield diagnosed(
+        told = diagnosed(
             "wider-than-bed/piece",
             (most.span, said("widest", where=most.where, by_side=most.by_side)),
             bed(design.machine),
             notes=(*(_takes(design.sizes[i], stations[i]) for i in over), "needles-make"),
             helps=_panels(_even(most.needles), needles),
             sizes=only(design.sizes, over),
-            changes=(
-                (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10), exact=True),),
-                (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10), exact=True),),
-                (Change("needles", "", "", _in(design, over, _even(most.needles)), exact=True),),
-            ),
-            other_ways=True,
             piece=piece.name,
             takes=_even(most.needles),
             needles=needles,
             tension=per_cm * 10,
             room=Amount(floor(needles / per_cm * 10) / 10),
         )
+        changes = (
+            (Change("widest", piece.name, most.at, _in(design, over, floor(needles / per_cm * 10) / 10), exact=True),),
+            (Change("stitches", most.fabric, "", _in(design, over, floor(needles / most.cm * 100) / 10), exact=True),),
+            (Change("needles", "", "", _in(design, over, _even(most.needles)), exact=True),),
+        )
+        yield replace(told, changes=changes, other_ways=True)
 
 
 def _takes(size: str, at: Station) -> Said:
@@ -114,13 +114,13 @@ def _even(stitches: float) -> int:
     return max(2 * floor(stitches / 2 + 0.5), 2 * ceil((stitches - _A_STITCH) / 2 - 1e-9))
 
 
-def widest(design: Design, piece: Piece, size: int) -> Station:
+def widest(at: DesignInSize, piece: Piece) -> Station:
     """Where the piece needs most needles, of a mirror image its model. What is free may be as narrow as it can."""
     while piece.mirror_of is not None:
-        piece = design.piece(piece.mirror_of)
-    start = min(piece.start_width[size], (piece.start_most or piece.start_width)[size])
+        piece = at.design.piece(piece.mirror_of)
+    start = min(at.of(piece.start_width), at.of(piece.start_most or piece.start_width))
     first = piece.levels[0].name
-    by = across(design, piece, first, size)
+    by = across(at, piece, first)
     at_start = Station(
         needles=by.stitches(start) / 2,
         cm=start / 2,
@@ -128,9 +128,9 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
         where=said("at-start"),
         span=piece.origin.span,
         at=first,
-        fabric=fabric_above(design, piece, first).name,
+        fabric=fabric_above(at.design, piece, first).name,
     )
-    left, right = (_furthest(design, piece, side, at_start, size) for side in ("left", "right"))
+    left, right = (_furthest(at, piece, side, at_start) for side in ("left", "right"))
     further = max(left, right, key=lambda s: s.needles)
     if may_lean(piece):
         # It is started wherever it finds room: both sides together decide.
@@ -140,14 +140,14 @@ def widest(design: Design, piece: Piece, size: int) -> Station:
     return replace(further, needles=2 * further.needles, cm=2 * further.cm, by_side=by_side)
 
 
-def _furthest(design: Design, piece: Piece, side: EdgeSide, found: Station, size: int) -> Station:
+def _furthest(at: DesignInSize, piece: Piece, side: EdgeSide, found: Station) -> Station:
     """Where an edge is furthest from the middle of the start, and how far."""
     place = found.cm
     for run in piece.left if side == "left" else piece.right:
-        place += min(run.change[size], (run.most or run.change)[size])
-        by = across(design, piece, run.to_level, size, side, run.path == ACROSS_RUN)
+        place += min(at.of(run.change), at.of(run.most or run.change))
+        by = across(at, piece, run.to_level, side, run.path == ACROSS_RUN)
         if by.stitches(place) > found.needles + 1e-9:
-            knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(design, piece, run.to_level)
+            knit = (fabric_above if run.path == ACROSS_RUN else fabric_below)(at.design, piece, run.to_level)
             where = said("at-level", level=run.to_level)
             found = Station(
                 needles=by.stitches(place),

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from walewright.counted.model import SizedChart, SizedOpening, SizedPiece
 from walewright.counted.needles import come, ends, moved_in
 from walewright.counted.parts import open_at
-from walewright.design.model import Design, Fabric, Motif, Piece
+from walewright.design.model import Design, DesignInSize, Fabric, Motif, Piece
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, only, said
 from walewright.solve.edges.gauge import fabric_above
@@ -19,15 +19,15 @@ OF_THE_EDGE = 1
 """Stitches at an end of the width that a panel or a motif keeps away from at the least: the edge stitch goes into the seam."""
 
 
-def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> tuple[SizedChart, ...]:
+def sized_charts(at: DesignInSize, piece: Piece, sized: SizedPiece) -> tuple[SizedChart, ...]:
     """The charts of a piece by rising rows: of those that begin together the whole width before panels, these before motifs, as
     they lie over each other."""
-    found = [chart for stretch in whole_width(design, piece) for chart in _over_all(design, sized, stretch)]
+    found = [chart for stretch in whole_width(at.design, piece) for chart in _over_all(at.design, sized, stretch)]
     for zone, made in zip(piece.zones, sized.zones, strict=True):
-        fabric = design.fabric(zone.fabric)
+        fabric = at.design.fabric(zone.fabric)
         if zone.width is None or fabric.stitch != "chart":
             continue
-        chart = design.chart(fabric.chart)
+        chart = at.design.chart(fabric.chart)
         repeats = (made.last - made.first + 1 - chart.before - chart.after) // chart.repeat if chart.repeat else 0
         found.append(
             SizedChart(
@@ -44,7 +44,7 @@ def sized_charts(design: Design, piece: Piece, sized: SizedPiece, size: int) -> 
                 origin=zone.origin,
             )
         )
-    found += [_motif(design, piece, sized, motif, size) for motif in piece.motifs]
+    found += [_motif(at, piece, sized, motif) for motif in piece.motifs]
     return tuple(sorted(found, key=lambda c: c.from_row))
 
 
@@ -146,13 +146,13 @@ def _at_once(sized: SizedPiece, row: int) -> Said | None:
 # ----------------------------------------------------------------- motifs
 
 
-def _motif(design: Design, piece: Piece, sized: SizedPiece, motif: Motif, size: int) -> SizedChart:
+def _motif(at: DesignInSize, piece: Piece, sized: SizedPiece, motif: Motif) -> SizedChart:
     """A motif; where it does not lie half a needle to either side of the place asked for, it lies half a needle to the right."""
-    chart = design.chart(motif.chart)
+    chart = at.design.chart(motif.chart)
     row = sized.row(motif.level)
-    per_cm = fabric_above(design, piece, motif.level).stitches_per_cm
-    centre = motif.centre[size] if motif.centre else 0.0
-    first = placed_right(piece, chart.width, centre * per_cm, size) - sized.lean
+    per_cm = fabric_above(at.design, piece, motif.level).stitches_per_cm
+    centre = at.of(motif.centre) if motif.centre else 0.0
+    first = placed_right(at, piece, chart.width, centre * per_cm) - sized.lean
     last = first + chart.width - 1
     to_row = row + len(chart.rows)
     edge = _kept_clear(sized, row, to_row)
@@ -176,10 +176,10 @@ def motifs_outside(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> 
     `garments[i]` are the pieces of size i."""
     for number, piece in enumerate(design.pieces):
         for motif in piece.motifs:
-            made = [(pieces[number], _motif(design, piece, pieces[number], motif, i)) for i, pieces in enumerate(garments)]
-            beside = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _beyond(s, c))}
-            cut = {design.sizes[i]: note for i, (s, c) in enumerate(made) if not _beyond(s, c) and (note := _cut(s, c))}
-            above = {design.sizes[i]: note for i, (s, c) in enumerate(made) if (note := _too_high(design, piece, s, c))}
+            made = {at.size: (own, _motif(at, piece, own, motif)) for at in design.each_size for own in (at.of(garments)[number],)}
+            beside = {size: note for size, (s, c) in made.items() if (note := _beyond(s, c))}
+            cut = {size: note for size, (s, c) in made.items() if not _beyond(s, c) and (note := _cut(s, c))}
+            above = {size: note for size, (s, c) in made.items() if (note := _too_high(design, piece, s, c))}
             chart = design.chart(motif.chart)
             facts: dict[str, Fact] = {"motif": motif.chart, "piece": piece.name, "stitches": chart.width, "rows": len(chart.rows)}
             for kind, help_, found in (

@@ -6,10 +6,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
+from walewright.design.model.per_size import minus, plus
 from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
-from walewright.solve.algebra.quantities import BEYOND_COST, LESSER, OFF_COST, Quantity, equal_sizes, want
+from walewright.solve.algebra.quantities import BEYOND_COST, LESSER, OFF_COST, NumberWanted, Quantity, equal_sizes, want
 from walewright.solve.algebra.ranges import want_range
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, ways
@@ -49,12 +50,12 @@ def outer_edges(
     the centre. `one` is the middle stitch of an odd number."""
     start = _start(draft, design, piece, one)
     if piece.symmetric:
-        left = _edge(draft, design, piece, "both", start, rows, one)
+        left = _edge(_LedEdge(draft, design, piece, "both", one), start, rows)
         return left, tuple(_beside(edge, extra) for edge, extra in zip(left, one, strict=True))
-    right_start = tuple(terms + extra for terms, extra in zip(start, one, strict=True))
+    right_start = plus(start, one)
     zero: PerSizeTerms = pinned(draft, design, piece) if may_lean(piece) else (NOTHING,) * len(start)
-    left = _edge(draft, design, piece, "left", start, rows, one, zero)
-    right = _edge(draft, design, piece, "right", right_start, rows, one, zero)
+    left = _edge(_LedEdge(draft, design, piece, "left", one, zero), start, rows)
+    right = _edge(_LedEdge(draft, design, piece, "right", one, zero), right_start, rows)
     _both_together(draft, design, piece, left, right)
     return left, right
 
@@ -70,7 +71,7 @@ def _both_together(draft: Draft, design: Design, piece: Piece, left: Sequence[Ed
         if None in come or not any(any(run.change) for run in ending) or any(run.path == ACROSS_RUN for run in ending):
             continue
         runs = [run for side, last in zip((piece.left, piece.right), come, strict=True) for run in side[: (last or 0) + 1]]
-        cm = [piece.start_width[i] + sum(run.change[i] for run in runs) for i in range(len(design.sizes))]
+        cm = [at.of(piece.start_width) + sum(at.of(run.change) for run in runs) for at in design.each_size]
         by = _reckoned(design, piece, name)
         wanted = tuple(b.stitches(c) for b, c in zip(by, cm, strict=True))
         terms = tuple(one.after[come[0] or 0] + other.after[come[1] or 0] for one, other in zip(left, right, strict=True))
@@ -129,7 +130,6 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
         factor=factor,
         wanted=tuple(b.stitches(w) for b, w in zip(by, piece.start_width, strict=True)),
         cm=piece.start_width,
-        unit="st",
         tolerance=(max(2.0, slack(design, piece, "left", 0)),) * len(design.sizes),
         clause=said("starts-wide", piece=piece.name),
         times=piece.copies,
@@ -143,7 +143,7 @@ def _start(draft: Draft, design: Design, piece: Piece, one: PerSizeTerms) -> Per
 
 def _reckoned(design: Design, piece: Piece, level: str, side: WhichEdges = BOTH, above: bool = False) -> tuple[WidthAcross, ...]:
     """How widths are reckoned at a level, per size."""
-    return tuple(across(design, piece, level, i, side, above) for i in range(len(design.sizes)))
+    return tuple(across(at, piece, level, side, above) for at in design.each_size)
 
 
 @dataclass(slots=True)
@@ -168,7 +168,7 @@ class _Walk:
             ends = [self.least, self.most], [run.change, run.change]
         else:
             ends = [self.most, self.least], [run.change, run.most]
-        one, other = (tuple(p + c for p, c in zip(*each, strict=True)) for each in zip(*ends, strict=True))
+        one, other = (plus(*each) for each in zip(*ends, strict=True))
         least, most = tuple(map(min, one, other)), tuple(map(max, one, other))
         if all(abs(b.per_cm - a.per_cm) < 1e-9 and abs(b.spare - a.spare) < 1e-9 for a, b in zip(self.by, by, strict=True)):
             # Straight on is straight on, wherever that is.
@@ -188,17 +188,22 @@ def _halved(by: tuple[WidthAcross, ...]) -> tuple[WidthAcross, ...]:
     return tuple(replace(b, spare=b.spare / 2) for b in by)
 
 
-def _edge(
-    draft: Draft,
-    design: Design,
-    piece: Piece,
-    side: WhichEdges,
-    start: PerSizeTerms,
-    rows: Sequence[Mapping[str, Terms]],
-    one: PerSizeTerms,
-    zero: PerSizeTerms = (),
-) -> tuple[EdgeTerms, ...]:
-    """One edge; `side` "both": it stands for two alike. `zero` is what its places are counted up by, if at all."""
+@dataclass(frozen=True, slots=True)
+class _LedEdge:
+    """An outer edge that is led from the start to the top; `side` "both": it stands for two alike. `one` is the middle stitch of an
+    odd number, `zero` what its places are counted up by, if at all."""
+
+    draft: Draft
+    design: Design
+    piece: Piece
+    side: WhichEdges
+    one: PerSizeTerms
+    zero: PerSizeTerms = ()
+
+
+def _edge(of: _LedEdge, start: PerSizeTerms, rows: Sequence[Mapping[str, Terms]]) -> tuple[EdgeTerms, ...]:
+    """The numbers of an edge, per size."""
+    draft, design, piece, side = of.draft, of.design, of.piece, of.side
     count = len(design.sizes)
     nothing: PerSizeTerms = (NOTHING,) * count
     first = piece.start_width
@@ -215,7 +220,7 @@ def _edge(
     for run in piece.right if side == "right" else piece.left:
         moving = any(run.change) or any(run.most or ())
         still: tuple[tuple[int, ...], ...] = ((1,),) * count
-        directions.append(_move(draft, design, piece, side, run, walk, one, zero) if moving else still)
+        directions.append(_move(of, run, walk) if moving else still)
         after.append(walk.now)
         cast: EdgeClause = {"piece": piece.name, "opening": "", "level": run.to_level}
         casts.append(cast_off(draft, design, piece, run, cast) if any(run.cast_off) else nothing)
@@ -225,35 +230,27 @@ def _edge(
         levels.append(run.to_level)
     return tuple(
         EdgeTerms(
-            start=start[i],
-            after=tuple(a[i] for a in after),
-            cast_off=tuple(c[i] for c in casts),
-            step=tuple(s[i] for s in steps),
-            from_rows=tuple(rows[i][level] for level in levels[:-1]),
-            to_rows=tuple(rows[i][level] for level in levels[1:]),
-            ways=tuple(d[i] for d in directions),
-            in_turn=tuple(t[i] for t in in_turn),
+            start=at.of(start),
+            after=at.each(after),
+            cast_off=at.each(casts),
+            step=at.each(steps),
+            from_rows=tuple(at.of(rows)[level] for level in levels[:-1]),
+            to_rows=tuple(at.of(rows)[level] for level in levels[1:]),
+            ways=at.each(directions),
+            in_turn=at.each(in_turn),
         )
-        for i in range(count)
+        for at in design.each_size
     )
 
 
-def _move(
-    draft: Draft,
-    design: Design,
-    piece: Piece,
-    side: WhichEdges,
-    run: EdgeRun,
-    walk: _Walk,
-    one: PerSizeTerms,
-    zero: PerSizeTerms,
-) -> tuple[tuple[int, ...], ...]:
+def _move(of: _LedEdge, run: EdgeRun, walk: _Walk) -> tuple[tuple[int, ...], ...]:
     """Leads the walk over a run that changes the width, and wants what is written of it; which ways it may go."""
+    draft, design, piece, side = of.draft, of.design, of.piece, of.side
     alike, before, was_free = side == BOTH, walk.now, walk.free
     name = f"width at {run.to_level}" if alike else f"{side} at {run.to_level}"
     walk.now = new(draft, design, piece, f"{name} across" if run.path == ACROSS_RUN else name)
-    if any(zero):
-        walk.now = tuple(place - z for place, z in zip(walk.now, zero, strict=True))
+    if any(of.zero):
+        walk.now = minus(walk.now, of.zero)
     # Loops hung back across the work are measured in what is knitted with them, shaped edges in what they were knitted in.
     by = _reckoned(design, piece, run.to_level, side, run.path == ACROSS_RUN)
     found = walk.lead(run, _halved(by) if alike else by)
@@ -275,15 +272,15 @@ def _move(
         want(draft, _by_so_far(piece, side, run, moved, by, loose))
     else:
         least, most = (tuple((2 if alike else 1) * p for p in places) for places in (walk.least, walk.most))
-        terms, unit = doubled(walk.now, one) if alike else (walk.now, 1)
+        terms, unit = doubled(walk.now, of.one) if alike else (walk.now, 1)
         # The centre line of an odd number goes through the needle right of the mark.
         half = 0.0 if alike else 0.5 if side == "right" else -0.5
         extra = tuple(half * piece.odd(i) for i in range(len(by)))
         wanted, farthest = (
             tuple(b.stitches(c) + more for b, c, more in zip(by, places, extra, strict=True)) for places in (least, most)
         )
-        place = _placed(piece, side, run, terms, unit, wanted, least, loose)
-        want_range(draft, replace(place, signed=any(zero)), farthest, most)
+        place = _placed(piece, side, run, NumberWanted(terms, unit, wanted, least), loose)
+        want_range(draft, replace(place, signed=any(of.zero)), farthest, most)
     return found
 
 
@@ -291,30 +288,20 @@ def _at(piece: Piece, side: WhichEdges, run: EdgeRun) -> EdgeClause:
     return {"piece": piece.name, "level": run.to_level, "side": "" if side == BOTH else side}
 
 
-def _placed(
-    piece: Piece,
-    side: WhichEdges,
-    run: EdgeRun,
-    terms: PerSizeTerms,
-    factor: int,
-    wanted: tuple[float, ...],
-    cm: PerSize,
-    loose: float,
-) -> Quantity:
+def _placed(piece: Piece, side: WhichEdges, run: EdgeRun, asked: NumberWanted, loose: float) -> Quantity:
     """Where a run comes to: the width of two edges alike, or how far from the centre one edge is."""
     alike = side == BOTH
     # Steps are equal, so each of them may be off by half a stitch.
     sides = 2 if alike else 1
-    off = tuple(float(max(sides + sides * n / 2, loose)) for n in steps_off(run, len(cm)))
+    off = tuple(float(max(sides + sides * n / 2, loose)) for n in steps_off(run, len(asked.cm)))
     return Quantity(
         name=said("width-wanted" if alike else "edge-at", **_at(piece, side, run)),
         pieces=(piece.name,),
         origin=run.origin,
-        terms=terms,
-        factor=factor,
-        wanted=wanted,
-        cm=cm,
-        unit="st",
+        terms=asked.terms,
+        factor=asked.factor,
+        wanted=asked.wanted,
+        cm=asked.cm,
         tolerance=off,
         clause=said("is-wide-at" if alike else "is-from-the-centre", **_at(piece, side, run)),
         near=0.5 if alike else ONE_EDGE,
@@ -337,7 +324,6 @@ def _by_so_far(
         factor=1,
         wanted=tuple(c * b.per_cm for b, c in zip(by, wide, strict=True)),
         cm=wide,
-        unit="st",
         tolerance=tuple(max(1 + n / 2, loose) for n in steps_off(run, len(wide))),
         clause=said("edge-moves", **_at(piece, side, run)),
     )
@@ -357,7 +343,6 @@ def cast_off(draft: Draft, design: Design, piece: Piece, run: EdgeRun, edge: Edg
             factor=1,
             wanted=tuple(c * per_cm for c in run.cast_off),
             cm=run.cast_off,
-            unit="st",
             tolerance=(1.0,) * len(design.sizes),
             clause=said("begins-cast-off", **edge),
             share=LESSER,

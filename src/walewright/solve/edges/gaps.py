@@ -6,10 +6,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Literal
 
-from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
+from walewright.design.model.per_size import minus, plus, times
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft
-from walewright.solve.algebra.quantities import LESSER, Quantity, want
+from walewright.solve.algebra.quantities import LESSER, NumberWanted, Quantity, want
 from walewright.solve.algebra.ranges import signed, want_place, want_range
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, OpeningTerms, ways
@@ -53,80 +54,62 @@ def opening_terms(
     draft: Draft, design: Design, piece: Piece, opening: Opening, rows: Sequence[Mapping[str, Terms]], one: PerSizeTerms
 ) -> tuple[OpeningTerms, ...]:
     """The numbers of an opening, per size."""
-    count = range(len(design.sizes))
     end = end_level(piece, opening)
-    to_rows = [rows[i][end] for i in count]
+    to_rows = [of[end] for of in rows]
     if opening.from_level is None:
         depth = _depth(draft, design, piece, opening)
-        from_rows = [to_rows[i] - depth[i] for i in count]
+        from_rows = minus(to_rows, depth)
     else:
-        from_rows = [rows[i][opening.from_level] for i in count]
-        depth = tuple(to_rows[i] - from_rows[i] for i in count)
+        from_rows = tuple(of[opening.from_level] for of in rows)
+        depth = minus(to_rows, from_rows)
     if alike(piece, opening):
         left, right = _alike(draft, design, piece, opening, one)
     else:
         left, right = _apart(draft, design, piece, opening, one)
     made: list[OpeningTerms] = []
-    for i in count:
+    for at in design.each_size:
         edges: list[EdgeTerms] = []
-        for side, edge in zip(SIDES, (left[i], right[i]), strict=True):
-            at = (from_rows[i], *(rows[i][run.to_level] for run in gap_runs(opening, side)))
+        for side, edge in zip(SIDES, (at.of(left), at.of(right)), strict=True):
             runs = gap_runs(opening, side)
-            directions = tuple(ways(run.change[i], (run.most or run.change)[i]) for run in runs)
-            edges.append(replace(edge, from_rows=at[:-1], to_rows=at[1:], ways=directions))
-        made.append(OpeningTerms(depth[i], edges[0], edges[1], from_rows[i], to_rows[i]))
+            come = (at.of(from_rows), *(at.of(rows)[run.to_level] for run in runs))
+            directions = tuple(ways(at.of(run.change), at.of(run.most or run.change)) for run in runs)
+            edges.append(replace(edge, from_rows=come[:-1], to_rows=come[1:], ways=directions))
+        made.append(OpeningTerms(at.of(depth), edges[0], edges[1], at.of(from_rows), at.of(to_rows)))
     return tuple(made)
 
 
-def _quantity(
-    piece: Piece,
-    opening: Opening,
-    figure: str,
-    terms: PerSizeTerms,
-    factor: int,
-    wanted: tuple[float, ...],
-    cm: tuple[float, ...],
-    clause: str,
-    share: float = 1.0,
-    unit: Literal["st", "rows"] = "st",
-    level: str = "",
-    centred: bool = False,
-) -> Quantity:
+def _quantity(piece: Piece, opening: Opening, figure: str, clause: str, asked: NumberWanted, level: str = "") -> Quantity:
     part: EdgeClause = {"part": opening.name, "piece": piece.name, "place": level}
-    origin = opening.origin
-    # What is nothing is nothing: no stitch is taken where none is wanted.
-    off = tuple(2.0 if w else 0.0 for w in wanted)
-    name, says = said(figure, **part), said(clause, **part)
     return Quantity(
-        name=name,
+        name=said(figure, **part),
         pieces=(piece.name,),
-        origin=origin,
-        terms=terms,
-        factor=factor,
-        wanted=wanted,
-        cm=cm,
-        unit=unit,
-        tolerance=off,
-        clause=says,
-        share=share,
-        either=centred and piece.parity == "either",
+        origin=opening.origin,
+        terms=asked.terms,
+        factor=asked.factor,
+        wanted=asked.wanted,
+        cm=asked.cm,
+        unit="st",
+        # What is nothing is nothing: no stitch is taken where none is wanted.
+        tolerance=tuple(2.0 if w else 0.0 for w in asked.wanted),
+        clause=said(clause, **part),
     )
 
 
 def _depth(draft: Draft, design: Design, piece: Piece, opening: Opening) -> PerSizeTerms:
     terms = new(draft, design, piece, f"{opening.name} depth")
     end = end_level(piece, opening)
-    wanted = tuple(rows_down(design, piece, end, cm, i) for i, cm in enumerate(opening.depth))
-    want(draft, _quantity(piece, opening, "part-depth", terms, 2, wanted, opening.depth, "is-deep", unit="rows"))
+    wanted = tuple(rows_down(at, piece, end, at.of(opening.depth)) for at in design.each_size)
+    depth = _quantity(piece, opening, "part-depth", "is-deep", NumberWanted(terms, 2, wanted, opening.depth))
+    want(draft, replace(depth, unit="rows"))
     return terms
 
 
-def _flat_per_cm(design: Design, piece: Piece, opening: Opening, size: int) -> float:
+def _flat_per_cm(at: DesignInSize, piece: Piece, opening: Opening) -> float:
     """Stitches to the cm at the parting."""
     if opening.from_level is not None:
-        return fabric_below(design, piece, opening.from_level).stitches_per_cm
+        return fabric_below(at.design, piece, opening.from_level).stitches_per_cm
     end = level_number(piece, end_level(piece, opening))
-    return fabric_at(design, piece, piece.levels[end].height[size] - opening.depth[size], size).stitches_per_cm
+    return fabric_at(at, piece, at.of(piece.levels[end].height) - at.of(opening.depth)).stitches_per_cm
 
 
 def _steps(draft: Draft, design: Design, piece: Piece, opening: Opening, runs: Sequence[EdgeRun]) -> list[PerSizeTerms]:
@@ -153,7 +136,7 @@ def _in_turn(
     of_runs = [
         steps_in_turn(draft, design, piece, r, f"{opening.name} {side}".rstrip(), {**edge, "level": r.to_level}) for r in runs
     ]
-    return [tuple(of_run[i] for of_run in of_runs) for i in range(len(design.sizes))]
+    return [at.each(of_runs) for at in design.each_size]
 
 
 # ----------------------------------------------------------------- a gap in the middle
@@ -167,15 +150,17 @@ def _alike(
     middle = tuple(m if flat else NOTHING for m, flat in zip(one, opening.flat, strict=True))
     runs = opening.left
     width = opening.flat
+    either = piece.parity == "either"
     moving = [bool(any(r.change) or any(r.most or ())) for r in runs]
     if any(opening.flat):
-        per_cm = [_flat_per_cm(design, piece, opening, i) for i in range(len(design.sizes))]
+        per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
         half = new(draft, design, piece, f"{opening.name} flat part")
         terms, factor = doubled(half, middle)
-        wanted = tuple(f * p for f, p in zip(opening.flat, per_cm, strict=True))
+        wanted = times(opening.flat, per_cm)
         # A square gap's flat part is its width, which everybody sees.
         name, clause, share = ("flat-part", "is-flat-middle", LESSER) if any(moving) else ("part-width", "is-wide", 1.0)
-        want(draft, _quantity(piece, opening, name, terms, factor, wanted, opening.flat, clause, share, centred=True))
+        flat = _quantity(piece, opening, name, clause, NumberWanted(terms, factor, wanted, opening.flat))
+        want(draft, replace(flat, share=share, either=either))
     else:
         half = (NOTHING,) * len(design.sizes)
     now, after = half, list[PerSizeTerms]()
@@ -193,15 +178,14 @@ def _alike(
             after.append(now)
             if run.rates:
                 continue
-            quantity = _quantity(piece, opening, "part-width", terms, factor, wanted, least, "is-wide", level=level, centred=True)
-            want_range(draft, quantity, tuple(w * per for w in most), most)
+            quantity = _quantity(piece, opening, "part-width", "is-wide", NumberWanted(terms, factor, wanted, least), level)
+            want_range(draft, replace(quantity, either=either), tuple(w * per for w in most), most)
         else:
             after.append(now)
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
     in_turn = _in_turn(draft, design, piece, opening, runs, "")
     left = tuple(
-        EdgeTerms(half[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps), in_turn=in_turn[i])
-        for i in range(len(design.sizes))
+        EdgeTerms(at.of(half), at.each(after), at.each(casts), at.each(steps), in_turn=at.of(in_turn)) for at in design.each_size
     )
     right = tuple(
         replace(edge, start=edge.start + m, after=tuple(place + m for place in edge.after)) if m else edge
@@ -217,19 +201,19 @@ def _apart(
     draft: Draft, design: Design, piece: Piece, opening: Opening, one: PerSizeTerms
 ) -> tuple[tuple[EdgeTerms, ...], tuple[EdgeTerms, ...]]:
     """Edges of their own: the parting has a place and a width, and every run moves by so much."""
-    sizes = range(len(design.sizes))
-    per_cm = [_flat_per_cm(design, piece, opening, i) for i in sizes]
-    centre = opening.centre or tuple(0.0 for _ in sizes)
-    flat = tuple(opening.flat[i] * per_cm[i] for i in sizes)
+    per_cm = [_flat_per_cm(at, piece, opening) for at in design.each_size]
+    centre = opening.centre or tuple(0.0 for _ in per_cm)
+    flat = times(opening.flat, per_cm)
     # The middle of a piece of an odd number lies half a stitch right of the centre mark.
-    middle = tuple(centre[i] * per_cm[i] + (0.5 if one[i] else 0.0) for i in sizes)
+    middle = tuple(c * per + (0.5 if extra else 0.0) for c, per, extra in zip(centre, per_cm, one, strict=True))
     wanted_right = tuple(m + f / 2 for m, f in zip(middle, flat, strict=True))
     right = signed(draft, f"{piece.name}: {opening.name} place", piece.name, wanted_right)
     if any(flat):
         wanted_left = tuple(f / 2 - m for m, f in zip(middle, flat, strict=True))
         left = signed(draft, f"{piece.name}: {opening.name} place at the left", piece.name, wanted_left)
-        taken = tuple(a + b for a, b in zip(left, right, strict=True))
-        want(draft, _quantity(piece, opening, "flat-part", taken, 1, flat, opening.flat, "is-flat-parting", LESSER))
+        taken = plus(left, right)
+        parting = _quantity(piece, opening, "flat-part", "is-flat-parting", NumberWanted(taken, 1, flat, opening.flat))
+        want(draft, replace(parting, share=LESSER))
     else:
         left = tuple(-terms for terms in right)
     part: EdgeClause = {"part": opening.name, "piece": piece.name}
@@ -240,11 +224,10 @@ def _apart(
             name=said("part-place", **part),
             pieces=(piece.name,),
             origin=opening.origin,
-            terms=tuple(b - a for a, b in zip(left, right, strict=True)),
+            terms=minus(right, left),
             factor=1,
             wanted=tuple(2 * m for m in middle),
             cm=centre,
-            unit="st",
             tolerance=(3.0,) * len(design.sizes),
             clause=said("is-off-centre", **part, side=side),
             share=LESSER,
@@ -280,7 +263,6 @@ def _moving(
                 factor=1,
                 wanted=tuple(c * per_cm for c in least),
                 cm=least,
-                unit="st",
                 tolerance=tuple(1 + n / 2 for n in steps_off(run, len(design.sizes))),
                 clause=said("part-moves", **edge),
             )
@@ -290,6 +272,5 @@ def _moving(
     casts, steps = _casts(draft, design, piece, opening, runs), _steps(draft, design, piece, opening, runs)
     in_turn = _in_turn(draft, design, piece, opening, runs, side)
     return tuple(
-        EdgeTerms(start[i], tuple(a[i] for a in after), tuple(c[i] for c in casts), tuple(s[i] for s in steps), in_turn=in_turn[i])
-        for i in range(len(design.sizes))
+        EdgeTerms(at.of(start), at.each(after), at.each(casts), at.each(steps), in_turn=at.of(in_turn)) for at in design.each_size
     )

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from walewright.design.model import Design, Fabric, Level, Piece
+from walewright.design.model import Design, DesignInSize, Fabric, Level, Piece
 
 
 def level_number(piece: Piece, name: str) -> int:
@@ -50,29 +50,29 @@ def highest(level: Level) -> tuple[float, ...]:
     return level.height if level.most is None else level.most
 
 
-def rows_to(design: Design, piece: Piece, level: str, size: int, most: bool = False) -> float:
+def rows_to(at: DesignInSize, piece: Piece, level: str, most: bool = False) -> float:
     """Rows from the start to a level; `most`: all free levels at their upper ends."""
     top = level_number(piece, level)
-    heights = [(highest(x) if most else x.height)[size] for x in piece.levels]
-    parts = enumerate(stages(design, piece)[:top])
+    heights = [at.of(highest(x) if most else x.height) for x in piece.levels]
+    parts = enumerate(stages(at.design, piece)[:top])
     return sum((heights[i + 1] - heights[i]) * fabric.rows_per_cm for i, (_, _, fabric) in parts)
 
 
-def rows_down(design: Design, piece: Piece, level: str, cm: float, size: int) -> float:
+def rows_down(at: DesignInSize, piece: Piece, level: str, cm: float) -> float:
     """Rows of the `cm` centimetres below a level."""
     rows = 0.0
-    for low, high, fabric in reversed(stages(design, piece)[: level_number(piece, level)]):
-        stage = min(cm, high.height[size] - low.height[size])
+    for low, high, fabric in reversed(stages(at.design, piece)[: level_number(piece, level)]):
+        stage = min(cm, at.of(high.height) - at.of(low.height))
         rows, cm = rows + stage * fabric.rows_per_cm, cm - stage
         if cm <= 0:
             break
     return rows
 
 
-def fabric_at(design: Design, piece: Piece, cm: float, size: int) -> Fabric:
+def fabric_at(at: DesignInSize, piece: Piece, cm: float) -> Fabric:
     """The fabric of the rows just below a height in cm."""
-    made = stages(design, piece)
-    return next((fabric for _, high, fabric in made if cm <= high.height[size] + 1e-9), made[-1][2])
+    made = stages(at.design, piece)
+    return next((fabric for _, high, fabric in made if cm <= at.of(high.height) + 1e-9), made[-1][2])
 
 
 def course(design: Design, piece: Piece, level: str) -> tuple[tuple[str, tuple[float, ...]], ...]:

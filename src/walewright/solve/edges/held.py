@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from walewright.design.model import Design, Opening, PerSize, Piece, Wedge
+from walewright.design.model.per_size import minus
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, RuleKind
 from walewright.solve.algebra.quantities import STEADY, Quantity, want
@@ -105,8 +106,8 @@ def _steady(draft: Draft, design: Design, piece: Piece, wedge: Wedge, pairs: Per
     begin, end = piece.levels[low], piece.levels[high]
     if begin.most is not None or end.most is not None:
         return
-    cm = tuple(b - a for a, b in zip(begin.height, end.height, strict=True))
-    wanted = tuple(rows_to(design, piece, end.name, i) - rows_to(design, piece, begin.name, i) for i in range(len(cm)))
+    cm = minus(end.height, begin.height)
+    wanted = tuple(rows_to(at, piece, end.name) - rows_to(at, piece, begin.name) for at in design.each_size)
     want(
         draft,
         Quantity(
@@ -142,7 +143,6 @@ def _width(draft: Draft, design: Design, piece: Piece, wedge: Wedge, name: str, 
             factor=1,
             wanted=tuple(c * per_cm for c in cm),
             cm=cm,
-            unit="st",
             tolerance=(1.0,) * len(design.sizes),
             clause=said("is-held-wide" if name == "width" else "rests", wedge=wedge.called, piece=piece.name),
         ),

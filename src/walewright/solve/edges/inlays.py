@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from math import floor
 
 from walewright.counted.model import SizedRepeat, SizedRun, SizedSlot, SizedZone
-from walewright.design.model import Buttonholes, Design, Piece, Slot
+from walewright.design.model import Buttonholes, Design, DesignInSize, Piece, Slot
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft
 from walewright.solve.algebra.quantities import Quantity, want
@@ -29,7 +29,6 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
         factor=factor,
         wanted=tuple(w * per_cm for w in slot.width),
         cm=slot.width,
-        unit="st",
         tolerance=(2.0,) * len(design.sizes),
         clause=said("is-wide", part=slot.name, piece=piece.name, place=""),
         either=piece.parity == "either" and not any(slot.centre),
@@ -39,13 +38,13 @@ def slot_terms(draft: Draft, design: Design, piece: Piece, slot: Slot, one: PerS
 
 
 def sized_slots(
-    design: Design, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], size: int, lean: int
+    at: DesignInSize, piece: Piece, stitches: Mapping[str, int], rows: Mapping[str, int], lean: int
 ) -> Iterator[SizedSlot]:
     """The slots of a piece that starts `lean` stitches off the centre mark; `stitches` of each by its name."""
     for slot in piece.slots:
-        per_cm = fabric_below(design, piece, slot.level).stitches_per_cm
+        per_cm = fabric_below(at.design, piece, slot.level).stitches_per_cm
         count = stitches[slot.name]
-        first = placed(piece, count, (slot.centre[size] if slot.centre else 0.0) * per_cm, size) - lean
+        first = placed(at, piece, count, (at.of(slot.centre) if slot.centre else 0.0) * per_cm) - lean
         yield SizedSlot(
             name=slot.name, row=rows[slot.level], first=first, last=first + count - 1, taken=slot.taken, origin=slot.origin
         )
@@ -60,32 +59,31 @@ def hole_rows(count: int, first: int, last: int) -> tuple[int, ...]:
 
 
 def sized_buttonholes(
-    design: Design,
+    at: DesignInSize,
     piece: Piece,
     holes: Buttonholes,
     rows: Mapping[str, int],
     reach: int,
     runs: tuple[SizedRun, ...],
-    size: int,
 ) -> Iterator[SizedSlot]:
     """Buttonholes beside an outer edge, which moves by `runs` from `reach` stitches outside the centre mark on."""
-    per_cm = fabric_below(design, piece, holes.to_level).stitches_per_cm
-    between = floor(holes.distance[size] * per_cm + 0.5)
+    per_cm = fabric_below(at.design, piece, holes.to_level).stitches_per_cm
+    between = floor(at.of(holes.distance) * per_cm + 0.5)
     taken: SlotTaken = "eyelet" if holes.stitches == 1 else "cast-off"
-    for number, row in enumerate(hole_rows(holes.counts[size], rows[holes.from_level], rows[holes.to_level]), 1):
-        edge = reach + sum(by for run in runs for at, by in run.changes() if at < row)
+    for number, row in enumerate(hole_rows(at.of(holes.counts), rows[holes.from_level], rows[holes.to_level]), 1):
+        edge = reach + sum(by for run in runs for moved, by in run.changes() if moved < row)
         first = between - edge if holes.edge == "left" else edge - between - holes.stitches
         yield SizedSlot(
             name=f"buttonhole {number}", row=row, first=first, last=first + holes.stitches - 1, taken=taken, origin=holes.origin
         )
 
 
-def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int, lean: int) -> Iterator[SizedZone]:
+def sized_zones(at: DesignInSize, piece: Piece, rows: Mapping[str, int], lean: int) -> Iterator[SizedZone]:
     """Zones over the whole width (no slots of their own) and panels, centred on needles."""
     for zone in piece.zones:
         first, last = 0, -1
         if zone.width is not None:
-            first, last = (slot - lean for slot in panel_slots(design, piece, zone, size))
+            first, last = (slot - lean for slot in panel_slots(at, piece, zone))
         yield SizedZone(
             fabric=zone.fabric,
             from_row=rows[zone.from_level],
@@ -96,6 +94,6 @@ def sized_zones(design: Design, piece: Piece, rows: Mapping[str, int], size: int
         )
 
 
-def sized_repeats(piece: Piece, rows: Mapping[str, int], size: int) -> tuple[SizedRepeat, ...]:
+def sized_repeats(at: DesignInSize, piece: Piece, rows: Mapping[str, int]) -> tuple[SizedRepeat, ...]:
     """The stretches worked several times."""
-    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], r.times[size], r.origin) for r in piece.repeats)
+    return tuple(SizedRepeat(rows[r.from_level], rows[r.to_level], at.of(r.times), r.origin) for r in piece.repeats)

@@ -9,7 +9,7 @@ from math import hypot
 
 from walewright.counted.edges import above, called_on_both, split_part
 from walewright.counted.edgings import edging_rows
-from walewright.design.model import Design, EdgeRun, Edging, Fabric, Opening, Piece, Rate
+from walewright.design.model import DesignInSize, EdgeRun, Edging, Fabric, Opening, Piece, Rate
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.apart import from_the_left
@@ -62,46 +62,46 @@ class LengthTerms:
         )
 
 
-def edge_terms(design: Design, piece: Piece, terms: PieceTerms, name: str, size: int, round_it: bool = False) -> LengthTerms:
+def edge_terms(at: DesignInSize, piece: Piece, terms: PieceTerms, name: str, round_it: bool = False) -> LengthTerms:
     """One named edge in one size, as `geometry` measures it afterwards."""
     head, part = split_part(name)
-    edging = design.strip(piece.name, head)
+    edging = at.design.strip(piece.name, head)
     if edging is not None:
         times = 2 if round_it and not part else 1
-        return sum((strip_terms(design, edging, size) for _ in range(times)), LengthTerms())
+        return sum((strip_terms(at, edging) for _ in range(times)), LengthTerms())
     if head == "start":
         first = piece.levels[0].name
-        loops = _loops(terms.left.start + terms.right.start, fabric_above(design, piece, first))
-        return loops + _in_panels(design, piece, first, size)
+        loops = _loops(terms.left.start + terms.right.start, fabric_above(at.design, piece, first))
+        return loops + _in_panels(at, piece, first)
     if is_top(head):
         parted = any(not rejoins(piece, o) for o in piece.openings)
-        loops = _loops(_top(piece, terms, name), fabric_below(design, piece, ""))
-        return loops + _in_panels(design, piece, "", size, parted)
+        loops = _loops(_top(piece, terms, name), fabric_below(at.design, piece, ""))
+        return loops + _in_panels(at, piece, "", parted)
     for opening, own in zip(piece.openings, terms.openings, strict=True):
         end = end_level(piece, opening)
         if opening.name == head:
             sides = tuple(side for side in SIDES if part in ("", side))
             found = LengthTerms()
             for side in sides:
-                found += _gap_side(design, piece, terms, opening, side, size)
+                found += _gap_side(at, piece, terms, opening, side)
             # The rows above the parting are as near to those below it as the programme needs.
-            return found if part in SIDES else found + _loops(own.taken, fabric_below(design, piece, end))
+            return found if part in SIDES else found + _loops(own.taken, fabric_below(at.design, piece, end))
         if above(head) == opening.name:
-            return _loops(own.width, fabric_above(design, piece, end))
+            return _loops(own.width, fabric_above(at.design, piece, end))
     for slot, stitches in zip(piece.slots, terms.slots, strict=True):
         if head == slot.name:
-            return _loops(stitches, fabric_below(design, piece, slot.level))
+            return _loops(stitches, fabric_below(at.design, piece, slot.level))
         if above(head) == slot.name:
-            return _loops(stitches, fabric_above(design, piece, slot.level))
+            return _loops(stitches, fabric_above(at.design, piece, slot.level))
     outer: EdgeSide = part if part in SIDES else "left" if any(run.name == head for run in piece.left) else "right"
-    found = _outer(design, piece, terms, outer, head, size)
+    found = _outer(at, piece, terms, outer, head)
     return found + found if round_it and not part and head in called_on_both(piece) else found
 
 
-def strip_terms(design: Design, edging: Edging, size: int) -> LengthTerms:
+def strip_terms(at: DesignInSize, edging: Edging) -> LengthTerms:
     """The end of an edging or a band: how deep it is follows from its depth alone."""
-    rows = edging_rows(design, edging, size)
-    length = round(FINE / design.fabric(edging.fabric).rows_per_cm) * rows
+    rows = edging_rows(at, edging)
+    length = round(FINE / at.design.fabric(edging.fabric).rows_per_cm) * rows
     return LengthTerms(rows=NOTHING + rows, length=NOTHING + length)
 
 
@@ -109,10 +109,10 @@ def _loops(stitches: Terms, fabric: Fabric) -> LengthTerms:
     return LengthTerms(stitches=stitches, length=round(FINE / fabric.stitches_per_cm) * stitches)
 
 
-def _in_panels(design: Design, piece: Piece, level: str, size: int, parted: bool = False) -> LengthTerms:
+def _in_panels(at: DesignInSize, piece: Piece, level: str, parted: bool = False) -> LengthTerms:
     """What charted panels add to the length of all stitches at a level. Of `parted` ones it is not known before they are counted
     how many stitches of a panel are on which side."""
-    by = across(design, piece, level, size, charted=True)
+    by = across(at, piece, level, charted=True)
     if not by.spare:
         return LengthTerms()
     return LengthTerms(rough=True) if parted else LengthTerms(length=NOTHING - round(FINE * by.spare / by.per_cm))
@@ -136,7 +136,7 @@ def _top(piece: Piece, terms: PieceTerms, edge: str) -> Terms:
 
 
 def _stretches(
-    piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int
+    at: DesignInSize, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None
 ) -> Iterator[tuple[int, Terms]]:
     """(number of the level below, rows that reach the edge at that side) from each level to the next."""
     for number in range(low, high):
@@ -144,7 +144,7 @@ def _stretches(
         times = 1
         for repeat in piece.repeats:
             if level_number(piece, repeat.from_level) <= number < level_number(piece, repeat.to_level):
-                times *= repeat.times[size]
+                times *= at.of(repeat.times)
         rows = 2 * times * (terms.rows[over] - terms.rows[below])
         for wedge in piece.wedges:
             begin, end = level_number(piece, wedge.from_level), level_number(piece, end_of(piece, wedge))
@@ -154,44 +154,44 @@ def _stretches(
         yield number, rows
 
 
-def _upright(design: Design, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None, size: int) -> LengthTerms:
+def _upright(at: DesignInSize, piece: Piece, terms: PieceTerms, low: int, high: int, side: EdgeSide | None) -> LengthTerms:
     """The rows between two levels, one above another."""
     found = LengthTerms()
-    for number, rows in _stretches(piece, terms, low, high, side, size):
-        row = FINE / fabric_above(design, piece, piece.levels[number].name).rows_per_cm
+    for number, rows in _stretches(at, piece, terms, low, high, side):
+        row = FINE / fabric_above(at.design, piece, piece.levels[number].name).rows_per_cm
         found += LengthTerms(rows, length=round(row) * Terms(rows.of) + round(row * rows.more))
     return found
 
 
-def _outer(design: Design, piece: Piece, terms: PieceTerms, side: EdgeSide, name: str, size: int) -> LengthTerms:
+def _outer(at: DesignInSize, piece: Piece, terms: PieceTerms, side: EdgeSide, name: str) -> LengthTerms:
     found = LengthTerms()
     low = piece.levels[0].name
     for number, run in enumerate(runs_of(piece, side)):
         if run.name == name:
             begin, end = level_number(piece, low), level_number(piece, run.to_level)
-            found += _upright(design, piece, terms, begin, end, side, size)
-            high = piece.levels[end].height[size] - piece.levels[begin].height[size]
-            found += _sideways(design, piece, side, run, terms.edge(side), number, size, high)
+            found += _upright(at, piece, terms, begin, end, side)
+            high = at.of(piece.levels[end].height) - at.of(piece.levels[begin].height)
+            found += _sideways(at, piece, side=side, run=run, edge=terms.edge(side), number=number, height=high)
         low = run.to_level
     return found
 
 
-def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening, side: EdgeSide, size: int) -> LengthTerms:
+def _gap_side(at: DesignInSize, piece: Piece, terms: PieceTerms, opening: Opening, side: EdgeSide) -> LengthTerms:
     """The inner edge of the part at one side of an opening."""
     own = terms.openings[piece.openings.index(opening)]
     end = end_level(piece, opening)
     to = level_number(piece, end)
     if opening.from_level is None:
         rows = 2 * own.depth
-        found = LengthTerms(rows, length=round(FINE / fabric_below(design, piece, end).rows_per_cm) * rows)
-        low = piece.levels[to].height[size] - opening.depth[size]
+        found = LengthTerms(rows, length=round(FINE / fabric_below(at.design, piece, end).rows_per_cm) * rows)
+        low = at.of(piece.levels[to].height) - at.of(opening.depth)
     else:
         begin = level_number(piece, opening.from_level)
-        found = _upright(design, piece, terms, begin, to, None, size)
-        low = piece.levels[begin].height[size]
+        found = _upright(at, piece, terms, begin, to, None)
+        low = at.of(piece.levels[begin].height)
     for number, run in enumerate(gap_runs(opening, side)):
-        high = piece.levels[level_number(piece, run.to_level)].height[size]
-        found += _sideways(design, piece, None, run, own.edge(side), number, size, high - low)
+        high = at.of(piece.levels[level_number(piece, run.to_level)].height)
+        found += _sideways(at, piece, side=None, run=run, edge=own.edge(side), number=number, height=high - low)
         low = high
     return found
 
@@ -200,38 +200,40 @@ def _gap_side(design: Design, piece: Piece, terms: PieceTerms, opening: Opening,
 
 
 def _sideways(
-    design: Design, piece: Piece, side: EdgeSide | None, run: EdgeRun, edge: EdgeTerms, number: int, size: int, height: float
+    at: DesignInSize, piece: Piece, side: EdgeSide | None, run: EdgeRun, edge: EdgeTerms, number: int, height: float
 ) -> LengthTerms:
     """What the moves of a run add to the length of its rows: each makes one row slant."""
     if run.path == ACROSS_RUN or not (any(run.change) or any(run.most or ())):
         return LengthTerms()
-    fabric = fabric_below(design, piece, run.to_level)
-    moved = (1 if run.change[size] >= 0 else -1) * edge.moved(number)
+    fabric = fabric_below(at.design, piece, run.to_level)
+    moved = (1 if at.of(run.change) >= 0 else -1) * edge.moved(number)
     cast = edge.cast_off[number]
     found = LengthTerms()
     if cast:
-        found += _bent(cast, run.cast_off[size] * fabric.stitches_per_cm, 1, fabric)
+        found += _bent(cast, at.of(run.cast_off) * fabric.stitches_per_cm, 1, fabric)
         moved -= cast
-    wide = abs(run.change[size]) - run.cast_off[size]
+    wide = abs(at.of(run.change)) - at.of(run.cast_off)
     if run.path == "steps":
-        return found + _stepped(run, edge, number, wide * fabric.stitches_per_cm, moved, size, fabric)
+        return found + _stepped(at, run, edge, number=number, stitches=wide * fabric.stitches_per_cm, moved=moved, fabric=fabric)
     if run.rates:
-        return found + _paced(run, run.rates[size], edge.step[number], fabric)
-    turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(design, piece, side, number))
+        return found + _paced(run, at.of(run.rates), edge.step[number], fabric)
+    turns = side is not None and len(edge.ways[number]) > 1 and bool(leeway(at.design, piece, side, number))
     if run.path in ("curve", "arch") or run.most is not None or turns:
         by_twos = run.way.at_once > 1
         return found + LengthTerms(length=NOTHING + round(FINE * _curve_more(wide, height, fabric, by_twos)), rough=True)
     return found + _slant(moved, 2 * edge.pairs(number), wide, height, fabric)
 
 
-def _stepped(run: EdgeRun, edge: EdgeTerms, number: int, stitches: float, moved: Terms, size: int, fabric: Fabric) -> LengthTerms:
+def _stepped(
+    at: DesignInSize, run: EdgeRun, edge: EdgeTerms, number: int, stitches: float, moved: Terms, fabric: Fabric
+) -> LengthTerms:
     """What a run's steps add, of so many wanted stitches in all."""
     if run.in_turn:
         found = LengthTerms()
         for alike, terms in zip(run.in_turn, edge.in_turn[number], strict=True):
-            found += _bent(terms, abs(alike.cm[size]) * fabric.stitches_per_cm, alike.times[size], fabric)
+            found += _bent(terms, abs(at.of(alike.cm)) * fabric.stitches_per_cm, at.of(alike.times), fabric)
         return found
-    times = run.steps[size]
+    times = at.of(run.steps)
     # Of steps that are equal but for a stitch, what a stitch adds is the same in each.
     return (
         _bent(moved, stitches / times, times, fabric, whole=True)

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import CountPerSize, Design, Level, Piece
+from walewright.design.model.per_size import minus
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want
@@ -30,25 +31,27 @@ Heights = dict[tuple[str, tuple[float, ...], tuple[float, ...], FabricsBelow], t
 
 def piece_terms(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tuple[PieceTerms, ...]:
     """The numbers of a piece that is no mirror image, per size; what is wanted of them is written into the draft."""
-    sizes = range(len(design.sizes))
     one = _middle(draft, design, piece)
     rows = _levels(draft, design, piece, heights)
     left, right = outer_edges(draft, design, piece, rows, one)
     openings = tuple(opening_terms(draft, design, piece, o, rows, one) for o in piece.openings)
-    wedges = tuple(wedge_terms(draft, design, piece, w, rows, {"left": left, "right": right}, openings) for w in piece.wedges)
+    wedges = tuple(
+        wedge_terms(draft, design, piece=piece, wedge=w, rows=rows, edges={"left": left, "right": right}, openings=openings)
+        for w in piece.wedges
+    )
     slots = tuple(slot_terms(draft, design, piece, slot, one) for slot in piece.slots)
     _stages(draft, design, piece, rows)
     return tuple(
         PieceTerms(
-            left=left[i],
-            right=right[i],
-            rows=rows[i],
-            openings=tuple(o[i] for o in openings),
-            wedges=tuple(w[i] for w in wedges),
-            slots=tuple(s[i] for s in slots),
-            one=one[i],
+            left=at.of(left),
+            right=at.of(right),
+            rows=at.of(rows),
+            openings=at.each(openings),
+            wedges=at.each(wedges),
+            slots=at.each(slots),
+            one=at.of(one),
         )
-        for i in sizes
+        for at in design.each_size
     )
 
 
@@ -98,9 +101,7 @@ def _levels(draft: Draft, design: Design, piece: Piece, heights: Heights) -> tup
             alike = tuple(
                 p.name for p in design.pieces if any(x.name == level.name and _key(design, p, x) == key for x in p.levels)
             )
-            wanted, most = (
-                tuple(rows_to(design, piece, level.name, i, free) for i in range(len(design.sizes))) for free in (False, True)
-            )
+            wanted, most = (tuple(rows_to(at, piece, level.name, free) for at in design.each_size) for free in (False, True))
             quantity = Quantity(
                 name=said("height", level=level.name, piece=piece.name),
                 pieces=alike,
@@ -144,8 +145,8 @@ def _stages(draft: Draft, design: Design, piece: Piece, rows: Sequence[Mapping[s
     for (low, high), (_, _, fabric) in zip(pairwise(piece.levels), stages(design, piece), strict=True):
         if low is piece.levels[0] or (low.most is None) != (high.most is None):
             continue
-        cm = tuple(h - b for h, b in zip(high.height, low.height, strict=True))
-        most = tuple(h - b for h, b in zip(highest(high), highest(low), strict=True))
+        cm = minus(high.height, low.height)
+        most = minus(highest(high), highest(low))
         ends = {"low": low.name, "high": high.name, "piece": piece.name}
         quantity = Quantity(
             name=said("rows-between", **ends),

@@ -35,7 +35,6 @@ def steps_in_turn(draft: Draft, design: Design, piece: Piece, run: EdgeRun, whos
             factor=1,
             wanted=tuple(cm * per_cm for cm in far),
             cm=far,
-            unit="st",
             tolerance=(1.0,) * len(sizes),
             clause=said("step-moves", **figure),
             share=LESSER,

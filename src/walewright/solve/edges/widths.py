@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import floor
 from typing import Literal
 
-from walewright.design.model import Chart, Design, Piece, Zone
+from walewright.design.model import Chart, DesignInSize, Piece, Zone
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
 from walewright.trade.sides import WhichEdges
 
@@ -25,39 +25,39 @@ def first_slot(stitches: int, centre: float, odd: bool) -> int:
     return -floor(-(centre + (0.5 if odd else 0.0) - stitches / 2) + 0.5 + 1e-9)
 
 
-def placed(piece: Piece, stitches: int, centre: float, size: int) -> int:
+def placed(at: DesignInSize, piece: Piece, stitches: int, centre: float) -> int:
     """The same for a piece; what lies in a mirror image lies as in its model, left and right exchanged."""
     if piece.mirror_of is None:
-        return first_slot(stitches, centre, piece.odd(size))
-    last = first_slot(stitches, -centre, piece.odd(size)) + stitches - 1
-    return (0 if piece.odd(size) else -1) - last
+        return first_slot(stitches, centre, piece.odd(at.number))
+    last = first_slot(stitches, -centre, piece.odd(at.number)) + stitches - 1
+    return (0 if piece.odd(at.number) else -1) - last
 
 
-def placed_right(piece: Piece, stitches: int, centre: float, size: int) -> int:
+def placed_right(at: DesignInSize, piece: Piece, stitches: int, centre: float) -> int:
     """The same for what has a form of its own: of two places equally near the one towards the right, in a mirror image too."""
-    half = 0.5 if piece.odd(size) else 0.0
+    half = 0.5 if piece.odd(at.number) else 0.0
     return floor(centre + half - stitches / 2 + 0.5 + 1e-9)
 
 
 # ----------------------------------------------------------------- panels
 
 
-def panel_slots(design: Design, piece: Piece, zone: Zone, size: int) -> tuple[int, int]:
+def panel_slots(at: DesignInSize, piece: Piece, zone: Zone) -> tuple[int, int]:
     """First and last slot of a panel in a piece started in the middle."""
     assert zone.width is not None, "a panel has a width"
-    fabric = design.fabric(zone.fabric)
-    centre = zone.centre[size] if zone.centre else 0.0
-    wanted = zone.width[size] * fabric.stitches_per_cm
-    parity = int(piece.odd(size)) if not any(zone.centre) else None
+    fabric = at.design.fabric(zone.fabric)
+    centre = at.of(zone.centre) if zone.centre else 0.0
+    wanted = at.of(zone.width) * fabric.stitches_per_cm
+    parity = int(piece.odd(at.number)) if not any(zone.centre) else None
     # Where the panel lies is measured in what is knitted beside it.
-    beside = fabric_below(design, piece, zone.to_level).stitches_per_cm
+    beside = fabric_below(at.design, piece, zone.to_level).stitches_per_cm
     if fabric.stitch == "chart":
-        chart = design.chart(fabric.chart)
-        stitches = chart_width(chart, zone.repeats[size] if zone.repeats else panel_repeats(chart, wanted, parity))
-        first = placed_right(piece, stitches, centre * beside, size)
+        chart = at.design.chart(fabric.chart)
+        stitches = chart_width(chart, at.of(zone.repeats) if zone.repeats else panel_repeats(chart, wanted, parity))
+        first = placed_right(at, piece, stitches, centre * beside)
     else:
         stitches = _panel(wanted, parity)
-        first = placed(piece, stitches, centre * beside, size)
+        first = placed(at, piece, stitches, centre * beside)
     return first, first + stitches - 1
 
 
@@ -101,18 +101,18 @@ class WidthAcross:
 
 
 def across(
-    design: Design, piece: Piece, level: str, size: int, side: WhichEdges = BOTH, above: bool = False, charted: bool = False
+    at: DesignInSize, piece: Piece, level: str, side: WhichEdges = BOTH, above: bool = False, charted: bool = False
 ) -> WidthAcross:
     """How a width is reckoned at a level, by what is knitted just below it (at the start by the first rows) or just `above`;
     `side` "left" or "right": from the centre line to that side; `charted`: by charted panels alone."""
-    per_cm = (fabric_above if above else fabric_below)(design, piece, level).stitches_per_cm
+    per_cm = (fabric_above if above else fabric_below)(at.design, piece, level).stitches_per_cm
     spare = 0.0
     for zone in _panels_at(piece, level_number(piece, level), above):
-        fabric = design.fabric(zone.fabric)
+        fabric = at.design.fabric(zone.fabric)
         if charted and fabric.stitch != "chart":
             continue
-        first, last = panel_slots(design, piece, zone, size)
-        stitches = _beside(first, last, side, 0.5 if piece.odd(size) else 0.0)
+        first, last = panel_slots(at, piece, zone)
+        stitches = _beside(first, last, side, 0.5 if piece.odd(at.number) else 0.0)
         spare += stitches * (1 - per_cm / fabric.stitches_per_cm)
     return WidthAcross(per_cm, spare)
 

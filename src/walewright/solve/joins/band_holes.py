@@ -8,31 +8,31 @@ from itertools import pairwise
 from math import floor
 
 from walewright.counted.model import SizedBand, SizedSlot
-from walewright.design.model import Band, Design, Edging, Fabric
+from walewright.design.model import Band, Design, DesignInSize, Edging, Fabric
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import only, said
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.ends import SlotTaken
 
 
-def _places(band: Band, size: int, begin: int, end: int, fabric: Fabric) -> list[int]:
+def _places(at: DesignInSize, band: Band, begin: int, end: int, fabric: Fabric) -> list[int]:
     """Stitches between the band's beginning and each of its buttonholes, the outermost as far as written from the `begin` and the
     `end` of the part that has them."""
     if band.places:
-        return list(band.places[size])
-    first = begin + floor(band.first[size] * fabric.stitches_per_cm + 0.5)
-    last = end - floor(band.last[size] * fabric.stitches_per_cm + 0.5) - band.hole_stitches
-    count = band.holes[size]
+        return list(at.of(band.places))
+    first = begin + floor(at.of(band.first) * fabric.stitches_per_cm + 0.5)
+    last = end - floor(at.of(band.last) * fabric.stitches_per_cm + 0.5) - band.hole_stitches
+    count = at.of(band.holes)
     if count == 1:
         return [first]
     return [first + floor((last - first) * k / (count - 1) + 0.5) for k in range(count)]
 
 
-def holes_of(band: Band, size: int, stitches: int, part: tuple[int, int], rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
+def holes_of(at: DesignInSize, band: Band, stitches: int, part: tuple[int, int], rows: int, fabric: Fabric) -> Iterator[SizedSlot]:
     """The buttonholes, on the `part` of its `stitches`, on an even row at half the depth, so that the carriage is at the right."""
     row = max(2, 2 * floor(rows / 4 + 0.5))
     taken: SlotTaken = "eyelet" if band.hole_stitches == 1 else "cast-off"
-    for number, place in enumerate(_places(band, size, *part, fabric), 1):
+    for number, place in enumerate(_places(at, band, *part, fabric), 1):
         first = place - stitches // 2
         yield SizedSlot(
             name=f"buttonhole {number}", row=row, first=first, last=first + band.hole_stitches - 1, taken=taken, origin=band.origin

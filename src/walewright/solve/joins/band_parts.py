@@ -39,7 +39,7 @@ def together_as_it_is(_: Design) -> GluedSizes | None:
 def bands_of(design: Design, glued: GluedSizes, garments: Garments) -> list[tuple[SizedBand, ...]]:
     """The bands of each size."""
     return [
-        tuple(sized_band(design, b, i, own, glued.in_size(i).lines_of(b.name)) for b in design.bands)
+        tuple(sized_band(design.at(i), b, own, glued.in_size(i).lines_of(b.name)) for b in design.bands)
         for i, own in enumerate(garments)
     ]
 
@@ -247,4 +247,4 @@ _FEWEST = 0.5
 
 
 def _most(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> int:
-    return max(sized_band(design, band, i, pieces, lines).stitches for i, pieces in enumerate(garments))
+    return max(sized_band(at, band, at.of(garments), lines).stitches for at in design.each_size)

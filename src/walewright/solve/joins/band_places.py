@@ -87,7 +87,7 @@ def room_of(design: Design, band: Band) -> int:
 
 def long_band(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> LongBand:
     """A band that lies on its lines, which are alike."""
-    counts = tuple(stitches_along(design, band, lines[0], pieces, i) for i, pieces in enumerate(garments))
+    counts = tuple(stitches_along(at, band, lines[0], at.of(garments)) for at in design.each_size)
     return LongBand(design, band, tuple(lines), garments, counts)
 
 

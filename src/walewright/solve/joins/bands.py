@@ -15,7 +15,7 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import EdgeStretch, edge_rows, split_part, stretch_between, stretches
 from walewright.counted.edgings import edging_rows, even, strip_end
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
-from walewright.design.model import Band, Design, EdgeName, Fabric, Piece
+from walewright.design.model import Band, Design, DesignInSize, EdgeName, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
@@ -55,14 +55,14 @@ class _Part:
     """Its number in the line."""
 
 
-def sized_band(design: Design, band: Band, size: int, pieces: Sequence[SizedPiece], lines: Sequence[HangingLine]) -> SizedBand:
+def sized_band(at: DesignInSize, band: Band, pieces: Sequence[SizedPiece], lines: Sequence[HangingLine]) -> SizedBand:
     """A band in one size, one for each of its `lines`, which are alike."""
-    edging = design.edging(band.edging)
-    fabric = design.fabric(edging.fabric)
-    parts, counts = _counted(design, band, lines[0], pieces, size)
-    rows = edging_rows(design, edging, size)
+    edging = at.design.edging(band.edging)
+    fabric = at.design.fabric(edging.fabric)
+    parts, counts = _counted(at, band, lines[0], pieces)
+    rows = edging_rows(at, edging)
     part = _holed(band, lines[0], parts, counts)
-    holes = tuple(holes_of(band, size, sum(counts), part, rows, fabric)) if band.holes else ()
+    holes = tuple(holes_of(at, band, sum(counts), part, rows, fabric)) if band.holes else ()
     return SizedBand(
         name=band.name,
         stitches=sum(counts),
@@ -87,13 +87,11 @@ def _holed(band: Band, line: HangingLine, parts: Sequence[_Part], counts: Sequen
     return before, within
 
 
-def _counted(
-    design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece], size: int
-) -> tuple[list[_Part], tuple[int, ...]]:
+def _counted(at: DesignInSize, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
     """The stretches of a band's line, and the stitches of each."""
-    edging = design.edging(band.edging)
-    fabric = design.fabric(edging.fabric)
-    parts = _walk(design, line, pieces, size, fabric)
+    edging = at.design.edging(band.edging)
+    fabric = at.design.fabric(edging.fabric)
+    parts = _walk(at, line, pieces, fabric)
     if band.picked is not None:
         stitches, rows = band.picked
         parts = [part if part.firm else replace(part, wanted=part.points * stitches / rows) for part in parts]
@@ -116,10 +114,10 @@ def places_of(band: Band, line: HangingLine) -> tuple[Chain, ...]:
     return tuple(found)
 
 
-def stitches_along(design: Design, band: Band, line: HangingLine, pieces: Sequence[SizedPiece], size: int) -> tuple[int, ...]:
+def stitches_along(at: DesignInSize, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
     """Stitches that a band takes along each place of its line."""
     found = [0] * len(line.along)
-    for part, count in zip(*_counted(design, band, line, pieces, size), strict=True):
+    for part, count in zip(*_counted(at, band, line, pieces), strict=True):
         found[part.place] += count
     return tuple(found)
 
@@ -144,14 +142,14 @@ def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ..
     )
 
 
-def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], size: int, band: Fabric) -> list[_Part]:
+def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
     """The parts of a line from the left needle to the right."""
     found: list[_Part] = []
     ends = zip(line.along, line.left_ends, strict=True)
     for number, (place, end) in enumerate(ends):
         head, _ = split_part(place.edge)
-        piece = next((p for p in design.pieces if p.name == place.owner), None)
-        own, between = ((_end_of_band(design, place, size),), None) if piece is None else _there(design, place, pieces, size)
+        piece = next((p for p in at.design.pieces if p.name == place.owner), None)
+        own, between = ((_end_of_band(at, place),), None) if piece is None else _there(at, place, pieces)
         for stretch in own:
             if stretch.points:
                 alone = piece is not None and stretch.part in ("left", "right") and _on_one_side(piece, head)
@@ -162,24 +160,22 @@ def _walk(design: Design, line: HangingLine, pieces: Sequence[SizedPiece], size:
     return found
 
 
-def _end_of_band(design: Design, place: Place, size: int) -> EdgeStretch:
+def _end_of_band(at: DesignInSize, place: Place) -> EdgeStretch:
     """The end of a band that is knitted before: its rows that are seen, a place to pick up at each."""
-    length = strip_end(design, design.edging(next(band.edging for band in design.bands if band.name == place.owner)), size)
+    length = strip_end(at, at.design.edging(next(band.edging for band in at.design.bands if band.name == place.owner)))
     return EdgeStretch("whole", length, length.rows)
 
 
-def _there(
-    design: Design, place: Place, pieces: Sequence[SizedPiece], size: int
-) -> tuple[tuple[EdgeStretch, ...], tuple[int, int] | None]:
+def _there(at: DesignInSize, place: Place, pieces: Sequence[SizedPiece]) -> tuple[tuple[EdgeStretch, ...], tuple[int, int] | None]:
     """What is there to pick up along a place, and of a stretch of an edge where it lies, as `PickUp.between`."""
     sized = next(p for p in pieces if p.name == place.owner)
-    of = counted_piece(design, sized)
+    of = counted_piece(at.design, sized)
     if not place.cut:
         return stretches(of, place.edge), None
-    cut = next(c for c in design.cuts if (c.piece, c.edge) == (place.owner, place.edge))
+    cut = next(c for c in at.design.cuts if (c.piece, c.edge) == (place.owner, place.edge))
     (whole,) = stretches(of, place.edge)
     bottom, top = (0, whole.length.stitches) if whole.length.stitches else edge_rows(of, place.edge)[2]
-    low, high = (0, *cut.at[size], top - bottom)[place.cut - 1 : place.cut + 1]
+    low, high = (0, *at.of(cut.at), top - bottom)[place.cut - 1 : place.cut + 1]
     own = (stretch_between(of, place.edge, low, high),)
     return own, (low, high) if whole.length.stitches else (sized.counter(bottom + low), sized.counter(bottom + high))
 
@@ -310,12 +306,12 @@ def _total(wanted: float, repeat: int, least: int, most: int) -> int:
 
 
 def start_pick_ups(
-    design: Design, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], size: int, line: HangingLine
+    at: DesignInSize, piece: Piece, sized: SizedPiece, pieces: Sequence[SizedPiece], line: HangingLine
 ) -> tuple[PickUp, ...]:
     """What a piece begun along edges is hung on: its stitches shared out over them as long as they are; fewer than its stitches
     where there are no more places (`short_starts` reports it)."""
-    fabric = fabric_above(design, piece, piece.levels[0].name)
-    parts = [replace(p, firm=False) for p in _walk(design, line, pieces, size, fabric)]
+    fabric = fabric_above(at.design, piece, piece.levels[0].name)
+    parts = [replace(p, firm=False) for p in _walk(at, line, pieces, fabric)]
     if not parts:
         return ()
     counts = [0] * len(parts)

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from math import ceil
 
 from walewright.counted.edges import split_part
-from walewright.design.model import Design, EdgeName, Piece
+from walewright.design.model import Design, DesignInSize, EdgeName, Piece
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind
 from walewright.solve.algebra.sums import NOTHING, Linear, Terms
@@ -27,35 +27,35 @@ def begun_rules(draft: Draft, design: Design, terms: Garment) -> None:
         if piece.start_way != "along" or piece.start_most is None or piece.mirror_of is not None:
             continue
         lines: list[tuple[int, Linear]] = []
-        for size in range(len(design.sizes)):
-            places = sum((_places(design, terms, edge, size) for edge in piece.start_along), NOTHING)
-            own = terms[piece.name][size]
-            lines.append((size, own.left.start + own.right.start <= places))
+        for at in design.each_size:
+            places = sum((_places(at, terms, edge) for edge in piece.start_along), NOTHING)
+            own = at.of(terms[piece.name])
+            lines.append((at.number, own.left.start + own.right.start <= places))
         clause = said("place-for-each-stitch", piece=piece.name, edges=spoken(piece.start_along))
         where = (piece.start_origin or piece.origin,)
         draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
         if piece.start_by_edges:
             full = new(draft, design, piece, "as many as there are places")
-            lines = [(i, line) for i, own in enumerate(full) for line in _as_wide(design, piece, terms, i, own)]
+            lines = [(at.number, line) for at in design.each_size for line in _as_wide(at, piece, terms, at.of(full))]
             clause = said("as-wide-as-edges", piece=piece.name, edges=spoken(piece.start_along))
             draft.rules.append(Rule(clause, RuleKind.CONSTRUCTION, where, (clause,) * len(lines), tuple(lines)))
 
 
-def _as_wide(design: Design, piece: Piece, terms: Garment, size: int, full: Terms) -> Iterator[Linear]:
+def _as_wide(at: DesignInSize, piece: Piece, terms: Garment, full: Terms) -> Iterator[Linear]:
     """Along rows by length, along stitches one for one, to the nearest number that the start can have; where that is more than
     there are places (`full` is 1), as many as these."""
-    per_cm = fabric_above(design, piece, piece.levels[0].name).stitches_per_cm
+    per_cm = fabric_above(at.design, piece, piece.levels[0].name).stitches_per_cm
     wide, places = NOTHING, NOTHING
     for edge in piece.start_along:
-        other = design.piece(edge.piece)
-        places += _places(design, terms, edge, size)
+        other = at.design.piece(edge.piece)
+        places += _places(at, terms, edge)
         for part in _parts(other, edge.edge):
-            measured = edge_terms(design, other, terms[other.name][size], part, size)
+            measured = edge_terms(at, other, at.of(terms[other.name]), part)
             wide += _stitches(measured.length, per_cm) if measured.rows or measured.rows.more else measured.stitches * _SHARES
-    own = terms[piece.name][size]
+    own = at.of(terms[piece.name])
     start = own.left.start + own.right.start
-    off = max(_NEAREST[piece.parity], slack(design, piece, "left", 0))
-    needles = design.machine.needles
+    off = max(_NEAREST[piece.parity], slack(at.design, piece, "left", 0))
+    needles = at.design.machine.needles
     yield full <= 1
     yield start * _SHARES <= wide + round(off * _SHARES)
     yield start * _SHARES + full * (needles * _SHARES) >= wide - round(off * _SHARES)
@@ -82,10 +82,10 @@ def _parts(piece: Piece, edge: str) -> tuple[str, ...]:
     return (edge,)
 
 
-def _places(design: Design, terms: Garment, edge: EdgeName, size: int) -> Terms:
+def _places(at: DesignInSize, terms: Garment, edge: EdgeName) -> Terms:
     """Row ends and stitches of an edge; of what an outer edge casts off on the way, what it casts off first."""
-    piece, own = design.piece(edge.piece), terms[edge.piece][size]
-    measured = edge_terms(design, piece, own, edge.edge, size)
+    piece, own = at.design.piece(edge.piece), at.of(terms[edge.piece])
+    measured = edge_terms(at, piece, own, edge.edge)
     head, part = split_part(edge.edge)
     runs = {"left": piece.left, "right": piece.right}
     side = part or next((s for s in SIDES if any(run.name == head for run in runs[s])), "")

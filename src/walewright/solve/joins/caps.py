@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import ceil, floor
 from typing import Literal
 
@@ -24,13 +25,13 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
     design, join = trial.design, trial.join
     made = measured(trial, found)
     offs = [trial.off(of) for of in made]
-    over = [i for i, off in enumerate(offs) if abs(off) > allowed_cm(design, join, i) + ROUNDING_CM]
+    over = [i for i, off in enumerate(offs) if abs(off) > allowed_cm(design.at(i), join) + ROUNDING_CM]
     if not over:
         return None
     name = trial.movers[0]
     piece = design.piece(name)
     level, _, _ = leading(trial, name, over[0])
-    return diagnosed(
+    told = diagnosed(
         "cap-cannot-meet",
         (join.origin.span, "joined-here"),
         (level.origin.span, "free"),
@@ -38,16 +39,13 @@ def unmet_cap(trial: Trial, found: Sequence[Places]) -> Diagnostic | None:
         notes=tuple(said("in-size", size=design.sizes[i], note=sides_told(made[i], join)) for i in over),
         helps=("change-widths",),
         sizes=only(design.sizes, over),
-        changes=(
-            *_other_range(trial, found, over),
-            *_other_width(trial, found, over),
-            *easing_changes(design, join, {i: abs(offs[i]) for i in over}),
-        ),
         piece=name,
         one=spoken(join.one),
         other=spoken(join.other),
         level=level.name,
     )
+    easing = easing_changes(design, join, {i: abs(offs[i]) for i in over})
+    return replace(told, changes=(*_other_range(trial, found, over), *_other_width(trial, found, over), *easing))
 
 
 def _other_range(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> tuple[tuple[Change, ...], ...]:
@@ -71,7 +69,7 @@ def _other_range(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
         end: Literal["least", "most"] = "least" if lower else "most"
         for level in (x for x in piece.levels if x.most is not None and (x is top or lower)):
             rows = 2 * trial.terms[name][i].rows[level.name].at(there[i])
-            cm = height_cm(design, piece, level.name, i, rows)
+            cm = height_cm(design.at(i), piece, level.name, rows)
             tenths = (floor(10 * cm + EXACT) if lower else ceil(10 * cm - EXACT)) / 10
             ends.setdefault(end, {}).setdefault(level.name, []).append((design.sizes[i], tenths))
     if len(ends) > 1:
@@ -108,4 +106,4 @@ def _other_width(trial: Trial, found: Sequence[Places], over: Sequence[int]) -> 
 
 def _meet(trial: Trial, choice: Sequence[Places], over: Sequence[int]) -> bool:
     made = measured(trial, choice)
-    return all(abs(trial.off(made[i])) <= allowed_cm(trial.design, trial.join, i) + ROUNDING_CM for i in over)
+    return all(abs(trial.off(made[i])) <= allowed_cm(trial.design.at(i), trial.join) + ROUNDING_CM for i in over)

@@ -73,7 +73,7 @@ def leading(trial: Trial, name: str, size: int) -> tuple[Level, float, float]:
 
 def _ends(trial: Trial, name: str, level: Level, size: int) -> tuple[float, float]:
     piece = trial.design.piece(name)
-    low, high = (rows_to(trial.design, piece, level.name, size, most) for most in (False, True))
+    low, high = (rows_to(trial.design.at(size), piece, level.name, most) for most in (False, True))
     return low, high
 
 
@@ -203,7 +203,7 @@ def measured(trial: Trial, choice: Sequence[Places]) -> tuple[InSize, ...]:
     moved = {v: at for places in choice for v, at in places.items()}
     names = dict.fromkeys(e.piece for e in (*trial.join.one, *trial.join.other) if trial.design.band(e.piece) is None)
     made = {name: _sized(trial, name, moved) for name in names}
-    return tuple(InSize(trial.design, i, {name: of[i] for name, of in made.items()}) for i in range(len(choice)))
+    return tuple(InSize(at, {name: at.of(of) for name, of in made.items()}) for at in trial.design.each_size)
 
 
 def _sized(trial: Trial, name: str, moved: Places) -> tuple[CountedPiece, ...]:

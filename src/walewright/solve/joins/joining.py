@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design, EdgeJoin, EdgeName, Fabric
+from walewright.design.model import Design, DesignInSize, EdgeJoin, EdgeName, Fabric
 from walewright.glue.model import GluedSizes
 from walewright.report.model import Span
 from walewright.report.said import Fact, Said, said, tenths
@@ -25,14 +25,14 @@ _LONGER_COST = 0.5 / FINE
 """For each unit off, of a join that is to be as near as rows allow: less than moving any wanted number by one more."""
 
 
-def easing_mm(join: EdgeJoin, size: int) -> int:
+def easing_mm(at: DesignInSize, join: EdgeJoin) -> int:
     """Easing as it is printed and checked: whole millimetres."""
-    return round(join.easing[size] * 10)
+    return round(at.of(join.easing) * 10)
 
 
-def longer_cm(join: EdgeJoin, size: int) -> float:
+def longer_cm(at: DesignInSize, join: EdgeJoin) -> float:
     """By how much `one` shall be longer, in whole millimetres."""
-    return 0.0 if join.longer is None else round(join.longer[size] * 10) / 10
+    return 0.0 if join.longer is None else round(at.of(join.longer) * 10) / 10
 
 
 def near_cm(design: Design, join: EdgeJoin) -> float:
@@ -80,55 +80,53 @@ def join_rules(draft: Draft, design: Design, garment: Garment, matched: Sequence
     levels only what their way of joining asks for."""
     for join in design.joins:
         lines: list[tuple[int, Linear]] = []
-        for size in range(len(design.sizes)):
-            one, other = (side_terms(design, garment, side, size) for side in (join.one, join.other))
+        for at in design.each_size:
+            one, other = (side_terms(at, garment, side) for side in (join.one, join.other))
             if join.ratio is not None:
                 rows, stitches = join.ratio
                 # One side has rows and the other stitches, whichever it is. Rows come in pairs: one may be over, or missing.
                 over = stitches * (one.rows + other.rows) - rows * (one.stitches + other.stitches)
-                lines.append((size, over.within(-stitches, stitches)))
-            elif JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None):
-                lines.append((size, one.rows.equals(other.rows)))
-                lines.append((size, one.stitches.equals(other.stitches)))
+                lines.append((at.number, over.within(-stitches, stitches)))
+            elif JOINS[join.way].by_loops or (easing_mm(at, join) == 0 and join.longer is None):
+                lines.append((at.number, one.rows.equals(other.rows)))
+                lines.append((at.number, one.stitches.equals(other.stitches)))
             elif all(join.origin != other_join.origin for other_join in matched):
-                lines += _lengths(draft, design, join, size, one, other)
+                lines += _lengths(draft, at, join, one, other)
         kept = tuple((i, line) for i, line in lines if line.terms)
         if kept:
             name = said("join", one=spoken(join.one), other=spoken(join.other))
-            says = tuple(_says(join, i) for i in range(len(design.sizes)))
+            says = tuple(_says(at, join) for at in design.each_size)
             draft.rules.append(Rule(name, RuleKind.JOIN, (join.origin,), says, kept))
 
 
-def _lengths(
-    draft: Draft, design: Design, join: EdgeJoin, size: int, one: LengthTerms, other: LengthTerms
-) -> list[tuple[int, Linear]]:
+def _lengths(draft: Draft, at: DesignInSize, join: EdgeJoin, one: LengthTerms, other: LengthTerms) -> list[tuple[int, Linear]]:
     """Lengths within the easing, as a rule. Of a curve the length is only roughly known before its rows are: then it is a wish,
     and the joins are held against their lengths when all is counted."""
-    over = one.length - other.length - round(longer_cm(join, size) * FINE)
-    off = round((easing_mm(join, size) / 10 or near_cm(design, join)) * FINE) - ROUNDING
+    over = one.length - other.length - round(longer_cm(at, join) * FINE)
+    off = round((easing_mm(at, join) / 10 or near_cm(at.design, join)) * FINE) - ROUNDING
     # A slope is known to a hundredth of its length: so much less is asked for, as far as that leaves some room.
     off = max(off - one.loose - other.loose, off // 2)
     if not over:
         return []
-    if not easing_mm(join, size):
+    if not easing_mm(at, join):
         draft.wishes.append(Wish(over, 0.0, _LONGER_COST))
     if one.rough or other.rough:
         draft.wishes.append(Wish(over, 0.0, 0.0, _CURVED_COST, free=off))
         return []
-    return [(size, over.within(-off, off))]
+    return [(at.number, over.within(-off, off))]
 
 
-def _says(join: EdgeJoin, size: int) -> Said:
+def _says(at: DesignInSize, join: EdgeJoin) -> Said:
     sides: dict[str, Fact] = {"one": spoken(join.one), "other": spoken(join.other)}
-    longer = longer_cm(join, size)
+    longer = longer_cm(at, join)
     if join.ratio is not None:
         return said("joined-ratio", **sides, rows=join.ratio[0], stitches=join.ratio[1])
     if JOINS[join.way].by_loops:
         return said("joined-loops", **sides, way=join.way)
     if longer:
         return said("joined-longer", **sides, longer=tenths(longer))
-    if easing_mm(join, size):
-        return said("joined-eased", **sides, easing=tenths(easing_mm(join, size) / 10))
+    if easing_mm(at, join):
+        return said("joined-eased", **sides, easing=tenths(easing_mm(at, join) / 10))
     return said("joined-rows", **sides)
 
 
@@ -144,15 +142,15 @@ def spoken(side: Sequence[EdgeName]) -> str:
     return " + ".join(f"{e.piece} {e.edge}" for e in side)
 
 
-def side_terms(design: Design, garment: Garment, side: Sequence[EdgeName], size: int) -> LengthTerms:
+def side_terms(at: DesignInSize, garment: Garment, side: Sequence[EdgeName]) -> LengthTerms:
     """One side of a join in one size."""
     found = LengthTerms()
     whole = rounded(side)
     for edge in side:
-        band = design.band(edge.piece)
+        band = at.design.band(edge.piece)
         if band is not None:
-            found += strip_terms(design, design.edging(band.edging), size)
+            found += strip_terms(at, at.design.edging(band.edging))
             continue
-        piece = design.piece(edge.piece)
-        found += edge_terms(design, piece, garment[edge.piece][size], edge.edge, size, edge.piece in whole)
+        piece = at.design.piece(edge.piece)
+        found += edge_terms(at, piece, at.of(garment[edge.piece]), edge.edge, edge.piece in whole)
     return found

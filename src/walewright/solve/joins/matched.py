@@ -32,7 +32,7 @@ def _fault(design: Design, join: EdgeJoin) -> Said | None:
     one, other = ([_along(design, edge) for edge in side] for side in (join.one, join.other))
     if JOINS[join.way].by_loops or any(not runs for runs in (*one, *other)):
         return said("not-along-rows")
-    if join.longer is not None or any(easing_mm(join, i) for i in range(len(design.sizes))):
+    if join.longer is not None or any(easing_mm(at, join) for at in design.each_size):
         return said("eased")
     fabrics = [tuple(_patterned(design, side)) for side in (join.one, join.other)]
     if not fabrics[0] and not fabrics[1]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from walewright.design.model import Design, EdgeJoin, Level, Piece
+from walewright.design.model import Design, DesignInSize, EdgeJoin, Level, Piece
 from walewright.solve.algebra.programme import Programme
 from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.gauge import level_number, rows_to, stages
@@ -53,7 +53,7 @@ def pinned(
         found = _search(trial)
         for places in found:
             now = now | dict(places)
-        if any(abs(off) > allowed_cm(design, join, i) + ROUNDING_CM for i, off in enumerate(offs(trial, found))):
+        if any(abs(off) > allowed_cm(at, join) + ROUNDING_CM for at, off in zip(design.each_size, offs(trial, found), strict=True)):
             unmet.append((trial, found))
         done |= set(moving)
     chosen = replace(design, pieces=tuple(_pinned_piece(design, p, terms, now, frozenset(done)) for p in design.pieces))
@@ -70,16 +70,16 @@ def _pinned_piece(design: Design, piece: Piece, terms: Garment, values: Values, 
             levels.append(level)
             continue
         so_far = replace(piece, levels=(*levels, *piece.levels[len(levels) :]))
-        heights = tuple(height_cm(design, so_far, level.name, i, 2 * rows.at(values)) for i, rows in enumerate(own))
+        heights = tuple(height_cm(at, so_far, level.name, 2 * at.of(own).at(values)) for at in design.each_size)
         levels.append(replace(level, height=heights, most=None))
     return replace(piece, levels=tuple(levels))
 
 
-def height_cm(design: Design, piece: Piece, level: str, size: int, rows: int) -> float:
+def height_cm(at: DesignInSize, piece: Piece, level: str, rows: int) -> float:
     """Centimetres to a level that is `rows` rows up; the levels below it are where they are wanted."""
     number = level_number(piece, level)
-    low, _, fabric = stages(design, piece)[number - 1]
-    return low.height[size] + (rows - rows_to(design, piece, low.name, size)) / fabric.rows_per_cm
+    low, _, fabric = stages(at.design, piece)[number - 1]
+    return at.of(low.height) + (rows - rows_to(at, piece, low.name)) / fabric.rows_per_cm
 
 
 # ----------------------------------------------------------------- the search
@@ -149,7 +149,7 @@ def nearest(trial: Trial, change: FreeChange, bounds: Sequence[tuple[int, int]],
 def _aside(trial: Trial, found: tuple[Places, ...]) -> tuple[Places, ...]:
     """The places, in sizes where they do not come near enough with single levels moved by themselves as long as that helps."""
     sizes = range(len(found))
-    allowed = [allowed_cm(trial.design, trial.join, i) + ROUNDING_CM for i in sizes]
+    allowed = [allowed_cm(at, trial.join) + ROUNDING_CM for at in trial.design.each_size]
     known = offs(trial, found)
     if all(abs(known[i]) <= allowed[i] for i in sizes):
         return found

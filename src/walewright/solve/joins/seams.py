@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from math import ceil
 
 from walewright.counted.edges import EdgeLength, above, called_on_both, edge_length, split_part
 from walewright.counted.in_size import InSize
 from walewright.counted.model import SizedJoin, SizedSeam
-from walewright.design.model import Design, EdgeJoin, EdgeName
+from walewright.design.model import Design, DesignInSize, EdgeJoin, EdgeName
 from walewright.glue.model import Chain, GluedSizes, Seam
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
@@ -31,12 +32,12 @@ def apart_cm(of: InSize, join: EdgeJoin) -> float:
 
 
 def _beyond(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> float:
-    return one.cm - other.cm - longer_cm(join, of.size)
+    return one.cm - other.cm - longer_cm(of.at, join)
 
 
 def _easing_cm(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> float:
     """What is eased in; of a join as near as rows allow, what these leave open."""
-    easing = easing_mm(join, of.size) / 10
+    easing = easing_mm(of.at, join) / 10
     if easing or join.longer is None:
         return easing
     return max(1, ceil(10 * (abs(_beyond(of, join, one, other)) - ROUNDING_CM))) / 10
@@ -55,7 +56,7 @@ def sized_join(of: InSize, join: EdgeJoin) -> SizedJoin:
         other_cm=other.cm,
         easing_cm=_easing_cm(of, join, one, other),
         origin=join.origin,
-        longer_cm=longer_cm(join, of.size),
+        longer_cm=longer_cm(of.at, join),
         way=join.way,
         matching=join.matching,
     )
@@ -81,7 +82,7 @@ def sized_seam(of: InSize, seam: Seam) -> SizedSeam:
         one_cm=one.cm,
         other_cm=other.cm,
         easing_cm=_easing_cm(of, join, one, other),
-        longer_cm=longer_cm(join, of.size),
+        longer_cm=longer_cm(of.at, join),
         one_stitches=_stitches(of, seam.one),
         other_stitches=_stitches(of, seam.other),
     )
@@ -91,7 +92,7 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
     """A message for each join row for row or loop for loop of rows to stitches: no counts could make those equal."""
     told: list[Diagnostic] = []
     for join in design.joins:
-        sizes = tuple(design.sizes[i] for i in range(len(design.sizes)) if _counted_out(join, i))
+        sizes = tuple(at.size for at in design.each_size if _counted_out(at, join))
         one, other = (_kinds(design, side) for side in (join.one, join.other))
         note = said("runs-along", one_kinds=_each_kind(one), other_kinds=_each_kind(other))
         if join.ratio is not None:
@@ -104,9 +105,9 @@ def unlike_joins(design: Design) -> list[Diagnostic]:
     return told
 
 
-def _counted_out(join: EdgeJoin, size: int) -> bool:
+def _counted_out(at: DesignInSize, join: EdgeJoin) -> bool:
     """Whether rows and stitches have to be equal, and not lengths alike."""
-    return JOINS[join.way].by_loops or (easing_mm(join, size) == 0 and join.longer is None)
+    return JOINS[join.way].by_loops or (easing_mm(at, join) == 0 and join.longer is None)
 
 
 def _kinds(design: Design, side: Sequence[EdgeName]) -> frozenset[str]:
@@ -178,7 +179,7 @@ def uneven_edges(design: Design, garments: Sequence[InSize]) -> Iterator[Diagnos
 
 def easing_changes(design: Design, join: EdgeJoin, off: Mapping[int, float]) -> tuple[tuple[Change, ...], ...]:
     """The easing with which sides that are `off` so many cm would meet; none for what is not compared by length."""
-    if not off or any(_counted_out(join, size) for size in off):
+    if not off or any(_counted_out(design.at(size), join) for size in off):
         return ()
     values = tuple((design.sizes[i], ceil(10 * apart - ROUNDING_CM) / 10) for i, apart in off.items())
     return ((Change("easing", str(_number(design, join)), "", values),),)
@@ -217,15 +218,15 @@ def sides_told(of: InSize, join: EdgeJoin) -> Said:
         other=spoken(join.other),
         other_count=counted(other),
         other_cm=Amount(other.cm),
-        difference=_difference(join, one, other),
-        longer=longer_cm(join, of.size),
+        difference=_difference(of, join, one, other),
+        longer=longer_cm(of.at, join),
     )
 
 
-def _difference(join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Said:
+def _difference(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Said:
     """ "6 rows apart", or "the first 1.4 cm longer"."""
     rows, stitches = abs(one.rows - other.rows), abs(one.stitches - other.stitches)
-    if _counted_out(join, 0):
+    if _counted_out(of.at, join):
         return said("apart", count=counted(EdgeLength(rows, stitches, 0.0)))
     return said("first-longer", cm=Amount(abs(one.cm - other.cm)), longer=one.cm >= other.cm)
 
@@ -239,22 +240,22 @@ def unmet(
     changes: tuple[tuple[Change, ...], ...] = (),
 ) -> Diagnostic:
     """The message that the sides of a join do not meet."""
-    return diagnosed(
+    told = diagnosed(
         "join-does-not-meet",
         (join.origin.span, "joined-here"),
         *labelled(design, join),
         notes=notes,
         helps=helps or ("change-levels",),
         sizes=only(design.sizes, sizes),
-        changes=changes,
         one=spoken(join.one),
         other=spoken(join.other),
     )
+    return replace(told, changes=changes)
 
 
-def allowed_cm(design: Design, join: EdgeJoin, size: int) -> float:
+def allowed_cm(at: DesignInSize, join: EdgeJoin) -> float:
     """How far off the wanted difference of lengths a join may be."""
-    return easing_mm(join, size) / 10 or near_cm(design, join)
+    return easing_mm(at, join) / 10 or near_cm(at.design, join)
 
 
 def _apart(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Said | None:
@@ -264,14 +265,14 @@ def _apart(of: InSize, join: EdgeJoin, one: EdgeLength, other: EdgeLength) -> Sa
         if abs(stitches * (one.rows + other.rows) - rows * (one.stitches + other.stitches)) <= stitches:
             return None
         return said("ratio-against", one_count=counted(one), other_count=counted(other), rows=rows, stitches=stitches)
-    if _counted_out(join, of.size):
+    if _counted_out(of.at, join):
         if (one.rows, one.stitches) == (other.rows, other.stitches):
             return None
         counts = {"one_count": counted(one), "other_count": counted(other)}
-        return said("counts-against", **lengths, **counts, difference=_difference(join, one, other))
-    longer = longer_cm(join, of.size)
+        return said("counts-against", **lengths, **counts, difference=_difference(of, join, one, other))
+    longer = longer_cm(of.at, join)
     apart = abs(_beyond(of, join, one, other))
-    allowed = allowed_cm(of.design, join, of.size)
+    allowed = allowed_cm(of.at, join)
     if apart <= allowed + ROUNDING_CM:
         return None
     if longer:

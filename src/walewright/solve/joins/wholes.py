@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.model import Design, Finished, Measured, PerSize, Piece
+from walewright.design.model.per_size import minus
 from walewright.glue.model import Chain, EndAt, Glued, GluedSizes, Place
 from walewright.solve.algebra.programme import Draft, Wish
 from walewright.solve.algebra.quantities import OFF_COST
@@ -45,7 +46,7 @@ def _wish(draft: Draft, design: Design, garment: Garment, finished: Finished, cr
         terms, cm, per_cm = NOTHING, wanted, 0.0
         for name, level in crossed.pieces:
             piece = design.piece(name)
-            by = across(design, piece, level, size)
+            by = across(design.at(size), piece, level)
             width = _width(piece, garment, level, size)
             if width is None:
                 return
@@ -164,7 +165,7 @@ def _apart(piece: Piece, level: str) -> bool:
     height = piece.levels[at].height
     for opening in piece.openings:
         end = piece.levels[level_number(piece, opening.to_level) if opening.to_level else len(piece.levels) - 1].height
-        parting = tuple(e - d for e, d in zip(end, opening.depth, strict=True))
+        parting = minus(end, opening.depth)
         if any(p < h - CLOSE and h < e + CLOSE for p, h, e in zip(parting, height, end, strict=True)):
             return True
     return any(
@@ -191,7 +192,7 @@ class _RowsEdge:
         """How high it is."""
         if self.deep:
             return self.deep
-        return tuple(b - a for a, b in zip(piece.levels[self.low].height, piece.levels[self.high].height, strict=True))
+        return minus(piece.levels[self.high].height, piece.levels[self.low].height)
 
 
 def _edges(piece: Piece) -> list[_RowsEdge]:
@@ -227,7 +228,7 @@ def _over(design: Design, side: _Side, edge: _RowsEdge, level: str) -> tuple[Pla
     heights = zip(piece.levels[level_number(piece, level)].height, piece.levels[edge.low].height, strict=True)
     up = tuple(high - low for high, low in heights)
     lengths = [e.length(p) for p, e in own]
-    inside = up if side.begins[side.at] == "bottom" else tuple(whole - u for whole, u in zip(lengths[side.at], up, strict=True))
+    inside = up if side.begins[side.at] == "bottom" else minus(lengths[side.at], up)
     before = [sum(of_size) for of_size in zip(*(lengths[: side.at] or [(0.0,) * len(up)]), strict=True)]
     share = [(b + i) / sum(each[n] for each in lengths) for n, (b, i) in enumerate(zip(before, inside, strict=True))]
     return _come_out(side, other, share)
@@ -241,7 +242,7 @@ def _come_out(side: _Side, other: Sequence[tuple[Piece, _RowsEdge]], share: Sequ
     for number, (piece, edge) in enumerate(other):
         low, high = next(pair for at, pair in enumerate(pairwise(ends)) if at == number)
         for at in range(edge.low, edge.high + 1) if not edge.deep else ():
-            up = tuple(a - b for a, b in zip(piece.levels[at].height, piece.levels[edge.low].height, strict=True))
+            up = minus(piece.levels[at].height, piece.levels[edge.low].height)
             bottom = side.across_begins[number] == "bottom"
             way = tuple(lo + u if bottom else hi - u for lo, hi, u in zip(low, high, up, strict=True))
             if all(abs(w - s * all_of) < CLOSE for w, s, all_of in zip(way, share, whole, strict=True)):

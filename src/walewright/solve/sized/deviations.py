@@ -6,28 +6,28 @@ from collections.abc import Iterator
 
 from walewright.counted import CountedPiece
 from walewright.counted.model import Deviation, MeasureKey, SizedOpening, SizedPiece
-from walewright.design.model import Opening, Piece
+from walewright.design.model import DesignInSize, Opening, Piece
 from walewright.solve.edges.edges import ACROSS_RUN
 from walewright.solve.edges.gaps import end_level
 from walewright.solve.edges.gauge import highest, level_number, rows_down, rows_to
 
 
-def deviations(of: CountedPiece, size: int) -> Iterator[Deviation]:
+def deviations(at: DesignInSize, of: CountedPiece) -> Iterator[Deviation]:
     """The rows of the check table that a piece has in one size. What was free is wanted as it was solved."""
     piece, sized = of.piece, of.sized
-    yield _width(of, MeasureKey("width", "start"), _ranged(piece.start_width, piece.start_most, size), sized.start, 0, whole=True)
-    yield from _outline(of, size)
+    yield _width(of, MeasureKey("width", "start"), _ranged(at, piece.start_width, piece.start_most), sized.start, 0, whole=True)
+    yield from _outline(at, of)
     for opening, made in zip(piece.openings, sized.openings, strict=True):
-        yield from _opening(of, opening, made, size)
-    yield from _inside(of, size)
+        yield from _opening(at, of, opening, made)
+    yield from _inside(at, of)
 
 
 Range = tuple[float, float]
 """From the least to the most that is wanted, in cm; the same twice where nothing is free."""
 
 
-def _ranged(least: tuple[float, ...], most: tuple[float, ...] | None, size: int) -> Range:
-    ends = least[size], (most or least)[size]
+def _ranged(at: DesignInSize, least: tuple[float, ...], most: tuple[float, ...] | None) -> Range:
+    ends = at.of(least), at.of(most or least)
     return min(ends), max(ends)
 
 
@@ -47,9 +47,9 @@ def _width(of: CountedPiece, key: MeasureKey, wanted: Range, stitches: int, row:
     )
 
 
-def _outline(of: CountedPiece, size: int) -> Iterator[Deviation]:
+def _outline(at: DesignInSize, of: CountedPiece) -> Iterator[Deviation]:
     piece, sized = of.piece, of.sized
-    wanted = _ranged(piece.start_width, piece.start_most, size)
+    wanted = _ranged(at, piece.start_width, piece.start_most)
     knitted = 0
     runs = (*piece.left, *piece.right)
     made = (*sized.left, *sized.right)
@@ -64,8 +64,8 @@ def _outline(of: CountedPiece, size: int) -> Iterator[Deviation]:
             if not ending:
                 continue
             # A width that is free after one that was free is the one or the other way round: see the walk of the edges.
-            low = sum(r.change[size] for r, _ in ending)
-            high = sum((r.most or r.change)[size] for r, _ in ending)
+            low = sum(at.of(r.change) for r, _ in ending)
+            high = sum(at.of(r.most or r.change) for r, _ in ending)
             turned = any(r.most for r, _ in ending)
             ends = (wanted[turned] + low, wanted[not turned] + high)
             wanted = min(ends), max(ends)
@@ -75,7 +75,7 @@ def _outline(of: CountedPiece, size: int) -> Iterator[Deviation]:
             here = min(row + 1, sized.rows) if spread else row
             if _half_way(piece, sized, row):
                 continue
-            if not any(r.change[size] or (r.most or r.change)[size] for r, _ in ending) and not _alike(of, here, knitted):
+            if not any(at.of(r.change) or at.of(r.most or r.change) for r, _ in ending) and not _alike(of, here, knitted):
                 # Straight on in another fabric: the same stitches are wanted, whatever they measure there.
                 same = _as_many(of, wanted[0], knitted, here), _as_many(of, wanted[1], knitted, here)
                 yield _width(of, MeasureKey("width", "level", level.name), same, stitches, here, whole=True)
@@ -84,7 +84,7 @@ def _outline(of: CountedPiece, size: int) -> Iterator[Deviation]:
             yield _width(of, MeasureKey("width", "level", level.name, across=spread), wanted, stitches, here, whole=True)
         row = sized.row(level.name)
         if row:
-            yield _height(of, level.name, row, size)
+            yield _height(at, of, level.name, row)
 
 
 def _alike(of: CountedPiece, one: int, other: int) -> bool:
@@ -110,38 +110,42 @@ def _half_way(piece: Piece, sized: SizedPiece, at: int) -> bool:
     return False
 
 
-def _height(of: CountedPiece, name: str, row: int, size: int) -> Deviation:
+def _height(at: DesignInSize, of: CountedPiece, name: str, row: int) -> Deviation:
     """A level. Its rows are measured each in the fabric that it is knitted in, as they are on the bed."""
-    design, piece = of.design, of.piece
+    piece = of.piece
     level = piece.levels[level_number(piece, name)]
-    low, high = rows_to(design, piece, name, size), rows_to(design, piece, name, size, most=True)
+    low, high = rows_to(at, piece, name), rows_to(at, piece, name, most=True)
     wanted = min(max(float(row), low), high)
-    free = highest(level)[size] - level.height[size]
-    cm = level.height[size] + (free * (wanted - low) / (high - low) if high > low else 0.0)
-    return Deviation(piece.name, MeasureKey("height", "level", name), cm, wanted, row, of.height_cm(row), "rows")
+    free = at.of(highest(level)) - at.of(level.height)
+    cm = at.of(level.height) + (free * (wanted - low) / (high - low) if high > low else 0.0)
+    return Deviation(
+        piece.name, MeasureKey("height", "level", name), cm, wanted=wanted, solved=row, solved_cm=of.height_cm(row), unit="rows"
+    )
 
 
-def _opening(of: CountedPiece, opening: Opening, made: SizedOpening, size: int) -> Iterator[Deviation]:
-    design, piece = of.design, of.piece
+def _opening(at: DesignInSize, of: CountedPiece, opening: Opening, made: SizedOpening) -> Iterator[Deviation]:
+    piece = of.piece
     end = end_level(piece, opening)
-    changes = [(r.change[size], (r.most or r.change)[size]) for r in (*opening.left, *opening.right)]
-    ends = opening.flat[size] + sum(low for low, _ in changes), opening.flat[size] + sum(high for _, high in changes)
+    changes = [(at.of(r.change), at.of(r.most or r.change)) for r in (*opening.left, *opening.right)]
+    ends = at.of(opening.flat) + sum(low for low, _ in changes), at.of(opening.flat) + sum(high for _, high in changes)
     yield _width(of, MeasureKey("width", "opening", opening.name), (min(ends), max(ends)), made.width, made.to_row)
     rows, up = made.depth, of.fabric(made.to_row).rows_per_cm
     if opening.from_level is None:
-        cm = opening.depth[size]
-        wanted = rows_down(design, piece, end, cm, size)
+        cm = at.of(opening.depth)
+        wanted = rows_down(at, piece, end, cm)
     else:
         begin = opening.from_level
-        cm = piece.levels[level_number(piece, end)].height[size] - piece.levels[level_number(piece, begin)].height[size]
-        wanted = rows_to(design, piece, end, size) - rows_to(design, piece, begin, size)
+        cm = at.of(piece.levels[level_number(piece, end)].height) - at.of(piece.levels[level_number(piece, begin)].height)
+        wanted = rows_to(at, piece, end) - rows_to(at, piece, begin)
         if any(piece.levels[level_number(piece, name)].most for name in (begin, end)):
             cm, wanted = rows / up, float(rows)
     solved = cm + (rows - wanted) / up
-    yield Deviation(piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted, rows, solved, "rows")
+    yield Deviation(
+        piece.name, MeasureKey("depth", "opening", opening.name), cm, wanted=wanted, solved=rows, solved_cm=solved, unit="rows"
+    )
 
 
-def _inside(of: CountedPiece, size: int) -> Iterator[Deviation]:
+def _inside(at: DesignInSize, of: CountedPiece) -> Iterator[Deviation]:
     piece, sized = of.piece, of.sized
     done: set[str] = set()
     for wedge in piece.wedges:
@@ -150,7 +154,7 @@ def _inside(of: CountedPiece, size: int) -> Iterator[Deviation]:
             continue
         done.add(wedge.name)
         key = MeasureKey("width", "wedge", wedge.name)
-        yield _width(of, key, (wedge.width[size],) * 2, sum(made[0].groups), made[0].from_row + 1)
+        yield _width(of, key, (at.of(wedge.width),) * 2, sum(made[0].groups), made[0].from_row + 1)
     for slot in piece.slots:
         solved = next(s for s in sized.slots if s.name == slot.name)
-        yield _width(of, MeasureKey("width", "slot", slot.name), (slot.width[size],) * 2, solved.stitches, solved.row)
+        yield _width(of, MeasureKey("width", "slot", slot.name), (at.of(slot.width),) * 2, solved.stitches, solved.row)

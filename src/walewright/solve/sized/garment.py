@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from walewright.counted.edgings import edging_rows
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun
-from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.charts import sized_charts
 from walewright.solve.edges.edges import runs_of
@@ -37,7 +37,7 @@ def sized_pieces(
         outlines = _outlines(piece, terms, values, turned)
     else:
         outlines = [_outlines(_in_size(piece, i), (t,), values, turned)[0] for i, t in enumerate(terms)]
-    return tuple(_piece(design, piece, t, values, outline, i) for i, (t, outline) in enumerate(zip(terms, outlines, strict=True)))
+    return tuple(_piece(at, piece, at.of(terms), values, at.of(outlines)) for at in design.each_size)
 
 
 def _in_size(piece: Piece, size: int) -> Piece:
@@ -164,21 +164,21 @@ def _in_one(opening: Opening, row: int, to_row: int, runs: Runs) -> SizedRun:
 # ----------------------------------------------------------------- the whole piece
 
 
-def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outline: _Outline, size: int) -> SizedPiece:
+def _piece(at: DesignInSize, piece: Piece, terms: PieceTerms, values: Values, outline: _Outline) -> SizedPiece:
     rows = {level: 2 * t.at(values) for level, t in terms.rows.items()}
     start = terms.left.start.at(values) + terms.right.start.at(values)
-    left_of = start // 2 + (lean(design.machine.needles, start, outline.left, outline.right) if may_lean(piece) else 0)
-    left = lined(design, piece, "left", outline.left, left_of, start / 2 - left_of, size)
-    right = lined(design, piece, "right", outline.right, start - left_of, start / 2 - left_of, size)
+    left_of = start // 2 + (lean(at.design.machine.needles, start, outline.left, outline.right) if may_lean(piece) else 0)
+    left = lined(at, piece, "left", outline.left, left_of, start / 2 - left_of)
+    right = lined(at, piece, "right", outline.right, start - left_of, start / 2 - left_of)
     left, right = apart(left, right)
-    edging = 0 if piece.start_edging is None else edging_rows(design, design.edging(piece.start_edging), size)
-    ended = 0 if piece.end_edging is None else edging_rows(design, design.edging(piece.end_edging), size)
+    edging = 0 if piece.start_edging is None else edging_rows(at, at.design.edging(piece.start_edging))
+    ended = 0 if piece.end_edging is None else edging_rows(at, at.design.edging(piece.end_edging))
     stitches = {slot.name: t.at(values) for slot, t in zip(piece.slots, terms.slots, strict=True)}
     off = left_of - start // 2
     begin = {"left": left_of, "right": start - left_of}
-    slots = [*sized_slots(design, piece, stitches, rows, size, off)]
+    slots = [*sized_slots(at, piece, stitches, rows, off)]
     for holes in piece.buttonholes:
-        slots += sized_buttonholes(design, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right, size)
+        slots += sized_buttonholes(at, piece, holes, rows, begin[holes.edge], left if holes.edge == "left" else right)
     made = SizedPiece(
         name=piece.name,
         start=start,
@@ -191,17 +191,15 @@ def _piece(design: Design, piece: Piece, terms: PieceTerms, values: Values, outl
         edging_rows=edging,
         widest=_widest(start, left, right),
         slots=tuple(sorted(slots, key=lambda s: (s.row, s.first))),
-        zones=tuple(sized_zones(design, piece, rows, size, off)),
-        repeats=sized_repeats(piece, rows, size),
-        needles_out=tuple(
-            sized_out(design, piece, size, start / 2 - left_of, rows, (-left_of, start - left_of - 1), (left, right))
-        ),
+        zones=tuple(sized_zones(at, piece, rows, off)),
+        repeats=sized_repeats(at, piece, rows),
+        needles_out=tuple(sized_out(at, piece, start / 2 - left_of, rows, (-left_of, start - left_of - 1), (left, right))),
         lean=off,
         end_rows=ended,
-        copies=piece.copies[size],
+        copies=at.of(piece.copies),
     )
     made = replace(made, slots=settled(made, made.slots, frozenset(holes.origin.path for holes in piece.buttonholes)))
-    return replace(made, charts=sized_charts(design, piece, made, size))
+    return replace(made, charts=sized_charts(at, piece, made))
 
 
 def _widest(start: int, left: Runs, right: Runs) -> int:

@@ -7,7 +7,7 @@ from math import floor
 
 from walewright.counted.model import SizedNeedlesOut, SizedRun
 from walewright.counted.needles import come
-from walewright.design.model import Design, NeedlesOut, Piece
+from walewright.design.model import DesignInSize, NeedlesOut, Piece
 from walewright.solve.edges.gauge import fabric_below
 
 BESIDE = 2
@@ -15,9 +15,8 @@ BESIDE = 2
 
 
 def sized_out(
-    design: Design,
+    at: DesignInSize,
     piece: Piece,
-    size: int,
     middle: float,
     rows: Mapping[str, int],
     begin: tuple[int, int],
@@ -28,7 +27,7 @@ def sized_out(
     for out in piece.needles_out:
         row = rows[out.from_level]
         first, last = begin[0] - come(edges[0], row), begin[1] + come(edges[1], row)
-        slots = _every(out, first, last) if out.every else _placed(design, piece, out, size, middle)
+        slots = _every(out, first, last) if out.every else _placed(at, piece, out, middle)
         yield SizedNeedlesOut(row, rows[out.to_level], tuple(sorted(slots)), out.every, out.origin)
 
 
@@ -40,8 +39,8 @@ def _every(out: NeedlesOut, first: int, last: int) -> Iterator[int]:
             yield slot
 
 
-def _placed(design: Design, piece: Piece, out: NeedlesOut, size: int, middle: float) -> Iterator[int]:
-    per_cm = fabric_below(design, piece, out.to_level).stitches_per_cm
+def _placed(at: DesignInSize, piece: Piece, out: NeedlesOut, middle: float) -> Iterator[int]:
+    per_cm = fabric_below(at.design, piece, out.to_level).stitches_per_cm
     for place in out.places:
-        right = floor(middle + abs(place[size]) * per_cm + 1e-9)
-        yield right if place[size] >= 0 else floor(2 * middle) - 1 - right
+        right = floor(middle + abs(at.of(place)) * per_cm + 1e-9)
+        yield right if at.of(place) >= 0 else floor(2 * middle) - 1 - right

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 LINES = {
-    "together": "At the same time, from {RC} {from_row} to {RC} {to_row}:",
+    "together": "At the same time, from {RC} {from_row} to {RC} {to_row}{@on_the_way}:",
     "track": "For the {title}: {steps}.",
+    "track/once": "For the {title}: at {RC} {row} {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
+    "at/run": "{RC} {row}, then every {every} {every|row} to {RC} {last}",
     "stands": "{stitches} {stitches|st}",
     "again": "as the {section}, steps {first} to {last}",
     "again/mirrored": "as steps {first} to {last}, mirrored",

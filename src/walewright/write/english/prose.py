@@ -68,6 +68,8 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Note: at the same time {what:and}. At each RC do what stands there; the sts are counted after it.",
+    "at-once/in-row-order": "Note: {what:and} go on at the same time, here in the order of the rows. At each RC do what stands"
+    " there; the sts are counted after it.",
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",

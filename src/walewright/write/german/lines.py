@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 LINES = {
-    "together": "Gleichzeitig, von {RC} {from_row} bis {RC} {to_row}:",
+    "together": "Gleichzeitig, von {RC} {from_row} bis {RC} {to_row}{@on_the_way}:",
     "track": "Dabei, {title}: {steps}.",
+    "track/once": "Dabei, {title}: bei {RC} {row} {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
+    "at/run": "{RC} {row}, dann alle {every} {every|row} bis {RC} {last}",
     "stands": "{stitches} {stitches|st}",
     "again": "wie {section}, Schritte {first} bis {last}",
     "again/mirrored": "gespiegelt wie Schritte {first} bis {last}",

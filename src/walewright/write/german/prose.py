@@ -68,6 +68,8 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Hinweis: gleichzeitig {what:and}. Bei jedem RZ tun, was dort steht; danach werden die M gezählt.",
+    "at-once/in-row-order": "Hinweis: {what:and} gehen gleichzeitig weiter, hier in der Folge der Reihen. Bei jedem RZ tun, was"
+    " dort steht; danach werden die M gezählt.",
     "part-of-band": "Stück {number} von {parts} von {whole}: von {first} bis {last}.",
     "edge-guides": "Hier ändert sich die Breite. Jedes Mal die Randführungen zu den Nadeln schieben, die dann die äußersten in"
     " Arbeit sind.",

@@ -1,0 +1,98 @@
+"""On the way: what is done in rows that are knitted, each kind with the readings of the counter, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from itertools import pairwise
+from typing import Any
+
+from walewright.write.filling import Part, filled
+from walewright.write.grading import Graded
+from walewright.write.language import PrintedLanguage
+from walewright.write.listed import Readings, Way
+from walewright.write.rounds import graded_row
+from walewright.write.said import StepSaid, between
+
+FEW = 4
+"""Readings that are named one by one; more are told by how often they come, where that is so in all sizes."""
+
+
+_KINDS: Mapping[str, Callable[[Way], tuple[Readings, Readings]]] = {
+    "crossing": lambda way: (way.crossed, way.heights),
+    "moving": lambda way: (way.moved, way.heights),
+    "holding": lambda way: (way.held, way.heights),
+    "latching": lambda way: (way.latched, ()),
+    "changing": lambda way: (way.changed, way.period),
+}
+"""The readings of each kind, and after how many rows they come again: nothing where that is not known."""
+
+
+def on_the_way(said: StepSaid, language: PrintedLanguage) -> Iterator[tuple[Part, ...]]:
+    """A phrase for each kind of what is done in the rows of a step, which has its `way`."""
+    for key, of in _KINDS.items():
+        found = [None if step is None else of(_way(step)) for step in said.steps]
+        told = _told(said, language, key, [None if one is None else one[0] for one in found], {one[1] for one in found if one})
+        if told:
+            yield told
+
+
+def and_on_the_way(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The same behind what is said of the step."""
+    return [part for told in on_the_way(said, language) for part in (language.sentences["between"], *told)]
+
+
+def _way(step: Any) -> Way:
+    way: Way = step.way
+    return way
+
+
+def _told(
+    said: StepSaid, language: PrintedLanguage, key: str, lists: Sequence[Readings | None], heights: set[Readings]
+) -> tuple[Part, ...]:
+    if not any(lists):
+        return ()
+    regular = _regular(lists, heights)
+    if regular is None:
+        longest = max(len(rows) for rows in lists if rows)
+        columns = [graded_row(lists, i, longest, said) for i in range(longest)]
+        return tuple(filled(f"{key}/at", language, rows=_enumerated(columns, language)))
+    every, firsts = regular
+    begun = [Graded(tuple(_nth(rows, i) for rows in firsts), said.group) for i in range(max(map(len, firsts)))]
+    last = Graded(tuple(rows[-1] if rows else None for rows in lists), said.group)
+    rows = filled("every", language, every=every, firsts=_enumerated(begun, language), last=last)
+    return tuple(filled(key, language, rows=tuple(rows)))
+
+
+def _enumerated(numbers: Sequence[Graded], language: PrintedLanguage) -> tuple[Part, ...]:
+    columns = ([number.number(language)] for number in numbers)
+    return tuple(between(language.sentences["between"], columns, language.sentences["and"]))
+
+
+def _nth(rows: Readings, number: int) -> int | None:
+    return rows[number] if number < len(rows) else None
+
+
+def _regular(lists: Sequence[Readings | None], heights: set[Readings]) -> tuple[int, list[Readings]] | None:
+    """Every how many rows, and for each size from where: one reading for each row of the repeat that asks for it. None where that
+    cannot be said of all sizes, or says no less than the readings one by one. `heights`: what repeats in each of them."""
+    working = [rows for rows in lists if rows]
+    longest = max(map(len, working))
+    apart = {b - a for rows in working for a, b in pairwise(rows)}
+    repeats = heights.pop() if len(heights) == 1 else ()
+    if longest <= FEW or not (len(apart) == 1 or len(repeats) == 1):
+        return None
+    every = apart.pop() if len(apart) == 1 else repeats[0]
+    firsts = [_firsts(rows or (), every) for rows in lists]
+    complete = all(
+        {*rows} == {row for first in begun for row in range(first, rows[-1] + 1, every)}
+        for rows, begun in zip(lists, firsts, strict=True)
+        if rows
+    )
+    places = max(map(len, firsts))
+    shorter = places + 1 < longest and (longest >= 2 * places or longest > 2 * FEW)
+    return (every, firsts) if complete and shorter else None
+
+
+def _firsts(rows: Readings, every: int) -> Readings:
+    """The first reading of each place in the repeat."""
+    return tuple(sorted({row % every: row for row in reversed(rows)}.values()))
