@@ -10,14 +10,16 @@ from itertools import combinations
 
 import pytest
 
-from tests.whole.shipped_once import compiled
+from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.counted.edge_lines import along, edge_line, length, stretch
 from walewright.counted.edges import edge_length
+from walewright.figures.dimensions import overlap
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import middle_size
 from walewright.figures.making_up import PENS, JoinsDrawn, joined, making_up
 from walewright.figures.measures import measured
+from walewright.figures.model import Drawing
 from walewright.figures.opened import extent, meet, opened
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.joins import _by_line, _by_origin
@@ -112,7 +114,40 @@ def test_nothing_is_drawn_off_the_paper(name: str) -> None:
             assert of.left <= float(x) <= of.left + of.width
             assert of.top <= float(y) <= of.top + of.height
     assert all(of.left < t.x < of.left + of.width and of.top < t.y < of.top + of.height for t in of.letterings)
-    assert of.width < 125
+    assert of.width <= 140.1
+
+
+PRINTED = (112.0, 56.0, 40.0)
+"""mm of paper: how wide and how high a drawing is printed at most, and how high beside few numbers (`sheet/themes/booklet.css`)."""
+
+LETTER_PT = 2.9 / 25.4 * 72
+"""Of numbers as they are drawn (`sheet/theme.py`)."""
+
+
+def rings(of: Drawing) -> list[tuple[float, float, float, float]]:
+    """The boxes round the rings of numbers."""
+    found = re.findall(r"M(-?[\d.]+) (-?[\d.]+)h([\d.]+)a([\d.]+)", "".join(s.data for s in of.strokes if s.kind == "badge"))
+    boxes = [tuple(map(float, ring)) for ring in found]
+    return [(x - r, y, x + flat + r, y + 2 * r) for x, y, flat, r in boxes]
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_every_number_is_read_with_ease(name: str) -> None:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    assert made.glued is not None
+    pieces = [measured(made.design, made.counts, p.name) for p in made.design.pieces]
+    for group in made.glued.groups:
+        found = making_up(LANGUAGE, in_one_size(made.design, made.counts, pieces, middle_size(made.counts), group))
+        if found is None:
+            continue
+        of = found.drawing
+        boxes = rings(of)
+        assert len(boxes) == sum(t.kind == "figure" for t in of.letterings) > 0
+        assert not [(a, b) for a, b in combinations(boxes, 2) if overlap(a, b)]
+        high = PRINTED[2] if len(found.numbers) <= 4 else PRINTED[1]
+        assert LETTER_PT * min(1.0, PRINTED[0] / of.width, high / of.height) >= 6.5
 
 
 @pytest.mark.parametrize("name", NAMES)

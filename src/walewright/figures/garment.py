@@ -8,14 +8,15 @@ a tube as it looks when made up.
 from __future__ import annotations
 
 from walewright.design.model import Design
+from walewright.figures.banded import Rim, rims
 from walewright.figures.collars import collars_of
-from walewright.figures.drawn import drawn
+from walewright.figures.drawn import DrawnGarment, drawn
 from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.figures.sideways import draw_sideways, sideways
-from walewright.figures.trunks import trunk_of
-from walewright.figures.worn import worn
+from walewright.figures.trunks import Trunk, trunk_of
+from walewright.figures.worn import inner_names, worn
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.solve.model import Counts
@@ -24,6 +25,16 @@ from walewright.solve.model import Counts
 def middle_size(counts: Counts) -> int:
     """The size that drawings show."""
     return (len(counts.sizes) - 1) // 2
+
+
+def _edged(garment: DrawnGarment, trunk: Trunk) -> dict[str, tuple[Rim, ...]]:
+    """The bands on the outer edges of the fronts, by the names of these: those of necks and between fronts are drawn with them."""
+    inner = inner_names(trunk)
+    found = {}
+    for placed in trunk.fronts:
+        necks = {opening.name for opening in placed.piece.piece.openings}
+        found[placed.name] = rims(garment, placed.piece, inner.get(placed.name, set()) | necks)
+    return found
 
 
 def cover(
@@ -35,7 +46,7 @@ def cover(
     title = guide.say("drawing/worn", title=design.title, size=garment.title_size)
     trunk = trunk_of(garment)
     if trunk is not None:
-        return worn(garment, trunk, title, collars_of(garment, trunk))
+        return worn(garment, trunk, title, collars_of(garment, trunk), _edged(garment, trunk))
     across = sideways(garment)
     if across is not None:
         return draw_sideways(design, across, title)

@@ -3,16 +3,17 @@ skirt; anything else as its pieces lie, as a shawl or a blanket."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
 from walewright.design.model import Design
+from walewright.figures.banded import draw_rims, rims
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.model import Drawing
-from walewright.figures.opened import extent, opened
+from walewright.figures.opened import Disc, extent, opened
 from walewright.figures.pens import LETTER_MM, Paper
 from walewright.figures.rims import Placing
 from walewright.figures.tube_drawing import box, draw_tube
@@ -81,7 +82,7 @@ def _items(garment: DrawnGarment) -> Iterator[_GroupItem]:
     design, pieces = garment.design, garment.pieces
     named = len(pieces) > 1
     if not named and not design.joins and pieces[0].sized.copies == 1 and _long(pieces[0]):
-        yield _across(design, pieces[0])
+        yield _across(garment, pieces[0])
         return
     for part in _parts(garment):
         made = tube(garment, frozenset(part))
@@ -96,7 +97,7 @@ def _items(garment: DrawnGarment) -> Iterator[_GroupItem]:
         for piece in pieces:
             if piece.name in part:
                 for _ in range(min(piece.sized.copies, SHOWN)):
-                    yield _flat(design, piece, named)
+                    yield _flat(garment, piece, named)
 
 
 def _long(piece: LaidPiece) -> bool:
@@ -132,30 +133,46 @@ def _joined_copies(garment: DrawnGarment, part: JoinedPart) -> _GroupItem | None
     laid = {key: disc for key, disc in opened(replace(garment, pieces=(piece,)), SEAM).items() if disc.piece is not None}
     if len(laid) < piece.sized.copies:
         return None
-    left, low, right, high = extent(laid.values())
+    edged = rims(garment, piece)
+    boxes = [extent(laid.values()), *(_box(disc.at([*rim.line, *rim.outer])) for disc in laid.values() for rim in edged)]
+    left, low, right, high = *(min(b[n] for b in boxes) for n in (0, 1)), *(max(b[n] for b in boxes) for n in (2, 3))
     across = 1 if mirrored(garment.design, piece) else -1
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
         for disc in laid.values():
             # Opened out they lie wrong side up: turned over, left and right are exchanged.
-            draw_piece(paper, garment.design, piece, lambda p, d=disc: place((-d.at([p])[0][0], d.at([p])[0][1])), -across)  # type: ignore[misc]
+            def turned_over(p: Point, on: Disc = disc) -> Point:
+                ((x, y),) = on.at([p])
+                return place((-x, y))
+
+            draw_rims(paper, edged, lambda p, put=turned_over: put((-across * p[0], p[1])))  # type: ignore[misc]
+            draw_piece(paper, garment.design, piece, turned_over, -across)
 
     return _GroupItem(-right, low, right - left, high - low, "", draw)
 
 
-def _across(design: Design, piece: LaidPiece) -> _GroupItem:
+def _box(points: Sequence[Point]) -> tuple[float, float, float, float]:
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _across(garment: DrawnGarment, piece: LaidPiece) -> _GroupItem:
     """A long piece that is all there is, laid across as it is worn: the shorter of its long edges up."""
-    of, shape = piece.of, piece.shape
+    design, of, shape = garment.design, piece.of, piece.shape
     along = {side: sum(edge_length(of, name).cm for name in _names(piece, side)) for side in SIDES}
     # Without names no edge has a length: then they are alike.
     up = 1 if along["right"] <= along["left"] else -1
     turn = up * (-1 if mirrored(design, piece) else 1)
     half = max(of.edging_width_cm, of.end_width_cm) / 2
-    xs = [up * min(shape.polygon_left, -half), up * max(shape.polygon_right, half)]
-    ys = [turn * piece.of.edging_cm, -turn * (shape.height + piece.of.end_cm)]
+    edged = rims(garment, piece)
+    banded = [p for rim in edged for p in rim.outer]
+    xs = [up * x for x in (min(shape.polygon_left, -half), max(shape.polygon_right, half), *(x for x, _ in banded))]
+    ys = [-turn * y for y in (-of.edging_cm, shape.height + of.end_cm, *(y for _, y in banded))]
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
-        draw_piece(paper, design, piece, lambda p: place((-turn * p[1], up * p[0])))
+        put: Placing = lambda p: place((-turn * p[1], up * p[0]))  # noqa: E731
+        draw_rims(paper, edged, put)
+        draw_piece(paper, design, piece, put)
 
     return _GroupItem(min(ys), min(xs), max(ys) - min(ys), max(xs) - min(xs), "", draw)
 
@@ -165,19 +182,22 @@ def _names(piece: LaidPiece, side: str) -> Iterator[str]:
     yield from dict.fromkeys(run.name for run in (sized.left if side == "left" else sized.right) if run.name)
 
 
-def _flat(design: Design, piece: LaidPiece, named: bool) -> _GroupItem:
+def _flat(garment: DrawnGarment, piece: LaidPiece, named: bool) -> _GroupItem:
     """A piece as it lies, turned round where its right side is the knit side."""
     shape = piece.shape
-    across = -1 if mirrored(design, piece) else 1
+    across = -1 if mirrored(garment.design, piece) else 1
     half = max(piece.of.edging_width_cm, piece.of.end_width_cm) / 2
-    left, right = sorted((min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across))
-    foot = piece.of.edging_cm
+    edged = rims(garment, piece)
+    banded = [(x * across, y) for rim in edged for x, y in rim.outer]
+    xs = [min(shape.polygon_left, -half) * across, max(shape.polygon_right, half) * across, *(x for x, _ in banded)]
+    ys = [-piece.of.edging_cm, shape.height + piece.of.end_cm, *(y for _, y in banded)]
 
     def draw(paper: Paper, place: Placing, scale: float) -> None:
-        draw_piece(paper, design, piece, place, across)
+        draw_rims(paper, edged, lambda p: place((p[0] * across, p[1])))
+        draw_piece(paper, garment.design, piece, place, across)
 
     name = name_of(piece.name) if named else ""
-    return _GroupItem(left, -foot, max(right - left, 0.5), max(piece.full_height, 0.5), name, draw)
+    return _GroupItem(min(xs), min(ys), max(max(xs) - min(xs), 0.5), max(max(ys) - min(ys), 0.5), name, draw)
 
 
 # ----------------------------------------------------------------- rows

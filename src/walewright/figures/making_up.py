@@ -23,21 +23,30 @@ from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
 from walewright.figures.pens import LETTER_MM, Paper, path
+from walewright.figures.trims import finish, trim_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import Guide, edge_said
 from walewright.report.said import Fact, Said, said
 from walewright.trade.edge_names import is_top, part_of_edge
 from walewright.trade.joins import JoinWay
 
-BOX = (94.0, 92.0)
-"""mm of paper for the pieces, where there are no more than `FEW`; else `WIDE`."""
+MOST = (140.0, 70.0)
+"""mm that a drawing is wide and high at most. It is printed at eight tenths of that: the smallest size at which its numbers are
+read with ease, 6.5 pt."""
 
-WIDE = (116.0, 96.0)
+LOW = 50.0
+"""How high it is where it has no more than `FEW` numbers, whose list beside it is short."""
 
-ALONE = (60.0, 56.0)
-"""For one piece."""
+FEW = 4
 
-FEW = 5
+ALONE = 60.0
+"""How wide and how high one piece is at most."""
+
+ROUND_IT = 10.0
+"""mm that numbers and names take beyond the pieces, about."""
+
+UPRIGHT = 1.15
+"""By how much larger pieces have to become by lying on their sides."""
 
 GAP = 7.0
 """Between pieces, mm."""
@@ -47,6 +56,9 @@ ROUND = 2.1
 
 INWARDS = 3.4
 """From an edge to the middle of its badge, mm."""
+
+RINGS, AROUND = 60, 24
+"""Rings of places about an edge, each half a badge further off, and the places on each."""
 
 EDGE = 1.2
 """Round the drawing, mm."""
@@ -100,10 +112,22 @@ def making_up(guide: Guide, garment: DrawnGarment) -> JoinsDrawn | None:
     joints, numbers = joined(garment.design, garment.glued)
     if not joints:
         return None
-    discs, scale = _to_scale(garment)
+    most = MOST[0], LOW if len(numbers) <= FEW else MOST[1]
+    discs, scale = _to_scale(garment, most)
+    while True:
+        sheet = _laid_out(garment.design, joints, discs, scale)
+        left, top, right, foot = sheet.box()
+        over = max((right - left) / most[0], (foot - top) / most[1])
+        if over <= 1:
+            return JoinsDrawn(_finished(guide, garment, sheet, numbers), numbers)
+        # What stands round the pieces keeps its size.
+        scale *= 0.98 / over
+
+
+def _laid_out(design: Design, joints: Sequence[Joint], discs: Mapping[DiscKey, Disc], scale: float) -> _OpenedPaper:
     sheet = _OpenedPaper(Paper(), discs, scale, extent(discs.values()))
     for disc in discs.values():
-        _cloth(sheet, disc)
+        _cloth(sheet, design, disc)
     marked = [(joint, edge) for joint in joints for side in joint.sides for edge in side]
     lines = [(joint, edge, sheet.line(edge)) for joint, edge in marked]
     for joint, _, line in lines:
@@ -117,7 +141,7 @@ def making_up(guide: Guide, garment: DrawnGarment) -> JoinsDrawn | None:
             if edge.dotted:
                 sheet.paper.draw("arrow", _circle(line[0], 0.6))
             _badge(sheet, joint.label, line, discs[edge.place.owner, edge.place.copy])
-    return JoinsDrawn(_finished(guide, garment, sheet, numbers), numbers)
+    return sheet
 
 
 def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbered, ...]]:
@@ -277,33 +301,57 @@ class _OpenedPaper:
     def free(self, box: Box) -> bool:
         return not any(overlap(box, other) for other in self.taken)
 
+    def box(self) -> Box:
+        """Round everything."""
+        left, low, right, high = self.ground
+        boxes = [*self.taken, (0.0, 0.0, (right - left) * self.scale, (high - low) * self.scale)]
+        x0, y0 = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
+        return x0, y0, max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
 
-def _to_scale(garment: DrawnGarment) -> tuple[dict[DiscKey, Disc], float]:
-    """The layout and mm of paper a cm. The gaps are so many mm of paper, so that the scale is found in a few rounds."""
-    gap = 4.0
+
+def _to_scale(garment: DrawnGarment, most: Point) -> tuple[dict[DiscKey, Disc], float]:
+    """The layout and mm of paper a cm: as the pieces hang, or all of them on their sides where they become larger so."""
+    upright = _scaled(garment, most)
+    aside = _scaled(garment, most[::-1])
+    if aside[1] < upright[1] * UPRIGHT:
+        return upright
+    return {
+        key: replace(disc, turn=disc.turn + 90, shift=(-disc.shift[1], disc.shift[0])) for key, disc in aside[0].items()
+    }, aside[1]
+
+
+def _scaled(garment: DrawnGarment, most: Point) -> tuple[dict[DiscKey, Disc], float]:
+    """The gaps are so many mm of paper, so that the scale is found in a few rounds."""
+    gap, wide, tall = 4.0, most[0] - ROUND_IT, most[1] - ROUND_IT
     for _ in range(3):
-        discs = opened(garment, gap)
+        discs = opened(garment, gap, tall / wide)
         left, low, right, high = extent(discs.values())
-        room = ALONE if len(discs) == 1 else BOX if len(discs) <= FEW else WIDE
-        scale = min(room[0] / max(right - left, 1.0), room[1] / max(high - low, 1.0))
+        if len(discs) == 1:
+            wide, tall = min(wide, ALONE), min(tall, ALONE)
+        scale = min(wide / max(right - left, 1.0), tall / max(high - low, 1.0))
         gap = GAP / scale
     return discs, scale
 
 
-def _cloth(sheet: _OpenedPaper, disc: Disc) -> None:
+def _cloth(sheet: _OpenedPaper, design: Design, disc: Disc) -> None:
     corners = sheet.put(disc.lying)
     sheet.paper.draw("blank", path(corners, closed=True))
     sheet.paper.draw("mark", path(corners, closed=True))
     if disc.foot:
         upper, lower = sheet.put(disc.at(disc.foot)), sheet.put(disc.at(disc.edges["start", 0]))
-        for (a, b), (c, d) in zip(pairwise(upper), pairwise(lower), strict=True):
-            count = round(math.hypot(b[0] - a[0], b[1] - a[1]) / RIB)
-            ribs = ((along((a, b), n / count)[0], along((c, d), n / count)[0]) for n in range(1, count))
-            sheet.paper.draw("hatch", *(path(rib) for rib in ribs))
+        trim = replace(trim_of(design, disc.piece.piece.start_edging if disc.piece else None), shade="")
+        pairs = zip(pairwise(upper), pairwise(lower), strict=True)
+        finish(sheet.paper, trim, upper, lower, (rib for (a, b), (c, d) in pairs for rib in _ribs((a, b), (c, d))))
     for hole in disc.holes:
         line = sheet.put(disc.at(hole))
         sheet.paper.draw("mark", path(line))
         sheet.taken.append(box_round(line, AIR))
+
+
+def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> Iterator[str]:
+    count = round(math.dist(*upper) / RIB)
+    for n in range(1, count):
+        yield path([along(upper, n / count)[0], along(lower, n / count)[0]])
 
 
 def _name(sheet: _OpenedPaper, disc: Disc) -> None:
@@ -333,11 +381,13 @@ def _name_places(corners: Sequence[Point], half: float) -> Iterator[tuple[float,
 
 
 def _badge(sheet: _OpenedPaper, label: str, line: Sequence[Point], disc: Disc) -> None:
-    """The number in a ring, inside the edge where there is room, else outside it."""
+    """The number in a ring, inside the edge where there is room, else outside it, or as near as it finds a place that is free, with
+    a line to its edge."""
     half = max(ROUND, (len(label) * 1.9 + 1.2) / 2)
-    shape = sheet.put(disc.lying)
-    places = list(_badge_places(line, shape, half))
-    (x, y), edge = next((p for p in places if sheet.free(_badge_box(p[0], half))), places[0])
+    others = [sheet.put(other.lying) for other in sheet.discs.values() if other.key != disc.key]
+    near = [place for place in _badge_places(line, sheet.put(disc.lying), half) if sheet.free(_badge_box(place[0], half))]
+    clear = (place for place in near if not any(inside(place[0], other) for other in others))
+    (x, y), edge = next(clear, None) or (near or [_further(sheet, line, half)])[0]
     sheet.taken.append(_badge_box((x, y), half))
     if math.hypot(edge[0] - x, edge[1] - y) > 1.7 * INWARDS:
         sheet.paper.draw("guide", path([edge, (x, y)]))
@@ -345,6 +395,15 @@ def _badge(sheet: _OpenedPaper, label: str, line: Sequence[Point], disc: Disc) -
     ring = f"M{x - flat:.2f} {y - ROUND:.2f}h{2 * flat:.2f}{turn} {2 * ROUND}h{-2 * flat:.2f}{turn} {-2 * ROUND}Z"
     sheet.paper.draw("badge", ring)
     sheet.paper.letter(x, y + 1.0, label)
+
+
+def _further(sheet: _OpenedPaper, line: Sequence[Point], half: float) -> tuple[Point, Point]:
+    """The nearest place all round the middle of an edge that is free: among so many there is always one."""
+    (x, y), _ = along(line, 0.5)
+    angles = [2 * math.pi * step / AROUND for step in range(AROUND)]
+    rings = (ring * ROUND for ring in range(3, RINGS))
+    places = ((x + far * math.cos(angle), y + far * math.sin(angle)) for far in rings for angle in angles)
+    return next(place for place in places if sheet.free(_badge_box(place, half))), (x, y)
 
 
 def _badge_places(line: Sequence[Point], shape: Sequence[Point], half: float) -> Iterator[tuple[Point, Point]]:
@@ -367,10 +426,7 @@ def _circle(at: Point, r: float) -> str:
 
 
 def _finished(guide: Guide, garment: DrawnGarment, sheet: _OpenedPaper, numbers: Sequence[Numbered]) -> Drawing:
-    left, low, right, high = sheet.ground
-    boxes = [*sheet.taken, (0.0, 0.0, (right - left) * sheet.scale, (high - low) * sheet.scale)]
-    x0, y0 = min(b[0] for b in boxes) - EDGE, min(b[1] for b in boxes) - EDGE
-    x1, y1 = max(b[2] for b in boxes) + EDGE, max(b[3] for b in boxes) + EDGE
+    x0, y0, x1, y1 = sheet.box()
     told = tuple(guide.say("joined/numbered", number=n.number, what=guide.said(n.what)) for n in numbers)
     title = guide.say("drawing/making-up", title=garment.design.title, size=name_of(garment.title_size), told="; ".join(told))
     return sheet.paper.finished(title, x1 - x0, y1 - y0, x0, y0)

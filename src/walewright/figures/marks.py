@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from walewright.counted.inside import moves
@@ -13,6 +13,7 @@ from walewright.design.model import DesignInSize
 from walewright.figures.dimensions import Ruler, box_round
 from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.pens import Paper, hatched, path, zigzag
+from walewright.figures.trims import RIBBED, Trim, finish
 from walewright.figures.worked import clipped
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
@@ -34,6 +35,8 @@ class Bench:
     """The drawing is of one size only: needles and rows may stand on it."""
     paper: Paper
     ruler: Ruler
+    trims: Mapping[str, Trim]
+    """What is seen of edgings, by their names; of any other, ribs."""
 
     def at(self, point: Point) -> Point:
         """cm of the piece in mm of paper."""
@@ -117,10 +120,11 @@ def words(bench: Bench) -> None:
         middle = (x0 + x1) / 2
         area = _area(bench, zone)
         low, high = max(y for _, y in area), min(y for _, y in area)
-        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, low - (low - high) * 0.3, low - (low - high) * 0.7]
+        shares = (0.3, 0.7, 0.2, 0.4, 0.6, 0.8)
+        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, *(low - (low - high) * share for share in shares)]
         xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
         places = ((x, y, "middle") for y in ys for x in xs)
-        bench.ruler.write_free(places, (name_of(zone.fabric),), "word")
+        bench.ruler.write_free(places, (name_of(zone.fabric),), "word", clear=zone.panel is None)
     for motif in motifs(sized):
         (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
         places = (((x0 + x1) / 2, y, "middle") for y in ((low + high) / 2 + 0.9, high - 1.4, low + 3.2))
@@ -171,8 +175,9 @@ def _edging(bench: Bench) -> None:
     upper = [bench.at(p) for p in shape.foot] or [bench.at(shape.left[0]), bench.at(shape.right[0])]
     wide = upper[-1][0] - upper[0][0]
     lower = [(-half + (x - upper[0][0]) / wide * 2 * half, y + depth) for x, y in upper]
-    for (a, b), (c, d) in zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True):
-        bench.paper.draw("hatch", *hatched((a, b), (c, d), RIB))
+    pairs = zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True)
+    trim = bench.trims.get(bench.piece.piece.start_edging or "", RIBBED)
+    finish(bench.paper, trim, upper, lower, (rib for (a, b), (c, d) in pairs for rib in hatched((a, b), (c, d), RIB)))
     bench.paper.draw("outline", path([upper[0], *lower, upper[-1]]))
 
 
@@ -184,7 +189,7 @@ def _end_edging(bench: Bench) -> None:
     (x0, y), (x1, _) = bench.at((shape.left[-1][0], shape.height)), bench.at((shape.right[-1][0], shape.height))
     more = (of.end_width_cm * bench.scale - (x1 - x0)) / 2
     lower, upper = ((x0, y), (x1, y)), ((x0 - more, bench.top), (x1 + more, bench.top))
-    bench.paper.draw("hatch", *hatched(lower, upper, RIB))
+    finish(bench.paper, bench.trims.get(bench.piece.piece.end_edging or "", RIBBED), lower, upper, hatched(lower, upper, RIB))
     bench.paper.draw("outline", path([lower[0], *upper, lower[1]]))
 
 

@@ -66,8 +66,9 @@ def edge_of(discs: Mapping[DiscKey, Disc], place: Place, begins: EndAt) -> list[
     return disc.at(line if begins in ("bottom", "left") else line[::-1])
 
 
-def opened(garment: DrawnGarment, gap: float) -> dict[DiscKey, Disc]:
-    """The discs laid out about `gap` cm apart, without those of parts that are alike."""
+def opened(garment: DrawnGarment, gap: float, slant: float = 0.8) -> dict[DiscKey, Disc]:
+    """The discs laid out about `gap` cm apart, without those of parts that are alike, on a paper `slant` times as high as it is
+    wide."""
     design, glued = garment.design, garment.glued
     waiting = {disc.key: disc for disc in _discs(garment)}
     placed: dict[DiscKey, Disc] = {}
@@ -76,8 +77,8 @@ def opened(garment: DrawnGarment, gap: float) -> dict[DiscKey, Disc]:
     seams = [*(bare(design, seam) for seam in whole), *whole]
     for part in _parts(glued, waiting):
         own = {key: waiting[key] for key in part}
-        laid = _laid(own, seams, gap)
-        _beneath(placed, laid, gap)
+        laid = _laid(own, seams, gap, slant)
+        _beneath(placed, laid, gap, slant)
     return placed
 
 
@@ -176,7 +177,7 @@ def _parts(glued: Glued, discs: Mapping[DiscKey, Disc]) -> Iterator[list[DiscKey
 # ----------------------------------------------------------------- laying
 
 
-def _laid(discs: Mapping[DiscKey, Disc], seams: Sequence[Seam], gap: float) -> dict[DiscKey, Disc]:
+def _laid(discs: Mapping[DiscKey, Disc], seams: Sequence[Seam], gap: float, slant: float) -> dict[DiscKey, Disc]:
     """One part: the piece with most neighbours first, and what it is joined to about it, in the order of the joins."""
 
     def neighbours(key: DiscKey) -> int:
@@ -199,7 +200,7 @@ def _laid(discs: Mapping[DiscKey, Disc], seams: Sequence[Seam], gap: float) -> d
             break
     for key, disc in discs.items():
         if key not in placed:
-            _beneath(placed, {key: disc}, gap)
+            _beneath(placed, {key: disc}, gap, slant)
     return placed
 
 
@@ -262,17 +263,17 @@ def _angle(chord: tuple[Point, Point]) -> float:
     return math.atan2(chord[1][1] - chord[0][1], chord[1][0] - chord[0][0])
 
 
-def _beneath(placed: dict[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: float) -> None:
-    """Lays what hangs together into the room left beside or beneath what is placed, whichever keeps the whole closer to a
-    page's shape."""
+def _beneath(placed: dict[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: float, slant: float) -> None:
+    """Lays what hangs together into the room left beside or beneath what is placed, whichever keeps the whole closer to the
+    paper's shape."""
     if not placed:
         placed.update(more)
         return
     left, low, right, high = extent(placed.values())
     own_left, own_low, own_right, own_high = extent(more.values())
     wide, tall = own_right - own_left, own_high - own_low
-    beside = max((right - left + gap + wide) * 0.8, max(high - low, tall))
-    under = max(max(right - left, wide) * 0.8, high - low + gap + tall)
+    beside = max((right - left + gap + wide) * slant, max(high - low, tall))
+    under = max(max(right - left, wide) * slant, high - low + gap + tall)
     by = (right + gap - own_left, low - own_low) if beside <= under else (left - own_left, low - gap - own_high)
     for key, disc in more.items():
         placed[key] = replace(disc, shift=(disc.shift[0] + by[0], disc.shift[1] + by[1]))

@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 
 from walewright.counted.outline import Point
 from walewright.figures.pens import Paper, path
+from walewright.figures.trims import Trim, finish, lay
 
 RIB = 1.25
 """Between rib lines, mm."""
@@ -15,13 +16,16 @@ RIB = 1.25
 UP_THE_NECK = (0.5, 0.35)
 """Of its depth, how far a neckband's rim lies inwards and upwards at the shoulder."""
 
+SPREADS = 3.5
+"""Of what lies between them: so long at most are the two sides of a V or a slit together, where their bands meet."""
+
 Placing = Callable[[Point], Point]
 
 
-def draw_rim(paper: Paper, inner: Sequence[Point], outer: Sequence[Point], place: Placing) -> None:
+def draw_rim(paper: Paper, trim: Trim, inner: Sequence[Point], outer: Sequence[Point], place: Placing) -> None:
     """A band between the line that it hangs on and its last edge."""
-    paper.draw("cloth", path([place(p) for p in (*inner, *reversed(outer))], closed=True))
-    paper.draw("hatch", *rungs(inner, outer, place))
+    lay(paper, trim.shade, path([place(p) for p in (*inner, *reversed(outer))], closed=True))
+    finish(paper, trim, [place(p) for p in inner], [place(p) for p in outer], rungs(inner, outer, place))
 
 
 def beside(line: Sequence[Point], depth: float) -> list[Point]:
@@ -38,6 +42,7 @@ def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
     """The rim of a band of that depth along a neck line: square to the line, and at its ends up the neck, since the band goes round
     it."""
     made: list[Point] = []
+    square: list[int] = []
     whole = sum(math.hypot(b[0] - a[0], b[1] - a[1]) for a, b in itertools.pairwise(line))
     done = 0.0
     for at, (x, y) in enumerate(line):
@@ -50,7 +55,31 @@ def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
         across = -(by - ay) / far * (1 - near) + way * UP_THE_NECK[0] * near
         up = (bx - ax) / far * (1 - near) + UP_THE_NECK[1] * near
         made.append((x + across * depth, y + up * depth))
-    return made
+        square += [at] if near == 0 else []
+    return _mitred(line, made, square)
+
+
+def _mitred(line: Sequence[Point], rim: list[Point], square: Sequence[int]) -> list[Point]:
+    """The rim without the loop that it makes at the point of a V or in a slit: there both sides end where they meet. `square`: its
+    points that lie square to the line."""
+    for i, j in itertools.combinations(square[:-1], 2):
+        met = _meeting((rim[i], rim[i + 1]), (rim[j], rim[j + 1])) if j > i + 1 else None
+        legs = line[i : j + 2]
+        long = sum(math.dist(a, b) for a, b in itertools.pairwise(legs))
+        if met is not None and long < SPREADS * math.dist(legs[0], legs[-1]):
+            return [*rim[: i + 1], *[met] * (j - i), *rim[j + 1 :]]
+    return rim
+
+
+def _meeting(one: tuple[Point, Point], other: tuple[Point, Point]) -> Point | None:
+    """Where two stretches cross."""
+    ((ax, ay), (bx, by)), ((cx, cy), (dx, dy)) = one, other
+    slant = (bx - ax) * (dy - cy) - (by - ay) * (dx - cx)
+    if abs(slant) < 1e-9:
+        return None
+    t = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / slant
+    u = ((cx - ax) * (by - ay) - (cy - ay) * (bx - ax)) / slant
+    return (ax + (bx - ax) * t, ay + (by - ay) * t) if 0 <= t <= 1 and 0 <= u <= 1 else None
 
 
 def rungs(outer: Sequence[Point], inner: Sequence[Point], place: Placing) -> list[str]:

@@ -7,22 +7,23 @@ nothing but each other.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.counted.edge_lines import edge_line
 from walewright.counted.outline import Point
 from walewright.design.model import Design, EdgeName
+from walewright.figures.banded import rims as rims_of
+from walewright.figures.banded import seen_bands
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
-from walewright.figures.opened import inside
 from walewright.figures.pens import Paper, path
-from walewright.figures.rims import Placing, beside, draw_rim, inner_rim
+from walewright.figures.rims import Placing, draw_rim, inner_rim
+from walewright.figures.trims import RIBBED, Trim
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
 from walewright.trade.edge_names import part_of_edge
-from walewright.trade.edgings import EDGINGS
 from walewright.trade.sides import EdgeSide
 
 _SeenLine = tuple[Point, ...]
@@ -40,7 +41,8 @@ class Sideways:
     neck: _SeenLine
     behind: _SeenLine
     band: float
-    rims: tuple[tuple[_SeenLine, _SeenLine], ...]
+    rims: tuple[tuple[_SeenLine, _SeenLine, Trim], ...]
+    trim: Trim = RIBBED
 
     def worn(self, points: Iterable[Point]) -> _SeenLine:
         """Points of the front as it hangs on the bed, as they are seen when it is worn."""
@@ -127,8 +129,10 @@ def _laid(garment: DrawnGarment, neckband: str, front: _Necked, back: _Necked) -
     within = _rightwards(Sideways(front=back[0], up=back[1], across=-across, neck=(), behind=(), band=0.0, rims=()).worn(back[2]))
     (x, y), (own_x, own_y) = (_between(one) for one in (seen, within))
     behind = tuple((px + x - own_x, py + y - own_y) for px, py in within)
-    rims = tuple(_rims(garment, bare, neckband))
-    return replace(bare, neck=seen, behind=behind, band=garment.band_cm(neckband), rims=rims)
+    names = {e.edge for e in _edges(garment.design, neckband) if e.piece == piece.name}
+    rims = tuple((bare.worn(rim.line), bare.worn(rim.outer), rim.trim) for rim in rims_of(garment, piece, names))
+    deep, trim = next((cm, trim) for band, cm, trim in seen_bands(garment) if band.name == neckband)
+    return replace(bare, neck=seen, behind=behind, band=deep, rims=rims, trim=trim)
 
 
 def _rightwards(line: _SeenLine) -> _SeenLine:
@@ -140,29 +144,13 @@ def _between(line: _SeenLine) -> Point:
     return (line[0][0] + line[-1][0]) / 2, (line[0][1] + line[-1][1]) / 2
 
 
-def _rims(garment: DrawnGarment, bare: Sideways, neckband: str) -> Iterator[tuple[_SeenLine, _SeenLine]]:
-    """The bands along other edges of the front, without those that are turned in."""
-    of, shape = bare.front.of, bare.front.shape
-    for band in garment.design.bands:
-        if band.name == neckband or EDGINGS[garment.design.edging(band.edging).kind].turned_in:
-            continue
-        for edge in band.along:
-            line = edge_line(of, shape, edge.edge) if edge.piece == bare.front.name else ()
-            if len(line) > 1:
-                depth = garment.band_cm(band.name)
-                outer = beside(line, depth)
-                if inside(_between(tuple(beside(line, 0.1))), shape.polygon):
-                    outer = beside(line, -depth)
-                yield bare.worn(line), bare.worn(outer)
-
-
 def draw_sideways(design: Design, found: Sideways, title: str) -> Drawing:
     """Seen from the front, as large as it fits."""
     piece = found.front
     shape = piece.shape
     foot = -piece.of.edging_cm
     ends = [(x, y) for x in (shape.polygon_left, shape.polygon_right) for y in (foot, shape.height + piece.of.end_cm)]
-    corners = [*found.worn(ends), *found.behind, *(p for rim in found.rims for line in rim for p in line)]
+    corners = [*found.worn(ends), *found.behind, *(p for rim in found.rims for line in rim[:2] for p in line)]
     left, right = min(x for x, _ in corners), max(x for x, _ in corners)
     low, high = min(y for _, y in corners), max(y for _, y in corners) + found.band
     scale = min(BOX[0] / (right - left), BOX[1] / (high - low))
@@ -170,10 +158,10 @@ def draw_sideways(design: Design, found: Sideways, title: str) -> Drawing:
     paper = Paper()
     paper.draw("inside", path([place(p) for p in (*found.behind, *reversed(found.neck))], closed=True))
     if found.band:
-        draw_rim(paper, found.behind, inner_rim(found.behind, found.band), place)
-    for edge, outer in found.rims:
-        draw_rim(paper, edge, outer, place)
+        draw_rim(paper, found.trim, found.behind, inner_rim(found.behind, found.band), place)
+    for edge, outer, trim in found.rims:
+        draw_rim(paper, trim, edge, outer, place)
     draw_piece(paper, design, piece, lambda p: place(found.worn((p,))[0]))
     if found.band:
-        draw_rim(paper, found.neck, inner_rim(found.neck, found.band), place)
+        draw_rim(paper, found.trim, found.neck, inner_rim(found.neck, found.band), place)
     return paper.finished(title, (right - left) * scale + 2 * EDGE, (high - low) * scale + 2 * EDGE)

@@ -12,6 +12,7 @@ from walewright.figures import yarns
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Tile
 from walewright.figures.pens import Paper, path
+from walewright.figures.trims import shade_of
 from walewright.figures.worked import Placement, clipped
 
 HOLE, LINE = 0.34, 0.2
@@ -31,13 +32,16 @@ def show_charted(paper: Paper, design: Design, piece: LaidPiece, put: Placement)
         area = _area(piece, worked)
         if not area:
             continue
-        chart = design.chart(worked.chart)
+        chart, shade = design.chart(worked.chart), shade_of(design, design.fabric(worked.fabric))
+        if worked.area == "whole":
+            # No wale of the cloth about it goes through it.
+            paper.draw("fill" if shade else "blank", path([put(p) for p in area], closed=True), colour=shade)
         a, b = put(of.point(worked.first, worked.from_row, above=True)), put(of.point(worked.first + 1, worked.from_row + 1))
         cell = (b[0] - a[0], a[1] - b[1])
         outline = path([put(p) for p in area], closed=True)
-        for at, (shade, pen, lines) in enumerate(_layers(design, chart, cell)):
+        for at, (ink, pen, lines) in enumerate(_layers(design, chart, cell)):
             name = f"worn-{piece.name}-{number}-{at}"
-            paper.tiled(_tile(name, chart, lines=lines, origin=a, cell=cell, colour=shade, pen=pen), outline)
+            paper.tiled(_tile(name, chart, lines=lines, origin=a, cell=cell, colour=ink, pen=pen), outline)
 
 
 def _area(piece: LaidPiece, worked: SizedChart) -> list[Point]:

@@ -10,8 +10,10 @@ from dataclasses import dataclass, field
 
 from walewright.counted.outline import Point
 from walewright.design.model import Design, DesignInSize, EdgeJoin
+from walewright.figures.banded import round_opening, seen_bands
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
+from walewright.figures.trims import RIBBED, Trim, shade_of
 from walewright.trade.edgings import EDGINGS
 
 OPEN = 0.8
@@ -37,12 +39,15 @@ class Placed:
 @dataclass(frozen=True, slots=True)
 class Trunk:
     """The front, in one piece or in two, the second of which lies over the first where they lap; the back as it is seen from
-    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts."""
+    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts;
+    `trim` and `trims`: how these look."""
 
     fronts: tuple[Placed, ...]
     backs: tuple[Placed, ...]
     band: float
     bands: Mapping[tuple[str, str], float] = field(default_factory=dict)
+    trim: Trim = RIBBED
+    trims: Mapping[tuple[str, str], Trim] = field(default_factory=dict)
 
     @property
     def bodies(self) -> frozenset[str]:
@@ -64,7 +69,9 @@ def trunk_of(garment: DrawnGarment) -> Trunk | None:
     if found is not None:
         left, right, behind = found
         edges = {(p.name, run.name) for p in (left, right) for run in (*p.sized.left, *p.sized.right) if run.name}
-        bands = dict(_bands(garment, pieces, edges))
+        banded = dict(_bands(garment, pieces, edges))
+        bands = {edge: cm for edge, (cm, _) in banded.items()}
+        trims = {edge: trim for edge, (_, trim) in banded.items()}
         depth = max(bands.values(), default=0.0)
         lapped = _lapped(garment.at, (left.name, right.name))
         half = -lapped[1] / 2 if lapped else (depth or OPEN) / 2
@@ -72,7 +79,7 @@ def trunk_of(garment: DrawnGarment) -> Trunk | None:
             Placed(left, -half - left.shape.polygon_right),
             Placed(right, half - right.shape.polygon_left),
         )
-        return Trunk(fronts[::-1] if lapped and lapped[0] == left.name else fronts, behind, depth, bands)
+        return Trunk(fronts[::-1] if lapped and lapped[0] == left.name else fronts, behind, depth, bands, trims=trims)
     if not necked:
         return None
 
@@ -81,9 +88,9 @@ def trunk_of(garment: DrawnGarment) -> Trunk | None:
 
     body = max(necked, key=drop)
     back = next((p for p in pieces if p.name != body.name and p.shape.neck), None)
-    edges = {(body.name, o.name) for o in body.piece.openings}
-    depth = next((cm for _, cm in _bands(garment, (), edges)), 0.0)
-    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth)
+    rounds = (round_opening(garment, body.name, o.name) for o in body.piece.openings)
+    depth, trim = next((found for found in rounds if found[0]), (0.0, RIBBED))
+    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim)
 
 
 def _neck_cm(piece: LaidPiece) -> float:
@@ -190,18 +197,18 @@ def _as_long(one: LaidPiece, other: LaidPiece) -> bool:
 
 def _bands(
     garment: DrawnGarment, pieces: tuple[LaidPiece, ...], edges: set[tuple[str, str]]
-) -> Iterator[tuple[tuple[str, str], float]]:
-    """The edges that bands are seen along, with their depth in cm: bands picked up there, or strips knitted for themselves."""
-    for band in garment.design.bands:
-        if EDGINGS[garment.design.edging(band.edging).kind].turned_in:
-            continue
-        cm = garment.band_cm(band.name)
-        yield from (((e.piece, e.edge), cm) for e in band.along if (e.piece, e.edge) in edges)
+) -> Iterator[tuple[tuple[str, str], tuple[float, Trim]]]:
+    """The edges that bands are seen along, with their depth in cm and their look: bands picked up there, or strips of
+    their own."""
+    for band, cm, trim in seen_bands(garment):
+        yield from (((e.piece, e.edge), (cm, trim)) for e in band.along if (e.piece, e.edge) in edges)
     joins = list(_every(garment.design))
     for piece in pieces:
         own = [(mine, other) for mine, other in joins if mine[0] == piece.name]
         if len(own) == 1 and own[0][1] in edges and _side_of(piece, own[0][0][1]):
-            yield own[0][1], piece.shape.width
+            fabric = garment.design.fabric(piece.piece.fabric)
+            trim = Trim("rib" if fabric.rib_every else "plain", shade_of(garment.design, fabric))
+            yield own[0][1], (piece.shape.width, trim)
 
 
 def _lapped(at: DesignInSize, fronts: tuple[str, str]) -> tuple[str, float] | None:

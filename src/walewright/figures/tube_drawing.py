@@ -10,6 +10,7 @@ from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures import yarns
 from walewright.figures.pens import Paper, path
+from walewright.figures.trims import Trim, finish, lay, rule, shade_of
 from walewright.figures.tubes import Foot, MadeTube, Thumb, rounded
 from walewright.figures.worked import Placement
 
@@ -51,14 +52,18 @@ def draw_tube(paper: Paper, design: Design, made: MadeTube, place: Placement, sc
     if not made.closed:
         _opening(paper, line[-1][0] + made.band, line[-1][1], place)
     if made.edging[0]:
-        _rib(paper, (-made.edging[0], made.edging[1]), (0.0, line[0][1]), place, scale)
+        _edging(paper, made.trim, (-made.edging[0], made.edging[1]), (0.0, line[0][1]), place, scale)
     _body(paper, design, made, line, place, scale)
     if made.band:
-        _rib(paper, line[-1], (line[-1][0] + made.band, line[-1][1]), place, scale)
+        _edging(paper, made.band_trim, line[-1], (line[-1][0] + made.band, line[-1][1]), place, scale, up=True)
     if made.thumb is not None:
         shape = [place(p) for p in _thumb_shape(made, made.thumb)]
-        paper.draw("blank", path(shape, closed=True))
+        shade = shade_of(design, design.fabric(made.piece.piece.fabric))
+        paper.draw("fill" if shade else "blank", path(shape, closed=True), colour=shade)
+        rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _thumb_wales(made, made.thumb, scale)))
         paper.draw("outline", path(shape))
+        if not made.thumb.closed:
+            paper.draw("inside", path([place(p) for p in _thumb_opening(made, made.thumb)], closed=True))
 
 
 # ----------------------------------------------------------------- round about an axis
@@ -80,9 +85,11 @@ def _opening(paper: Paper, height: float, half: float, place: Placement) -> None
     paper.draw("inside", path([place(p) for p in (*_rim(height, half), *reversed(back))], closed=True))
 
 
-def _rib(paper: Paper, lower: Point, upper: Point, place: Placement, scale: float) -> None:
-    paper.draw("cloth", path([place(p) for p in _between(lower, upper)], closed=True))
-    paper.draw("hatch", *(path([place(a), place(b)]) for a, b in _uprights([lower, upper], RIBS / scale)))
+def _edging(paper: Paper, trim: Trim, lower: Point, upper: Point, place: Placement, scale: float, up: bool = False) -> None:
+    """An edging between two rims, each (height, half its width); its last edge is the lower one, or that which lies `up`."""
+    lay(paper, trim.shade, path([place(p) for p in _between(lower, upper)], closed=True))
+    inner, outer = ([place(p) for p in _rim(*rim)] for rim in ((lower, upper) if up else (upper, lower)))
+    finish(paper, trim, inner, outer, (path([place(a), place(b)]) for a, b in _uprights([lower, upper], RIBS / scale)))
 
 
 def _uprights(line: Sequence[Point], spacing: float) -> Iterator[tuple[Point, ...]]:
@@ -100,14 +107,15 @@ def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], p
     right = [(half, y) for y, half in line]
     top = [] if made.closed else list(reversed(_rim(*line[-1])))
     shape = [*_rim(*line[0]), *right, *top, *reversed(left)]
-    paper.draw("cloth", path([place(p) for p in shape], closed=True))
+    shade = shade_of(design, design.fabric(made.piece.piece.fabric))
+    lay(paper, shade, path([place(p) for p in shape], closed=True))
     striped = list(_stripes(design, made, line)) if made.upright else []
     for low, high, shade in striped:
         between = [low, *(p for p in line if low[0] < p[0] < high[0]), high]
         band = [*_rim(*low), *((h, y) for y, h in between), *reversed(_rim(*high)), *((-h, y) for y, h in reversed(between))]
         paper.draw("fill", path([place(p) for p in band], closed=True), colour=shade)
     if not striped:
-        paper.draw("wale", *(path([place(p) for p in wale]) for wale in _uprights(line, WALES / scale)))
+        rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _uprights(line, WALES / scale)))
     paper.draw("outline", path([place(p) for p in shape], closed=True))
 
 
@@ -133,9 +141,6 @@ def half_at(line: Sequence[Point], height: float) -> float:
 
 def _thumb_shape(made: MadeTube, thumb: Thumb) -> list[Point]:
     """The thumb leaning outwards, its end round where it is closed."""
-    half = half_at(rounded(made), thumb.height)
-    way = 1 if thumb.across >= 0 else -1
-    base = (thumb.across * max(half - thumb.half, 0.0), thumb.height)
     round_ = min(thumb.half, thumb.length) if thumb.closed else 0.0
     tip = [
         (thumb.half * math.cos(math.pi * n / 12), thumb.length - round_ + round_ * math.sin(math.pi * n / 12)) for n in range(13)
@@ -145,8 +150,30 @@ def _thumb_shape(made: MadeTube, thumb: Thumb) -> list[Point]:
         *(tip if thumb.closed else [(thumb.half, thumb.length), (-thumb.half, thumb.length)]),
         (-thumb.half, 0.0),
     ]
+    return _leaning(made, thumb, flat)
+
+
+def _thumb_wales(made: MadeTube, thumb: Thumb, scale: float) -> Iterator[list[Point]]:
+    """Up the thumb, nearer to each other at its sides."""
+    count = max(2, round(math.pi * thumb.half / 2 / (WALES / scale)))
+    for n in range(1 - count, count):
+        x, end = thumb.half * math.sin(n / count * math.pi / 2), thumb.length - (thumb.half if thumb.closed else 0.0)
+        yield _leaning(made, thumb, [(x, 0.0), (x, max(end, 0.0))])
+
+
+def _thumb_opening(made: MadeTube, thumb: Thumb) -> list[Point]:
+    """The end of a thumb that is not closed, seen a little from above as the tube's own is."""
+    angles = [math.pi * n / CURVE for n in range(2 * CURVE)]
+    return _leaning(made, thumb, [(thumb.half * math.cos(a), thumb.length + ROUND * thumb.half * math.sin(a)) for a in angles])
+
+
+def _leaning(made: MadeTube, thumb: Thumb, points: Sequence[Point]) -> list[Point]:
+    """Points of a thumb, from the middle of its base, where they lie."""
+    half = half_at(rounded(made), thumb.height)
+    way = 1 if thumb.across >= 0 else -1
+    base = (thumb.across * max(half - thumb.half, 0.0), thumb.height)
     c, s = math.cos(math.radians(LEAN)), math.sin(math.radians(LEAN))
-    return [(base[0] + x * c + way * y * s, base[1] + y * c - way * x * s) for x, y in flat]
+    return [(base[0] + x * c + way * y * s, base[1] + y * c - way * x * s) for x, y in points]
 
 
 # ----------------------------------------------------------------- a sock
@@ -162,13 +189,15 @@ def _sock(paper: Paper, design: Design, made: MadeTube, foot: Foot, place: Place
     shape = [(-half, 0.0), (-half, ankle - half), *heel, *toe, *instep, (half, 0.0)]
     if made.edging[0]:
         upper, lower = ((-made.edging[1], made.edging[0]), (made.edging[1], made.edging[0])), ((-half, 0.0), (half, 0.0))
-        paper.draw("cloth", path([place(p) for p in (*lower, *reversed(upper))], closed=True))
+        lay(paper, made.trim.shade, path([place(p) for p in (*lower, *reversed(upper))], closed=True))
         count = max(2, round(foot.thick * scale / RIBS))
         shares = [n / count for n in range(1, count)]
         ribs = ([(a + (b - a) * t, y) for (a, y), (b, _) in (lower, upper)] for t in shares)
-        paper.draw("hatch", *(path([place(p) for p in rib]) for rib in ribs))
-    paper.draw("cloth", path([place(p) for p in shape], closed=True))
-    paper.draw("wale", *(path([place(p) for p in wale]) for wale in _sock_wales(foot, scale)))
+        inner, outer = ([place(p) for p in line] for line in (lower, upper))
+        finish(paper, made.trim, inner, outer, (path([place(p) for p in rib]) for rib in ribs))
+    shade = shade_of(design, design.fabric(made.piece.piece.fabric))
+    lay(paper, shade, path([place(p) for p in shape], closed=True))
+    rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _sock_wales(foot, scale)))
     # Where the rows turn back: from the ankle to the heel's corner, and round the toe.
     paper.draw("dart", path([place(p) for p in ((0.0, ankle - half), (-half * 0.72, sole + half * 0.28))]))
     paper.draw("dart", path([place(p) for p in ((0.0, ankle - half), (-half, ankle + half * 0.1))]))

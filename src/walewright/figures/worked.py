@@ -10,6 +10,7 @@ from walewright.design.model import Design
 from walewright.figures import yarns
 from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import Paper, path
+from walewright.figures.trims import shade_of
 
 Placement = Callable[[Point], Point]
 
@@ -22,7 +23,7 @@ def mirrored(design: Design, piece: LaidPiece) -> bool:
     return design.fabric(piece.piece.fabric).right_side == "knit"
 
 
-def show_panels(paper: Paper, piece: LaidPiece, put: Placement) -> None:
+def show_panels(paper: Paper, design: Design, piece: LaidPiece, put: Placement) -> None:
     """Other fabrics over a part of the width: tinted, with lines up their sides."""
     of, shape = piece.of, piece.shape
     for panel in of.panels:
@@ -30,7 +31,8 @@ def show_panels(paper: Paper, piece: LaidPiece, put: Placement) -> None:
         x0, x1 = of.point(panel.first, panel.high)[0], of.point(panel.last + 1, panel.high)[0]
         area = clipped(clipped(shape.polygon, 1, y0, y1), 0, x0, x1)
         if area:
-            paper.draw("tint", path([put(p) for p in area], closed=True))
+            shade = shade_of(design, panel.fabric)
+            paper.draw("fill" if shade else "tint", path([put(p) for p in area], closed=True), colour=shade)
             sides = [[(x, y0), (x, min(y1, _ceiling(shape.polygon, x, y0)))] for x in (x0, x1)]
             paper.draw("hatch", *(path([put(p) for p in side]) for side in sides))
 
@@ -46,7 +48,8 @@ def show_motifs(paper: Paper, design: Design, piece: LaidPiece, put: Placement) 
             spots = [(first, low), (end, low), (end, high), (first, high)]
             return path([put(of.point(*spot)) for spot in spots], closed=True)
 
-        paper.draw("blank" if chart.yarns else "tint", box(motif.first, motif.last + 1, motif.from_row, motif.to_row))
+        if not chart.yarns:
+            paper.draw("tint", box(motif.first, motif.last + 1, motif.from_row, motif.to_row))
         drawn: dict[str, list[str]] = {}
         for row, line in enumerate(chart.rows):
             start = motif.first
@@ -65,6 +68,9 @@ def stripes(design: Design, piece: LaidPiece, shape: Sequence[Point]) -> Iterato
     of = piece.of
     for layer in of.layers:
         row, turn, stripes = layer.low, 0, layer.fabric.stripes
+        shade = shade_of(design, layer.fabric)
+        if not stripes and layer.zone is not None and shade and shade != shade_of(design, design.fabric(piece.piece.fabric)):
+            stripes = ((layer.fabric.yarn, layer.high - layer.low),)
         while stripes and row < layer.high:
             yarn, rows = stripes[turn % len(stripes)]
             area = clipped(shape, 1, of.height_cm(row), of.height_cm(min(row + rows, layer.high)))

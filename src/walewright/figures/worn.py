@@ -5,12 +5,14 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator, Sequence, Set
+from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from walewright.counted.edge_lines import edge_line
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
+from walewright.figures.banded import Rim, draw_rims
 from walewright.figures.collars import NO_COLLARS, Collars, draw_hood, draw_rolled, draw_stand
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
@@ -18,6 +20,7 @@ from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
 from walewright.figures.rims import RIB, Placing, beside, draw_rim, inner_rim
 from walewright.figures.textures import show_charted
+from walewright.figures.trims import RIBBED, Trim, finish, lay, rule, shade_of, trim_of
 from walewright.figures.trunks import Placed, Trunk
 from walewright.figures.worked import WorkedStripe, clipped, mirrored, show_motifs, show_panels, show_stripes, stripes
 from walewright.trade.sides import SIDES, EdgeSide
@@ -42,9 +45,13 @@ TURNED_OVER = 0.25
 """Of the width of a neck: a band deeper than that does not lie within it."""
 
 
+NO_RIMS: Mapping[str, tuple[Rim, ...]] = MappingProxyType({})
+
+
 @dataclass(frozen=True, slots=True)
-class _Sleeve:
-    """In cm, y upwards, hanging at the garment's right: the folded shape, and its cuff's inner and outer edge."""
+class Sleeve:
+    """In cm, y upwards, hanging at the garment's right: the folded shape, what of it goes on over the shoulder with it, and its
+    cuff's inner and outer edge."""
 
     shape: tuple[Point, ...]
     cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
@@ -52,19 +59,28 @@ class _Sleeve:
     half: tuple[Point, ...]
     """What of its outline is seen, as it hangs on the bed; empty where a fabric of its own covers the wales."""
     hung: Placing
-    strap: tuple[Point, ...] = ()
-    """What goes on from it over the shoulder."""
+    shade: str = ""
+    trim: Trim = RIBBED
+    """Of its cuff."""
 
 
-def worn(garment: DrawnGarment, trunk: Trunk, title: str, collars: Collars = NO_COLLARS) -> Drawing:
-    """The garment made up, seen from its right side; the pieces are measured as they hang on the bed."""
+def worn(
+    garment: DrawnGarment,
+    trunk: Trunk,
+    title: str,
+    collars: Collars = NO_COLLARS,
+    edged: Mapping[str, tuple[Rim, ...]] = NO_RIMS,
+) -> Drawing:
+    """The garment made up, seen from its right side; the pieces are measured as they hang on the bed. `edged`: the bands on the
+    outer edges of its fronts, by their names."""
     design = garment.design
-    sleeves = tuple(_sleeves(garment, trunk))
+    sleeves = tuple(sleeves_of(garment, trunk))
     corners = [(0.0, max(p.piece.shape.height + p.piece.of.end_cm for p in trunk.fronts) + 2.0), *collars.corners]
     for placed in trunk.fronts:
         foot = -placed.piece.of.edging_cm
         corners += [*(placed.at(p) for p in placed.piece.shape.polygon), (0.0, foot)]
-    corners += [(x * side, y) for sleeve in sleeves for x, y in (*sleeve.shape, *sleeve.strap) for side in (1, -1)]
+        corners += [placed.at(p) for rim in edged.get(placed.name, ()) for p in rim.outer]
+    corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
@@ -78,6 +94,7 @@ def worn(garment: DrawnGarment, trunk: Trunk, title: str, collars: Collars = NO_
         for side in (1, -1):
             _draw_sleeve(paper, sleeve, side, place)
     for placed in trunk.fronts:
+        draw_rims(paper, edged.get(placed.name, ()), lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_piece(paper, design, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_rolled(paper, collars, placed.name, place)
     if len(trunk.fronts) == 1:
@@ -99,18 +116,20 @@ def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, s
         wide = max(shape.start_width, 1e-6)
         upper = [put(p) for p in shape.foot]
         lower = [put((-half + (x - shape.foot[0][0]) / wide * 2 * half, y - foot)) for x, y in shape.foot]
-        paper.draw("cloth", path([*upper, *reversed(lower)], closed=True))
-        for (a, b), (c, d) in zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True):
-            paper.draw("hatch", *hatched((a, b), (c, d), RIB))
-    paper.draw("cloth", path([put(p) for p in shape.polygon], closed=True))
+        trim = trim_of(design, piece.piece.start_edging)
+        lay(paper, trim.shade, path([*upper, *reversed(lower)], closed=True))
+        pairs = zip(itertools.pairwise(upper), itertools.pairwise(lower), strict=True)
+        finish(paper, trim, upper, lower, (rib for (a, b), (c, d) in pairs for rib in hatched((a, b), (c, d), RIB)))
+    shade = shade_of(design, design.fabric(piece.piece.fabric))
+    lay(paper, shade, path([put(p) for p in shape.polygon], closed=True))
     for gap in shape.gaps:
         paper.draw("inside", path([put(p) for p in gap.edge], closed=True))
-    _end_edging(paper, piece, put)
+    _end_edging(paper, design, piece, put)
     striped = tuple(stripes(design, piece, shape.polygon))
     if not striped and not _patterned(piece):
-        paper.draw("wale", *_wales(shape.polygon, put))
+        rule(paper, "wale", shade, *_wales(shape.polygon, put))
     show_stripes(paper, striped, put)
-    show_panels(paper, piece, put)
+    show_panels(paper, design, piece, put)
     show_charted(paper, design, piece, put)
     show_motifs(paper, design, piece, put)
     # What lies over the inner half of the outline is no part of it.
@@ -118,10 +137,12 @@ def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, s
 
 
 def _patterned(piece: LaidPiece) -> bool:
-    return any(c.fabric and c.area == "whole" for c in piece.sized.charts)
+    """Whether charts lie over all of it, so that no wale is seen."""
+    rows = [c.to_row - c.from_row for c in piece.sized.charts if c.fabric and c.area == "whole"]
+    return sum(rows) >= piece.sized.rows
 
 
-def _end_edging(paper: Paper, piece: LaidPiece, put: Placing) -> None:
+def _end_edging(paper: Paper, design: Design, piece: LaidPiece, put: Placing) -> None:
     """The edging knitted on at the end of a piece, above its last row."""
     of, shape = piece.of, piece.shape
     if not of.end_cm:
@@ -130,8 +151,9 @@ def _end_edging(paper: Paper, piece: LaidPiece, put: Placing) -> None:
     more = (of.end_width_cm - (x1 - x0)) / 2
     lower = put((x0, shape.height)), put((x1, shape.height))
     upper = put((x0 - more, y + of.end_cm)), put((x1 + more, y + of.end_cm))
-    paper.draw("cloth", path([*lower, upper[1], upper[0]], closed=True))
-    paper.draw("hatch", *hatched(lower, upper, RIB))
+    trim = trim_of(design, piece.piece.end_edging)
+    lay(paper, trim.shade, path([*lower, upper[1], upper[0]], closed=True))
+    finish(paper, trim, lower, upper, hatched(lower, upper, RIB))
 
 
 def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
@@ -153,7 +175,7 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
 # ----------------------------------------------------------------- sleeves
 
 
-def _sleeves(garment: DrawnGarment, trunk: Trunk) -> Iterator[_Sleeve]:
+def sleeves_of(garment: DrawnGarment, trunk: Trunk) -> Iterator[Sleeve]:
     """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
     done: set[str] = set()
     design, bodies = garment.design, trunk.bodies
@@ -165,20 +187,24 @@ def _sleeves(garment: DrawnGarment, trunk: Trunk) -> Iterator[_Sleeve]:
     for (name, edge), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
-        tip = next((t for t in (_tip(placed, others) for placed in trunk.fronts) if t is not None), None)
-        if tip is not None:
+        shoulder = next((t for t in (_shoulder(placed, others) for placed in trunk.fronts) if t is not None), None)
+        if shoulder is not None:
             done.add(name)
-            yield _hung(design, garment.piece(name), edge, tip)
+            yield _hung(design, garment.piece(name), edge, shoulder)
 
 
-def _tip(body: Placed, edges: list[EdgeName]) -> Point | None:
-    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front."""
+def _shoulder(body: Placed, edges: list[EdgeName]) -> tuple[Point, Point] | None:
+    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front, and how far the shoulder goes
+    from there towards the neck."""
     names = {e.edge for e in edges if e.piece == body.name} - {""}
     shape = body.piece.shape
     for side, sign in zip(SIDES[::-1], (1, -1), strict=True):
         height = _upper_end(body.piece, side, names)
         if height is not None:
-            return sign * body.at((shape.edge_x(height, side), height))[0], height
+            tip = sign * body.at((shape.edge_x(height, side), height))[0], height
+            neck = shape.neckline or (shape.right if side == "left" else shape.left)
+            x, y = body.at(max(neck, key=lambda p: (p[1], sign * p[0])))
+            return tip, (sign * x - tip[0], y - tip[1])
     return None
 
 
@@ -191,15 +217,16 @@ def _upper_end(piece: LaidPiece, side: EdgeSide, names: Set[str]) -> float | Non
     return min(piece.of.height_cm(max(ends)), highest) if ends else None
 
 
-def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
-    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder."""
-    shape = sleeve.shape
+def _hung(design: Design, sleeve: LaidPiece, edge: str, shoulder: tuple[Point, Point]) -> Sleeve:
+    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder, folded along
+    its middle as the sleeve is."""
+    shape, (tip, along) = sleeve.shape, shoulder
     top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge})
     at = (0.0, shape.height if joined is None else joined)
     foot, wide = -sleeve.of.edging_cm, sleeve.of.edging_width_cm / 2
 
     def hang(points: Iterable[Point]) -> tuple[Point, ...]:
-        return tuple((x + tip[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
+        return tuple((x + tip[0] - at[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
 
     whole = ((0.0, 0.0), *shape.left, *shape.shoulder_left, top)
     half, over = whole, shape.left[-1][1] - at[1]
@@ -207,7 +234,12 @@ def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
     if over > STRAP:
         half = tuple(clipped(whole, 1, 0.0, at[1]))
         high = -shape.edge_x((at[1] + shape.height) / 2, "left")
-        strap = (tip, (tip[0] - over, tip[1]), (tip[0] - over, tip[1] + high), (tip[0], tip[1] + high))
+        at = (-high, at[1])
+        far = max(math.hypot(*along), 1e-6)
+        x, y = along[0] / far, along[1] / far
+        inner = tip[0] + x * over, tip[1] + y * over
+        # Its lower edge lies along the front's shoulder, its fold goes on in that of the sleeve.
+        strap = (inner, (inner[0] + abs(y) * high, inner[1] + abs(x) * high))
     striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, half))
     plain = half if not striped and not _patterned(sleeve) else ()
     cuff, outline = None, half
@@ -215,22 +247,25 @@ def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
         ends = hang([shape.left[0], (0.0, 0.0), (-wide, foot), (0.0, foot)])
         cuff = (ends[0], ends[1]), (ends[2], ends[3])
         outline = ((0.0, foot), (-wide, foot), *half[1:])
-    return _Sleeve(hang(outline), cuff, striped, plain, lambda p: hang((p,))[0], strap)
+    shade, trim = shade_of(design, design.fabric(sleeve.piece.fabric)), trim_of(design, sleeve.piece.start_edging)
+    lying = hang(outline)
+    return Sleeve((*lying[:-1], *strap, lying[-1]), cuff, striped, plain, lambda p: hang((p,))[0], shade, trim)
 
 
-def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Placing) -> None:
+def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> None:
     def put(p: Point) -> Point:
         return place((p[0] * side, p[1]))
 
-    for shape in filter(None, (sleeve.strap, sleeve.shape)):
-        paper.draw("cloth", path([put(p) for p in shape], closed=True))
+    lay(paper, sleeve.shade, path([put(p) for p in sleeve.shape], closed=True))
     show_stripes(paper, sleeve.striped, put)
     if sleeve.half:
-        paper.draw("wale", *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
+        rule(paper, "wale", sleeve.shade, *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
     paper.draw("outline", path([put(p) for p in sleeve.shape], closed=True))
     if sleeve.cuff is not None:
         upper, lower = ((put(a), put(b)) for a, b in sleeve.cuff)
-        paper.draw("hatch", *hatched(upper, lower, RIB))
+        if sleeve.trim.shade != sleeve.shade:
+            lay(paper, sleeve.trim.shade, path([*upper, *reversed(lower)], closed=True))
+        finish(paper, sleeve.trim, upper, lower, hatched(upper, lower, RIB))
         paper.draw("seam", path(list(upper)))
 
 
@@ -257,7 +292,7 @@ def _back(paper: Paper, trunk: Trunk, place: Placing) -> None:
             paper.draw("inside", path([place(p) for p in (*line, *reversed(front.neck))], closed=True))
             if trunk.band:
                 line = raised(back.neckline[::-1])
-                draw_rim(paper, line, inner_rim(line, trunk.band), place)
+                draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
             else:
                 paper.draw("seam", path([place(p) for p in line]))
 
@@ -265,7 +300,7 @@ def _back(paper: Paper, trunk: Trunk, place: Placing) -> None:
 def _neckband(paper: Paper, trunk: Trunk, place: Placing) -> None:
     line = list(trunk.fronts[0].piece.shape.neckline)
     if trunk.band and line:
-        draw_rim(paper, line, inner_rim(line, trunk.band), place)
+        draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
 
 
 def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
@@ -276,7 +311,9 @@ def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
         of = placed.piece.of
         runs = placed.piece.sized.right if side > 0 else placed.piece.sized.left
         banded: list[tuple[Point, float]] = []
+        trim = RIBBED
         for name in dict.fromkeys(run.name for run in runs):
+            trim = trunk.trims.get((placed.name, name), trim)
             depth = trunk.bands.get((placed.name, name), 0.0)
             banded += [(placed.at(p), depth) for p in edge_line(of, shape, name)] if depth else []
         line = [p for p, _ in banded]
@@ -285,13 +322,21 @@ def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
         moved = beside(line, way)
         rim = [(x + (mx - x) * deep, y + (my - y) * deep) for ((x, y), deep), (mx, my) in zip(banded, moved, strict=True)]
         if banded:
-            draw_rim(paper, line, rim, place)
+            draw_rim(paper, trim, line, rim, place)
 
 
 def _inner_edges(trunk: Trunk) -> list[tuple[Placed, int, Outline]]:
     """Each front of two, 1 where its right edge is the inner one and -1 where the left is, and its outline."""
     middle = sum(x for placed in trunk.fronts for x in _ends(placed)) / 4
     return [(p, 1 if sum(_ends(p)) / 2 < middle else -1, p.piece.shape) for p in trunk.fronts]
+
+
+def inner_names(trunk: Trunk) -> dict[str, set[str]]:
+    """Of each front of two the names of its inner edges."""
+    if len(trunk.fronts) < 2:
+        return {}
+    sides = [(p.name, p.piece.sized, side) for p, side, _ in _inner_edges(trunk)]
+    return {name: {run.name for run in (sized.right if side > 0 else sized.left)} for name, sized, side in sides}
 
 
 def _ends(placed: Placed) -> tuple[float, float]:
