@@ -17,7 +17,8 @@ from walewright.figures.dimensions import overlap
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import middle_size
-from walewright.figures.making_up import PENS, JoinsDrawn, joined, making_up
+from walewright.figures.joints import joined
+from walewright.figures.making_up import PENS, JoinsDrawn, making_up
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
 from walewright.figures.opened import extent, meet, opened

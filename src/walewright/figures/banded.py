@@ -79,5 +79,6 @@ def _outwards(line: tuple[Point, ...], depth: float, polygon: tuple[Point, ...])
 
 
 def draw_rims(paper: Paper, found: tuple[Rim, ...], place: Placing) -> None:
+    """The bands of a piece that lies where `place` puts it."""
     for rim in found:
         draw_rim(paper, rim.trim, rim.line, rim.outer, place)

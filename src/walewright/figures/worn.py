@@ -249,7 +249,8 @@ def _hung(design: Design, sleeve: LaidPiece, edge: str, shoulder: tuple[Point, P
         outline = ((0.0, foot), (-wide, foot), *half[1:])
     shade, trim = shade_of(design, design.fabric(sleeve.piece.fabric)), trim_of(design, sleeve.piece.start_edging)
     lying = hang(outline)
-    return Sleeve((*lying[:-1], *strap, lying[-1]), cuff, striped, plain, lambda p: hang((p,))[0], shade, trim)
+    seen = (*lying[:-1], *strap, lying[-1])
+    return Sleeve(seen, cuff, striped, half=plain, hung=lambda p: hang((p,))[0], shade=shade, trim=trim)
 
 
 def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> None:

@@ -7,7 +7,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from walewright.figures.drawn import drawn
-from walewright.figures.making_up import JoinsDrawn, Numbered, making_up
+from walewright.figures.joints import Numbered
+from walewright.figures.making_up import JoinsDrawn, making_up
 from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
