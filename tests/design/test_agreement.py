@@ -53,7 +53,7 @@ def test_which_sizes_disagree(sizes: str, table: str, told: tuple[str, ...]) -> 
 def test_both_figures_are_named() -> None:
     (one,) = said("24_months", "baby")
     assert in_english(one).notes[0] == (
-        "24_months: centre_back_neck_to_wrist 45.5 cm less half of cross_back 22 cm less arm_length_to_underarm 21.5 cm leaves "
+        "24 months: centre_back_neck_to_wrist 45.5 cm less half of cross_back 22 cm less arm_length_to_underarm 21.5 cm leaves "
         "13 cm for a cap, beside armhole_depth 10.5 cm"
     )
     assert len(one.labels) == 4

@@ -5,14 +5,18 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import replace
+from itertools import combinations
 from typing import Any
 
 import pytest
 
+from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.figures.dimensions import AIR, Ruler, overlap
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
-from walewright.figures.schematic import drawing, fitting_scale
+from walewright.figures.pens import Paper
+from walewright.figures.schematic import drawing, fitting_scale, lettered
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.legends import legend
 
@@ -106,3 +110,30 @@ def test_the_cover_hangs_two_sleeves_on_the_body(pattern: Make) -> None:
 
 def test_a_drawing_has_few_paths(pattern: Make) -> None:
     assert len(schematic(pattern(8), "front").strokes) < 25
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_letters_of_shipped_garments_are_read_with_ease(name: str) -> None:
+    made = compiled(name)
+    design, counts = made.design, made.counts
+    assert design is not None
+    assert counts is not None
+    pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
+    at = design.at(middle_size(counts))
+    for piece in pieces:
+        of = drawing(LANGUAGE, at, piece, "cm", fitting_scale(at, pieces))
+        ruler = Ruler(Paper(), "letter")
+        boxes = [ruler.box(t.x, t.y, (t.text,), t.anchor, t.turn) for t in of.letterings]
+        # Two lines of one measure stand closer than two measures may.
+        boxes = [(x0 + AIR, y0 + AIR, x1 - AIR, y1 - AIR) for x0, y0, x1, y1 in boxes]
+        assert not [(a, b) for a, b in combinations(boxes, 2) if overlap(a, b)]
+        # Printed 66 mm wide at most; letters are drawn 3.1 mm high (`sheet/theme.py`).
+        if lettered(piece, design.sizes):
+            assert 3.1 / 25.4 * 72 * min(1.0, 66 / of.width) >= 6.5
+
+
+def test_no_lettering_lies_across_an_edge() -> None:
+    ruler = Ruler(Paper(), "letter", edges=[((5.0, -9.0), (5.0, 9.0))])
+    assert not ruler.write_free([(5.0, 0.0, "middle")], ("A",), "letter", clear=True)
+    assert ruler.write_free([(5.0, 0.0, "middle"), (9.0, 0.0, "middle")], ("A",), "letter", clear=True)
+    assert ruler.paper.finished("", 9, 9).letterings[0].x == 9

@@ -85,9 +85,8 @@ def test_what_finds_no_room_is_told_with_the_widest_that_there_is() -> None:
     assert wide
     for one in wide:
         assert one.room == 18
-        assert not one.from_centre
         assert one.missing == tuple(s for s in sorted(lacking(every)) if one.first <= s <= one.last)
-    assert all(one.from_centre for one in placed.left_over if one not in wide)
+    assert all(one.room is None for one in placed.left_over if one not in wide)
 
 
 def lacking(told: str) -> set[int]:

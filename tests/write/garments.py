@@ -103,7 +103,7 @@ def sweater(size: str, stitches: int, gap: int, group: int, times: int, copies: 
     joins = joining(
         st.Say("Pin the pieces out.", "by hand"),
         joined("back side right", "front side left", 0, rows=60 + gap),
-        joined("sleeve end", "back armhole + front armhole", 20, one_mm=400 + gap, other_mm=390, ends="left top"),
+        joined("sleeve end", "back armhole + front armhole", 11 + gap, one_mm=400 + gap, other_mm=390, ends="left top"),
         joined("back shoulder left", "front shoulder right", 0, edges="open", ends="left right"),
     )
     return SizePlan(size, (back, welt, joins))

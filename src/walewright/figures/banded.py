@@ -16,6 +16,7 @@ from walewright.figures.opened import inside
 from walewright.figures.pens import Paper
 from walewright.figures.rims import Placing, beside, draw_rim
 from walewright.figures.trims import Trim, trim_of
+from walewright.trade.edge_names import is_top
 from walewright.trade.edgings import EDGINGS
 
 INWARDS = 0.05
@@ -63,6 +64,9 @@ def _rims(garment: DrawnGarment, piece: LaidPiece, without: Container[str]) -> I
         for edge in band.along:
             if edge.piece != piece.name or edge.edge in without or split_part(edge.edge)[0] in without:
                 continue
+            if is_top(edge.edge) and len(band.along) > 1:
+                # On open loops it goes round a neck with others, and is drawn with that.
+                continue
             line = edge_line(of, shape, edge.edge)
             if len(line) > 1:
                 yield Rim(line, tuple(_outwards(line, depth, shape.polygon)), trim)
@@ -75,6 +79,6 @@ def _outwards(line: tuple[Point, ...], depth: float, polygon: tuple[Point, ...])
 
 
 def draw_rims(paper: Paper, found: tuple[Rim, ...], place: Placing) -> None:
-    """Each band as cloth, with what is seen of its edging."""
+    """The bands of a piece that lies where `place` puts it."""
     for rim in found:
         draw_rim(paper, rim.trim, rim.line, rim.outer, place)

@@ -40,6 +40,21 @@ def overlap(a: Box, b: Box) -> bool:
     return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
 
 
+def _through(box: Box, edge: tuple[Point, Point]) -> bool:
+    """Whether a stretch has a part within a box: what the four sides leave of it (Liang and Barsky's way, 1984)."""
+    (x, y), (dx, dy) = edge[0], (edge[1][0] - edge[0][0], edge[1][1] - edge[0][1])
+    begin, end = 0.0, 1.0
+    for by, room in ((-dx, x - box[0]), (dx, box[2] - x), (-dy, y - box[1]), (dy, box[3] - y)):
+        if by == 0:
+            if room <= 0:
+                return False
+        elif by < 0:
+            begin = max(begin, room / by)
+        else:
+            end = min(end, room / by)
+    return begin < end
+
+
 @dataclass(slots=True)
 class Ruler:
     """Rules dimension lines on `paper`. `kind` is their lettering's: "letter" | "figure". `texts` are the boxes of lettering,
@@ -51,6 +66,8 @@ class Ruler:
     blank: bool = False
     texts: list[Box] = field(default_factory=list)
     lines: list[Box] = field(default_factory=list)
+    edges: list[tuple[Point, Point]] = field(default_factory=list)
+    """Of what is drawn: no lettering lies across them."""
     _guides: list[tuple[Point, Point]] = field(default_factory=list)
 
     # ------------------------------------------------------------- lettering
@@ -67,6 +84,10 @@ class Ruler:
         """Whether nothing lettered, or ruled, lies in the box."""
         return not any(overlap(box, b) for b in self.texts) and not (of_lines and any(overlap(box, b) for b in self.lines))
 
+    def clear(self, box: Box) -> bool:
+        """Whether lettering may stand in the box: it is free, and no edge of what is drawn goes through it."""
+        return self.free(box) and not any(_through(box, edge) for edge in self.edges)
+
     def write(
         self, x: float, y: float, lines: tuple[str, ...], anchor: str = "middle", turn: int = 0, kind: LetteringKind | None = None
     ) -> None:
@@ -82,10 +103,13 @@ class Ruler:
             else:
                 self.paper.letter(x, y + number * LINE, line, anchor, 0, kind or self.kind)
 
-    def write_free(self, places: Iterable[tuple[float, float, str]], lines: tuple[str, ...], kind: LetteringKind) -> bool:
-        """Letter at the first of (x, y, anchor) that is free; False, and nothing, where none is."""
+    def write_free(
+        self, places: Iterable[tuple[float, float, str]], lines: tuple[str, ...], kind: LetteringKind, clear: bool = False
+    ) -> bool:
+        """Letter at the first of (x, y, anchor) that is free, or `clear`; False, and nothing, where none is."""
         for x, y, anchor in places:
-            if self.free(self.box(x, y, lines, anchor)):
+            box = self.box(x, y, lines, anchor)
+            if self.clear(box) if clear else self.free(box):
                 self.write(x, y, lines, anchor, kind=kind)
                 return True
         return False
@@ -152,7 +176,7 @@ class Ruler:
         x, at, anchor, gap = place
         line = (x0 - 0.2, y - TICK, x1 + 0.2, y + TICK)
         text = self.box(x, at, words, anchor)
-        return self.free(text) and self.free(line, of_lines=not gap) and (gap or not any(overlap(line, b) for b in self.lines))
+        return self.clear(text) and self.free(line, of_lines=not gap) and (gap or not any(overlap(line, b) for b in self.lines))
 
     def _rule_across(
         self,
@@ -209,7 +233,7 @@ class Ruler:
     def _fits_up(self, x: float, y0: float, y1: float, place: _Beside) -> bool:
         line = (x - TICK, y0 + 0.1, x + TICK, y1 - 0.1)
         text = self.box(place.x, place.y, place.text, place.anchor, place.turn)
-        return self.free(text) and self.free(line)
+        return self.clear(text) and self.free(line)
 
     def _rule_up(self, x: float, y0: float, y1: float, place: _Beside) -> None:
         ticks = [path([(x - TICK, y), (x + TICK, y)]) for y in (y0, y1)]

@@ -158,11 +158,11 @@ def _box(points: Sequence[Point]) -> tuple[float, float, float, float]:
 
 def _across(garment: DrawnGarment, piece: LaidPiece) -> _GroupItem:
     """A long piece that is all there is, laid across as it is worn: the shorter of its long edges up."""
-    of, shape = piece.of, piece.shape
+    design, of, shape = garment.design, piece.of, piece.shape
     along = {side: sum(edge_length(of, name).cm for name in _names(piece, side)) for side in SIDES}
     # Without names no edge has a length: then they are alike.
     up = 1 if along["right"] <= along["left"] else -1
-    turn = up * (-1 if mirrored(garment.design, piece) else 1)
+    turn = up * (-1 if mirrored(design, piece) else 1)
     half = max(of.edging_width_cm, of.end_width_cm) / 2
     edged = rims(garment, piece)
     banded = [p for rim in edged for p in rim.outer]
@@ -172,7 +172,7 @@ def _across(garment: DrawnGarment, piece: LaidPiece) -> _GroupItem:
     def draw(paper: Paper, place: Placing, scale: float) -> None:
         put: Placing = lambda p: place((-turn * p[1], up * p[0]))  # noqa: E731
         draw_rims(paper, edged, put)
-        draw_piece(paper, garment.design, piece, put)
+        draw_piece(paper, design, piece, put)
 
     return _GroupItem(min(ys), min(xs), max(ys) - min(ys), max(xs) - min(xs), "", draw)
 

@@ -1,8 +1,4 @@
-"""What is joined, in the order of work: the edges that meet under one number, and what a number stands for.
-
-A number is a join of the author's or a line of edges that something is hung on; where several edges have one number, as those of
-two sleeves, a letter tells which meet.
-"""
+"""What is joined, in the order of work: edges that meet under one number, and what is done there in words of the guide."""
 
 from __future__ import annotations
 

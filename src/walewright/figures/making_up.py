@@ -143,7 +143,8 @@ class _OpenedPaper:
 
 def _to_scale(garment: DrawnGarment, most: Point) -> tuple[dict[DiscKey, Disc], float]:
     """The layout and mm of paper a cm: as the pieces hang, or all of them on their sides where they become larger so."""
-    upright, aside = _scaled(garment, most), _scaled(garment, most[::-1])
+    upright = _scaled(garment, most)
+    aside = _scaled(garment, most[::-1])
     if aside[1] < upright[1] * UPRIGHT:
         return upright
     return {

@@ -120,10 +120,11 @@ def words(bench: Bench) -> None:
         middle = (x0 + x1) / 2
         area = _area(bench, zone)
         low, high = max(y for _, y in area), min(y for _, y in area)
-        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, low - (low - high) * 0.3, low - (low - high) * 0.7]
+        shares = (0.3, 0.7, 0.2, 0.4, 0.6, 0.8)
+        ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, *(low - (low - high) * share for share in shares)]
         xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
         places = ((x, y, "middle") for y in ys for x in xs)
-        bench.ruler.write_free(places, (name_of(zone.fabric),), "word")
+        bench.ruler.write_free(places, (name_of(zone.fabric),), "word", clear=zone.panel is None)
     for motif in motifs(sized):
         (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
         places = (((x0 + x1) / 2, y, "middle") for y in ((low + high) / 2 + 0.9, high - 1.4, low + 3.2))

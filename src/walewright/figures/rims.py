@@ -42,6 +42,7 @@ def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
     """The rim of a band of that depth along a neck line: square to the line, and at its ends up the neck, since the band goes round
     it."""
     made: list[Point] = []
+    square: list[int] = []
     whole = sum(math.hypot(b[0] - a[0], b[1] - a[1]) for a, b in itertools.pairwise(line))
     done = 0.0
     for at, (x, y) in enumerate(line):
@@ -54,12 +55,14 @@ def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
         across = -(by - ay) / far * (1 - near) + way * UP_THE_NECK[0] * near
         up = (bx - ax) / far * (1 - near) + UP_THE_NECK[1] * near
         made.append((x + across * depth, y + up * depth))
-    return _mitred(line, made)
+        square += [at] if near == 0 else []
+    return _mitred(line, made, square)
 
 
-def _mitred(line: Sequence[Point], rim: list[Point]) -> list[Point]:
-    """The rim without the loop that it makes at the point of a V or in a slit: there both sides end where they meet."""
-    for i, j in itertools.combinations(range(len(rim) - 1), 2):
+def _mitred(line: Sequence[Point], rim: list[Point], square: Sequence[int]) -> list[Point]:
+    """The rim without the loop that it makes at the point of a V or in a slit: there both sides end where they meet. `square`: its
+    points that lie square to the line."""
+    for i, j in itertools.combinations(square[:-1], 2):
         met = _meeting((rim[i], rim[i + 1]), (rim[j], rim[j + 1])) if j > i + 1 else None
         legs = line[i : j + 2]
         long = sum(math.dist(a, b) for a, b in itertools.pairwise(legs))

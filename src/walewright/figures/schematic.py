@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
+from itertools import pairwise
 
 from walewright.counted.outline import Point, between_tops
 from walewright.design.model import DesignInSize
@@ -24,6 +25,15 @@ MARKED_BOX, LETTERED_MARKED_BOX = (84.0, 52.0), (66.0, 40.0)
 
 LEAST, LETTERED_LEAST = 34.0, 26.0
 """A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
+
+WIDEST = 83.0
+"""mm of the whole drawing. It is printed 66 mm wide at most, so that its figures are 6.5 pt high at least."""
+
+FIGURED = 0.75
+"""A piece that carries figures is made no smaller than that for them."""
+
+ROUNDS = 4
+"""In which the width is found."""
 
 CROWDED = 12
 """Measures. A drawing with more of them carries letters even of one size."""
@@ -68,11 +78,24 @@ def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, sh
     width, height = _extent(laid)
     least = LETTERED_LEAST if lettered(piece, sizes) else LEAST
     scale = min(_fitting(at, piece), max(shared_scale * 2, least / max(width, height)))
-    paper = Paper()
+    # Figures need room on the piece as well.
+    narrowest = LETTERED_LEAST / 2 if lettered(piece, sizes) else FIGURED * width * scale
+    for _ in range(ROUNDS):
+        made = _drawn(guide, at, piece, units, scale)
+        # Lettering beside the piece keeps its size: the piece gives way.
+        over = (made.width - WIDEST) * 1.03
+        if over <= 0 or width * scale - over < narrowest:
+            break
+        scale *= 1 - over / (width * scale)
+    return made
+
+
+def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float) -> Drawing:
+    laid, sizes, paper = at.of(piece.laid), at.design.sizes, Paper()
     kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
-    trims = finishes(at.design)
-    bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind), trims=trims)
+    bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind), trims=finishes(at.design))
     cloth(bench)
+    bench.ruler.edges.extend(_edges(bench))
     first_row(bench)
     bench.ruler.blank = bool(laid.sized.zones or laid.sized.charts or laid.sized.needles_out)
     labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
@@ -131,6 +154,14 @@ def _told(guide: Guide, at: DesignInSize, measure: DrawnMeasure) -> str:
 
 def _step(bench: Bench) -> float:
     return LETTER_STEP if bench.ruler.kind == "letter" else FIGURE_STEP
+
+
+def _edges(bench: Bench) -> Iterator[tuple[Point, Point]]:
+    """What of the piece no lettering may lie across: its outline, its openings and its darts."""
+    shape = bench.piece.shape
+    rings = [(*shape.polygon, shape.polygon[0]), *((*gap.edge, gap.edge[0]) for gap in shape.gaps)]
+    for line in (*rings, *(dart.lines for dart in shape.darts)):
+        yield from pairwise([bench.at(p) for p in line])
 
 
 def _start(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
@@ -198,7 +229,8 @@ def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> 
     x, y = bench.at(((x0 + x1) / 2, bottom))
     places = (x, x + 3, x - 3, x + 6, x - 6, *lanes(bench.right + LANE, _step(bench)))
     text = (" · ".join(label),)
-    if bench.ruler.kind == "figure" and bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, 7.0, 10.0)), text, "figure"):
+    beneath = ((x, y + d, "middle") for d in (4.0, 7.0, 10.0))
+    if bench.ruler.kind == "figure" and bench.ruler.write_free(beneath, text, "figure", clear=True):
         # Figures are wider than most necks are: they stand beneath.
         label = ()
     bench.ruler.up(places, y, bench.top, label, +1)

@@ -41,8 +41,8 @@ class Sideways:
     neck: _SeenLine
     behind: _SeenLine
     band: float
-    trim: Trim
     rims: tuple[tuple[_SeenLine, _SeenLine, Trim], ...]
+    trim: Trim = RIBBED
 
     def worn(self, points: Iterable[Point]) -> _SeenLine:
         """Points of the front as it hangs on the bed, as they are seen when it is worn."""
@@ -123,21 +123,16 @@ def _drop(line: _SeenLine) -> float:
 def _laid(garment: DrawnGarment, neckband: str, front: _Necked, back: _Necked) -> Sideways:
     piece, up, line = front
     across = -1 if mirrored(garment.design, piece) else 1
-    bare = _bare(piece, up, across)
+    bare = Sideways(front=piece, up=up, across=across, neck=(), behind=(), band=0.0, rims=())
     seen = _rightwards(bare.worn(line))
     # The back is seen from within, where left and right are exchanged.
-    within = _rightwards(_bare(back[0], back[1], -across).worn(back[2]))
+    within = _rightwards(Sideways(front=back[0], up=back[1], across=-across, neck=(), behind=(), band=0.0, rims=()).worn(back[2]))
     (x, y), (own_x, own_y) = (_between(one) for one in (seen, within))
     behind = tuple((px + x - own_x, py + y - own_y) for px, py in within)
     names = {e.edge for e in _edges(garment.design, neckband) if e.piece == piece.name}
     rims = tuple((bare.worn(rim.line), bare.worn(rim.outer), rim.trim) for rim in rims_of(garment, piece, names))
-    deep, trim = next((cm, trim) for band, cm, trim in seen_bands(garment) if band.name == neckband)
-    return replace(bare, neck=seen, behind=behind, band=deep, trim=trim, rims=rims)
-
-
-def _bare(piece: LaidPiece, up: EdgeSide, across: int) -> Sideways:
-    """Nothing but a piece and how it is turned."""
-    return Sideways(front=piece, up=up, across=across, neck=(), behind=(), band=0.0, trim=RIBBED, rims=())
+    deep, trim = next(((cm, trim) for band, cm, trim in seen_bands(garment) if band.name == neckband), (0.0, RIBBED))
+    return replace(bare, neck=seen, behind=behind, band=deep, rims=rims, trim=trim)
 
 
 def _rightwards(line: _SeenLine) -> _SeenLine:

@@ -6,9 +6,10 @@ A garment in one colour stays white, so that its lines are seen best; one in sev
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from types import MappingProxyType
 from typing import Literal
 
 from walewright.counted.outline import Point
@@ -44,6 +45,8 @@ class Trim:
 
 
 RIBBED = Trim("rib")
+
+NO_TRIMS: Mapping[str, Trim] = MappingProxyType({})
 
 
 def worked_yarns(design: Design) -> frozenset[str]:

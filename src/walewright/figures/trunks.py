@@ -198,17 +198,16 @@ def _as_long(one: LaidPiece, other: LaidPiece) -> bool:
 def _bands(
     garment: DrawnGarment, pieces: tuple[LaidPiece, ...], edges: set[tuple[str, str]]
 ) -> Iterator[tuple[tuple[str, str], tuple[float, Trim]]]:
-    """The edges that bands are seen along, with their depth in cm and their look: bands picked up there, or strips knitted for
-    themselves."""
+    """The edges that bands are seen along, with their depth in cm and their look: bands picked up there, or strips of
+    their own."""
     for band, cm, trim in seen_bands(garment):
         yield from (((e.piece, e.edge), (cm, trim)) for e in band.along if (e.piece, e.edge) in edges)
-    design = garment.design
-    joins = list(_every(design))
+    joins = list(_every(garment.design))
     for piece in pieces:
         own = [(mine, other) for mine, other in joins if mine[0] == piece.name]
         if len(own) == 1 and own[0][1] in edges and _side_of(piece, own[0][0][1]):
-            fabric = design.fabric(piece.piece.fabric)
-            trim = Trim("rib" if fabric.rib_every else "plain", shade_of(design, fabric))
+            fabric = garment.design.fabric(piece.piece.fabric)
+            trim = Trim("rib" if fabric.rib_every else "plain", shade_of(garment.design, fabric))
             yield own[0][1], (piece.shape.width, trim)
 
 

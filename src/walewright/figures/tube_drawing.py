@@ -60,7 +60,10 @@ def draw_tube(paper: Paper, design: Design, made: MadeTube, place: Placement, sc
         shape = [place(p) for p in _thumb_shape(made, made.thumb)]
         shade = shade_of(design, design.fabric(made.piece.piece.fabric))
         paper.draw("fill" if shade else "blank", path(shape, closed=True), colour=shade)
+        rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _thumb_wales(made, made.thumb, scale)))
         paper.draw("outline", path(shape))
+        if not made.thumb.closed:
+            paper.draw("inside", path([place(p) for p in _thumb_opening(made, made.thumb)], closed=True))
 
 
 # ----------------------------------------------------------------- round about an axis
@@ -107,10 +110,10 @@ def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], p
     shade = shade_of(design, design.fabric(made.piece.piece.fabric))
     lay(paper, shade, path([place(p) for p in shape], closed=True))
     striped = list(_stripes(design, made, line)) if made.upright else []
-    for low, high, colour in striped:
+    for low, high, shade in striped:
         between = [low, *(p for p in line if low[0] < p[0] < high[0]), high]
         band = [*_rim(*low), *((h, y) for y, h in between), *reversed(_rim(*high)), *((-h, y) for y, h in reversed(between))]
-        paper.draw("fill", path([place(p) for p in band], closed=True), colour=colour)
+        paper.draw("fill", path([place(p) for p in band], closed=True), colour=shade)
     if not striped:
         rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _uprights(line, WALES / scale)))
     paper.draw("outline", path([place(p) for p in shape], closed=True))
@@ -138,9 +141,6 @@ def half_at(line: Sequence[Point], height: float) -> float:
 
 def _thumb_shape(made: MadeTube, thumb: Thumb) -> list[Point]:
     """The thumb leaning outwards, its end round where it is closed."""
-    half = half_at(rounded(made), thumb.height)
-    way = 1 if thumb.across >= 0 else -1
-    base = (thumb.across * max(half - thumb.half, 0.0), thumb.height)
     round_ = min(thumb.half, thumb.length) if thumb.closed else 0.0
     tip = [
         (thumb.half * math.cos(math.pi * n / 12), thumb.length - round_ + round_ * math.sin(math.pi * n / 12)) for n in range(13)
@@ -150,8 +150,30 @@ def _thumb_shape(made: MadeTube, thumb: Thumb) -> list[Point]:
         *(tip if thumb.closed else [(thumb.half, thumb.length), (-thumb.half, thumb.length)]),
         (-thumb.half, 0.0),
     ]
+    return _leaning(made, thumb, flat)
+
+
+def _thumb_wales(made: MadeTube, thumb: Thumb, scale: float) -> Iterator[list[Point]]:
+    """Up the thumb, nearer to each other at its sides."""
+    count = max(2, round(math.pi * thumb.half / 2 / (WALES / scale)))
+    for n in range(1 - count, count):
+        x, end = thumb.half * math.sin(n / count * math.pi / 2), thumb.length - (thumb.half if thumb.closed else 0.0)
+        yield _leaning(made, thumb, [(x, 0.0), (x, max(end, 0.0))])
+
+
+def _thumb_opening(made: MadeTube, thumb: Thumb) -> list[Point]:
+    """The end of a thumb that is not closed, seen a little from above as the tube's own is."""
+    angles = [math.pi * n / CURVE for n in range(2 * CURVE)]
+    return _leaning(made, thumb, [(thumb.half * math.cos(a), thumb.length + ROUND * thumb.half * math.sin(a)) for a in angles])
+
+
+def _leaning(made: MadeTube, thumb: Thumb, points: Sequence[Point]) -> list[Point]:
+    """Points of a thumb, from the middle of its base, where they lie."""
+    half = half_at(rounded(made), thumb.height)
+    way = 1 if thumb.across >= 0 else -1
+    base = (thumb.across * max(half - thumb.half, 0.0), thumb.height)
     c, s = math.cos(math.radians(LEAN)), math.sin(math.radians(LEAN))
-    return [(base[0] + x * c + way * y * s, base[1] + y * c - way * x * s) for x, y in flat]
+    return [(base[0] + x * c + way * y * s, base[1] + y * c - way * x * s) for x, y in points]
 
 
 # ----------------------------------------------------------------- a sock

@@ -10,7 +10,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
+from walewright.counted.bands import rim_cm
 from walewright.counted.edges import edge_length
 from walewright.counted.model import SizedWedge
 from walewright.counted.outline import Point
@@ -28,6 +30,12 @@ HALF = 0.35
 
 FALL = 1.6
 """How much wider than its top something gathered there is drawn at its foot at most."""
+
+HELD = 0.95
+"""A band shorter than this share of its edge holds the cloth in."""
+
+THICK = 0.15
+"""Of its length along the cloth, what flat cloth rises at least."""
 
 SAMPLES = 40
 """Heights at which an outline is measured."""
@@ -59,8 +67,9 @@ class Foot:
 @dataclass(frozen=True, slots=True)
 class MadeTube:
     """`profile`: (cm above the start, half the width as it lies flat), bottom up; `closed` at the top. `edging`: depth of the
-    edging below it and half its width; `band`: depth of the band along its top; `trim` and `band_trim`: how these look.
-    `piece` is what it is knitted as, `copies` how many of them go round; `upright`: its rows go up."""
+    edging below it and half its width; `band`: depth of the band along its top; `trim` and
+    `band_trim`: how these look. `piece` is what it is knitted as, `copies` how
+    many of them go round; `upright`: its rows go up."""
 
     piece: LaidPiece
     profile: tuple[Point, ...]
@@ -163,18 +172,9 @@ def _upright(
     drawn_up = main.piece.end_way == "gathered" and not others
     shut = any(_shuts(s) for s in seams)
     band, band_trim = _band_on(garment, main, "end")
+    trim = trim_of(garment.design, main.piece.start_edging)
     closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
-    made = MadeTube(
-        main,
-        profile,
-        closed,
-        upright=True,
-        copies=ring,
-        edging=edging,
-        band=band,
-        trim=trim_of(garment.design, main.piece.start_edging),
-        band_trim=band_trim,
-    )
+    made = MadeTube(main, profile, closed, upright=True, copies=ring, edging=edging, band=band, trim=trim, band_trim=band_trim)
     foot = _foot(made) if ring == 1 and not others else None
     return made if foot is None else replace(made, band=0.0, foot=foot)
 
@@ -271,14 +271,38 @@ def _sideways(garment: DrawnGarment, main: LaidPiece, seams: Sequence[Seam], rin
     deep = main.shape.start_width
     inwards = {side: _reach(main, side) for side in sides}
     closed = bool(drawn & set(sides[top]))
-    heights = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
-    rounds = (along[bottom], whole, whole, 0.0 if closed else along[top])
+    none = (0.0, RIBBED)
+    band = {side: max((_band_on(garment, main, name) for name in sides[side]), key=lambda b: b[0], default=none) for side in sides}
+    (low, trim), (high, band_trim) = band[bottom], band[top]
+    # What hangs on a shorter band is held in by it.
+    held = min(along[bottom], _around(garment, main, sides[bottom]) or along[bottom])
+    walk: tuple[float, ...] = (0.0, inwards[bottom], max(deep - inwards[top], inwards[bottom]), deep)
+    rounds: tuple[float, ...] = (held, whole, whole, 0.0 if closed else along[top])
+    if held < HELD * along[bottom]:
+        walk, rounds = (walk[0], *walk[2:]), (rounds[0], *rounds[2:])
+    heights = _as_it_lies(walk, [around * ring for around in rounds]) if closed else walk
     profile = tuple((y, around * ring / 4) for y, around in zip(heights, rounds, strict=True))
-    bands = {side: [_band_on(garment, main, name) for name in sides[side]] for side in sides}
-    (low, trim), (high, band_trim) = (max(bands[side], key=lambda band: band[0], default=(0.0, RIBBED)) for side in (bottom, top))
-    edging = (low, along[bottom] * ring / 4)
-    made = MadeTube(main, profile, closed, upright=False, copies=ring, edging=edging)
-    return replace(made, band=high, trim=trim, band_trim=band_trim)
+    edging = (low, held * ring / 4)
+    return MadeTube(main, profile, closed, upright=False, copies=ring, edging=edging, band=high, trim=trim, band_trim=band_trim)
+
+
+def _around(garment: DrawnGarment, piece: LaidPiece, edges: Sequence[str]) -> float:
+    """How long the band along one of the edges is, cm; 0 without one."""
+    for band in garment.design.bands:
+        lines = garment.glued.lines_of(band.name)
+        if len(lines) == 1 and any(p.owner == piece.name and p.edge in edges for p in lines[0].along):
+            return rim_cm(garment.design, garment.counts.band(band.name))
+    return 0.0
+
+
+def _as_it_lies(walk: Sequence[float], rounds: Sequence[float]) -> tuple[float, ...]:
+    """Heights of what is so wide all round after so many cm along the cloth: it rises by what it does not go in or out, so that a
+    crown as long as it is wide lies flat."""
+    heights = [0.0]
+    for (a, b), (low, high) in zip(pairwise(walk), pairwise(rounds), strict=True):
+        inwards = abs(high - low) / (2 * math.pi)
+        heights.append(heights[-1] + max(math.sqrt(max((b - a) ** 2 - inwards**2, 0.0)), THICK * (b - a)))
+    return tuple(heights)
 
 
 def _reach(piece: LaidPiece, side: str) -> float:
@@ -297,7 +321,8 @@ def rounded(made: MadeTube) -> tuple[Point, ...]:
     widest = made.widest
     height = made.height
     shoulder = max(y for y, half in made.profile if half >= 0.97 * widest)
-    deep = min(max(height - shoulder, 0.5 * widest), 1.25 * widest, height)
+    # What is knitted in gores lies as their rows let it; anything else is drawn up.
+    deep = min(max(height - shoulder, 0.5 * widest if made.upright else 0.0), 1.25 * widest, height)
     begin = height - deep
     half = next(h for y, h in made.profile if y >= begin - 1e-6)
     dome = [(begin + deep * math.sin(n * math.pi / 24), half * math.cos(n * math.pi / 24)) for n in range(13)]

@@ -49,8 +49,9 @@ NO_RIMS: Mapping[str, tuple[Rim, ...]] = MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True)
-class _Sleeve:
-    """In cm, y upwards, hanging at the garment's right: the folded shape, and its cuff's inner and outer edge."""
+class Sleeve:
+    """In cm, y upwards, hanging at the garment's right: the folded shape, what of it goes on over the shoulder with it, and its
+    cuff's inner and outer edge."""
 
     shape: tuple[Point, ...]
     cuff: tuple[tuple[Point, Point], tuple[Point, Point]] | None
@@ -58,8 +59,6 @@ class _Sleeve:
     half: tuple[Point, ...]
     """What of its outline is seen, as it hangs on the bed; empty where a fabric of its own covers the wales."""
     hung: Placing
-    strap: tuple[Point, ...] = ()
-    """What goes on from it over the shoulder."""
     shade: str = ""
     trim: Trim = RIBBED
     """Of its cuff."""
@@ -75,13 +74,13 @@ def worn(
     """The garment made up, seen from its right side; the pieces are measured as they hang on the bed. `edged`: the bands on the
     outer edges of its fronts, by their names."""
     design = garment.design
-    sleeves = tuple(_sleeves(garment, trunk))
+    sleeves = tuple(sleeves_of(garment, trunk))
     corners = [(0.0, max(p.piece.shape.height + p.piece.of.end_cm for p in trunk.fronts) + 2.0), *collars.corners]
     for placed in trunk.fronts:
         foot = -placed.piece.of.edging_cm
         corners += [*(placed.at(p) for p in placed.piece.shape.polygon), (0.0, foot)]
         corners += [placed.at(p) for rim in edged.get(placed.name, ()) for p in rim.outer]
-    corners += [(x * side, y) for sleeve in sleeves for x, y in (*sleeve.shape, *sleeve.strap) for side in (1, -1)]
+    corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
@@ -176,7 +175,7 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
 # ----------------------------------------------------------------- sleeves
 
 
-def _sleeves(garment: DrawnGarment, trunk: Trunk) -> Iterator[_Sleeve]:
+def sleeves_of(garment: DrawnGarment, trunk: Trunk) -> Iterator[Sleeve]:
     """Pieces joined to edges of the front and of another piece, at once or by one edge of theirs: those go round an armhole."""
     done: set[str] = set()
     design, bodies = garment.design, trunk.bodies
@@ -188,20 +187,24 @@ def _sleeves(garment: DrawnGarment, trunk: Trunk) -> Iterator[_Sleeve]:
     for (name, edge), others in met.items():
         if name in done or len({e.piece for e in others}) < 2:
             continue
-        tip = next((t for t in (_tip(placed, others) for placed in trunk.fronts) if t is not None), None)
-        if tip is not None:
+        shoulder = next((t for t in (_shoulder(placed, others) for placed in trunk.fronts) if t is not None), None)
+        if shoulder is not None:
             done.add(name)
-            yield _hung(design, garment.piece(name), edge, tip)
+            yield _hung(design, garment.piece(name), edge, shoulder)
 
 
-def _tip(body: Placed, edges: list[EdgeName]) -> Point | None:
-    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front."""
+def _shoulder(body: Placed, edges: list[EdgeName]) -> tuple[Point, Point] | None:
+    """The upper end, at the garment's right, of that of the edges that is an outer edge of the front, and how far the shoulder goes
+    from there towards the neck."""
     names = {e.edge for e in edges if e.piece == body.name} - {""}
     shape = body.piece.shape
     for side, sign in zip(SIDES[::-1], (1, -1), strict=True):
         height = _upper_end(body.piece, side, names)
         if height is not None:
-            return sign * body.at((shape.edge_x(height, side), height))[0], height
+            tip = sign * body.at((shape.edge_x(height, side), height))[0], height
+            neck = shape.neckline or (shape.right if side == "left" else shape.left)
+            x, y = body.at(max(neck, key=lambda p: (p[1], sign * p[0])))
+            return tip, (sign * x - tip[0], y - tip[1])
     return None
 
 
@@ -214,15 +217,16 @@ def _upper_end(piece: LaidPiece, side: EdgeSide, names: Set[str]) -> float | Non
     return min(piece.of.height_cm(max(ends)), highest) if ends else None
 
 
-def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
-    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder."""
-    shape = sleeve.shape
+def _hung(design: Design, sleeve: LaidPiece, edge: str, shoulder: tuple[Point, Point]) -> Sleeve:
+    """The sleeve with the upper end of `edge` at the tip of the armhole; what it has above goes on over the shoulder, folded along
+    its middle as the sleeve is."""
+    shape, (tip, along) = sleeve.shape, shoulder
     top, joined = (0.0, shape.height), _upper_end(sleeve, "left", {edge})
     at = (0.0, shape.height if joined is None else joined)
     foot, wide = -sleeve.of.edging_cm, sleeve.of.edging_width_cm / 2
 
     def hang(points: Iterable[Point]) -> tuple[Point, ...]:
-        return tuple((x + tip[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
+        return tuple((x + tip[0] - at[0], y + tip[1] - at[1]) for x, y in turned(points, at, 90 - HANG))
 
     whole = ((0.0, 0.0), *shape.left, *shape.shoulder_left, top)
     half, over = whole, shape.left[-1][1] - at[1]
@@ -230,7 +234,12 @@ def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
     if over > STRAP:
         half = tuple(clipped(whole, 1, 0.0, at[1]))
         high = -shape.edge_x((at[1] + shape.height) / 2, "left")
-        strap = (tip, (tip[0] - over, tip[1]), (tip[0] - over, tip[1] + high), (tip[0], tip[1] + high))
+        at = (-high, at[1])
+        far = max(math.hypot(*along), 1e-6)
+        x, y = along[0] / far, along[1] / far
+        inner = tip[0] + x * over, tip[1] + y * over
+        # Its lower edge lies along the front's shoulder, its fold goes on in that of the sleeve.
+        strap = (inner, (inner[0] + abs(y) * high, inner[1] + abs(x) * high))
     striped = tuple((hang(area), shade) for area, shade in stripes(design, sleeve, half))
     plain = half if not striped and not _patterned(sleeve) else ()
     cuff, outline = None, half
@@ -239,15 +248,16 @@ def _hung(design: Design, sleeve: LaidPiece, edge: str, tip: Point) -> _Sleeve:
         cuff = (ends[0], ends[1]), (ends[2], ends[3])
         outline = ((0.0, foot), (-wide, foot), *half[1:])
     shade, trim = shade_of(design, design.fabric(sleeve.piece.fabric)), trim_of(design, sleeve.piece.start_edging)
-    return _Sleeve(hang(outline), cuff, striped, plain, hung=lambda p: hang((p,))[0], strap=strap, shade=shade, trim=trim)
+    lying = hang(outline)
+    seen = (*lying[:-1], *strap, lying[-1])
+    return Sleeve(seen, cuff, striped, half=plain, hung=lambda p: hang((p,))[0], shade=shade, trim=trim)
 
 
-def _draw_sleeve(paper: Paper, sleeve: _Sleeve, side: int, place: Placing) -> None:
+def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> None:
     def put(p: Point) -> Point:
         return place((p[0] * side, p[1]))
 
-    for shape in filter(None, (sleeve.strap, sleeve.shape)):
-        lay(paper, sleeve.shade, path([put(p) for p in shape], closed=True))
+    lay(paper, sleeve.shade, path([put(p) for p in sleeve.shape], closed=True))
     show_stripes(paper, sleeve.striped, put)
     if sleeve.half:
         rule(paper, "wale", sleeve.shade, *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
