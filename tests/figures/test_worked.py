@@ -54,7 +54,7 @@ def test_a_panel_is_tinted_between_two_lines(pattern: Make) -> None:
     zone = SizedZone(piece.piece.fabric, 10, 30, -5, 4, ORIGIN)
     paper = Paper()
     panelled = counted_piece(made.design, replace(piece.sized, zones=(zone,)))
-    show_panels(paper, replace(piece, of=panelled), lambda p: (p[0], -p[1]))
+    show_panels(paper, made.design, replace(piece, of=panelled), lambda p: (p[0], -p[1]))
     drawn = paper.finished("panel", 1, 1).strokes
     assert [stroke.kind for stroke in drawn] == ["tint", "hatch"]
     assert drawn[1].data.count("M") == 2
