@@ -9,10 +9,11 @@ from hypothesis import strategies as st_
 from tests.in_english import read_back_all
 from tests.in_english import said as read
 from tests.whole.shipped_once import compiled
+from walewright.knit import steps as st
 from walewright.readback.phrases import ReadEvents, ReadPhrase
 from walewright.report.english import in_english
 from walewright.write.english import LANGUAGE
-from walewright.write.listed import KnitToListed, Way
+from walewright.write.listed import MOST_STAGES, KnitToListed, Way, told_briefly, way_of
 from walewright.write.on_the_way import and_on_the_way
 from walewright.write.said import StepSaid, worded
 
@@ -96,3 +97,19 @@ def changed(text: str, line: str, wrong: str) -> str:
 )
 def test_what_is_told_on_the_way_has_to_be_so(name: str, line: str, wrong: str) -> None:
     assert "something else than is told" in changed(compiled(name).plain_text, line, wrong)
+
+
+@pytest.mark.parametrize("stages", [MOST_STAGES, MOST_STAGES + 1])
+def test_many_stages_of_a_rib_are_told_by_its_own_line_alone(stages: int) -> None:
+    """In all sizes, also in one that has fewer of them in its rows; what charts ask for is told as before."""
+    few, many = (Way(crossed=(3,), latched=tuple(range(24, 24 + 24 * n, 24))) for n in (1, stages))
+    column = (KnitToListed(200, way=few), None, KnitToListed(220, way=many), st.KnitTo(200))
+    made = told_briefly(column)
+    kept = stages <= MOST_STAGES
+    assert [way_of(step).latched if step else None for step in made] == [
+        few.latched if kept else (),
+        None,
+        many.latched if kept else (),
+        (),
+    ]
+    assert [way_of(step).crossed if step else None for step in made] == [(3,), None, (3,), ()]

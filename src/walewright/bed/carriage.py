@@ -265,10 +265,9 @@ def _knit_row(m: Machine, at: Layout, empty: list[int], to: Side) -> None:
         m.hang(index, (loop,))
         m.course("laid", index, index, loop)
         pending.laid[index] = loop
-    if len(at.runs) > 1:
-        for (_, last), (first, _) in pairwise(at.runs):
-            idle = (i - m.half for i in range(last, first) if m.position[i] == NON_WORKING)
-            m.kept.floats += [Float(m.counter, m.yarn or "", slot, slot) for slot in idle]
+    for (_, last), (first, _) in pairwise(at.runs):
+        idle = (i - m.half for i in range(last, first) if m.position[i] == NON_WORKING)
+        m.kept.floats += [Float(m.counter, m.yarn or "", slot, slot) for slot in idle]
 
 
 def loops_of_row(m: Machine, at: Layout) -> int:

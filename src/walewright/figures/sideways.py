@@ -131,7 +131,7 @@ def _laid(garment: DrawnGarment, neckband: str, front: _Necked, back: _Necked) -
     behind = tuple((px + x - own_x, py + y - own_y) for px, py in within)
     names = {e.edge for e in _edges(garment.design, neckband) if e.piece == piece.name}
     rims = tuple((bare.worn(rim.line), bare.worn(rim.outer), rim.trim) for rim in rims_of(garment, piece, names))
-    deep, trim = next((cm, trim) for band, cm, trim in seen_bands(garment) if band.name == neckband)
+    deep, trim = next(((cm, trim) for band, cm, trim in seen_bands(garment) if band.name == neckband), (0.0, RIBBED))
     return replace(bare, neck=seen, behind=behind, band=deep, rims=rims, trim=trim)
 
 

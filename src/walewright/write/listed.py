@@ -11,6 +11,7 @@ from walewright.design.model import Chart
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
 from walewright.trade.cells import CellKind
+from walewright.write.align import Column
 from walewright.write.tally import RowTally, counted
 
 Readings = tuple[int, ...]
@@ -235,6 +236,31 @@ WithWay = TypeVar("WithWay", bound=Step)
 
 def _as(kind: type[WithWay], step: Step, way: Way) -> WithWay:
     return kind(**{f.name: getattr(step, f.name) for f in fields(step)}, way=way)  # type: ignore[call-arg]
+
+
+MOST_STAGES = 3
+"""Readings at which a rib is latched up that a line of rows tells again; where a size has more in its rows, the rib's own line,
+which has them all, is the one to look at."""
+
+
+def told_briefly(column: Column[Step]) -> Column[Step]:
+    """A line of all sizes that does not tell again a rib's many stages."""
+    if all(step is None or len(way_of(step).latched) <= MOST_STAGES for step in column):
+        return column
+    return tuple(None if step is None else _unlatched(step) for step in column)
+
+
+def way_of(step: Step) -> Way:
+    """What is done on the way through its rows, where that is told."""
+    return step.way if isinstance(step, KnitToListed | KnitRowsListed | RepeatListed | TogetherListed) else NOTHING
+
+
+def _unlatched(step: Step) -> Step:
+    way = replace(way_of(step), latched=())
+    match step:
+        case KnitToListed() | KnitRowsListed() | RepeatListed() | TogetherListed():
+            return replace(step, way=way)
+    return step
 
 
 def _each(steps: Iterable[Step]) -> Iterator[Step]:

@@ -14,7 +14,7 @@ from walewright.write.heads import only
 from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.listed import Going, listed
+from walewright.write.listed import Going, listed, told_briefly
 from walewright.write.mirrored import hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.repeated import once
@@ -218,7 +218,7 @@ def _folded(parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collec
 
 def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | None, language: PrintedLanguage) -> list[Paragraph]:
     """The lists of steps of all sizes as paragraphs, the first with the `title`; `before` is the one that they come after."""
-    columns = align(only_several(lists), likeness, closeness)
+    columns = [told_briefly(column) for column in align(only_several(lists), likeness, closeness)]
     made: list[Paragraph] = []
     for group, printed in grouped(lines(columns), len(lists), language):
         head = only(group, len(lists), language)
