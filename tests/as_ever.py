@@ -52,7 +52,9 @@ def watched(monkeypatch: pytest.MonkeyPatch, module: ModuleType, functions: Mapp
 def kept_as_ever(made: list[str], request: pytest.FixtureRequest, snapshot: SnapshotAssertion) -> None:
     """A test's results are those of the snapshot; not of a file whose tests share what they look at (`NOT_WATCHED = True`), so that
     the first of them makes it and the others nothing."""
-    if not made or getattr(request.module, "NOT_WATCHED", False):
+    # Which examples a property test draws is its library's affair.
+    drawn = getattr(request.function, "is_hypothesis_test", False)
+    if not made or drawn or getattr(request.module, "NOT_WATCHED", False):
         return
     folder = os.environ.get(WHOLE)
     if folder:

@@ -8,7 +8,7 @@ import pytest
 
 from tests.whole.shipped_once import compiled
 from walewright.languages import known, printed
-from walewright.sheet import PageOptions, compose
+from walewright.sheet import PageOptions, ProvenPattern, compose
 from walewright.sheet.text_copy import text_copy
 from walewright.write import plain_text, write
 
@@ -23,6 +23,7 @@ def test_no_name_is_printed_as_the_source_spells_it(name: str, language: str) ->
     design, counts, _, proof = outcome.result()
     assert any("_" in size for size in design.sizes)
     instructions = write(outcome.plans, words.writing, design.sizes, design.charts)
-    sheet = compose(words.guide, design, counts, instructions, proof, PageOptions(), outcome.fit)
-    text = text_copy(words.guide, sheet, design, proof, plain_text(instructions, words.writing), outcome.fit, "cm")
+    pattern = ProvenPattern(design, counts, instructions, proof, outcome.fit)
+    sheet = compose(words.guide, pattern, PageOptions())
+    text = text_copy(words.guide, sheet, pattern, plain_text(instructions, words.writing), "cm")
     assert not re.findall(r"\w*[^\W_]_[^\W_]\w*", TYPED.sub("", text))

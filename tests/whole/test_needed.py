@@ -98,6 +98,6 @@ def test_whose_pattern_it_is_is_on_the_cover() -> None:
     made = pattern()
     credits = ("Design: The Windrow Workshop", "Second edition", "November 2026", "\N{COPYRIGHT SIGN} 2026, The Windrow Workshop")
     assert made.sheet.credits == credits
-    assert '<meta name="author" content="The Windrow Workshop">' in made.page
+    assert '<meta name="author" content="The Windrow Workshop" />' in made.page
     assert all(f"<li>{line}</li>" in made.page for line in credits)
     assert all(f"\n{line}\n" in text_of(made) for line in credits)

@@ -201,6 +201,8 @@ def test_only_its_own_words_stand_on_a_page(name: str, language: str) -> None:
     text = entities.unescape(re.sub(r"<[^>]*>", " ", re.sub(r"<style>.*?</style>", "", page, flags=re.DOTALL)))
     # A part of a name can stand by itself: `left_front` is "front" where both are meant.
     names = {word for text in named(design) if text.isidentifier() for word in text.lower().split("_")}
+    # What the names of yarns begin with alike is said once.
+    names |= words_of(" ".join(yarn.label for yarn in design.yarns))
     assert sorted(words_of(without_authors(text, outcome)) - own(language) - names - PROGRAM - {name} - SIGNS) == []
 
 

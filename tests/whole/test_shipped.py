@@ -33,6 +33,7 @@ TOLD = frozenset(
         "join-does-not-meet",
         "rib-without-column",
         "slope-too-flat",
+        "too-tight",
         "wedge-too-steep",
         "wider-than-bed",
     }

@@ -226,4 +226,5 @@ def _lapped_piece(design: Design, owner: str, edge: str) -> str:
     if band is None:
         return owner if edge else ""
     turned_in = EDGINGS[design.edging(band.edging).kind].turned_in
-    return band.along[0].piece if turned_in and len(band.along) == 1 else ""
+    pieces = {edge.piece for edge in band.along}
+    return pieces.pop() if turned_in and len(pieces) == 1 else ""
