@@ -33,8 +33,8 @@ class Tally:
 
 @dataclass
 class Knitted:
-    """What the blocks of a size left: their papers, what was taken up of (block, edge), so many times, and what was hung on the first
-    row of a block."""
+    """What the blocks of a size left: their papers, what was taken up of (block, edge), so many times, and what was hung on the
+    first row of a block."""
 
     papers: dict[str, Paper] = field(default_factory=dict)
     copies: dict[str, int] = field(default_factory=dict)
