@@ -5,7 +5,7 @@ Written from docs/plan.md and from nothing else, see `needles_on_paper`.
 
 from __future__ import annotations
 
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
@@ -33,11 +33,13 @@ class Tally:
 
 @dataclass
 class Knitted:
-    """What the blocks of a size left: their papers, and what was taken up of (block, edge), so many times."""
+    """What the blocks of a size left: their papers, what was taken up of (block, edge), so many times, and what was hung on the
+    first row of a block."""
 
     papers: dict[str, Paper] = field(default_factory=dict)
     copies: dict[str, int] = field(default_factory=dict)
     taken: Counter[tuple[str, str]] = field(default_factory=Counter)
+    edged: defaultdict[str, list[Paper]] = field(default_factory=lambda: defaultdict(list))
     operations: int = 0
     loops: int = 0
 
@@ -119,9 +121,11 @@ def _taken(paper: Paper, op: Json, copies: int, made: Knitted) -> None:
     if op["do"] == "rehang":
         paper.must(len(of.feet) == op["last"] - op["first"] + 1, f"the first row of the {of.name} has {len(of.feet)} loops")
         made.taken[of.name, "start"] += copies
+        made.edged[of.name].append(paper)
         return
     edge = op["edge"] if op["part"] == "whole" else f"{op['edge']} {op['part']}"
-    known = _edges(of)
+    # What an edging has that was hung on the first row is asked for by the name of its piece.
+    known = _edges(of).union(*map(_edges, made.edged[of.name]))
     paper.must(edge in known, f"the {of.name} has no edge {edge!r} but {sorted(known)}")
     paper.must(op["copy"] <= made.copies[of.name], f"there is no copy {op['copy']} of the {of.name}")
     paper.must(op["copy"] > 0 or copies == made.copies[of.name], f"{copies} are hung on {made.copies[of.name]} of the {of.name}")
