@@ -12,7 +12,7 @@ from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
-from walewright.sheet.stage import Stage
+from walewright.sheet.stage import Spans, Stage
 from walewright.trade.papers import PaperSize
 
 
@@ -83,9 +83,6 @@ class SizesTable:
 
 
 # ----------------------------------------------------------------- words
-
-Spans = tuple[tuple[int, int], ...]
-"""Where figures begin and end in a text."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from typing import Literal
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Run
 
-Figures = tuple[tuple[int, int], ...]
+Spans = tuple[tuple[int, int], ...]
 """Where in a text figures begin and end that no line may break."""
 
 
@@ -27,8 +27,8 @@ class StepLine:
     check: bool
     sizes: str
     below: str = ""
-    row_figures: Figures = ()
-    below_figures: Figures = ()
+    row_figures: Spans = ()
+    below_figures: Spans = ()
     number: str = ""
     refers: str = ""
     """The anchor of the section that it refers to."""
