@@ -240,7 +240,8 @@ def _knit_and_write(outcome: Outcome) -> Outcome:
             gaps = replace(machine, missing=frozenset(outcome.design.machine.missing))
             there = (bed.knit(work, gaps) for work in works)
             results = tuple(made if made.faults else result for made, result in zip(there, results, strict=True))
-    instructions = write.write(plans, language, outcome.design.sizes, outcome.design.charts)
+    columns = tuple(knit.columns_latched(plan, outcome.design.charts) for plan in plans)
+    instructions = write.write(plans, language, outcome.design.sizes, outcome.design.charts, columns)
     return replace(
         outcome,
         plans=plans,

@@ -13,7 +13,7 @@ SYNTAX, DESIGN, GLUE, SOLVE, FIT = "source.syntax", "design.model", "glue.model"
 OPERATIONS, STEPS, MANNERS = "knit.operations", "knit.steps", "knit.manners"
 # What goes on together, as the steps of one order: what the data means, for all that tell of it.
 MERGING = "knit.merging"
-BENCH_STEPS = "knit.bench_steps"
+BENCH_STEPS, PATTERN_STEPS = "knit.bench_steps", "knit.pattern_steps"
 BED, WRITE, PROOF = "bed.model", "write.model", "proof.model"
 
 ALLOWED: dict[str, set[str]] = {
@@ -30,7 +30,7 @@ ALLOWED: dict[str, set[str]] = {
     "knit": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.
     "bed": {"report", OPERATIONS},
-    "write": {"report", "trade", "world", DESIGN, SOLVE, STEPS, BENCH_STEPS, MERGING, MANNERS, OPERATIONS},
+    "write": {"report", "trade", "world", DESIGN, SOLVE, STEPS, BENCH_STEPS, PATTERN_STEPS, MERGING, MANNERS, OPERATIONS},
     "readback": {"report", "world", OPERATIONS},
     # The proof compares fabrics, and measures their edges as the bed does.
     "proof": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},

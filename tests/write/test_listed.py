@@ -26,9 +26,9 @@ def told(*sizes: tuple[int, ...]) -> str:
 def test_needles_that_are_held_for_a_row_are_listed() -> None:
     """Tuck, long and slipped stitches; a row that asks for none of them may not be named, and none that does left out."""
     text = compiled("barnacle").plain_text
-    told = "Knit to RC 24, holding needles at RC 1, 8, 13 and 20."
+    told = "holding\n        needles at RC 1, 8, 13 and 20,"
     assert told in text
-    for wrong in ("Knit to RC 24, holding needles at RC 1, 8 and 13.", "Knit to RC 24, holding needles at RC 1, 8, 13, 14 and 20."):
+    for wrong in ("holding needles at RC 1, 8 and 13,", "holding needles at RC 1, 8, 13, 14 and 20,"):
         _, faults = read_back_all(text.replace(told, wrong))
         assert "the charts, stripes or ribs ask for something else than is told" in in_english(faults[0]).message
 
@@ -93,6 +93,15 @@ def changed(text: str, line: str, wrong: str) -> str:
         ("teasel", "latching up at RC 24, move", "latching up at RC 24 and 26, move"),
         ("teasel", "latching up at RC – (–: 72: 72: –)", "latching up at RC – (–: 72: –: –)"),
         ("shoal", "RC – (24: –: 88: –)", "RC – (24: –: 76: –)"),
+        # Ladders begun and dropped.
+        ("barnacle", "moving sts at RC 3 and 15", "moving sts at RC 3 and 14"),
+        ("barnacle", "dropping ladders at RC 7 and 19", "dropping ladders at RC 7"),
+        ("barnacle", "dropping ladders at RC 7 and 19", "dropping ladders at RC 6 and 19"),
+        # Purl columns: ended, and deep ones.
+        ("barnacle", "purl columns at RC 11 and 23", "purl columns at RC 11"),
+        ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns on L 9 and R 8 every 12 rows from RC 12"),
+        ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns on L 9 and R 9 every 12 rows from RC 24"),
+        ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns every 12 rows from RC 24"),
     ],
 )
 def test_what_is_told_on_the_way_has_to_be_so(name: str, line: str, wrong: str) -> None:

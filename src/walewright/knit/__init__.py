@@ -16,12 +16,13 @@ if TYPE_CHECKING:
     from walewright.design.model import Chart, Design
     from walewright.glue.model import GluedSizes
     from walewright.knit.bench_steps import BenchBlock
+    from walewright.knit.columns import BlockColumns
     from walewright.knit.operations import Work
     from walewright.knit.placing import PlacedPlan
     from walewright.knit.steps import SizePlan
     from walewright.solve.model import Counts
 
-__all__ = ["expand", "moved_back", "place", "plan", "unrolled"]
+__all__ = ["columns_latched", "expand", "moved_back", "place", "plan", "unrolled"]
 
 
 def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, ...]:
@@ -57,3 +58,10 @@ def unrolled(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> tuple[BenchBlock
     from walewright.knit import bench
 
     return bench.unrolled(plan, charts)
+
+
+def columns_latched(plan: SizePlan, charts: tuple[Chart, ...] = ()) -> tuple[BlockColumns, ...]:
+    """Of each block of a plan, when purl columns of charts are latched up. `charts` are the design's."""
+    from walewright.knit import columns
+
+    return columns.columns_latched(plan, charts)

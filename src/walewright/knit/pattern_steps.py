@@ -55,3 +55,13 @@ class StartStripes(Step):
 @dataclass(frozen=True, slots=True)
 class StopStripes(Step):
     fabric: str
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnsLatched:
+    """With the counter at `row`, since it was set for the `nth` time in the block, the purl columns of charts on the needles
+    `needles` are latched up, as far as they have come."""
+
+    nth: int
+    row: int
+    needles: tuple[int, ...]

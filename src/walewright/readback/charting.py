@@ -49,6 +49,11 @@ class MarksInForce:
             return y % height
         return y if y < height else None
 
+    def marks(self, counter: int) -> tuple[Mark, ...]:
+        """All of the row that is knitted next when the counter reads so."""
+        row = self.row(counter)
+        return () if row is None else self.chart.rows[row]
+
     def mark(self, slot: int, row: int) -> Mark | None:
         column = self._column(slot)
         return None if column is None else self.chart.rows[row][column]
@@ -111,11 +116,18 @@ class Charting:
         return bool(self._charts)
 
     def asks(self, counter: int, what: str) -> bool:
-        """Whether any chart has a mark in the row after `counter` by which stitches cross, or move and leave a hole, or
-        needles do not knit."""
-        kinds = {"cross": ("cross",), "move": ("hole",), "hold": ("tuck", "slip", "long")}[what]
-        rows = ((chart, chart.row(counter)) for chart in self._charts)
-        return any(mark.kind in kinds for chart, row in rows if row is not None for mark in chart.chart.rows[row])
+        """Whether any chart has a mark in the row after `counter` by which stitches cross, or move and leave a hole or the place
+        of a ladder, or needles do not knit; or ladders that have ended below that row."""
+        kinds = {"cross": ("cross",), "move": ("hole",), "hold": ("tuck", "slip", "long"), "drop": ()}[what]
+        for chart in self._charts:
+            now, before = chart.marks(counter), chart.marks(counter - 1)
+            if any(mark.kind in kinds for mark in now):
+                return True
+            if what == "move" and any(mark.kind == "ladder" for mark in _beside(now, before)):
+                return True
+            if what == "drop" and now and any(mark.kind == "ladder" for mark in _beside(before, now)):
+                return True
+        return False
 
     def begin(self, chart: MarksInForce) -> Moves:
         """The chart is in force from the next row on, in one place once: if it was so there, it begins anew. What comes of that."""
@@ -342,6 +354,11 @@ class Charting:
                 for first, mark in self._found(chart, row, owned[id(chart)]).crosses:
                     found |= {first - 1, first + 2 * mark.half}
         return found
+
+
+def _beside(row: Sequence[Mark], other: Sequence[Mark]) -> list[Mark]:
+    """The marks of a row that are of another kind in the other row, or not there."""
+    return [mark for i, mark in enumerate(row) if i >= len(other) or other[i].kind != mark.kind]
 
 
 def _kind(at: dict[int, tuple[MarksInForce, Mark]], slot: int) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from walewright.readback.hands import Contradiction
-from walewright.readback.phrases import Argument, ReadGraded, ReadPhrase
+from walewright.readback.phrases import Argument, ReadGraded, ReadPhrase, ReadRows
 
 _OTHER: Mapping[str, str] = {
     **{"left": "right", "right": "left"},
@@ -17,7 +17,6 @@ _ALIKE = frozenset(
         *(
             "knit_rows",
             "knit_to",
-            "on_the_way",
             "stands",
             "cast_off_at_carriage",
             "cast_on_at_carriage",
@@ -45,6 +44,9 @@ def mirrored(phrase: ReadPhrase) -> ReadPhrase:
         return ReadPhrase(phrase.kind, tuple(_other(argument) for argument in phrase.arguments))
     if phrase.kind in _CHECKS:
         return _check(phrase)
+    if phrase.kind == "on_the_way":
+        events, *needles = phrase.arguments
+        return ReadPhrase("on_the_way", (events, *(_opposite(one) for one in needles)))
     if phrase.kind == "at":
         row, *side = phrase.arguments
         return ReadPhrase("at", (row, *(_flipped(one) for one in side)))
@@ -58,6 +60,12 @@ def _check(phrase: ReadPhrase) -> ReadPhrase:
     beside = len(own) + phrase.kind.startswith("now_in_half")
     *row, side = phrase.arguments[beside:]
     return ReadPhrase("now_held_in_part" if len(own) > 1 else "now_in_part", (*stitches, *row, _flipped(side)))
+
+
+def _opposite(needles: Argument) -> ReadRows:
+    """Needles of the other half of the bed."""
+    assert isinstance(needles, ReadRows)
+    return ReadRows(tuple(ReadGraded(tuple(None if r is None else -1 - r for r in n.readings)) for n in needles.numbers))
 
 
 def _flipped(side: Argument) -> ReadGraded:

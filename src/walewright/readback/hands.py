@@ -110,12 +110,16 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._rows_of_line.clear()
         self._told_of.clear()
         self._latched_at.clear()
+        self._columns_at.clear()
 
-    def on_the_way(self, told: tuple[str, tuple[int, ...]]) -> None:
-        """Before which of the rows that the line has knitted so far a chart asks for crosses, moves or needles to be held, or
-        stripes for another yarn; or at which readings a rib is latched up."""
+    def on_the_way(self, told: tuple[str, tuple[int, ...]], needles: tuple[int, ...] = ()) -> None:
+        """Before which of the rows that the line has knitted so far a chart asks for crosses, moves, ladders to be dropped or
+        needles to be held, or stripes for another yarn; or at which readings a rib is latched up, or purl columns, on `needles` if
+        they are named."""
         what, rows = told
-        if what != "latch":
+        if what == "columns":
+            self._columns_told(rows, needles)
+        elif what != "latch":
             self._by_pattern(what, rows)
         elif {*rows} != self._latched_at:
             raise Contradiction("contradiction/events-of-charts", counter=min({*rows} ^ self._latched_at))

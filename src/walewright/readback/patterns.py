@@ -34,7 +34,7 @@ class _Striped:
         return self.yarn(counter - 1) not in (None, self.yarn(counter))
 
 
-_EVENTS: Mapping[str, type[Operation]] = {"cross": op.Cross, "move": op.Transfer, "hold": op.Hold}
+_EVENTS: Mapping[str, type[Operation]] = {"cross": op.Cross, "move": op.Transfer, "drop": op.Drop, "hold": op.Hold}
 """What is made in a row of which that is told."""
 
 
@@ -46,6 +46,8 @@ class Patterns(Mind):
         self._drawings = charts
         self._charting = Charting()
         self._striped: _Striped | None = None
+        self._columns_at: dict[int, tuple[int, ...]] = {}
+        """Needles whose purl columns have been latched up in this line and not been told of, by the counter's readings."""
 
     # ------------------------------------------------------------- charts
 
@@ -149,6 +151,14 @@ class Patterns(Mind):
             if counter not in rows and (what == "change" or what in done) and self._asked(what, counter):
                 raise Contradiction("contradiction/events-of-charts", counter=counter)
 
+    def _columns_told(self, rows: tuple[int, ...], needles: tuple[int, ...]) -> None:
+        """Raises `Contradiction` where columns have been latched up at other readings, or on others than the needles named."""
+        wrong = {*rows} ^ {*self._columns_at}
+        wrong |= {row for row, on in self._columns_at.items() if needles and {*on} != {*needles}}
+        if wrong:
+            raise Contradiction("contradiction/events-of-charts", counter=min(wrong))
+        self._columns_at.clear()
+
     def _one_row(self) -> None:
         """The carriage crosses, as the charts and stripes in force want it, and the counter counts."""
         counter, done = self._row, len(self.made)
@@ -163,6 +173,9 @@ class Patterns(Mind):
         self._rows_of_line.append((counter, frozenset(k for k, of in _EVENTS.items() if any(isinstance(m, of) for m in moved))))
         self._row += 1
         self._knitted += 1
+        knitted = next((i for i, m in enumerate(moved) if isinstance(m, op.Pass | op.PictureRow)), 0)
+        if up := tuple(m.slot for m in moved[knitted:] if isinstance(m, op.LatchUp)):
+            self._columns_at[self._row] = up
         self._row_done()
         if len(self.made) > MOST_MOVES:
             raise Contradiction("contradiction/moves", most=MOST_MOVES)

@@ -78,7 +78,14 @@ class ReadRules(ReadTokens):
     def repeat(self, children: list[Any]) -> ReadRepeat:
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
-    crossing, moving, holding, latching, changing = map(on_the_way, ("cross", "move", "hold", "latch", "change"))
+    crossing, moving, dropping, holding = map(on_the_way, ("cross", "move", "drop", "hold"))
+    latching, changing = map(on_the_way, ("latch", "change"))
+
+    def columns_latched(self, children: list[Any]) -> ReadPhrase:
+        """The needles, where they are named, and the rows."""
+        needles = tuple(c for c in children if isinstance(c, ReadGraded))
+        events = ReadEvents("columns", tuple(c for c in children if not isinstance(c, ReadGraded)))
+        return ReadPhrase("on_the_way", (events, ReadRows(needles)) if needles else (events,))
 
     def every(self, children: list[Any]) -> Any:
         return tuple(children)

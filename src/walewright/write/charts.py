@@ -98,7 +98,7 @@ def _when(kinds: set[CellKind], widest: int, stage: int) -> Iterator[Prose]:
     if "purl" in kinds:
         yield said("chart/columns")
         if stage:
-            yield said("chart/in-stages", rows=stage)
+            yield said("chart/in-stages")
     if "tuck" in kinds:
         yield said("chart/returned")
     if "ladder" in kinds:

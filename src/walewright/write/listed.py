@@ -9,6 +9,7 @@ from typing import Any, TypeVar
 
 from walewright.design.model import Chart
 from walewright.knit import steps as st
+from walewright.knit.bench_steps import Needles
 from walewright.knit.steps import Step
 from walewright.trade.cells import CellKind
 from walewright.write.align import Column
@@ -16,6 +17,9 @@ from walewright.write.tally import RowTally, counted
 
 Readings = tuple[int, ...]
 """Readings of the counter before the rows at which something is done; of latching up, at which it is done."""
+
+Columns = Mapping[tuple[int, int], Needles]
+"""Needles whose columns are latched up, by which setting of the counter it was, and its reading."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,8 +29,11 @@ class Way:
 
     crossed: Readings = ()
     moved: Readings = ()
+    dropped: Readings = ()
     held: Readings = ()
     latched: Readings = ()
+    columns: tuple[tuple[int, Needles], ...] = ()
+    """At which readings purl columns of charts are latched up, each with their needles."""
     changed: Readings = ()
     heights: Readings = ()
     """Rows of the charts that are worked again and again."""
@@ -34,7 +41,7 @@ class Way:
     """Rows of the stripes, if there are any."""
 
     def __bool__(self) -> bool:
-        return any((self.crossed, self.moved, self.held, self.latched, self.changed))
+        return any((self.crossed, self.moved, self.dropped, self.held, self.latched, self.columns, self.changed))
 
 
 NOTHING = Way()
@@ -95,6 +102,23 @@ class Laid:
         row = self.row(counter)
         return row is not None and self._has(row, kinds)
 
+    def begins(self, counter: int, kind: CellKind) -> bool:
+        """Whether a column of such cells begins with that row."""
+        return self._goes_over(self._cells(counter), self._cells(counter - 1), kind)
+
+    def ends(self, counter: int, kind: CellKind) -> bool:
+        """Whether a column of such cells has ended with the row before, and the chart goes on."""
+        return self.row(counter) is not None and self._goes_over(self._cells(counter - 1), self._cells(counter), kind)
+
+    def _cells(self, counter: int) -> tuple[CellKind | None, ...]:
+        row = self.row(counter)
+        kinds: dict[str, CellKind] = {k.symbol: k.cell.kind for k in self.chart.key}
+        return (None,) * self.chart.width if row is None else tuple(kinds[symbol] for symbol in self.chart.rows[row])
+
+    @staticmethod
+    def _goes_over(one: Sequence[CellKind | None], other: Sequence[CellKind | None], kind: CellKind) -> bool:
+        return any(a == kind != b for a, b in zip(one, other, strict=True))
+
     def always(self, kinds: frozenset[CellKind]) -> bool:
         """Whether there is one in every row: that is no news."""
         return all(self._has(row, kinds) for row in range(len(self.chart.rows)))
@@ -139,6 +163,9 @@ class Going:
     within: tuple[int, int] | None = None
     """Of a part that goes on after another one has been taken off: its needles, which alone are in work."""
     taken_off: bool = False
+    columns: Columns = field(default_factory=dict)
+    times: int = 0
+    """How often the counter has been set."""
 
     @property
     def worked(self) -> tuple[Laid, ...] | None:
@@ -191,16 +218,18 @@ def _with_way(step: Step, going: Going, end: int | None) -> Step:
 def way_through(going: Going, begin: int, end: int) -> Way:
     """What is done in the rows from reading `begin` to `end`."""
     rows, charts = range(begin, end), going.worked or ()
-    crossed, moved = (tuple(r for r in rows if any(c.asks(r, kinds) for c in charts)) for kinds in (CROSSED, MOVED))
+    columns = ((row, going.columns.get((going.times, row), ())) for row in range(begin + 1, end + 1))
     # Where needles are held for yarns too, or in every row, the chart alone says which.
     by_chart = any(c.chart.yarns or c.always(HELD) for c in charts)
     held = () if by_chart else tuple(r for r in rows if any(c.asks(r, HELD) for c in charts))
     stripes = going.stripes
     return Way(
-        crossed=crossed,
-        moved=moved,
+        crossed=tuple(r for r in rows if any(c.asks(r, CROSSED) for c in charts)),
+        moved=tuple(r for r in rows if any(c.asks(r, MOVED) or c.begins(r, "ladder") for c in charts)),
+        dropped=tuple(r for r in rows if any(c.ends(r, "ladder") for c in charts)),
         held=held,
         latched=_latched(going.ribs, begin, end),
+        columns=tuple((row, needles) for row, needles in columns if needles),
         changed=tuple(r for r in rows if stripes is not None and stripes.changes(r)),
         heights=tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat})),
         period=(len(stripes.yarns),) if stripes is not None else (),
@@ -223,8 +252,10 @@ def in_one(ways: Sequence[Way]) -> Way:
     return Way(
         crossed=tuple(row for way in ways for row in way.crossed),
         moved=tuple(row for way in ways for row in way.moved),
+        dropped=tuple(row for way in ways for row in way.dropped),
         held=tuple(row for way in ways for row in way.held),
         latched=tuple(row for way in ways for row in way.latched),
+        columns=tuple(one for way in ways for one in way.columns),
         changed=tuple(row for way in ways for row in way.changed),
         heights=last.heights,
         period=last.period,
@@ -307,6 +338,8 @@ def _after(step: Step, drawn: Mapping[str, Chart], going: Going) -> Going:
             row = counted(going.tally, step).row or 0
             # It is done with its last row, but for a part that waits its turn.
             more["ribs"] = tuple(replace(rib, fresh=False) for rib in going.ribs if going.waiting or row < rib.rows[-1])
+        case st.SetRowCounter():
+            more["times"] = going.times + 1
         case st.HoldPart() | st.PartOnCord():
             more["waiting"] = going.waiting + 1
         case st.ReturnPart():

@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from typing import Any
 
+from walewright.knit.bench_steps import Needles
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.listed import Readings, Way
-from walewright.write.rounds import graded_row
+from walewright.write.rounds import MOST_NEEDLES, graded_row
 from walewright.write.said import StepSaid, between
 
 FEW = 4
@@ -20,8 +21,10 @@ FEW = 4
 _KINDS: Mapping[str, Callable[[Way], tuple[Readings, Readings]]] = {
     "crossing": lambda way: (way.crossed, way.heights),
     "moving": lambda way: (way.moved, way.heights),
+    "dropping": lambda way: (way.dropped, way.heights),
     "holding": lambda way: (way.held, way.heights),
     "latching": lambda way: (way.latched, ()),
+    "columns": lambda way: (tuple(row for row, _ in way.columns), way.heights),
     "changing": lambda way: (way.changed, way.period),
 }
 """The readings of each kind, and after how many rows they come again: nothing where that is not known."""
@@ -31,7 +34,9 @@ def on_the_way(said: StepSaid, language: PrintedLanguage) -> Iterator[tuple[Part
     """A phrase for each kind of what is done in the rows of a step, which has its `way`."""
     for key, of in _KINDS.items():
         found = [None if step is None else of(_way(step)) for step in said.steps]
-        told = _told(said, language, key, [None if one is None else one[0] for one in found], {one[1] for one in found if one})
+        needles = _needles(said, language) if key == "columns" else ()
+        lists, heights = [None if one is None else one[0] for one in found], {one[1] for one in found if one}
+        told = _told(said, language, f"{key}/on" if needles else key, needles=needles, lists=lists, heights=heights)
         if told:
             yield told
 
@@ -47,7 +52,13 @@ def _way(step: Any) -> Way:
 
 
 def _told(
-    said: StepSaid, language: PrintedLanguage, key: str, lists: Sequence[Readings | None], heights: set[Readings]
+    said: StepSaid,
+    language: PrintedLanguage,
+    key: str,
+    *,
+    needles: tuple[Part, ...],
+    lists: Sequence[Readings | None],
+    heights: set[Readings],
 ) -> tuple[Part, ...]:
     if not any(lists):
         return ()
@@ -55,12 +66,28 @@ def _told(
     if regular is None:
         longest = max(len(rows) for rows in lists if rows)
         columns = [graded_row(lists, i, longest, said) for i in range(longest)]
-        return tuple(filled(f"{key}/at", language, rows=_enumerated(columns, language)))
+        return tuple(filled(f"{key}/at", language, rows=_enumerated(columns, language), needles=needles))
     every, firsts = regular
     begun = [Graded(tuple(_nth(rows, i) for rows in firsts), said.group) for i in range(max(map(len, firsts)))]
     last = Graded(tuple(rows[-1] if rows else None for rows in lists), said.group)
     rows = filled("every", language, every=every, firsts=_enumerated(begun, language), last=last)
-    return tuple(filled(key, language, rows=tuple(rows)))
+    return tuple(filled(key, language, rows=tuple(rows), needles=needles))
+
+
+def _needles(said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
+    """The needles on which columns are latched up, where they are few and each time the same."""
+    lists: list[Needles | None] = []
+    for step in said.steps:
+        found = {needles for _, needles in _way(step).columns} if step is not None else set()
+        if len(found) > 1 or any(len(needles) > MOST_NEEDLES for needles in found):
+            return ()
+        lists.append(found.pop() if found else None)
+    longest = max((len(needles) for needles in lists if needles), default=0)
+    columns = (
+        [Graded(tuple(needles[i] if needles and i < len(needles) else None for needles in lists), said.group).needle(language)]
+        for i in range(longest)
+    )
+    return tuple(between(language.sentences["between"], columns, language.sentences["and"]))
 
 
 def _enumerated(numbers: Sequence[Graded], language: PrintedLanguage) -> tuple[Part, ...]:

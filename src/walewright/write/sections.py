@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 from itertools import groupby
 
 from walewright.design.model import Chart
+from walewright.knit.pattern_steps import ColumnsLatched
 from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, Words
 from walewright.report.said import said
 from walewright.write.align import Column, align
@@ -14,7 +16,7 @@ from walewright.write.heads import only
 from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.listed import Going, listed, told_briefly
+from walewright.write.listed import Columns, Going, listed, told_briefly
 from walewright.write.mirrored import hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.repeated import once
@@ -29,10 +31,15 @@ from walewright.write.words import worked
 
 
 def write(
-    plans: tuple[SizePlan, ...], language: PrintedLanguage, sizes: Sequence[str] | None = None, charts: Sequence[Chart] = ()
+    plans: tuple[SizePlan, ...],
+    language: PrintedLanguage,
+    sizes: Sequence[str] | None = None,
+    charts: Sequence[Chart] = (),
+    columns: Sequence[Sequence[Sequence[ColumnsLatched]]] = (),
 ) -> Instructions:
     """The graded instructions of `plans` in a `language`, one plan a size. `sizes` are the names to print, those of the plans by
-    default; `charts` has at least those that the plans work.
+    default; `charts` has at least those that the plans work, and `columns` of each block of each plan when purl columns are
+    latched up.
 
     Raises ValueError without plans, or when there are not as many names as plans; KeyError for a chart that is not there.
     """
@@ -40,11 +47,28 @@ def write(
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     language = language.on_plates() if plans[0].plates else language
-    columns = align([p.blocks for p in plans], lambda block: block.name)
-    drawn = {chart.name: chart for chart in charts}
-    told = tuple(_section(column, drawn, language) for column in columns)
-    sections = once(told, language, _otherwise(columns, drawn, language))
+    aligned = align([p.blocks for p in plans], lambda block: block.name)
+    drawn = ChartsWorked({chart.name: chart for chart in charts}, _by_name(plans, columns))
+    told = tuple(_section(column, drawn, language) for column in aligned)
+    sections = once(told, language, _otherwise(aligned, drawn, language))
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
+
+
+@dataclass(frozen=True, slots=True)
+class ChartsWorked:
+    """The charts by their names, and for each size of each block, by its name, when purl columns are latched up."""
+
+    charts: Mapping[str, Chart]
+    columns: Sequence[Mapping[str, Columns]]
+
+
+def _by_name(plans: Sequence[SizePlan], columns: Sequence[Sequence[Sequence[ColumnsLatched]]]) -> list[dict[str, Columns]]:
+    if not columns:
+        return [{} for _ in plans]
+    return [
+        {block.name: {(one.nth, one.row): one.needles for one in own} for block, own in zip(plan.blocks, of_plan, strict=True)}
+        for plan, of_plan in zip(plans, columns, strict=True)
+    ]
 
 
 Copies = tuple[int, ...]
@@ -105,10 +129,13 @@ def link_name(linked: Linked, language: PrintedLanguage) -> str:
     return prose(said("link", what=linked_edge(linked, language)), language)
 
 
-def _section(column: Column[StepBlock], charts: Mapping[str, Chart], language: PrintedLanguage) -> Section:
+def _section(column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
     crowd = crowds(column)
-    parts = [() if b is None else _folded(_titled(b), charts, crowd) for b in column]
+    parts = [
+        () if b is None else _folded(_titled(b), drawn.charts, crowd, columns.get(b.name, {}))
+        for b, columns in zip(column, drawn.columns, strict=True)
+    ]
     paragraphs: list[Paragraph] = []
     for row in _paired(align(parts, lambda part: part[0])):
         # Of two titles for one paragraph, the longer one says more.
@@ -151,30 +178,28 @@ def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
     return prose(said("before", what=block.before.replace(" ", SPACE)), language, SPACE)
 
 
-def _otherwise(
-    columns: Sequence[Column[StepBlock]], charts: Mapping[str, Chart], language: PrintedLanguage
-) -> tuple[Otherwise, ...]:
+def _otherwise(columns: Sequence[Column[StepBlock]], drawn: ChartsWorked, language: PrintedLanguage) -> tuple[Otherwise, ...]:
     """What else each section would say, in the order of the columns."""
     made: list[Otherwise] = []
     pieces: list[str] = []
     for column in columns:
         of = next((hung_of(block) for block in column if block is not None), "")
         others = {
-            other: _section(tuple(None if b is None else hung_on(b, other) for b in column), charts, language)
+            other: _section(tuple(None if b is None else hung_on(b, other) for b in column), drawn, language)
             for other in dict.fromkeys(pieces)
             if of and other != of
         }
-        made.append(Otherwise(_halves(column, charts, language), of, others))
+        made.append(Otherwise(_halves(column, drawn, language), of, others))
         pieces += [of] if of else []
     return tuple(made)
 
 
-def _halves(column: Column[StepBlock], charts: Mapping[str, Chart], language: PrintedLanguage) -> Halves | None:
+def _halves(column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLanguage) -> Halves | None:
     """What the section of a piece that parts says without what waits, and what it says mirrored; None of others."""
     if not any(waits(block) for block in column if block is not None):
         return None
     plain, other = (
-        _section(tuple(None if b is None else made(b) for b in column), charts, language) for made in (nothing_waiting, mirrored)
+        _section(tuple(None if b is None else made(b) for b in column), drawn, language) for made in (nothing_waiting, mirrored)
     )
     return Halves(plain, other)
 
@@ -204,9 +229,11 @@ def _titled(block: StepBlock) -> list[SectionPart]:
     return parts
 
 
-def _folded(parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce]) -> list[SectionPart]:
+def _folded(
+    parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce], columns: Columns
+) -> list[SectionPart]:
     """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows."""
-    tally, mind, going = RowTally(), InMind(), Going()
+    tally, mind, going = RowTally(), InMind(), Going(columns=columns)
     made: list[SectionPart] = []
     for title, steps in parts:
         with_rows, going = listed(in_row_order(steps, crowd), charts, going)

@@ -48,8 +48,8 @@ NOTES = {
     "chart/columns": "Purl marks: latch each column up after the last of them, and sooner where the chart ends or where its needle"
     " is about to be decreased, cast off, held, taken off or hung with a further st. In a part that waits its turn the columns"
     " wait too.",
-    "chart/in-stages": "Deep columns are latched up in stages: as soon as {rows} rows are to be, the first from the foot of the"
-    " column.",
+    "chart/in-stages": "Deep columns are latched up in stages, the first from the foot of the column; the steps name the values of"
+    " the counter.",
     "chart/returned": "Where the chart ends, or an end of the work comes near, tucked needles return to work.",
     "chart/ladders": "Ladders: drop each before the row above its last mark and leave the needle in work; one that the chart's end"
     " or shaping reaches stays knitted.",

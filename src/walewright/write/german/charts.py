@@ -55,8 +55,8 @@ NOTES = {
     "chart/columns": "Linke Zeichen: jedes Maschenstäbchen nach dem letzten davon hochhäkeln, und früher, wo die Strickschrift"
     " endet oder wo an seiner Nadel abgenommen, abgekettet, gehalten, vom Nadelbett genommen oder eine weitere M dazugehängt"
     " werden soll. In einem Teil, der wartet, warten auch die Maschenstäbchen.",
-    "chart/in-stages": "Tiefe Maschenstäbchen in Abschnitten hochhäkeln: sobald es {rows} Reihen sind, der erste Abschnitt vom Fuß"
-    " des Maschenstäbchens an.",
+    "chart/in-stages": "Tiefe Maschenstäbchen in Abschnitten hochhäkeln, den ersten vom Fuß des Maschenstäbchens an; bei welchem"
+    " Stand des Reihenzählers, sagen die Schritte.",
     "chart/returned": "Wo die Strickschrift endet oder ein Rand des Gestricks nahe kommt, kommen Nadeln mit Fangmaschen wieder in"
     " Arbeitsstellung.",
     "chart/ladders": "Leitern: jede vor der Reihe über ihrem letzten Zeichen fallen lassen und die Nadel in Arbeit lassen; eine,"

@@ -1,0 +1,74 @@
+"""Columns: at which readings of the counter the purl columns of charts are latched up as rows are knitted, for which needles.
+
+That goes by the rows of a column that are not latched up yet, by crosses beside it, and by what is in work: nobody keeps such a
+count at the bed, so the lines that knit these rows name the readings.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from walewright.design.model import Chart
+from walewright.knit import operations as op
+from walewright.knit import steps as st
+from walewright.knit.hands import perform
+from walewright.knit.merging import merged
+from walewright.knit.pattern_steps import ColumnsLatched
+from walewright.knit.rows import knit_row
+from walewright.knit.state import State
+from walewright.knit.steps import SizePlan, Step, StepBlock
+
+BlockColumns = tuple[ColumnsLatched, ...]
+
+
+def columns_latched(plan: SizePlan, charts: Sequence[Chart]) -> tuple[BlockColumns, ...]:
+    """Of each block of a plan, in the order of its rows. `charts` are all that it may name."""
+    any_purl = any(key.cell.kind == "purl" for chart in charts for key in chart.key)
+    return tuple(_of_block(block, tuple(charts)) if any_purl and not block.joining else () for block in plan.blocks)
+
+
+def _of_block(block: StepBlock, charts: tuple[Chart, ...]) -> BlockColumns:
+    if not any(isinstance(step, st.StartChart) for _, steps in block.paragraphs for step in steps):
+        return ()
+    rows = _Rows(State(block.name, charts=charts))
+    for _, steps in block.paragraphs:
+        for step in steps:
+            rows.work(step)
+    return tuple(rows.found)
+
+
+@dataclass(slots=True)
+class _Rows:
+    """The rows knitted so far; the counter has been set `times` times."""
+
+    state: State
+    found: list[ColumnsLatched] = field(default_factory=list)
+    times: int = 0
+
+    def work(self, step: Step) -> None:
+        match step:
+            case st.Repeat(body=body, times=times):
+                for _ in range(times):
+                    for inner in body:
+                        self.work(inner)
+            case st.Together():
+                for inner in merged(step):
+                    self.work(inner)
+            case st.KnitRows(rows=rows) if self.state.in_force:
+                self._knit(rows)
+            case st.KnitTo(row=row) if self.state.in_force:
+                self._knit(row - self.state.row)
+            case _:
+                self.times += isinstance(step, st.SetRowCounter)
+                _, self.state = perform(self.state, step)
+
+    def _knit(self, rows: int) -> None:
+        for _ in range(rows):
+            # What ribs ask for is told by their own lines.
+            moves, after = knit_row(replace(self.state, ribs=()))
+            knitted = next(i for i, move in enumerate(moves) if isinstance(move, op.Pass | op.PictureRow))
+            needles = tuple(move.slot for move in moves[knitted:] if isinstance(move, op.LatchUp))
+            if needles:
+                self.found.append(ColumnsLatched(self.times, after.row, needles))
+            _, self.state = knit_row(self.state)
