@@ -55,6 +55,8 @@ def test_the_page_has_every_sentence() -> None:
         "edge_told",
         "for_some",
         "crossing",
+        "dropping",
+        "columns_latched",
         "moving",
         "holding",
         "latching",
