@@ -39,7 +39,7 @@ WORK, _ = read_back(TEXT, 0)
         ("hanging the\n    right first", "hanging the\n    left first"),
         ("Key: x  lay navy.", "Key: x  lay red."),
         ("lay navy.\nKey: 1  lay red.", "lay red.\nKey: 1  lay navy."),
-        ("first column on needle L 2", "first column on needle L 1"),
+        ("column on L 2", "column on L 1"),
         ("tension 4.. Cast", "tension 4. Cast"),
     ],
 )  # fmt: skip

@@ -14,7 +14,7 @@ from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.report.english import in_english
 
 BED = Bed(100, (1, 2, 3))
-SOONER = ", sooner where its st is about to be moved, cast off, held, taken off or hung with another"
+SOONER = ", and sooner where its st is about to be moved, cast off, held, taken off or hung with another"
 
 
 def piece(size: str, half: int, *steps: Step) -> SizePlan:
@@ -74,7 +74,7 @@ def flat(text: str) -> str:
     [
         (" every 3rd st", " every 5th st"),
         ("beginning with L 2 and R 2", "beginning with L 1 and R 1"),
-        (" and never deeper than to the RC named before" + SOONER, ""),
+        (", at most down to the RC named before" + SOONER, ""),
     ],
 )
 def test_other_rows_are_another_fabric(there: str, instead: str) -> None:
@@ -122,13 +122,22 @@ def test_a_cord_that_is_not_drawn_keeps_the_part() -> None:
         (((12, 24, 36, 48, 60, 66), (12, 24, 36, 48, 58)), "every 12 rows from RC 12 to RC 60 (48) and at RC 66 (58), each"),
         (((12, 24, 36, 48, 60, 72), (12, 24, 36, 46)), "every 12 rows from RC 12 to RC 60 (36) and at RC 72 (46), each"),
         (((12, 24, 36, 50, 60), (12, 24, 36, 48, 60)), "at RC 12, 24, 36, 50 (48) and 60, each"),
+        # So many brackets that each size has its rows by itself.
+        (
+            ((6, 24, 42, 60, 76, 90), (6, 26, 44, 62, 80)),
+            "at RC (1st size) 6, 24, 42, 60, 76 and 90; (2nd size) 6, 26, 44, 62 and 80, each",
+        ),
+        (
+            ((6, 8, 42, 60, 76), (7, 9, 44, 62, 80), (6, 8, 42, 60, 76)),
+            "at RC (1st and 3rd sizes) 6, 8, 42, 60 and 76; (2nd size) 7, 9, 44, 62 and 80, each",
+        ),
         (((12, 24, 36, 48), (12, 24, 36)), "at RC 12, 24, 36 (–) and 48 (36), each"),
     ],
 )
 def test_many_rows_are_told_by_how_often_they_come(rows: tuple[tuple[int, ...], ...], told: str) -> None:
     plans = tuple(
         piece(size, half, st.LatchInStages(3, 1, of), st.KnitTo(of[-1]), st.BreakOff(), st.OffOnWaste(8, "end"))
-        for size, half, of in zip("SM", (12, 14), rows, strict=True)
+        for size, half, of in zip("SML", (12, 14, 16), rows, strict=False)
     )
     text = plain_text(write(plans))
     assert f", {told} time down" in " ".join(text.split())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from lark import Token, Transformer
@@ -80,6 +80,15 @@ class ReadTokens(Transformer[Token, Any]):
 
     EVENT_ROWS = AT_ROWS
 
+    def ROWS_BY_SIZE(self, token: Token) -> ReadRows:
+        rows: dict[int, list[int]] = {}
+        for of in token.split(";"):
+            sizes, told = (re.findall(r"[0-9]+", words) for words in of.split(")"))
+            rows.update((int(size) - 1, [int(row) for row in told]) for size in sizes)
+        longest, last = max(map(len, rows.values())), max(rows)
+        of_all = [rows.get(size, []) for size in range(last + 1)]
+        return ReadRows(tuple(ReadGraded(tuple(_nth(own, i) for own in of_all)) for i in range(longest)))
+
     def ORDINAL(self, token: Token) -> ReadGraded:
         return self._graded(token, figure)
 
@@ -126,3 +135,7 @@ class ReadTokens(Transformer[Token, Any]):
 
     def NTH_SHOULDER(self, words: Token) -> str:
         return f"shoulder {words.rpartition(' ')[2]}"
+
+
+def _nth(rows: Sequence[int], number: int) -> int | None:
+    return rows[number] if number < len(rows) else None

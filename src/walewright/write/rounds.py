@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from walewright.knit import steps as st
+from walewright.report.said import said as said_of
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
-from walewright.write.said import StepSaid, between
+from walewright.write.model import Run
+from walewright.write.said import StepSaid, between, prose
 
 
 def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
@@ -67,7 +69,8 @@ def _wales(step: st.Step) -> list[int]:
 
 
 def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """The rows of the stages, many of them by how often they come. Sizes that have fewer have dashes before their last one."""
+    """The rows of the stages, many of them by how often they come, or for each size by itself: nobody picks the own number out of
+    a dozen brackets. Sizes that have fewer have dashes before their last one."""
     lists = [step.rows if isinstance(step, st.LatchInStages | st.LatchPanelInStages) else None for step in said.steps]
     longest = max(len(rows) for rows in lists if rows)
     regular = _every(lists) if longest > FEW_STAGES else None
@@ -80,9 +83,26 @@ def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
         if more:
             return list(filled("stages/more", language, every=every, first=nth(0), last=nth(-2), more=nth(-1)))
         return list(filled("stages/every", language, every=every, first=nth(0), last=nth(-1)))
-    columns = ([graded_row(lists, i, longest, said).number(language)] for i in range(longest))
+    numbers = [graded_row(lists, i, longest, said) for i in range(longest)]
+    if sum(not number.alone for number in numbers) > FEW_STAGES:
+        return list(filled("stages/at", language, rows=_size_by_size(lists, said, language)))
+    columns = ([number.number(language)] for number in numbers)
     told = tuple(between(language.sentences["between"], columns, language.sentences["and"]))
     return list(filled("stages/at", language, rows=told))
+
+
+def _size_by_size(lists: Sequence[tuple[int, ...] | None], said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
+    """The rows of those sizes that have the same, one after the other."""
+    of = {rows: tuple(i for i in said.working if lists[i] == rows) for rows in lists if rows}
+    told: list[Iterable[Part]] = []
+    for rows, sizes in of.items():
+        listed = tuple(
+            between(language.sentences["between"], ([Run(str(row), "number")] for row in rows), language.sentences["and"])
+        )
+        key = "for-sizes/one" if len(sizes) == 1 else "for-sizes"
+        named = prose(said_of(key, sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
+        told.append(filled("stages/sizes", language, sizes=named, rows=listed))
+    return tuple(between(language.sentences["rounds"], told))
 
 
 def _every(lists: Sequence[tuple[int, ...] | None]) -> tuple[int, bool] | None:

@@ -54,8 +54,8 @@ NOTES = {
     "chart/ladders": "Ladders: drop each before the row above its last mark and leave the needle in work; one that the chart's end"
     " or shaping reaches stays knitted.",
     "chart/one-row": "The one row comes again and again.",
-    "chart/next-row": "The counter tells the row: from its value take the value where the chart began, and then {rows} as often as"
-    " that goes. So many rows of the chart are done; where the counter is set back, the chart goes back with it.",
+    "chart/next-row": "Row 1 comes again every {rows} rows, counted from where the chart began; where the counter is set back, the"
+    " chart goes back with it.",
     "chart/by-blocks": "Way: by hand, over the whole width, beginning at the carriage's side, where the yarns hang, lay each"
     " block's yarn into the open hooks, those of other charts too, crossing neighbouring yarns where they meet; then take the"
     " carriage across without yarn.",

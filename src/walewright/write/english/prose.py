@@ -58,6 +58,8 @@ HEADS = {
     "sizes": "Sizes {sizes}",
     "only/one": "{sizes} size only",
     "only": "{sizes:and} sizes only",
+    "for-sizes/one": "{sizes} size",
+    "for-sizes": "{sizes:and} sizes",
     "note": "Note: {text}",
     "key": "Key: {symbol}  {words}.",
     "step": "{first}",

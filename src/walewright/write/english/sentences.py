@@ -182,21 +182,22 @@ EDGINGS = {
     " {left:needle} and {begin:needle}, only those on needles {@span}{@at_rows}; leave the end {STS} as they are",
     "stages/every": ", every {every} {every|row} from {RC} {first} to {RC} {last}",
     "stages/more": ", every {every} {every|row} from {RC} {first} to {RC} {last} and at {RC} {more}",
+    "stages/sizes": "({sizes}) {rows}",
     "stages/at": ", at {RC} {rows}",
     "at_rows": "{@rows_listed}, each time down to where it was latched up last{@sooner}",
-    "sooner": " and never deeper than to the {RC} named before, sooner where its {ST} is about to be moved, cast off, held,"
-    " taken off or hung with another",
+    "sooner": ", at most down to the {RC} named before, and sooner where its {ST} is about to be moved, cast off, held, taken off"
+    " or hung with another",
 }
 
 PATTERNS = {
-    "start_chart": "from the next row work {@fabric_by}the chart {chart}, from its row 1, on needles {@span}{@area}{@plain_ends},"
-    " {@first_column} on needle {start:needle}",
+    "start_chart": "with the next row begin {@fabric_by}the chart {chart}, on needles {@span}{@area}{@plain_ends},"
+    " {@first_column} on {start:needle}",
     "fabric_by": "“{fabric}” by ",
-    "area/whole": " and the {STS} that come to work beside them",
+    "area/whole": " and beyond",
     "area/panel": " alone",
-    "plain_ends": ", plain on the {edge} {edge|st} at each end of the part in work",
+    "plain_ends": ", plain on the {edge} {edge|st} at each end of the work",
     "first_column": "its first column",
-    "first_column/repeat": "its repeat beginning",
+    "first_column/repeat": "its repeat starting",
     "stop_chart": "end the chart {chart}",
     "stop_chart_on": "end the chart {chart} on needles {@span}",
     "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, again and again from the first:"

@@ -62,8 +62,7 @@ NOTES = {
     "chart/ladders": "Leitern: jede vor der Reihe über ihrem letzten Zeichen fallen lassen und die Nadel in Arbeit lassen; eine,"
     " die vom Ende der Strickschrift oder von der Formgebung erreicht wird, bleibt gestrickt.",
     "chart/one-row": "Die eine Reihe kommt immer wieder.",
-    "chart/next-row": "Der Reihenzähler sagt, welche Reihe: von seinem Stand den Stand abziehen, bei dem die Strickschrift"
-    " begann, und dann {rows}, so oft es geht. So viele Reihen der Strickschrift sind getan; wird der Reihenzähler"
+    "chart/next-row": "Reihe 1 kommt alle {rows} Reihen wieder, gezählt ab dem Beginn der Strickschrift; wird der Reihenzähler"
     " zurückgestellt, geht die Strickschrift mit ihm zurück.",
     "chart/by-blocks": "Weise: von Hand, über die ganze Breite, auf der Schlittenseite beginnend, wo die Fäden hängen, den"
     " Faden jeder Fläche in die offenen Haken legen, auch den anderer Strickschriften, und benachbarte Fäden verkreuzen, wo"

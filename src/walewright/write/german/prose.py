@@ -56,6 +56,8 @@ TRACKS = {
 
 HEADS = {
     "sizes": "Größen {sizes}",
+    "for-sizes/one": "{sizes} Größe",
+    "for-sizes": "{sizes:und} Größe",
     "only/one": "Nur {sizes} Größe",
     "only": "Nur {sizes:and} Größe",
     "note": "Hinweis: {text}",

@@ -184,9 +184,10 @@ EDGINGS = {
     " doch nur die auf den Nadeln {@span}, auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
     "stages/every": ", alle {every} {every|row} von {RC} {first} bis {RC} {last}",
     "stages/more": ", alle {every} {every|row} von {RC} {first} bis {RC} {last} und bei {RC} {more}",
+    "stages/sizes": "({sizes}) {rows}",
     "stages/at": ", bei {RC} {rows}",
     "at_rows": "{@rows_listed}, jedes Mal hinab bis dorthin, wo zuletzt hochgehäkelt wurde{@sooner}",
-    "sooner": ", und nie tiefer als bis zum {RC} davor, früher, wo die {ST} umgehängt, abgekettet, gehalten, vom Nadelbett"
+    "sooner": ", höchstens bis zum {RC} davor, und früher, wo die {ST} umgehängt, abgekettet, gehalten, vom Nadelbett"
     " genommen oder mit einer weiteren behängt werden soll",
 }
 
@@ -194,9 +195,9 @@ PATTERNS = {
     "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, auf den Nadeln"
     " {@span}{@area}{@plain_ends}, {@first_column} auf Nadel {start:needle}",
     "fabric_by": "„{fabric}“ ",
-    "area/whole": " und den {STS}, die daneben in Arbeit kommen",
+    "area/whole": " und allen daneben",
     "area/panel": " allein",
-    "plain_ends": ", glatt auf {edge} {edge|st} an jedem Ende des Teils in Arbeit",
+    "plain_ends": ", glatt auf {edge} {edge|st} an jedem Ende der Arbeit",
     "first_column": "die erste Spalte",
     "first_column/repeat": "der Anfang des Rapports",
     "stop_chart": "die Strickschrift {chart} beenden",
