@@ -183,13 +183,9 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
 
     with gathered() as said, _dated(sheet.date):
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
-        data: bytes = PrintedPage(page).write_pdf(
-            stylesheets=[faces],
-            font_config=fonts,
-            pdf_variant="pdf/ua-1",
-            finisher=completed,
-            pdf_identifier=hashlib.sha256(page.encode()).hexdigest()[:32].encode(),
-        )
+        identifier = hashlib.sha256(page.encode()).hexdigest()[:32].encode()
+        options = {"pdf_variant": "pdf/ua-1", "pdf_identifier": identifier}
+        data: bytes = PrintedPage(page).laid_out(faces, fonts, options).write_pdf(finisher=completed, **options)
     return OnPaper(data, laid[0], tuple(said))
 
 
