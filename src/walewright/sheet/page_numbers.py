@@ -30,9 +30,10 @@ def numbered(document: Any, asked: int) -> bool:
         rooms = [box for page in document.pages for box in page._page_box.descendants() if _keeps_room(box)]
         for box in rooms:
             number = str(on[box.element.get("href")[1:]])
-            if len(number) > len(ROOM) or box.pango_layout.text != ROOM:
+            if len(number) > len(ROOM):
                 return False
-            box.text = box.pango_layout.text = number.rjust(len(ROOM), FIGURE_SPACE)
+            drawn = box.pango_layout
+            box.text = drawn.text = number.rjust(len(ROOM), FIGURE_SPACE)
     except (AttributeError, KeyError):
         return False
     return len(rooms) == asked
