@@ -101,7 +101,7 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
 
     fonts = FontConfiguration()
     with gathered():
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
         pages = PrintedPage(page).render(stylesheets=[faces], font_config=fonts).pages
     # A sheet that goes on has its anchor on its next pages too.
     return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
@@ -152,7 +152,7 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
         finish(document, made)
 
     with gathered() as said, _dated(sheet.date):
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
         identifier = hashlib.sha256(page.encode()).hexdigest()[:32].encode()
         options = {"pdf_variant": "pdf/ua-1", "pdf_identifier": identifier}
         data: bytes = PrintedPage(page).laid_out(faces, fonts, options).write_pdf(finisher=completed, **options)
