@@ -57,6 +57,7 @@ def test_the_page_has_every_sentence() -> None:
         "crossing",
         "dropping",
         "columns_latched",
+        "again_from_row_1",
         "moving",
         "holding",
         "latching",

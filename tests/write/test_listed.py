@@ -97,6 +97,8 @@ def changed(text: str, line: str, wrong: str) -> str:
         ("barnacle", "moving sts at RC 3 and 15", "moving sts at RC 3 and 14"),
         ("barnacle", "dropping ladders at RC 7 and 19", "dropping ladders at RC 7"),
         ("barnacle", "dropping ladders at RC 7 and 19", "dropping ladders at RC 6 and 19"),
+        # Row 1 of a chart in two yarns.
+        ("saltmarsh", "row 1 of the chart again at RC 68", "row 1 of the chart again at RC 67"),
         # Purl columns: ended, and deep ones.
         ("barnacle", "purl columns at RC 11 and 23", "purl columns at RC 11"),
         ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns on L 9 and R 8 every 12 rows from RC 12"),

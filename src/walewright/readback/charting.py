@@ -117,11 +117,13 @@ class Charting:
 
     def asks(self, counter: int, what: str) -> bool:
         """Whether any chart has a mark in the row after `counter` by which stitches cross, or move and leave a hole or the place
-        of a ladder, or needles do not knit; or ladders that have ended below that row."""
-        kinds = {"cross": ("cross",), "move": ("hole",), "hold": ("tuck", "slip", "long"), "drop": ()}[what]
+        of a ladder, or needles do not knit; or ladders that have ended below it; or row 1 of one in several yarns once more."""
+        kinds = {"cross": ("cross",), "move": ("hole",), "hold": ("tuck", "slip", "long")}.get(what, ())
         for chart in self._charts:
             now, before = chart.marks(counter), chart.marks(counter - 1)
             if any(mark.kind in kinds for mark in now):
+                return True
+            if what == "again" and chart.chart.in_yarns and counter > chart.begun and chart.row(counter) == 0:
                 return True
             if what == "move" and any(mark.kind == "ladder" for mark in _beside(now, before)):
                 return True

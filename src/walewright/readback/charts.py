@@ -66,6 +66,11 @@ class ReadChart:
     after: int
     picture: bool
 
+    @property
+    def in_yarns(self) -> bool:
+        """Whether any mark names a yarn."""
+        return any(mark.yarn for row in self.rows for mark in row)
+
 
 @dataclass(frozen=True, slots=True)
 class Wrong:

@@ -148,7 +148,7 @@ class Patterns(Mind):
                 raise Contradiction("contradiction/events-of-charts", counter=counter)
         for counter, done in knitted.items():
             # Moves are made for ladders too, and needles held for other yarns.
-            if counter not in rows and (what == "change" or what in done) and self._asked(what, counter):
+            if counter not in rows and (what in ("change", "again") or what in done) and self._asked(what, counter):
                 raise Contradiction("contradiction/events-of-charts", counter=counter)
 
     def _columns_told(self, rows: tuple[int, ...], needles: tuple[int, ...]) -> None:

@@ -79,7 +79,7 @@ class ReadRules(ReadTokens):
         return ReadRepeat(tuple(children), ReadGraded((1,)))
 
     crossing, moving, dropping, holding = map(on_the_way, ("cross", "move", "drop", "hold"))
-    latching, changing = map(on_the_way, ("latch", "change"))
+    latching, changing, again_from_row_1 = map(on_the_way, ("latch", "change", "again"))
 
     def columns_latched(self, children: list[Any]) -> ReadPhrase:
         """The needles, where they are named, and the rows."""

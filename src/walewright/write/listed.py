@@ -35,13 +35,15 @@ class Way:
     columns: tuple[tuple[int, Needles], ...] = ()
     """At which readings purl columns of charts are latched up, each with their needles."""
     changed: Readings = ()
+    again: Readings = ()
+    """Where the first row of a chart in several yarns comes again: what its rows ask for, the chart alone says."""
     heights: Readings = ()
     """Rows of the charts that are worked again and again."""
     period: Readings = ()
     """Rows of the stripes, if there are any."""
 
     def __bool__(self) -> bool:
-        return any((self.crossed, self.moved, self.dropped, self.held, self.latched, self.columns, self.changed))
+        return any((self.crossed, self.moved, self.dropped, self.held, self.latched, self.columns, self.changed, self.again))
 
 
 NOTHING = Way()
@@ -101,6 +103,11 @@ class Laid:
         """Whether a cell of such a kind is in that row."""
         row = self.row(counter)
         return row is not None and self._has(row, kinds)
+
+    def begins_again(self, counter: int) -> bool:
+        """Whether that row of a chart in several yarns is its first, once more."""
+        in_yarns = any(k.cell.yarn for k in self.chart.key if any(k.symbol in row for row in self.chart.rows))
+        return counter > self.begun and self.row(counter) == 0 and in_yarns
 
     def begins(self, counter: int, kind: CellKind) -> bool:
         """Whether a column of such cells begins with that row."""
@@ -231,6 +238,7 @@ def way_through(going: Going, begin: int, end: int) -> Way:
         latched=_latched(going.ribs, begin, end),
         columns=tuple((row, needles) for row, needles in columns if needles),
         changed=tuple(r for r in rows if stripes is not None and stripes.changes(r)),
+        again=tuple(r for r in rows if any(c.begins_again(r) for c in charts)),
         heights=tuple(sorted({len(c.chart.rows) for c in charts if c.chart.repeat})),
         period=(len(stripes.yarns),) if stripes is not None else (),
     )
@@ -257,6 +265,7 @@ def in_one(ways: Sequence[Way]) -> Way:
         latched=tuple(row for way in ways for row in way.latched),
         columns=tuple(one for way in ways for one in way.columns),
         changed=tuple(row for way in ways for row in way.changed),
+        again=tuple(row for way in ways for row in way.again),
         heights=last.heights,
         period=last.period,
     )

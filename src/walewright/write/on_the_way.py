@@ -26,6 +26,7 @@ _KINDS: Mapping[str, Callable[[Way], tuple[Readings, Readings]]] = {
     "latching": lambda way: (way.latched, ()),
     "columns": lambda way: (tuple(row for row, _ in way.columns), way.heights),
     "changing": lambda way: (way.changed, way.period),
+    "again_from_row_1": lambda way: (way.again, way.heights),
 }
 """The readings of each kind, and after how many rows they come again: nothing where that is not known."""
 

@@ -48,6 +48,8 @@ KNITTING = {
     "columns/on/at": "latching up the purl columns on {needles} at {RC} {rows}",
     "changing": "changing the yarn {rows}",
     "changing/at": "changing the yarn at {RC} {rows}",
+    "again_from_row_1": "row 1 of the chart again {rows}",
+    "again_from_row_1/at": "row 1 of the chart again at {RC} {rows}",
     "every": "every {every} {every|row} from {RC} {firsts} to {RC} {last}",
     "decrease": "decrease {by} {by|st} at {ends}{@inset}",
     "inset": ", {inset} {inset|st} in",

@@ -47,6 +47,8 @@ KNITTING = {
     "columns/on/at": "dabei die linken Maschenstäbchen auf {needles} bei {RC} {rows} hochhäkeln",
     "changing": "dabei {rows} das Garn wechseln",
     "changing/at": "dabei bei {RC} {rows} das Garn wechseln",
+    "again_from_row_1": "dabei {rows} wieder Reihe 1 der Strickschrift",
+    "again_from_row_1/at": "dabei bei {RC} {rows} wieder Reihe 1 der Strickschrift",
     "every": "alle {every} {every|row} von {RC} {firsts} bis {RC} {last}",
     "decrease": "{ends} {by} {by|st} abnehmen{@inset}",
     "inset": ", {inset} {inset|st} vom Rand",
