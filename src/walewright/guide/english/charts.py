@@ -15,10 +15,8 @@ CHARTS = {
     "chart/rows": "{count:row|rows}",
     "chart/repeat": "Repeat",
     "chart/once-at": "{count} once at the {side:term}",
-    "chart/repeated": "columns {first} to {last}, in the heavy box, again and again across; {rows}, again and again "
-    "upwards{once:?; {once}}",
-    "chart/repeated-upwards": "columns {first} to {last}, in the heavy box, once across; {rows}, again and again upwards"
-    "{once:?; {once}}",
+    "chart/repeated": "columns {first} to {last}, in the heavy box, repeated across; {rows}, repeated upwards{once:?; {once}}",
+    "chart/repeated-upwards": "columns {first} to {last}, in the heavy box, once across; {rows}, repeated upwards{once:?; {once}}",
     "chart/size": "Size",
     "chart/worked-once": "{width} stitches by {rows}, worked once",
     "chart/wedges": "Wedges",

@@ -53,7 +53,7 @@ NOTES = {
     "chart/returned": "Where the chart ends, or an end of the work comes near, tucked needles return to work.",
     "chart/ladders": "Ladders: drop each before the row above its last mark and leave the needle in work; one that the chart's end"
     " or shaping reaches stays knitted.",
-    "chart/one-row": "The one row comes again and again.",
+    "chart/one-row": "The one row is worked every time.",
     "chart/next-row": "Row 1 comes again every {rows} rows, counted from where the chart began; where the counter is set back, the"
     " chart goes back with it.",
     "chart/by-blocks": "Way: by hand, over the whole width, beginning at the carriage's side, where the yarns hang, lay each"

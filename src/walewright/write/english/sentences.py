@@ -202,9 +202,9 @@ PATTERNS = {
     "first_column/repeat": "its repeat starting",
     "stop_chart": "end the chart {chart}",
     "stop_chart_on": "end the chart {chart} on needles {@span}",
-    "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, again and again from the first:"
+    "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, repeated from the first:"
     " {@stripes}; {@carrying}",
-    "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, again and again from the first:"
+    "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, repeated from the first:"
     " {@stripes}; {@carrying}",
     "stripe": "{rows} {rows|row} of {yarn}",
     "carrying": "every yarn broken off at the end of its stripe",
