@@ -7,7 +7,7 @@ import hashlib
 import logging
 import os
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
@@ -99,8 +99,8 @@ def in_style(text: str) -> Markup:
     return Markup('"' + "".join(c if c.isalnum() or c in " .,:" else f"\\{ord(c):x} " for c in text) + '"')
 
 
-def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
-    """On how many pages of paper each of the sheets of a bench copy lies, which follow each other and begin a page each."""
+def anchors_of_pages(page: str) -> tuple[tuple[str, ...], ...]:
+    """Which anchors lie on each page of paper. What goes on has its anchor on its next pages too."""
     weasyprint = renderer()
     from weasyprint.text.fonts import FontConfiguration
 
@@ -111,8 +111,7 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     with gathered():
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
         pages = PrintedPage(page).render(stylesheets=[faces], font_config=fonts).pages
-    # A sheet that goes on has its anchor on its next pages too.
-    return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
+    return tuple(tuple(laid.anchors) for laid in pages)
 
 
 def picture(drawing: Drawing) -> str:
