@@ -75,12 +75,13 @@ def sheet(
     cut: Cut,
     window: Window,
     centres: tuple[Centre, ...],
+    *,
     needles: int | None = None,
 ) -> Drawing:
     """One sheet of a chart, the purl side facing, row 1 at the bottom. Its columns are numbered; or, where slot number `needles`
     and those to the right of it are all that knit them, headed by those needles."""
     paper = Paper()
-    on = _Sheet(guide, design, chart, cut, window, paper, needles)
+    on = _Sheet(guide, design, chart, cut, window, paper, needles=needles)
     _colours(on)
     paper.draw("grid", *_lines(on, lambda n: n % 5 != 0))
     paper.draw("fifth", *_lines(on, lambda n: n % 5 == 0))

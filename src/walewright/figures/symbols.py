@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
+from walewright.counted.outline import Point
 from walewright.design.model import Cell
 from walewright.guide.model import Guide
 from walewright.trade.cells import CellKind
@@ -89,9 +90,6 @@ def tuck(x: float, top: float, w: float, rise: float, begins: bool = True, ends:
         return _line([(left, foot), (left, top)]) + _line([(right, foot), (right, top)])
     arch = min(top + 0.14 * w + r, foot)
     return f"M{_n(left)} {_n(foot)}L{_n(left)} {_n(arch)}a{_n(r)} {_n(r)} 0 0 1 {_n(2 * r)} 0L{_n(right)} {_n(foot)}"
-
-
-Point = tuple[float, float]
 
 
 def cross(x: float, y: float, w: float, h: float, cell: Cell, within: tuple[float, float] | None = None) -> str:

@@ -43,6 +43,11 @@ def _settings(lines: Sequence[BenchLine]) -> Iterator[Setting | None]:
     for at, line in enumerate(lines):
         if any(isinstance(step, st.CarriageAt) and step.way == "slip" for step in line.body):
             now = "slip"
+        following = lines[at + 1 : at + 2]
+        if now == "slip" and following and not following[0].rows and not following[0].right_out:
+            # No row is knitted before that line, which sets it as the next one needs it.
+            yield None
+            continue
         needed: Setting = "hold" if line.right_out or (now != "knit all" and _soon(lines[at + 1 :])) else "knit all"
         yield None if needed == now else needed
         now = needed

@@ -42,6 +42,7 @@ class AtBench(Mind, ABC):
             if set_anew and one.kind == "set_row_counter":
                 self.obey("reads", *said["bench_counter"])
             if one.kind == "bench_rows":
+                self._refuse_setting("slip")
                 self.obey("knit_rows", *_numbers(one))
             elif one.kind not in _COLUMNS:
                 self.obey(one.kind, *_numbers(one))
@@ -62,8 +63,13 @@ class AtBench(Mind, ABC):
     def _rightly_set(self) -> None:
         """The carriage knits what is in work, and that alone: past needles right out it is set to hold; and whatever is begun
         next finds it set to knit all."""
-        out = self._apart or any(state in ("held", "waiting", "waiting, held") for state in self._needles.values())
-        if self._set == "slip" or (out and self._set != "hold") or (not self._needles and self._set != "knit all"):
+        if self._apart or any(state in ("held", "waiting", "waiting, held") for state in self._needles.values()):
+            self._refuse_setting("knit all")
+        if not self._needles:
+            self._refuse_setting("hold", "slip")
+
+    def _refuse_setting(self, *settings: str) -> None:
+        if self._set in settings:
             raise Contradiction("contradiction/carriage-set", set=said(_SETTINGS[self._set]))
 
     def set_to_hold(self) -> None:

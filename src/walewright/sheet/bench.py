@@ -118,7 +118,7 @@ def compose_bench(guide: Guide, pattern: ProvenPattern, plan: SizePlan, options:
         how=guide.say("bench/how"),
         sheets=tuple(_sheets(guide, plan, instructions)),
         charts=charts_at_bench(guide, pattern),
-        pinned=tuple(_pinned(guide, pattern, options.units)),
+        pinned=tuple(_pinned(guide, pattern, plan.size, options.units)),
         abbreviations=instructions.abbreviations,
         words=page_words(guide),
         version=options.version,
@@ -128,7 +128,7 @@ def compose_bench(guide: Guide, pattern: ProvenPattern, plan: SizePlan, options:
 
 def with_heads(guide: Guide, made: BenchDocument, pages: Sequence[Sequence[str]]) -> BenchDocument:
     """The document with the heads of its pages; `pages`: the anchors that lie on each, begun there or before."""
-    stretches = tuple(_stretches(made))
+    stretches = tuple(_headed(made))
     heads: list[tuple[str, str]] = []
     for number, there in enumerate(pages):
         first = next((one for one in stretches if one.anchor in there), None)
@@ -143,7 +143,7 @@ def with_heads(guide: Guide, made: BenchDocument, pages: Sequence[Sequence[str]]
 
 
 @dataclass(frozen=True, slots=True)
-class _Stretch:
+class _HeadedPart:
     """What the head of a page can name."""
 
     anchor: str
@@ -152,29 +152,30 @@ class _Stretch:
     on_bed: bool = False
 
 
-def _stretches(made: BenchDocument) -> Iterator[_Stretch]:
+def _headed(made: BenchDocument) -> Iterator[_HeadedPart]:
     """In the order of the pages."""
     for sheet in made.sheets:
         if sheet.stages:
-            yield _Stretch(sheet.anchor, sheet.title, sheet.tension, on_bed=True)
-        yield from (_Stretch(joined.anchor, joined.title) for joined in sheet.joined)
-    yield from (_Stretch(chart.anchor, chart.title) for chart in made.charts)
-    yield _Stretch(PINNED, made.words["bench-pinned"])
-    yield _Stretch(SHORT, made.words["abbreviations"])
+            yield _HeadedPart(sheet.anchor, sheet.title, sheet.tension, on_bed=True)
+        yield from (_HeadedPart(joined.anchor, joined.title) for joined in sheet.joined)
+    yield from (_HeadedPart(chart.anchor, chart.title) for chart in made.charts)
+    yield _HeadedPart(PINNED, made.words["bench-pinned"])
+    yield _HeadedPart(SHORT, made.words["abbreviations"])
 
 
 PINNED, SHORT = "pinned", "abbreviations"
 """Places of what stands at the end."""
 
 
-def _pinned(guide: Guide, pattern: ProvenPattern, units: str) -> Iterator[PinnedPiece]:
+def _pinned(guide: Guide, pattern: ProvenPattern, size: str, units: str) -> Iterator[PinnedPiece]:
     """The drawings of the pieces, larger than in the booklet: whoever pins them out looks from above."""
     design, counts = pattern.design, pattern.counts
+    number = design.sizes.index(size)
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
     for name, (drawn, legend) in schematics(guide, design, pieces, counts, units).items():
         if drawn is not None:
             rows = (row for group in legend.groups for row in group.rows) if legend else ()
-            figures = tuple((row.key, row.label, _figure(guide, row.cells[0], units)) for row in rows)
+            figures = tuple((row.key, row.label, _figure(guide, row.cells[number], units)) for row in rows)
             yield PinnedPiece(name_of(name), replace(drawn, scale=round(_pinned_scale(drawn), 3)), figures)
 
 
@@ -187,7 +188,7 @@ def _figure(guide: Guide, cell: TableCell, units: str) -> str:
 PINNED_SCALES = (1.2, 1.35)
 """Of drawings, least and most: so their figures are 10 to 11 pt high."""
 
-BESIDE = 90.0
+BESIDE = 88.0
 """mm. Two drawings no wider than this stand side by side on the narrowest paper."""
 
 

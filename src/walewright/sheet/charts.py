@@ -72,7 +72,7 @@ def _part(
     several = len(whole.sheets) > 1
     sheets = tuple(
         ChartSheet(
-            replace(chart_drawing.sheet(guide, design, chart, whole, window, lines, needles), scale=whole.scale),
+            replace(chart_drawing.sheet(guide, design, chart, whole, window, lines, needles=needles), scale=whole.scale),
             _caption(guide, window) if several else "",
             ChartRows(window.low + 1, window.high, round(whole.height, 4), round(len(window.columns) * whole.width, 4)),
         )
