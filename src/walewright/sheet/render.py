@@ -7,7 +7,7 @@ import hashlib
 import logging
 import os
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
@@ -91,8 +91,8 @@ def bench_html(made: BenchDocument, theme: Theme = PLAIN) -> str:
     return templates().get_template("bench.html").render(made_of)
 
 
-def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
-    """On how many pages of paper each of the sheets of a bench copy lies, which follow each other and begin a page each."""
+def anchors_of_pages(page: str) -> tuple[tuple[str, ...], ...]:
+    """Which anchors lie on each page of paper. What goes on has its anchor on its next pages too."""
     weasyprint = renderer()
     from weasyprint.text.fonts import FontConfiguration
 
@@ -103,8 +103,7 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
     with gathered():
         faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
         pages = PrintedPage(page).render(stylesheets=[faces], font_config=fonts).pages
-    # A sheet that goes on has its anchor on its next pages too.
-    return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
+    return tuple(tuple(laid.anchors) for laid in pages)
 
 
 def picture(drawing: Drawing) -> str:
