@@ -101,3 +101,8 @@ def test_runs_say_what_the_table_says(gaps: list[tuple[int, int, bool]]) -> None
             told[size] += [(at, first.steps[0]) for at in range(first.row, last.row + 1, every or 1)]
     wanted = [[(e.row, e.steps[0]) for row in table if (e := row[size]) is not None] for size in (0, 1)]
     assert told == wanted
+
+
+def test_rows_with_the_carriage_at_the_other_side_are_told_mirrored() -> None:
+    """The front of a garment with a deep neck: its second half is the first one, left and right changed, row by row."""
+    assert any(line.kinds[:1] == ("Mirrored",) and "HoldAtEnd" in line.kinds for line in lines("fairlead"))

@@ -71,7 +71,8 @@ def _step(step: Step, change: bool) -> Step:
         return replace(step, body=tuple(_step(s, change) for s in step.body))
     if isinstance(step, st.Together):
         return replace(step, tracks=tuple(_track(track, change) for track in step.tracks))
-    return _changed(step) if change and type(step).__name__ in MIRRORED else step
+    # Where the carriage is taken is told of no other half, but goes on in what is.
+    return _changed(step) if change and (type(step).__name__ in MIRRORED or isinstance(step, st.CarriageAt)) else step
 
 
 def _track(track: st.Track, change: bool) -> st.Track:
