@@ -117,6 +117,11 @@ class ReadRules(ReadTokens):
         names = sum(isinstance(c, str) for c in children)
         return Several(tuple(children) if names > 2 else ("whole", *children))
 
+    def again_along(self, children: list[Any]) -> ReadPhrase:
+        """Each edge by itself, as many as there are lines that hang one."""
+        edges = (ReadPhrase("edge_told", c.arguments) if isinstance(c, Several) else c for c in children)
+        return ReadPhrase("again_along", tuple(edges))
+
     def shoulder_told(self, children: list[Any]) -> Several:
         return Several((*children, "shoulder"))
 
