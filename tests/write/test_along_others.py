@@ -56,7 +56,7 @@ def test_edges_stand_in_the_order_in_which_they_are_hung() -> None:
 
 def test_which_copy_is_told() -> None:
     one, two = (band(name, ("sleeve", "end", "whole"), copy=Copy(number)) for name, number in (("one_cuff", 1), ("other_cuff", 2)))
-    assert "but along the sleeve (2nd) end" in said(one, two)
+    assert "but along the last row of the sleeve (2nd)" in said(one, two)
 
 
 @pytest.mark.parametrize(

@@ -10,6 +10,8 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from walewright.trade.edge_names import worded_edge
+
 
 @dataclass(frozen=True, slots=True)
 class PageLayout:
@@ -71,4 +73,4 @@ class ReadLanguage:
 
     def edge(self, words: str) -> str:
         """An edge as all stages have it."""
-        return " ".join(self.edges.get(word, word) for word in words.split(" "))
+        return worded_edge(words, self.edges)

@@ -188,8 +188,8 @@ def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> 
 
 
 def _along(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> Instead:
-    """What lines say that hang an edge, each with the next of those named in its place. Raises `Contradiction` where as many are not
-    hung."""
+    """What lines say that hang an edge, each with the next of those named in its place. Raises `Contradiction` where another number
+    of edges is hung."""
     edges = [a for a in phrase.arguments if isinstance(a, ReadPhrase) and a.kind == "edge_told"]
     told_there = ((line, _told(line, said)) for line in lines if not is_note(line, said.language))
     hanging = [(line, told) for line, told in told_there if any(map(_hangs, told))]

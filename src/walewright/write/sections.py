@@ -17,6 +17,7 @@ from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.listed import Going, listed, told_briefly
 from walewright.write.mirrored import Hung, along_of, along_others, hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
+from walewright.write.own_tops import own_tops_told
 from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.row_order import TitlesAtOnce, crowds, in_row_order
@@ -40,7 +41,7 @@ def write(
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     language = language.on_plates() if plans[0].plates else language
-    columns = align([p.blocks for p in plans], lambda block: block.name)
+    columns = align([p.blocks for p in own_tops_told(plans)], lambda block: block.name)
     drawn = {chart.name: chart for chart in charts}
     told = tuple(_section(column, drawn, language) for column in columns)
     sections = once(told, language, _otherwise(columns, drawn, language))

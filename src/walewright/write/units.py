@@ -38,8 +38,8 @@ class Halves:
 
 @dataclass(frozen=True, slots=True)
 class Otherwise:
-    """What else a section would say: the `halves` of one that parts; of one that has `hung` the first row of a piece, or edges, what
-    it would say of each other piece, or of as many other edges, of which that is said before."""
+    """What else a section would say: the `halves` of one that parts; of one that has `hung` the first row of a piece, or edges,
+    what it would say of each other piece, or of as many other edges, of which that is said before."""
 
     halves: Halves | None = None
     hung: Hung = ""

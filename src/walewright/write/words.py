@@ -194,6 +194,8 @@ def _edge_told(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     edge, part = said.any.edge, said.any.part
     if edge == "shoulder" and part in ("left", "right"):
         return list(filled("edge_told/shoulder", language, said, PARTS, side=part))
+    if edge in ("start", "end") and part == "whole":
+        return list(filled("edge_told/row", language, said, PARTS, row=edge))
     opening, _, upper = edge.rpartition(" ")
     if upper == "upper" and opening and part == "whole":
         return list(filled("edge_told/upper", language, said, PARTS, opening=language.edge(opening)))
