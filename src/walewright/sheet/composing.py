@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
+from walewright.figures.hung import band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.model import Guide
@@ -121,7 +122,11 @@ def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], c
     at = design.at(middle_size(counts))
     scale = fitting_scale(at, pieces)
     shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
-    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
+    bands = ((band.name, band_hung(guide, band.name, band.pick_ups)) for band in at.of(counts.sizes).bands)
+    return {
+        **{p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown},
+        **{name: (hung, None) for name, hung in bands if hung is not None},
+    }
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
