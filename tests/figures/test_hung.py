@@ -10,6 +10,7 @@ from tests.figures.surveyed import lines
 from tests.figures.test_worn import stages
 from walewright.counted.model import PickUp
 from walewright.design.model import EdgeName
+from walewright.figures.dimensions import DROP, LINE, RISE
 from walewright.figures.garment import middle_size
 from walewright.figures.hung import BAND, BESIDE, WORD_MM, band_hung
 from walewright.figures.model import Drawing
@@ -116,12 +117,20 @@ def test_each_edge_has_its_name_and_its_piece_where_there_are_several() -> None:
     assert "Halsausschnitt" in names(band(*NECK, guide=GERMAN))
 
 
-def test_a_name_without_room_stands_upright_within_the_drawing() -> None:
-    of = band(edge("armhole", "left", 2, "top"), *NECK)
-    (upright,) = (t for t in of.letterings if t.turn)
-    assert upright.text == "armhole left"
-    assert of.top < upright.y - len(upright.text) * WORD_MM
-    assert all(of.left <= t.x <= of.left + of.width and t.y > of.top for t in of.letterings)
+def test_names_without_room_stand_beneath_their_loops() -> None:
+    """One beneath the other where they would meet, each within the drawing and with a line to its loops."""
+    of = band(edge("armhole", "left", 2, "top"), edge("armhole", "right", 2, "bottom"), *NECK)
+    low = [t for t in of.letterings if t.y > 1]
+    assert [t.text for t in low] == ["armhole left", "armhole right"]
+    assert low[1].y - low[0].y == pytest.approx(LINE)
+    for t in of.letterings:
+        half = len(t.text) * WORD_MM / 2
+        assert of.left <= t.x - half
+        assert t.x + half <= of.left + of.width
+        assert of.top < t.y - RISE + 0.6
+        assert t.y + DROP < of.top + of.height
+    far = band(edge("armhole", "left", 2, "top"), *NECK, edge("armhole", "right", 2, "bottom"))
+    assert len({t.y for t in far.letterings if t.y > 1}) == 1
 
 
 def test_what_can_hang_in_one_way_only_is_not_drawn() -> None:

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from itertools import accumulate
 
 from walewright.counted.model import PickUp
-from walewright.figures.dimensions import LINE, RISE, box_round
+from walewright.figures.dimensions import DROP, LINE, RISE, box_round
 from walewright.figures.marks import Bench
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
@@ -73,20 +73,18 @@ def band_hung(guide: Guide, band: str, picked: Sequence[PickUp]) -> Drawing | No
     whole, room = sum(pick.stitches for pick in edges), BAND - 2 * BESIDE
     ends = [BESIDE + room * count / whole for count in accumulate((pick.stitches for pick in edges), initial=0)]
     several = len({pick.edge.piece for pick in edges}) > 1
-    named = [_edge_name(guide, pick, several) for pick in edges]
-    top = RISE
-    for number, (pick, name) in enumerate(zip(edges, named, strict=True)):
-        x0, x1 = ends[number], ends[number + 1]
+    named = tuple(_edge_name(guide, pick, several) for pick in edges)
+    for number, (pick, x0, x1) in enumerate(zip(edges, ends, ends[1:], strict=False)):
         paper.draw("mark", *(loops(x0, x1, 0.0) if pick.live else _drawn_through(x0, x1)))
         if number:
             paper.draw("slit", path([(x0, ARROW), (x0, -DIVIDED)]))
         if pick.left_end in ("bottom", "top"):
             _arrow(paper, *((x0, x1) if pick.left_end == "bottom" else (x1, x0)))
-        top = max(top, _lettered(paper, name, x0, x1))
+    top, foot = _lettered(paper, list(zip(named, ends, ends[1:], strict=False)))
     for x, side in ((BESIDE / 2, -1), (BAND - BESIDE / 2, 0)):
         paper.letter(x, 0.8, needle(side)[0], kind="word")
-    title = guide.say("drawing/hung", band=name_of(band), edges=tuple(named))
-    return paper.finished(title, BAND, top + ARROW + 2, 0.0, -top - 1)
+    title = guide.say("drawing/hung", band=name_of(band), edges=named)
+    return paper.finished(title, BAND, top + foot + 1.5, 0.0, -top - 0.5)
 
 
 def _edge_name(guide: Guide, pick: PickUp, several: bool) -> str:
@@ -94,16 +92,26 @@ def _edge_name(guide: Guide, pick: PickUp, several: bool) -> str:
     return f"{name_of(pick.edge.piece)} {edge}" if several else edge
 
 
-def _lettered(paper: Paper, name: str, x0: float, x1: float) -> float:
-    """The name over its loops, upright where it is wider than they are; how high it reaches."""
-    middle = (x0 + x1) / 2
-    lines = _wrapped(name, x1 - x0 - 0.4)
-    for number, line in enumerate(reversed(lines)):
-        paper.letter(middle, -2.4 - number * LINE, line, kind="word")
-    if lines:
-        return 2.4 + (len(lines) - 1) * LINE + RISE
-    paper.letter(middle + 0.8, -2.4, name, "start", turn=-90, kind="word")
-    return 3.4 + len(name) * WORD_MM
+def _lettered(paper: Paper, named: Sequence[tuple[str, float, float]]) -> tuple[float, float]:
+    """Each name over its loops, or beneath them where it is wider than they are; how high and how low they reach."""
+    top, foot = RISE, ARROW + 0.7
+    lanes: list[float] = []
+    for name, x0, x1 in named:
+        middle, half = (x0 + x1) / 2, len(name) * WORD_MM / 2
+        lines = _wrapped(name, x1 - x0 - 0.4)
+        for number, line in enumerate(reversed(lines)):
+            paper.letter(middle, -2.4 - number * LINE, line, kind="word")
+        if lines:
+            top = max(top, 2.4 + (len(lines) - 1) * LINE + RISE)
+            continue
+        x = min(max(middle, half + 0.5), BAND - half - 0.5)
+        lane = next((at for at, taken in enumerate(lanes) if taken < x - half), len(lanes))
+        lanes[lane:] = [x + half + 1, *lanes[lane + 1 :]]
+        y = ARROW + RISE + 1.2 + lane * LINE
+        paper.draw("guide", path([(middle, 0.6), (middle, y - RISE - 0.2)]))
+        paper.letter(x, y, name, kind="word")
+        foot = max(foot, y + DROP)
+    return top, foot
 
 
 def _arrow(paper: Paper, begin: float, end: float) -> None:

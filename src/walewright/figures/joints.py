@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
 from typing import Literal
@@ -13,7 +13,7 @@ from walewright.figures.measures import name_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import edge_said
 from walewright.report.said import Fact, Said, said
-from walewright.trade.edge_names import is_top, part_of_edge
+from walewright.trade.edge_names import OWN_TOPS, is_top, part_of_edge
 from walewright.trade.joins import JoinWay
 
 
@@ -160,16 +160,12 @@ def _edges_told(design: Design, key: tuple[str, str, int], found: Sequence[_Side
     return said("joined/edges", one=one, other=other, way=way)
 
 
-_OWN_TOPS: Mapping[str, str] = {"shoulder left": "end left", "shoulder right": "end right"}
-"""What is called a shoulder is none where it meets another of its own piece."""
-
-
 def _by_edge(design: Design, edges: Sequence[JoinedEdge], itself: bool) -> tuple[Said, ...]:
     """ "back side" where both sides are meant, else "back side left"; `itself`: the edges meet edges of their own piece."""
     places = [e.place for e in edges if design.strip(e.place.owner, e.place.edge) is None] or [e.place for e in edges]
     parts: dict[tuple[str, str], dict[str, None]] = {}
     for place in places:
-        edge = _OWN_TOPS.get(place.edge, place.edge) if itself else place.edge
+        edge = OWN_TOPS.get(place.edge, place.edge) if itself else place.edge
         parts.setdefault((place.owner, part_of_edge(edge).name), {})[edge] = None
     told = ((owner, edge_said(next(iter(of)) if len(of) == 1 else name)) for (owner, name), of in parts.items())
     return tuple(said("joined/edge", piece=name_of(owner), edge=edge) for owner, edge in told)

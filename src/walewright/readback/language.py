@@ -10,8 +10,6 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from walewright.trade.edge_names import worded_edge
-
 
 @dataclass(frozen=True, slots=True)
 class PageLayout:
@@ -73,4 +71,11 @@ class ReadLanguage:
 
     def edge(self, words: str) -> str:
         """An edge as all stages have it."""
-        return worded_edge(words, self.edges)
+        told, names = words.split(" "), list[str]()
+        while told:
+            # Two words may be one name: "first row".
+            many = 2 if " ".join(told[:2]) in self.edges else 1
+            words = " ".join(told[:many])
+            names.append(self.edges.get(words, words))
+            del told[:many]
+        return " ".join(names)

@@ -16,7 +16,7 @@ MOST_PHRASES = 100_000
 
 Obey = Callable[[ReadPhrase], None]
 ReadAs = Callable[[ReadPhrase], ReadPhrase]
-Instead = Mapping[int, tuple[ReadSaid, ...]]
+SaidInstead = Mapping[int, tuple[ReadSaid, ...]]
 """What lines, by where they begin, say otherwise than they are printed."""
 
 _AGAIN = ("again", "again_mirrored", "again_on", "again_along")
@@ -32,7 +32,7 @@ class SectionAtWork:
         self._done = 0
         self._together: Shapings | None = None
         self._read: ReadAs = _as_it_is
-        self._instead: Instead = {}
+        self._instead: SaidInstead = {}
 
     def all_of_it(self, before: Sequence[PrintedSection]) -> None:
         """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
@@ -187,7 +187,7 @@ def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> 
     return read
 
 
-def _along(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> Instead:
+def _along(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> SaidInstead:
     """What lines say that hang an edge, each with the next of those named in its place. Raises `Contradiction` where another number
     of edges is hung."""
     edges = [a for a in phrase.arguments if isinstance(a, ReadPhrase) and a.kind == "edge_told"]

@@ -19,6 +19,9 @@ OWN_EDGES: tuple[OwnEdge, ...] = get_args(OwnEdge)
 TOPS = ("end", "shoulder")
 """The last row of a piece, and what is called so of one that is parted to its top."""
 
+OWN_TOPS: Mapping[str, str] = {"shoulder left": "end left", "shoulder right": "end right"}
+"""What a shoulder is told as that is joined to another one of its own piece, and so is none: a part of the last row."""
+
 _BETWEEN = "shoulder "
 """Before the number of a part of the last row that lies between two openings."""
 

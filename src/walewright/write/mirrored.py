@@ -60,7 +60,7 @@ def hung_on(block: StepBlock, piece: str) -> StepBlock:
     return replace(block, paragraphs=tuple(told))
 
 
-Hung = str | tuple[st.PickUpAlong, ...]
+WhatHangs = str | tuple[st.PickUpAlong, ...]
 """What a block hangs: the first row of a piece, by its name; or edges of pieces, one a line, nothing else told of them."""
 
 
@@ -87,7 +87,7 @@ ALONG = (st.PickUpAlong, st.HangToLink)
 
 
 def _edge_alone(step: st.PickUpAlong | st.HangToLink) -> st.PickUpAlong:
-    return st.PickUpAlong(step.piece, step.edge, step.part, 0, 0, 0, "purl", "", step.copy)
+    return st.PickUpAlong(step.piece, step.edge, step.part, stitches=0, first=0, last=0, facing="purl", left_end="", copy=step.copy)
 
 
 def _every(block: StepBlock, change: bool) -> StepBlock:

@@ -8,9 +8,7 @@ from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.trade.edge_names import part_of_edge
-
-_SHOULDERS = ("shoulder left", "shoulder right")
+from walewright.trade.edge_names import OWN_TOPS, part_of_edge
 
 
 def own_tops_told(plans: tuple[SizePlan, ...]) -> tuple[SizePlan, ...]:
@@ -29,7 +27,7 @@ def _shoulders_of(step: Step) -> Iterator[tuple[set[str], bool]]:
         for seam in step.seams:
             edges = (*seam.one, *seam.other)
             tops = {edge.piece for edge in edges if part_of_edge(edge.edge).name == "shoulder"}
-            yield tops, len({edge.piece for edge in edges}) == 1 and all(edge.edge in _SHOULDERS for edge in edges)
+            yield tops, len({edge.piece for edge in edges}) == 1 and all(edge.edge in OWN_TOPS for edge in edges)
     elif isinstance(step, st.PickUpAlong | st.HangToLink) and part_of_edge(step.edge).name == "shoulder":
         yield {step.piece}, False
 
@@ -42,7 +40,7 @@ def _block(block: StepBlock, pieces: set[str]) -> StepBlock:
 def _step(step: Step, piece: str, pieces: set[str]) -> Step:
     match step:
         case st.OffOnWaste() if piece in pieces:
-            return replace(step, edge=_as_row(step.edge))
+            return replace(step, edge=OWN_TOPS.get(step.edge, step.edge))
         case st.JoinEdges():
             return replace(step, seams=tuple(_seam(seam, pieces) for seam in step.seams))
     return step
@@ -50,12 +48,7 @@ def _step(step: Step, piece: str, pieces: set[str]) -> Step:
 
 def _seam(seam: st.SeamOf, pieces: set[str]) -> st.SeamOf:
     one, other = (
-        tuple(replace(edge, edge=_as_row(edge.edge)) if edge.piece in pieces else edge for edge in side)
+        tuple(replace(edge, edge=OWN_TOPS.get(edge.edge, edge.edge)) if edge.piece in pieces else edge for edge in side)
         for side in (seam.one, seam.other)
     )
     return st.SeamOf(one, other)
-
-
-def _as_row(edge: str) -> str:
-    """ "end left" for "shoulder left"."""
-    return f"end {part_of_edge(edge).part}" if edge in _SHOULDERS else edge

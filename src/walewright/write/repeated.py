@@ -14,7 +14,7 @@ from walewright.knit.steps import Now
 from walewright.report.said import said
 from walewright.write.filling import phrase
 from walewright.write.language import PrintedLanguage
-from walewright.write.mirrored import Hung
+from walewright.write.mirrored import WhatHangs
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
 from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hung_in, numbered, once_mirrored, units_of
@@ -35,7 +35,7 @@ class _Again:
     at: int
     steps: int
     mirrored: bool = False
-    on: Hung = ""
+    on: WhatHangs = ""
     """What is hung in place of that of the earlier section."""
 
 
@@ -45,7 +45,7 @@ class _Own:
 
     units: tuple[SaidUnit, ...]
     keys: list[int | None]
-    hung: Hung = ""
+    hung: WhatHangs = ""
     """The piece whose first row it hangs, or the edges."""
 
 
@@ -83,7 +83,7 @@ def _told(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: S
 
 
 def _references(
-    told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: Mapping[Hung, list[int | None]]
+    told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: Mapping[WhatHangs, list[int | None]]
 ) -> list[_Again]:
     """In the order of the section: the other half of what parts, and what earlier sections say of the same or, by the keys
     `of_others`, of another piece or other edges."""
@@ -111,7 +111,9 @@ def label(sentence: Sentence, language: PrintedLanguage) -> str:
 # ----------------------------------------------------------------- what is said already
 
 
-def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: Mapping[Hung, list[int | None]]) -> list[_Again]:
+def _found(
+    told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: Mapping[WhatHangs, list[int | None]]
+) -> list[_Again]:
     """The references for units `begin` to before `end`: the longest first, then what is left before and after it."""
     best: _Again | None = None
     for of, one in enumerate(earlier):
@@ -125,7 +127,7 @@ def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others:
 
 
 def _alike_but(
-    told: _Own, one: _Own, of: int, begin: int, end: int, of_others: Mapping[Hung, list[int | None]]
+    told: _Own, one: _Own, of: int, begin: int, end: int, of_others: Mapping[WhatHangs, list[int | None]]
 ) -> Iterator[_Again]:
     """Stretches that say of another piece, or of other edges, what the earlier section says of its own."""
     if one.hung in of_others and len(of_others[one.hung]) == len(told.units):

@@ -15,7 +15,7 @@ from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.listed import Going, listed, told_briefly
-from walewright.write.mirrored import Hung, along_of, along_others, hung_of, hung_on, mirrored, nothing_waiting, waits
+from walewright.write.mirrored import WhatHangs, along_of, along_others, hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.own_tops import own_tops_told
 from walewright.write.repeated import once
@@ -157,7 +157,7 @@ def _otherwise(
 ) -> tuple[Otherwise, ...]:
     """What else each section would say, in the order of the columns."""
     made: list[Otherwise] = []
-    before: list[Hung] = []
+    before: list[WhatHangs] = []
     for column in columns:
         of = _hung(column)
         others = {
@@ -170,14 +170,14 @@ def _otherwise(
     return tuple(made)
 
 
-def _hung(column: Column[StepBlock]) -> Hung:
+def _hung(column: Column[StepBlock]) -> WhatHangs:
     """What a section hangs on the needles: the first row of a piece, or edges, if they are the same in every size."""
     piece = next((hung_of(block) for block in column if block is not None), "")
     edges = {along_of(block) for block in column if block is not None}
     return piece or (edges.pop() if len(edges) == 1 else ()) or ""
 
 
-def _hung_other(block: StepBlock, other: Hung) -> StepBlock:
+def _hung_other(block: StepBlock, other: WhatHangs) -> StepBlock:
     return hung_on(block, other) if isinstance(other, str) else along_others(block, other)
 
 

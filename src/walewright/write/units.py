@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from walewright.write.mirrored import ALONG, MIRRORED, Hung
+from walewright.write.mirrored import ALONG, MIRRORED, WhatHangs
 from walewright.write.model import Paragraph, Section, Sentence
 
 
@@ -42,8 +42,8 @@ class Otherwise:
     what it would say of each other piece, or of as many other edges, of which that is said before."""
 
     halves: Halves | None = None
-    hung: Hung = ""
-    of_others: Mapping[Hung, Section] = field(default_factory=dict)
+    hung: WhatHangs = ""
+    of_others: Mapping[WhatHangs, Section] = field(default_factory=dict)
 
 
 NOTHING_ELSE = Otherwise()
@@ -73,7 +73,7 @@ def once_mirrored(units: Sequence[SaidUnit], halves: Halves | None, fewest: int)
 _ALONG = frozenset(kind.__name__ for kind in ALONG)
 
 
-def hung_in(units: Sequence[SaidUnit], hung: Hung) -> bool:
+def hung_in(units: Sequence[SaidUnit], hung: WhatHangs) -> bool:
     """Whether it is there that what is `hung` comes on the needles: all edges of several, for a reader counts them."""
     sentences = [s for unit in units for s in unit.sentences]
     if isinstance(hung, str):

@@ -43,6 +43,7 @@ _OBLIQUE = {"left": "linken", "middle": "mittleren", "right": "rechten"}
 TERMS = {
     "side": {"left": "links", "middle": "Mitte", "right": "rechts"},
     "which_part.side": _OBLIQUE,
+    "row": {"start": "erste Reihe", "end": "letzte Reihe"},
     "edge_told.row": {"start": "der ersten Reihe", "end": "der letzten Reihe"},
     "edge_told.side": _OBLIQUE,
     "cross_stitches.side": _OBLIQUE,
