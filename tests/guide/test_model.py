@@ -25,7 +25,7 @@ def test_lists_and_needles() -> None:
     assert LANGUAGE.needles("L 20", "R 18") == "L 20 to R 18"
 
 
-OWN = ("start", "end", "shoulder", "neck")
+OWN = {"start": "first row", "end": "last row", "shoulder": "shoulder", "neck": "neck"}
 AUTHORS = {"armhole_left": "armhole left", "thumb": "thumb", "waist_to_hip": "waist to hip"}
 
 
@@ -34,7 +34,7 @@ AUTHORS = {"armhole_left": "armhole left", "thumb": "thumb", "waist_to_hip": "wa
 def test_an_edge_is_called_as_its_author_called_it(name: str, part: str) -> None:
     """Its part behind it, and a blank for each stroke."""
     said = LANGUAGE.edge(f"{name} {part}".strip())
-    assert said == f"{AUTHORS.get(name, name)} {part}".strip()
+    assert said == " ".join(({**OWN, **AUTHORS}[name], part)).strip()
 
 
 NAMED = MeasureKey("width", "level", "hem")

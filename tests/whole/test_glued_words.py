@@ -28,11 +28,11 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
         "the centre of the back neck, from its left end to its right",
         "the centre of the back neck, from its right end to its left",
     ),
-    ("2nd sleeve for 1st", PULLOVER, "Join sleeve (1st) end", "Join sleeve (2nd) end"),
-    ("each sleeve for the 1st", PULLOVER, "Join sleeve (1st) end", "Join sleeve (each) end"),
+    ("2nd sleeve for 1st", PULLOVER, "Join sleeve (1st) last row", "Join sleeve (2nd) last row"),
+    ("each sleeve for the 1st", PULLOVER, "Join sleeve (1st) last row", "Join sleeve (each) last row"),
     ("then in another order", PULLOVER, "front armhole right then back armhole left", "back armhole left then front armhole right"),
     ("another armhole", PULLOVER, "front armhole right then back armhole left", "front armhole left then back armhole right"),
-    ("a sleeve from its right end", PULLOVER, "end from its left end to front", "end from its right end to front"),
+    ("a sleeve from its right end", PULLOVER, "last row from its left end to front", "last row from its right end to front"),
     ("a side from its top", PULLOVER, "Join back side left to front", "Join back side left from its top to front"),
     (
         "sides crossed",
@@ -46,7 +46,7 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
         "back side left to front side right and back side right to front side left",
         "back side left to front side right",
     ),
-    ("sewn for gathered", PULLOVER, "Join sleeve (1st) end", "Gather sleeve (1st) end"),
+    ("sewn for gathered", PULLOVER, "Join sleeve (1st) last row", "Gather sleeve (1st) last row"),
     ("more rows", PULLOVER, "row for row, 34 rows", "row for row, 36 rows"),
     ("more easing", PULLOVER, "27.7 cm to 28.1 cm", "27.7 cm to 28.1 cm, easing in up to 4 cm"),
     ("the fold behind", PULLOVER, "in front, towards you, purl sides together", "behind, away from you, knit sides together"),
@@ -62,10 +62,15 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
     (
         "a front's shoulder exchanged",
         CARDIGAN,
-        "Join back shoulder left from its left end to right front end",
-        "Join back shoulder left from its left end to left front end",
+        "Join back shoulder left from its left end to right front last row",
+        "Join back shoulder left from its left end to left front last row",
     ),
-    ("a shoulder from its other end", CARDIGAN, "to right front end from its right end", "to right front end from its left end"),
+    (
+        "a shoulder from its other end",
+        CARDIGAN,
+        "to right front last row from its right end",
+        "to right front last row from its left end",
+    ),
     ("a side of the other front", CARDIGAN, "Join back side left to right front side", "Join back side left to left front side"),
     (
         "the other front's edge",
@@ -82,7 +87,7 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
         "left thumb seam left to left mitten seam right",
     ),
     ("the next panel", PANELS, "Join panel (1st) other to panel (2nd) one", "Join panel (1st) other to panel (3rd) one"),
-    ("panels exchanged below the band", PANELS, "panel (2nd) end", "panel (3rd) end"),
+    ("panels exchanged below the band", PANELS, "last row of the panel (2nd)", "last row of the panel (3rd)"),
 )
 
 

@@ -44,7 +44,7 @@ def test_what_is_one_turn_of_the_hands_is_one_line() -> None:
     assert texts(steps) == [
         "Thread wool; carriage at tension 4. Set the row counter to 000.",
         "Cast off the sts in work from the carriage side. Break off the yarn.",
-        "Break off the yarn. Knit 8 rows of waste yarn over the sts in work and take them off the bed (end).",
+        "Break off the yarn. Knit 8 rows of waste yarn over the sts in work and take them off the bed (last row).",
         "Return the needles held at the left to work. Knit 1 row.",
     ]
 

@@ -13,7 +13,7 @@ from walewright.figures.measures import name_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import edge_said
 from walewright.report.said import Fact, Said, said
-from walewright.trade.edge_names import is_top, part_of_edge
+from walewright.trade.edge_names import OWN_TOPS, is_top, part_of_edge
 from walewright.trade.joins import JoinWay
 
 
@@ -152,19 +152,21 @@ def _way(design: Design, join: int, found: Sequence[_Sides]) -> JoinWay | Litera
 
 def _edges_told(design: Design, key: tuple[str, str, int], found: Sequence[_Sides]) -> Said:
     """What is joined, by its edges; without ends of strips, which are sewn on with them."""
-    one, other = (_by_edge(design, _of_side(found, at)) for at in (0, -1))
+    itself = len({edge.place.owner for at in (0, -1) for edge in _of_side(found, at)}) == 1
+    one, other = (_by_edge(design, _of_side(found, at), itself) for at in (0, -1))
     way: JoinWay | Literal["open"] = _way(design, key[2], found) if key[0] == "seam" else "sewn"
     if len(found[0]) < 2:
         return said("joined/drawn-up", piece=one)
     return said("joined/edges", one=one, other=other, way=way)
 
 
-def _by_edge(design: Design, edges: Sequence[JoinedEdge]) -> tuple[Said, ...]:
-    """ "back side" where both sides are meant, else "back side left"."""
+def _by_edge(design: Design, edges: Sequence[JoinedEdge], itself: bool) -> tuple[Said, ...]:
+    """ "back side" where both sides are meant, else "back side left"; `itself`: the edges meet edges of their own piece."""
     places = [e.place for e in edges if design.strip(e.place.owner, e.place.edge) is None] or [e.place for e in edges]
     parts: dict[tuple[str, str], dict[str, None]] = {}
     for place in places:
-        parts.setdefault((place.owner, part_of_edge(place.edge).name), {})[place.edge] = None
+        edge = OWN_TOPS.get(place.edge, place.edge) if itself else place.edge
+        parts.setdefault((place.owner, part_of_edge(edge).name), {})[edge] = None
     told = ((owner, edge_said(next(iter(of)) if len(of) == 1 else name)) for (owner, name), of in parts.items())
     return tuple(said("joined/edge", piece=name_of(owner), edge=edge) for owner, edge in told)
 

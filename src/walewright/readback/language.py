@@ -71,4 +71,11 @@ class ReadLanguage:
 
     def edge(self, words: str) -> str:
         """An edge as all stages have it."""
-        return " ".join(self.edges.get(word, word) for word in words.split(" "))
+        told, names = words.split(" "), list[str]()
+        while told:
+            # Two words may be one name: "first row".
+            many = 2 if " ".join(told[:2]) in self.edges else 1
+            words = " ".join(told[:many])
+            names.append(self.edges.get(words, words))
+            del told[:many]
+        return " ".join(names)

@@ -136,8 +136,17 @@ class ReadRules(ReadTokens):
         names = sum(isinstance(c, str) for c in children)
         return Several(tuple(children) if names > 2 else ("whole", *children))
 
+    def again_along(self, children: list[Any]) -> ReadPhrase:
+        """Each edge by itself, as many as there are lines that hang one."""
+        edges = (ReadPhrase("edge_told", c.arguments) if isinstance(c, Several) else c for c in children)
+        return ReadPhrase("again_along", tuple(edges))
+
     def shoulder_told(self, children: list[Any]) -> Several:
         return Several((*children, "shoulder"))
+
+    def row_told(self, children: list[Any]) -> Several:
+        row, *piece = children
+        return Several(("whole", *piece, row))
 
     def upper_told(self, children: list[Any]) -> Several:
         opening, *piece = children
@@ -234,8 +243,10 @@ class ReadRules(ReadTokens):
         return (children[0],), (), ("", "")
 
     def side(self, children: list[Any]) -> tuple[SeamEdgesRead, str]:
-        edges = tuple(c for c in children if isinstance(c, tuple))
-        return edges, next((c for c in children if isinstance(c, str)), "")
+        edges: list[tuple[str, str, int]] = []
+        for piece, name, copy in (c for c in children if isinstance(c, tuple)):
+            edges.append((piece, name, copy) if piece else (edges[-1][0], name, edges[-1][2]))
+        return tuple(edges), next((c for c in children if isinstance(c, str)), "")
 
     def strips(self, children: list[Any]) -> ReadStrips:
         return ReadStrips(tuple(name for name, _ in children), tuple(rows for _, rows in children))
@@ -252,5 +263,10 @@ class ReadRules(ReadTokens):
         piece, *copy, name = children
         return piece, name, copy[0] if copy else 0
 
+    def same_piece(self, children: list[Any]) -> tuple[str, str, int]:
+        return "", children[0], 0
+
     def edge_name(self, children: list[Any]) -> str:
-        return " ".join(children)
+        """A part of the last row is what is called so beside an opening that goes up to it."""
+        row, *part = children
+        return " ".join(("shoulder" if row == "end" and part else row, *part))

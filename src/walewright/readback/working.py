@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 
 from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
@@ -16,8 +16,10 @@ MOST_PHRASES = 100_000
 
 Obey = Callable[[ReadPhrase], None]
 ReadAs = Callable[[ReadPhrase], ReadPhrase]
+SaidInstead = Mapping[int, tuple[ReadSaid, ...]]
+"""What lines, by where they begin, say otherwise than they are printed."""
 
-_AGAIN = ("again", "again_mirrored", "again_on")
+_AGAIN = ("again", "again_mirrored", "again_on", "again_along")
 """Phrases that refer to steps said above."""
 
 
@@ -30,6 +32,7 @@ class SectionAtWork:
         self._done = 0
         self._together: Shapings | None = None
         self._read: ReadAs = _as_it_is
+        self._instead: SaidInstead = {}
 
     def all_of_it(self, before: Sequence[PrintedSection]) -> None:
         """Do what the section says; `before` are those that stand earlier in the text. Raises `Contradiction`."""
@@ -51,6 +54,8 @@ class SectionAtWork:
         if phrase.kind == "again_mirrored":
             return self._other_half(phrase, line), mirrored
         lines = referred(phrase, line, before, self._said)
+        if phrase.kind == "again_along":
+            self._instead = _along(phrase, lines, self._said)
         return lines, _on(phrase, lines, self._said) if phrase.kind == "again_on" else _as_it_is
 
     def _passed_by(self, line: PrintedLine) -> bool:
@@ -66,12 +71,12 @@ class SectionAtWork:
         self._read = read
         for one in lines:
             if not self._passed_by(one):
-                self._line(_told(one, self._said), line)
-        self._read = _as_it_is
+                self._line(self._instead.get(one.start) or _told(one, self._said), line)
+        self._read, self._instead = _as_it_is, {}
         self._close()
         self.start, self.end = line.start, line.end
         for now in phrase.arguments:
-            if isinstance(now, ReadPhrase) and not _skipped(now, self._size):
+            if isinstance(now, ReadPhrase) and now.kind != "edge_told" and not _skipped(now, self._size):
                 self._obey(ReadPhrase(f"{now.kind}_reached", now.arguments))
 
     def _line(self, told: tuple[ReadSaid, ...], line: PrintedLine) -> None:
@@ -180,6 +185,31 @@ def _on(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> 
         return ReadPhrase(told.kind, (*told.arguments[:-1], piece)) if told.kind == "rehang_start" else told
 
     return read
+
+
+def _along(phrase: ReadPhrase, lines: tuple[PrintedLine, ...], said: LinesSaid) -> SaidInstead:
+    """What lines say that hang an edge, each with the next of those named in its place. Raises `Contradiction` where another number
+    of edges is hung."""
+    edges = [a for a in phrase.arguments if isinstance(a, ReadPhrase) and a.kind == "edge_told"]
+    told_there = ((line, _told(line, said)) for line in lines if not is_note(line, said.language))
+    hanging = [(line, told) for line, told in told_there if any(map(_hangs, told))]
+    there = sum(_hangs(one) for _, told in hanging for one in told)
+    if there != len(edges):
+        raise Contradiction("contradiction/edges-hung", named=len(edges), there=there)
+    others = iter(edges)
+    return {line.start: tuple(_with_edge(one, next(others)) if _hangs(one) else one for one in told) for line, told in hanging}
+
+
+def _hangs(one: ReadSaid) -> bool:
+    return isinstance(one, ReadPhrase) and one.kind in ("pick_up_along", "hang_to_link")
+
+
+def _with_edge(told: ReadSaid, edge: ReadPhrase) -> ReadPhrase:
+    assert isinstance(told, ReadPhrase)
+    facing, stitches, _, _, *rest = told.arguments
+    # Which copy of the piece stands before the edge, where it is told.
+    after = rest[2:] if isinstance(rest[0], int) else rest[1:]
+    return ReadPhrase(told.kind, (facing, stitches, *edge.arguments, *after))
 
 
 def _refers_on(line: PrintedLine, said: LinesSaid) -> bool:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.figures.garment import cover
+from walewright.figures.garment import cover, middle_size
+from walewright.figures.hung import band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
@@ -19,10 +20,11 @@ from walewright.sheet.joins import with_joins
 from walewright.sheet.legends import schematics
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
-from walewright.sheet.parts import parts
+from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.shared import shared
+from walewright.solve.model import Counts
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
@@ -97,7 +99,8 @@ def _sections(
     guide: Guide, pattern: ProvenPattern, options: PageOptions, pieces: tuple[MeasuredPiece, ...]
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    drawings = schematics(guide, pattern.design, pieces, pattern.counts, options.units)
+    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units)
+    drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts)}
     bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
     return with_joins(guide, pattern, pieces, bare)
 
@@ -113,6 +116,13 @@ def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str
 
 def _texts(design: Design, key: str) -> tuple[str, ...]:
     return tuple(text for at, text in design.texts if at == key)
+
+
+def _bands_hung(guide: Guide, design: Design, counts: Counts) -> Drawings:
+    bands = (
+        (band.name, band_hung(guide, band.name, band.pick_ups)) for band in design.at(middle_size(counts)).of(counts.sizes).bands
+    )
+    return {name: (hung, None) for name, hung in bands if hung is not None}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:

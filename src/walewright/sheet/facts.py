@@ -41,7 +41,7 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
         yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes], drawn)
     for band in design.bands:
         if band.name == section.name:
-            yield Fact(guide.say("fact/along"), _edges(guide, band.along))
+            yield _hung(guide, counts, band.name) if drawn else Fact(guide.say("fact/along"), _edges(guide, band.along))
             if band.picked is not None:
                 yield _fact(guide, "picked-up", "stitches-to-rows", stitches=band.picked[0], rows=band.picked[1])
             yield from _holes(guide, [next(b for b in g.bands if b.name == band.name) for g in counts.sizes])
@@ -78,6 +78,13 @@ def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece], 
         yield Fact(guide.say("fact/repeated"), *guide.figured("fact/repeats", rows=rows, times=times))
     if piece.end_way == "gathered":
         yield _fact(guide, "end", "drawn-up")
+
+
+def _hung(guide: Guide, counts: Counts, band: str) -> Fact:
+    """How the band hangs whose edges its drawing names."""
+    picked = next(b for b in counts.sizes[0].bands if b.name == band).pick_ups
+    rows = any(pick.left_end in ("bottom", "top") for pick in picked)
+    return Fact(guide.say("fact/on-needles"), sentence(guide.say("fact/hung", side=picked[0].facing, arrows=rows)))
 
 
 def _edges(guide: Guide, edges: Sequence[EdgeName]) -> str:

@@ -5,7 +5,7 @@ An author's names have no blanks. Whoever has to know the part asks here; bed an
 
 from __future__ import annotations
 
-from collections.abc import Container
+from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from typing import Literal, get_args
 
@@ -18,6 +18,9 @@ OWN_EDGES: tuple[OwnEdge, ...] = get_args(OwnEdge)
 
 TOPS = ("end", "shoulder")
 """The last row of a piece, and what is called so of one that is parted to its top."""
+
+OWN_TOPS: Mapping[str, str] = {"shoulder left": "end left", "shoulder right": "end right"}
+"""What a shoulder is told as that is joined to another one of its own piece, and so is none: a part of the last row."""
 
 _BETWEEN = "shoulder "
 """Before the number of a part of the last row that lies between two openings."""
@@ -85,3 +88,12 @@ def part_of_edge(edge: str) -> PartOfEdge:
         if head and tail == part:
             return PartOfEdge(head, part)
     return PartOfEdge(edge.removesuffix(UPPER), upper=True) if edge.endswith(UPPER) else PartOfEdge(edge)
+
+
+def worded_edge(words: str, others: Mapping[str, str]) -> str:
+    """An edge's name with each of its words, or two that stand together there, as one of the `others` has them."""
+    first, _, rest = words.partition(" ")
+    second, _, after = rest.partition(" ")
+    both = f"{first} {second}"
+    told, left = (others[both], after) if second and both in others else (others.get(first, first), rest)
+    return f"{told} {worded_edge(left, others)}" if left else told

@@ -30,10 +30,14 @@ def _side(edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Pa
 
 
 def _edges(edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Part]:
-    return between(language.sentences["then"], (_edge(edge, language) for edge in edges))
+    """A piece that has several edges there one after the other is named once."""
+    before = (None, *edges)
+    return between(language.sentences["then"], (_edge(edge, other, language) for edge, other in zip(edges, before, strict=False)))
 
 
-def _edge(edge: EdgeInSeam, language: PrintedLanguage) -> Iterator[Part]:
+def _edge(edge: EdgeInSeam, before: EdgeInSeam | None, language: PrintedLanguage) -> Iterator[Part]:
+    if before is not None and (before.piece, before.copy) == (edge.piece, edge.copy):
+        return filled("edge/same", language, edge=edge.edge)
     copy = tuple(filled("of_copy", language, copy=copy_word(edge.copy, language))) if edge.copy else ()
     return filled("edge", language, piece=edge.piece, copy=copy, edge=edge.edge)
 

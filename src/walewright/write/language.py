@@ -12,6 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.report import wording
+from walewright.trade.edge_names import worded_edge
 from walewright.write.model import Abbreviation
 
 PLATE = "/plate"
@@ -87,4 +88,4 @@ class PrintedLanguage:
 
     def edge(self, name: str) -> str:
         """An edge's name as words: the name that its author gave it, or the language's own, and which part of it."""
-        return " ".join(self.edges.get(part, part) for part in name.split(" "))
+        return worded_edge(name, self.edges)

@@ -1,4 +1,4 @@
-"""What steps would say otherwise: of the other half beside an opening, left and right changed, and of another piece.
+"""What steps would say otherwise: of the other half beside an opening, left and right changed, and of another piece or edge.
 
 Two halves are compared as they are printed: what the steps of a section would say mirrored, beside what they say. What waits is no
 part of it: while the first half is knitted the other waits, and while that is knitted nothing does.
@@ -6,7 +6,7 @@ part of it: while the first half is knitted the other waits, and while that is k
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import fields, replace
 from typing import Any
 
@@ -58,6 +58,36 @@ def hung_on(block: StepBlock, piece: str) -> StepBlock:
         for title, steps in block.paragraphs
     )
     return replace(block, paragraphs=tuple(told))
+
+
+WhatHangs = str | tuple[st.PickUpAlong, ...]
+"""What a block hangs: the first row of a piece, by its name; or edges of pieces, one a line, nothing else told of them."""
+
+
+def along_of(block: StepBlock) -> tuple[st.PickUpAlong, ...]:
+    """The edges that the block hangs or picks up, in the order of its steps."""
+    return tuple(_edge_alone(s) for _, steps in block.paragraphs for s in steps if isinstance(s, ALONG))
+
+
+def along_others(block: StepBlock, edges: Sequence[st.PickUpAlong]) -> StepBlock:
+    """The block with as many other `edges` in the place of its own."""
+    others = iter(edges)
+
+    def other(step: Step) -> Step:
+        if not isinstance(step, ALONG):
+            return step
+        edge = next(others)
+        return replace(step, piece=edge.piece, edge=edge.edge, part=edge.part, copy=edge.copy)
+
+    return replace(block, paragraphs=tuple((title, tuple(other(s) for s in steps)) for title, steps in block.paragraphs))
+
+
+ALONG = (st.PickUpAlong, st.HangToLink)
+"""Kinds of steps that name an edge of a piece."""
+
+
+def _edge_alone(step: st.PickUpAlong | st.HangToLink) -> st.PickUpAlong:
+    return st.PickUpAlong(step.piece, step.edge, step.part, stitches=0, first=0, last=0, facing="purl", left_end="", copy=step.copy)
 
 
 def _every(block: StepBlock, change: bool) -> StepBlock:

@@ -14,10 +14,11 @@ from walewright.knit.steps import Now
 from walewright.report.said import said
 from walewright.write.filling import phrase
 from walewright.write.language import PrintedLanguage
+from walewright.write.mirrored import WhatHangs
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
-from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hangs, numbered, once_mirrored, units_of
-from walewright.write.words import check
+from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hung_in, numbered, once_mirrored, units_of
+from walewright.write.words import check, edges_hung
 
 FEWEST = 3
 """Steps from which on it is easier to look them up than to read them again."""
@@ -34,8 +35,8 @@ class _Again:
     at: int
     steps: int
     mirrored: bool = False
-    on: str = ""
-    """The piece that is hung in place of the one of the earlier section."""
+    on: WhatHangs = ""
+    """What is hung in place of that of the earlier section."""
 
 
 @dataclass(slots=True)
@@ -44,8 +45,8 @@ class _Own:
 
     units: tuple[SaidUnit, ...]
     keys: list[int | None]
-    piece: str = ""
-    """The piece whose first row it hangs."""
+    hung: WhatHangs = ""
+    """The piece whose first row it hangs, or the edges."""
 
 
 def once(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: Sequence[Otherwise] = ()) -> tuple[Section, ...]:
@@ -65,9 +66,9 @@ def _told(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: S
     made: list[Section] = []
     for section, other in zip(map(numbered, sections), otherwise, strict=True):
         units = tuple(units_of(section))
-        told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.piece)
+        told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.hung)
         of_others = {
-            piece: [known.get(unit.key) for unit in units_of(numbered(said_so))] for piece, said_so in other.of_others.items()
+            hung: [known.get(unit.key) for unit in units_of(numbered(said_so))] for hung, said_so in other.of_others.items()
         }
         found = [] if section.joining else _references(told, own, other.halves, of_others)
         for again in found:
@@ -82,10 +83,10 @@ def _told(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: S
 
 
 def _references(
-    told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: Mapping[str, list[int | None]]
+    told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: Mapping[WhatHangs, list[int | None]]
 ) -> list[_Again]:
     """In the order of the section: the other half of what parts, and what earlier sections say of the same or, by the keys
-    `of_others`, of another piece."""
+    `of_others`, of another piece or other edges."""
     found: list[_Again] = []
     free = list(told.keys)
     for begin, end, at in once_mirrored(told.units, halves, FEWEST):
@@ -93,7 +94,7 @@ def _references(
         found.append(_Again(begin, end, len(earlier), at, steps, mirrored=True))
         for number in (*range(begin, end), *range(at, at + end - begin)):
             free[number] = None
-    found += _found(_Own(told.units, free, told.piece), earlier, 0, len(free), of_others)
+    found += _found(_Own(told.units, free, told.hung), earlier, 0, len(free), of_others)
     return sorted(found, key=lambda again: again.begin)
 
 
@@ -110,7 +111,9 @@ def label(sentence: Sentence, language: PrintedLanguage) -> str:
 # ----------------------------------------------------------------- what is said already
 
 
-def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: Mapping[str, list[int | None]]) -> list[_Again]:
+def _found(
+    told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: Mapping[WhatHangs, list[int | None]]
+) -> list[_Again]:
     """The references for units `begin` to before `end`: the longest first, then what is left before and after it."""
     best: _Again | None = None
     for of, one in enumerate(earlier):
@@ -123,13 +126,15 @@ def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others:
     return [best, *before, *after]
 
 
-def _alike_but(told: _Own, one: _Own, of: int, begin: int, end: int, of_others: Mapping[str, list[int | None]]) -> Iterator[_Again]:
-    """Stretches that say of another piece what the earlier section says of its own."""
-    if one.piece in of_others and len(of_others[one.piece]) == len(told.units):
-        keys = of_others[one.piece]
+def _alike_but(
+    told: _Own, one: _Own, of: int, begin: int, end: int, of_others: Mapping[WhatHangs, list[int | None]]
+) -> Iterator[_Again]:
+    """Stretches that say of another piece, or of other edges, what the earlier section says of its own."""
+    if one.hung in of_others and len(of_others[one.hung]) == len(told.units):
+        keys = of_others[one.hung]
         for again in _alike(_Own(told.units, keys), one, of, begin, end):
-            if any(hangs(unit) for unit in told.units[again.begin : again.end]):
-                yield replace(again, on=told.piece)
+            if hung_in(told.units[again.begin : again.end], told.hung):
+                yield replace(again, on=told.hung)
 
 
 def _alike(told: _Own, one: _Own, of: int, begin: int, end: int) -> Iterator[_Again]:
@@ -211,6 +216,10 @@ def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again,
     name = Run(of.called, "section")
     if again.mirrored:
         words = capital(phrase("again/mirrored", language, first=str(begin), last=str(end)))
+    elif isinstance(again.on, tuple):
+        key = "again/link/edges" if of.link else "again/edges"
+        edges = tuple(edges_hung(again.on, language))
+        words = capital(phrase(key, language, section=(name,), first=str(begin), last=str(end), edges=edges))
     elif again.on:
         words = capital(phrase("again/on", language, section=(name,), first=str(begin), last=str(end), piece=again.on))
     else:

@@ -17,8 +17,9 @@ from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
 from walewright.write.listed import Columns, Going, listed, told_briefly
-from walewright.write.mirrored import hung_of, hung_on, mirrored, nothing_waiting, waits
+from walewright.write.mirrored import WhatHangs, along_of, along_others, hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
+from walewright.write.own_tops import own_tops_told
 from walewright.write.repeated import once
 from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
 from walewright.write.row_order import TitlesAtOnce, crowds, in_row_order
@@ -47,7 +48,7 @@ def write(
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
     language = language.on_plates() if plans[0].plates else language
-    aligned = align([p.blocks for p in plans], lambda block: block.name)
+    aligned = align([p.blocks for p in own_tops_told(plans)], lambda block: block.name)
     drawn = ChartsWorked({chart.name: chart for chart in charts}, _by_name(plans, columns))
     told = tuple(_section(column, drawn, language) for column in aligned)
     sections = once(told, language, _otherwise(aligned, drawn, language))
@@ -181,17 +182,28 @@ def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
 def _otherwise(columns: Sequence[Column[StepBlock]], drawn: ChartsWorked, language: PrintedLanguage) -> tuple[Otherwise, ...]:
     """What else each section would say, in the order of the columns."""
     made: list[Otherwise] = []
-    pieces: list[str] = []
+    before: list[WhatHangs] = []
     for column in columns:
-        of = next((hung_of(block) for block in column if block is not None), "")
+        of = _hung(column)
         others = {
-            other: _section(tuple(None if b is None else hung_on(b, other) for b in column), drawn, language)
-            for other in dict.fromkeys(pieces)
-            if of and other != of
+            other: _section(tuple(None if b is None else _hung_other(b, other) for b in column), drawn, language)
+            for other in dict.fromkeys(before)
+            if other != of and isinstance(other, str) == isinstance(of, str) and (isinstance(of, str) or len(of) == len(other))
         }
-        made.append(Otherwise(_halves(column, drawn, language), of, others))
-        pieces += [of] if of else []
+        made.append(Otherwise(_halves(column, drawn, language), of, others if of else {}))
+        before += [of] if of else []
     return tuple(made)
+
+
+def _hung(column: Column[StepBlock]) -> WhatHangs:
+    """What a section hangs on the needles: the first row of a piece, or edges, if they are the same in every size."""
+    piece = next((hung_of(block) for block in column if block is not None), "")
+    edges = {along_of(block) for block in column if block is not None}
+    return piece or (edges.pop() if len(edges) == 1 else ()) or ""
+
+
+def _hung_other(block: StepBlock, other: WhatHangs) -> StepBlock:
+    return hung_on(block, other) if isinstance(other, str) else along_others(block, other)
 
 
 def _halves(column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLanguage) -> Halves | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from walewright.write.mirrored import MIRRORED
+from walewright.write.mirrored import ALONG, MIRRORED, WhatHangs
 from walewright.write.model import Paragraph, Section, Sentence
 
 
@@ -38,12 +38,12 @@ class Halves:
 
 @dataclass(frozen=True, slots=True)
 class Otherwise:
-    """What else a section would say: the `halves` of one that parts; of one that hangs the first row of a `piece`, what it would
-    say of each of the other pieces of which that is said before."""
+    """What else a section would say: the `halves` of one that parts; of one that has `hung` the first row of a piece, or edges,
+    what it would say of each other piece, or of as many other edges, of which that is said before."""
 
     halves: Halves | None = None
-    piece: str = ""
-    of_others: Mapping[str, Section] = field(default_factory=dict)
+    hung: WhatHangs = ""
+    of_others: Mapping[WhatHangs, Section] = field(default_factory=dict)
 
 
 NOTHING_ELSE = Otherwise()
@@ -70,9 +70,15 @@ def once_mirrored(units: Sequence[SaidUnit], halves: Halves | None, fewest: int)
         yield begin, end, at
 
 
-def hangs(unit: SaidUnit) -> bool:
-    """Whether the first row of a piece is hung on needles."""
-    return any("RehangStart" in s.kinds for s in unit.sentences)
+_ALONG = frozenset(kind.__name__ for kind in ALONG)
+
+
+def hung_in(units: Sequence[SaidUnit], hung: WhatHangs) -> bool:
+    """Whether it is there that what is `hung` comes on the needles: all edges of several, for a reader counts them."""
+    sentences = [s for unit in units for s in unit.sentences]
+    if isinstance(hung, str):
+        return any("RehangStart" in s.kinds for s in sentences)
+    return sum(bool(_ALONG & set(s.kinds)) for s in sentences) == len(hung)
 
 
 def _pairs(

@@ -7,7 +7,7 @@ A phrase is made of one column of the alignment (the same step in every size tha
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
@@ -198,10 +198,18 @@ def _edge_told(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     edge, part = said.any.edge, said.any.part
     if edge == "shoulder" and part in ("left", "right"):
         return list(filled("edge_told/shoulder", language, said, PARTS, side=part))
+    if edge in ("start", "end") and part == "whole":
+        return list(filled("edge_told/row", language, said, PARTS, row=edge))
     opening, _, upper = edge.rpartition(" ")
     if upper == "upper" and opening and part == "whole":
         return list(filled("edge_told/upper", language, said, PARTS, opening=language.edge(opening)))
     return list(filled("edge_told", language, said, PARTS))
+
+
+def edges_hung(edges: Iterable[st.PickUpAlong], language: PrintedLanguage) -> Iterator[Part]:
+    """The edges along which something is hung, one after the other."""
+    told = (filled("again/edge", language, StepSaid((edge,), (0,)), PARTS) for edge in edges)
+    return between(language.sentences["again/then"], told)
 
 
 def _text(said: StepSaid, language: PrintedLanguage) -> list[Part]:

@@ -9,6 +9,7 @@ DRAWINGS = {
     "drawing/making-up": "The pieces of {title}{size:? in size {size}} opened out, wrong side up, with the numbers of "
     "the joins: {told}",
     "drawing/schematic": "Schematic of the {piece}{size:? in size {size}}: {told}.",
+    "drawing/hung": "{band} on its needles, from the left to the right: {edges:/; }",
     "drawing/measured": "{what} {cm} centimetres",
     "drawing/measured-st": "{what} {cm} centimetres, {count} stitches",
     "drawing/measured-rows": "{what} {cm} centimetres, {count} rows",

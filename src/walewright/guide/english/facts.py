@@ -9,6 +9,8 @@ FACTS = {
     "fact/make": "Make",
     "fact/alike": "{count} alike: one box to tick for each",
     "fact/along": "Along",
+    "fact/on-needles": "Needles",
+    "fact/hung": "{side:term} side towards you{arrows:?; an arrow goes up the rows of its edge}",
     "fact/picked-up": "Picked up",
     "fact/stitches-to-rows": "{stitches} {stitches:=stitch|stitches} to {rows} {rows:=row|rows}",
     "fact/begun-on": "Begun on",

@@ -126,8 +126,8 @@ TABLES = {
     "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",
     "credit/of": "{rows}. {credit}.",
     # Edges and joins.
-    "edge/start": "start",
-    "edge/end": "end",
+    "edge/start": "first row",
+    "edge/end": "last row",
     "edge/shoulder": "shoulder",
     "edge/neck": "neck",
     "edge/of-left": "{edge} left",

@@ -9,6 +9,7 @@ DRAWINGS = {
     "drawing/making-up": "Die Teile von {title}{size:? in Größe {size}} ausgebreitet, Innenseite oben, mit den Nummern der"
     " Verbindungen: {told}",
     "drawing/schematic": "Schnittzeichnung von {piece}{size:? in Größe {size}}: {told}.",
+    "drawing/hung": "{band} auf den Nadeln, von links nach rechts: {edges:/; }",
     "drawing/measured": "{what} {cm} Zentimeter",
     "drawing/measured-st": "{what} {cm} Zentimeter, {count} Maschen",
     "drawing/measured-rows": "{what} {cm} Zentimeter, {count} Reihen",

@@ -9,6 +9,8 @@ FACTS = {
     "fact/make": "Stück",
     "fact/alike": "{count} gleiche: ein Kästchen zum Abhaken für jedes",
     "fact/along": "Entlang",
+    "fact/on-needles": "Nadeln",
+    "fact/hung": "{side:term} Maschenseite zu Ihnen{arrows:?; ein Pfeil zeigt an seiner Kante die Reihen hinauf}",
     "fact/picked-up": "Aufgefasst",
     "fact/stitches-to-rows": "{stitches} {stitches:=Masche|Maschen} auf {rows} {rows:=Reihe|Reihen}",
     "fact/begun-on": "Begonnen auf",

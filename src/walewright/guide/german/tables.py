@@ -124,8 +124,8 @@ TABLES = {
     "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",
     "credit/of": "{rows}. {credit}.",
     # Edges and joins.
-    "edge/start": "Anfang",
-    "edge/end": "Ende",
+    "edge/start": "erste Reihe",
+    "edge/end": "letzte Reihe",
     "edge/shoulder": "Schulter",
     "edge/neck": "Halsausschnitt",
     "edge/of-left": "{edge} links",

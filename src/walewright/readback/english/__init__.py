@@ -29,4 +29,6 @@ LAYOUT = PageLayout(
     ),
 )
 
-LANGUAGE = ReadLanguage("english", "english", LAYOUT, left="L", right="R", carriage=("COL", "COR"))
+EDGES = {"first row": "start", "last row": "end"}
+
+LANGUAGE = ReadLanguage("english", "english", LAYOUT, left="L", right="R", carriage=("COL", "COR"), edges=EDGES)

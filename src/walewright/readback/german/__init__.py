@@ -28,16 +28,16 @@ LAYOUT = PageLayout(
 )
 
 EDGES = {
-    "Anfang": "start",
-    "Ende": "end",
+    "erste Reihe": "start",
+    "letzte Reihe": "end",
+    "erstes Ende": "first end",
+    "letztes Ende": "last end",
     "Schulter": "shoulder",
     "Halsausschnitt": "neck",
     "links": "left",
     "rechts": "right",
     "Mitte": "centre",
     "oben": "upper",
-    "erstes": "first",
-    "letztes": "last",
 }
 
 LANGUAGE = ReadLanguage(

@@ -81,6 +81,7 @@ PHRASES: dict[str, str] = {
     "contradiction/step-among-joins": "only joins and notes stand under a heading of joining",
     "contradiction/steps-of-section": "the {section} has no steps {first} to {last}",
     "contradiction/steps-refer-on": "steps {first} to {last} of the {section} refer to others themselves",
+    "contradiction/edges-hung": "{named:edge|edges} named here, and the steps that are referred to hang {there}",
     "contradiction/nothing-hung": "the steps that are referred to hang no first row of a piece",
     "contradiction/no-other-half": "these steps cannot be worked mirrored",
     "contradiction/steps-referred-to": "this is {wanted} steps, and {there} are referred to",

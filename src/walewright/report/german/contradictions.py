@@ -81,6 +81,7 @@ PHRASES: dict[str, str] = {
     "contradiction/step-among-joins": "unter einer Überschrift zum Verbinden stehen nur Verbindungen und Hinweise",
     "contradiction/steps-of-section": "der Abschnitt {section} hat keine Schritte {first} bis {last}",
     "contradiction/steps-refer-on": "die Schritte {first} bis {last} von {section} verweisen selbst auf andere",
+    "contradiction/edges-hung": "{named:Kante|Kanten} hier genannt, und die Schritte, auf die verwiesen wird, hängen {there} ein",
     "contradiction/nothing-hung": "die Schritte, auf die verwiesen wird, hängen keine erste Reihe eines Teils ein",
     "contradiction/no-other-half": "diese Schritte lassen sich nicht gespiegelt arbeiten",
     "contradiction/steps-referred-to": "das sind {wanted} Schritte, und verwiesen wird auf {there}",

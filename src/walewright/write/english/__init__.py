@@ -36,6 +36,7 @@ NOUNS = {
 }
 
 TERMS = {
+    "row": {"start": "first row", "end": "last row"},
     "side": {"left": "left", "middle": "middle", "right": "right"},
     "ends": {"both ends": "both ends", "left end": "the left end", "right end": "the right end"},
     "where": {"outer": "outer", "inner": "inner", "left": "left", "right": "right"},
@@ -60,16 +61,16 @@ TERMS = {
 }
 
 EDGES = {
-    "start": "start",
-    "end": "end",
+    "start": "first row",
+    "end": "last row",
+    "first end": "first end",
+    "last end": "last end",
     "shoulder": "shoulder",
     "neck": "neck",
     "left": "left",
     "right": "right",
     "centre": "centre",
     "upper": "upper",
-    "first": "first",
-    "last": "last",
 }
 
 

@@ -170,6 +170,7 @@ EDGINGS = {
     "stretch/stitches": " from its {lowest:ordinal} to its {high:ordinal} {ST}, counted from the left",
     "edge_told": "{part}{piece}{@copy} {edge}",
     "edge_told/shoulder": "{side} shoulder of the {piece}{@copy}",
+    "edge_told/row": "{row} of the {piece}{@copy}",
     "edge_told/upper": "cast-on edge above the {opening} of the {piece}{@copy}",
     "of_copy": " ({copy})",
     "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards,"
@@ -223,6 +224,7 @@ JOINS = {
     "side": "{edges} from its {begin}",
     "then": " then ",
     "edge": "{piece}{copy} {edge}",
+    "edge/same": "{edge}",
     "turn/own": ", each to its own, {times} {times|seam}",
     "turn/next": ", each to the next, {times} {times|seam}",
     "turn/round": ", each to the next and the last to the first, {times} {times|seam}",

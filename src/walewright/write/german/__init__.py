@@ -43,6 +43,8 @@ _OBLIQUE = {"left": "linken", "middle": "mittleren", "right": "rechten"}
 TERMS = {
     "side": {"left": "links", "middle": "Mitte", "right": "rechts"},
     "which_part.side": _OBLIQUE,
+    "row": {"start": "erste Reihe", "end": "letzte Reihe"},
+    "edge_told.row": {"start": "der ersten Reihe", "end": "der letzten Reihe"},
     "edge_told.side": _OBLIQUE,
     "cross_stitches.side": _OBLIQUE,
     "ends": {"both ends": "beidseitig je", "left end": "am linken Rand", "right end": "am rechten Rand"},
@@ -68,16 +70,16 @@ TERMS = {
 }
 
 EDGES = {
-    "start": "Anfang",
-    "end": "Ende",
+    "start": "erste Reihe",
+    "end": "letzte Reihe",
+    "first end": "erstes Ende",
+    "last end": "letztes Ende",
     "shoulder": "Schulter",
     "neck": "Halsausschnitt",
     "left": "links",
     "right": "rechts",
     "centre": "Mitte",
     "upper": "oben",
-    "first": "erstes",
-    "last": "letztes",
 }
 
 LANGUAGE = PrintedLanguage(

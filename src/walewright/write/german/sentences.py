@@ -169,6 +169,7 @@ EDGINGS = {
     "stretch/stitches": " von der {lowest:ordinal} bis zur {high:ordinal} {ST}, von links gezählt",
     "edge_told": "{part}{piece}{@copy} {edge}",
     "edge_told/shoulder": "der {side} Schulter von {piece}{@copy}",
+    "edge_told/row": "{row} von {piece}{@copy}",
     "edge_told/upper": "der Anschlagkante über {opening} von {piece}{@copy}",
     "of_copy": " ({copy})",
     "latch_rib": "ab {left:needle} und {begin:needle} nach außen jede {every:ordinal} {ST} {rows} {rows|row} tief fallen lassen und"
@@ -225,6 +226,7 @@ JOINS = {
     "side": "{edges} {begin}",
     "then": " dann ",
     "edge": "{piece}{copy} {edge}",
+    "edge/same": "{edge}",
     "turn/own": ", jedes mit dem seinen, {times} {times|seam}",
     "turn/next": ", jedes mit dem nächsten, {times} {times|seam}",
     "turn/round": ", jedes mit dem nächsten und das letzte mit dem ersten, {times} {times|seam}",
