@@ -178,6 +178,17 @@ def test_eighteen_columns_are_one_sheet_headed_by_their_needles() -> None:
     assert ones[0] < mark.x - 1.7 < ones[1]
 
 
+def test_low_rows_have_every_second_number(pattern: Make) -> None:
+    tall = chart(("." * 26,) * 6)
+    design = with_charts(pattern(1), tall, lies={}).design
+    for height, numbers in ((1.9, ["2", "4", "6"]), (2.1, ["1", "2", "3", "4", "5", "6"])):
+        (window,) = (
+            whole := Cut(2.4, height, (Window("A", 0, 0, left=0, right=26, low=0, high=6, again_left=0, again_low=0),))
+        ).sheets
+        drawn = chart_drawing.sheet(LANGUAGE, design, tall, whole, window, ())
+        assert [one.text for one in drawn.letterings if one.kind == "count" and one.anchor == "end"] == numbers
+
+
 PLAIN = chart(("....", "...."), repeat=4)
 
 

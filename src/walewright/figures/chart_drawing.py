@@ -25,6 +25,9 @@ NOTE = 4.2
 DIGIT = 1.3
 """Width of a figure of the small lettering, mm."""
 
+FIGURE = 2.0
+"""Height of a line of it, mm: in lower rows every second one has its number."""
+
 
 @dataclass(frozen=True, slots=True)
 class Centre:
@@ -223,7 +226,8 @@ def _repeat(on: _Sheet) -> None:
 
 
 def _numbers(on: _Sheet) -> None:
-    for row in on.window.rows:
+    every = 1 if on.cut.height > FIGURE else 2
+    for row in (row for row in on.window.rows if (row + 1) % every == 0):
         y = on.y(row + 0.5) + 0.75
         on.paper.letter(-1.1, y, str(row + 1), "end", kind="count")
         on.paper.letter(on.wide + 1.1, y, str(row + 1), "start", kind="count")

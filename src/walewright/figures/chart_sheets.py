@@ -84,7 +84,7 @@ def large(columns: int, rows: int, ratio: float) -> Cut:
     return replace(cut(columns, rows, ratio, _LARGE_ROOM, _DRAWN, side), scale=LARGER)
 
 
-AT_BENCH = 5.0
+AT_BENCH = 4.0
 """A cell's shorter side in a bench copy is never less, mm: a chart that goes on one sheet so is not cut for larger cells."""
 
 _BENCH_ROOM = (145.0 / LARGER, 182.0 / LARGER)
