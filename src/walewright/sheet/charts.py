@@ -150,8 +150,7 @@ def key(guide: Guide, design: Design, chart: Chart, text: ChartText | None) -> t
         yarn = yarns.yarn_named(design, cell.yarn).label if cell.yarn else ""
         named = guide.say("chart/knit-in", yarn=yarn) if cell.yarn else symbols.name(guide, cell)
         drawn = chart_drawing.key_drawing(guide, design, chart, cell)
-        standard = symbols.standard(cell) or guide.say("chart/own-drawing")
-        made.append(KeyRow(drawn, entry.symbol, sentence(named), said.get(entry.symbol, ""), standard))
+        made.append(KeyRow(drawn, entry.symbol, sentence(named), said.get(entry.symbol, "")))
     return tuple(made)
 
 

@@ -31,7 +31,6 @@ CHARTS = {
     "chart/slants-lean": "neigen sich so, wie die Masche auf dem Nadelbett umgehängt wird; auf der rechten Maschenseite ist es"
     " umgekehrt",
     "chart/knit-in": "mit {yarn} stricken",
-    "chart/own-drawing": "eigenes Zeichen",
     "chart/seen-purl": "Das Gestrick von seiner Außenseite, der linken Maschenseite, wie es vor Ihnen auf dem Nadelbett hängt."
     " Gezeichnet nach den Maschen, die das simulierte Nadelbett gemacht hat.",
     "chart/seen-knit": "Das Gestrick von seiner Außenseite, der rechten Maschenseite: umgedreht, so dass rechts ist, was auf"
