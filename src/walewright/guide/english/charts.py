@@ -24,6 +24,7 @@ CHARTS = {
     "chart/wedges": "Wedges",
     "chart/wedges-point": "above and below point at the columns between which the centre mark lies in one size or another",
     "chart/yarns": "Yarns",
+    "chart/in-colours": "each cell in the colour of its yarn, the lightest yarn bare, the others hatched: the key has them all",
     "chart/white-cells": "white cells: {yarn}, or the yarn in use; hatched cells: as the key says",
     "chart/slants": "Slants",
     "chart/slants-lean": "lean the way the loop is moved on the bed; on the knit side it is the other way round",

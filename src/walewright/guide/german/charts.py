@@ -26,6 +26,8 @@ CHARTS = {
     "chart/wedges-point": "oben und unten zeigen auf die Spalten, zwischen denen in der einen oder anderen Größe die"
     " Mittelmarkierung liegt",
     "chart/yarns": "Garne",
+    "chart/in-colours": "jedes Kästchen in der Farbe seines Garns, das hellste ohne Schraffur, die anderen schraffiert: die"
+    " Zeichenerklärung hat sie alle",
     "chart/white-cells": "weiße Kästchen: {yarn}, oder das Garn in Gebrauch; schraffierte Kästchen: wie die Zeichenerklärung sagt",
     "chart/slants": "Schrägen",
     "chart/slants-lean": "neigen sich so, wie die Masche auf dem Nadelbett umgehängt wird; auf der rechten Maschenseite ist es"
