@@ -64,13 +64,13 @@ def test_one_size_stands_on_the_drawing(pattern: Make) -> None:
     texts = [t.text for t in schematic(made, "front").letterings]
     assert "44.5 cm · 58 st" in texts
     assert [t for t in texts if t in ("29 cm", "54 rows")] == ["29 cm", "54 rows"]
-    assert legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm") is None
+    assert legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm", False) is None
 
 
 def test_many_sizes_have_letters_and_a_legend(pattern: Make) -> None:
     made = pattern(8)
     letters = {t.text for t in schematic(made, "front").letterings if t.kind == "letter"}
-    table = legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm")
+    table = legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm", True)
     assert table is not None
     rows = table.groups[0].rows
     assert letters == {row.key for row in rows}

@@ -20,7 +20,7 @@ SIDE, ENDS = 7.5, 4.4
 NOTE = 4.2
 """mm above and below for the centre mark and for words about other sheets."""
 
-DIGIT = 1.3
+DIGIT = 1.39
 """Width of a figure of the small lettering, mm."""
 
 

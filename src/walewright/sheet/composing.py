@@ -7,7 +7,7 @@ from dataclasses import replace
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import MeasuredPiece, measured, name_of
-from walewright.figures.schematic import drawing, fitting_scale
+from walewright.figures.schematic import IN_A_COLUMN, PRINTED, fitting_scale, schematic
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
@@ -24,7 +24,6 @@ from walewright.sheet.parts import Drawings, parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.shared import shared
-from walewright.solve.model import Counts
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
@@ -100,8 +99,9 @@ def _sections(
     guide: Guide, pattern: ProvenPattern, options: PageOptions, pieces: tuple[MeasuredPiece, ...]
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    drawings = _drawings(guide, pattern.design, pieces, pattern.counts, options.units)
-    bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
+    narrow = _narrow(pattern.instructions, options)
+    drawings = _drawings(guide, pattern, pieces, options.units, IN_A_COLUMN if narrow else PRINTED)
+    bare = parts(guide, pattern, drawings, narrow)
     return with_joins(guide, pattern, pieces, bare)
 
 
@@ -118,11 +118,13 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
     return tuple(text for at, text in design.texts if at == key)
 
 
-def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
-    at = design.at(middle_size(counts))
+def _drawings(guide: Guide, pattern: ProvenPattern, pieces: tuple[MeasuredPiece, ...], units: str, printed: float) -> Drawings:
+    design = pattern.design
+    at = design.at(middle_size(pattern.counts))
     scale = fitting_scale(at, pieces)
     shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
-    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
+    made = {p: schematic(guide, at, p, units, scale, printed) for p in shown}
+    return {p.piece.name: (of.drawing, legend(guide, p, design.sizes, units, of.lettered)) for p, of in made.items()}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:

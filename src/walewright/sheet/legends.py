@@ -5,19 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from walewright.figures.measures import MeasuredPiece, name_of
-from walewright.figures.schematic import labels, lettered
+from walewright.figures.schematic import labels
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 
 
-def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizesTable | None:
+def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str, lettered: bool) -> SizesTable | None:
     """The figures of the letters, or None where the drawing carries them itself."""
-    if not lettered(piece, sizes):
+    if not lettered:
         return None
     rows = tuple(
         Row(m.label(guide), tuple(_cell(guide, cm, units) for cm in m.values), key=key)
-        for (key,), m in zip(labels(guide, piece, sizes, units), piece.measures, strict=True)
+        for (key,), m in zip(labels(guide, piece, units, lettered), piece.measures, strict=True)
     )
     caption = guide.say("legend", piece=name_of(piece.piece.name), unit=guide.say(f"unit/{units}"))
     return SizesTable(caption, sizes, (RowGroup("", rows),))
