@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -131,7 +131,7 @@ def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, s
     _end_edging(paper, design, piece, put)
     striped = tuple(stripes(design, piece, shape.polygon))
     if not striped and not _patterned(piece):
-        rule(paper, "wale", shade, *_wales(shape.polygon, put))
+        rule(paper, "wale", shade, *wales(shape.polygon, put))
     show_stripes(paper, striped, put)
     show_panels(paper, design, piece, put)
     show_charted(paper, design, piece, put)
@@ -160,8 +160,9 @@ def _end_edging(paper: Paper, design: Design, piece: LaidPiece, put: Placing) ->
     finish(paper, trim, lower, upper, hatched(lower, upper, RIB))
 
 
-def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
-    """The wales of the fabric within an outline, a few of many, as fine lines from the hem up: enough to show which way it runs."""
+def wales(edge: Sequence[Point], put: Placing, bent: Callable[[list[Point]], list[Point]] | None = None) -> Iterator[str]:
+    """The wales of the fabric within an outline, a few of many, as fine lines from the hem up: enough to show which way it runs.
+    `bent`: the curve on paper of a line that `put` does not leave straight."""
     x0, x1 = min(x for x, _ in edge), max(x for x, _ in edge)
     wide = math.dist(put((x0, 0.0)), put((x1, 0.0)))
     count = max(2, round(wide / WALE))
@@ -173,7 +174,8 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
             if min(a[0], b[0]) <= x < max(a[0], b[0])
         )
         for low, high in zip(met[::2], met[1::2], strict=False):
-            yield path([put((x, low)), put((x, high))])
+            ends = [(x, low), (x, high)]
+            yield path(bent(ends) if bent else [put(p) for p in ends])
 
 
 # ----------------------------------------------------------------- sleeves
@@ -264,7 +266,7 @@ def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> Non
     lay(paper, sleeve.shade, path([put(p) for p in sleeve.shape], closed=True))
     show_stripes(paper, sleeve.striped, put)
     if sleeve.half:
-        rule(paper, "wale", sleeve.shade, *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
+        rule(paper, "wale", sleeve.shade, *wales(sleeve.half, lambda p: put(sleeve.hung(p))))
     paper.draw("outline", path([put(p) for p in sleeve.shape], closed=True))
     if sleeve.cuff is not None:
         upper, lower = ((put(a), put(b)) for a, b in sleeve.cuff)
