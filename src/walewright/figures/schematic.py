@@ -77,7 +77,7 @@ def _extent(piece: LaidPiece) -> tuple[float, float]:
 
 
 @dataclass(frozen=True, slots=True)
-class Schematic:
+class LetteredSchematic:
     """`lettered`: it carries letters, and what they stand for is to be told beside it."""
 
     drawing: Drawing
@@ -86,16 +86,16 @@ class Schematic:
 
 def schematic(
     guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, shared_scale: float, printed: float = PRINTED
-) -> Schematic:
+) -> LetteredSchematic:
     """The schematic of all sizes, its outline that of the one; `printed` mm wide at most on paper. It carries letters where
     figures could not be read there."""
     if lettered(piece, at.design.sizes):
-        return Schematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
+        return LetteredSchematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
     for figured in FIGURED:
         made = _fitted(guide, at, piece, units, shared_scale, figured=figured)
         if made.width <= WIDEST * printed / PRINTED:
-            return Schematic(made, lettered=False)
-    return Schematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
+            return LetteredSchematic(made, lettered=False)
+    return LetteredSchematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
 
 
 def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, shared_scale: float) -> Drawing:
