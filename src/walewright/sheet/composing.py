@@ -41,7 +41,6 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
     pieces = tuple(measured(design, counts, p.name) for p in design.pieces)
     sections = _sections(guide, pattern, options, pieces)
     charted = charts(guide, pattern, options.large_print)
-    by_hand = handwork(guide, design, instructions)
     texts = {at: _texts(design, at) for at in TEXTS}
     return Sheet(
         language=guide.code,
@@ -53,7 +52,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         notes=texts["note"],
         cover_facts=_cover_facts(guide, design, " ".join(texts["difficulty"])),
         cover=cover(guide, design, counts, pieces, pattern.glued),
-        contents=_contents(guide, sections, charted, bool(by_hand)),
+        contents=_contents(guide, design, sections, instructions, charted),
         sizes=size_table(guide, design, counts, pieces, fit, options.units),
         size_notes=size_notes(guide, design, fit, options.units),
         materials=supplies.yarn_table(guide, design, proof),
@@ -64,7 +63,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
         reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions), design.machine.crossing),
-        handwork=by_hand,
+        handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=_explained(guide, instructions),
         parts=sections,
@@ -159,9 +158,17 @@ LABELLED = ("designer", "copyright")
 
 
 def _contents(
-    guide: Guide, sections: tuple[SheetPart, ...], charted: tuple[ChartPart, ...], by_hand: bool
+    guide: Guide, design: Design, sections: tuple[SheetPart, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
 ) -> tuple[tuple[str, str], ...]:
-    """(anchor, heading) of everything on the sheet that has a heading of its own, as it follows."""
+    """(anchor, heading), as they follow. An edging is found behind its piece, and what is joined before a link beside it."""
+    named = {p.name for p in design.pieces} | {b.name for b in design.bands}
+    last = instructions.sections[-1]
+    listed = (
+        part
+        for part, section in zip(sections, instructions.sections, strict=True)
+        if section.name in named or (section.joining and section is last)
+    )
+    by_hand = handwork(guide, design, instructions)
     return (
         ("sizes", guide.say("page/sizes")),
         ("materials", guide.say("page/materials")),
@@ -169,7 +176,7 @@ def _contents(
         ("trouble", guide.say("page/trouble")),
         *((("by-hand", guide.say("page/work-by-hand")),) if by_hand else ()),
         *((chart.anchor, chart.title) for chart in charted),
-        *((part.anchor, part.title) for part in sections),
+        *((part.anchor, part.title) for part in listed),
         ("safety", guide.advice["safety"].title),
         ("regrade", guide.say("page/regrade")),
         ("checked", guide.say("page/checked")),
