@@ -44,7 +44,7 @@ def test_measures_of_a_body(pattern: Make) -> None:
     per_stitch, per_row = 30.8 / 40, 32.4 / 60
     assert found["Width at hem"] == pytest.approx([n * per_stitch for n in (58, 64, 70)])
     assert found["Hem to underarm"] == pytest.approx([54 * per_row] * 3)
-    assert found["Tip to top"] == pytest.approx([6 * per_row] * 3)
+    assert found["Shoulder point to top"] == pytest.approx([6 * per_row] * 3)
     assert found["Depth of neck"] == pytest.approx([16 * per_row] * 3)
     assert found["Width of neck"] == pytest.approx([n * per_stitch for n in (22, 22, 24)])
     assert found["Shoulder"] == pytest.approx([n * per_stitch for n in (18, 21, 23)])
