@@ -22,7 +22,7 @@ Said = pytest.CaptureFixture[str]
 TYPED = {"walewright", "build", "wale", "txt", "html", "out", "or", "rows", "st", "cm", "size", "tension", "measure"}
 """The program's name, its commands, and the form of what an option takes."""
 
-SIGNS = {"JIS", "cm", "mm", "RC"}
+SIGNS = {"cm", "mm", "RC"}
 """A standard, signs of measures, and what stands on every machine's counter."""
 
 

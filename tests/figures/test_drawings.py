@@ -44,7 +44,7 @@ def test_measures_of_a_body(pattern: Make) -> None:
     per_stitch, per_row = 30.8 / 40, 32.4 / 60
     assert found["Width at hem"] == pytest.approx([n * per_stitch for n in (58, 64, 70)])
     assert found["Hem to underarm"] == pytest.approx([54 * per_row] * 3)
-    assert found["Tip to top"] == pytest.approx([6 * per_row] * 3)
+    assert found["Shoulder point to top"] == pytest.approx([6 * per_row] * 3)
     assert found["Depth of neck"] == pytest.approx([16 * per_row] * 3)
     assert found["Width of neck"] == pytest.approx([n * per_stitch for n in (22, 22, 24)])
     assert found["Shoulder"] == pytest.approx([n * per_stitch for n in (18, 21, 23)])
@@ -64,13 +64,13 @@ def test_one_size_stands_on_the_drawing(pattern: Make) -> None:
     texts = [t.text for t in schematic(made, "front").letterings]
     assert "44.5 cm · 58 st" in texts
     assert [t for t in texts if t in ("29 cm", "54 rows")] == ["29 cm", "54 rows"]
-    assert legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm") is None
+    assert legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm", False) is None
 
 
 def test_many_sizes_have_letters_and_a_legend(pattern: Make) -> None:
     made = pattern(8)
     letters = {t.text for t in schematic(made, "front").letterings if t.kind == "letter"}
-    table = legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm")
+    table = legend(LANGUAGE, measured(made.design, made.counts, "front"), made.design.sizes, "cm", True)
     assert table is not None
     rows = table.groups[0].rows
     assert letters == {row.key for row in rows}

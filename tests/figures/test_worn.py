@@ -156,7 +156,7 @@ def test_a_saddle_goes_on_over_the_shoulder() -> None:
 
 
 def test_a_long_piece_that_is_all_there_is_lies_across_with_its_shorter_edge_up() -> None:
-    of = drawn("ebb")
+    of = drawn("sandbar")
     assert of.width > 2 * of.height
     (corners,) = outlines(of, "outline")
     top = [x for x, y in corners if y < 3]

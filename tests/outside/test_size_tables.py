@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import re
 from pathlib import Path
 
 import pytest
@@ -36,6 +37,12 @@ NAMES = sorted(p.stem for p in TABLES.glob("*.csv"))
 
 def off(line: dict[str, str], end: str) -> float:
     return abs(float(line[f"{end}_cm"]) - 2.54 * float(line[f"{end}_in"]))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_page_names_a_source_as_a_publication_not_by_its_address(name: str) -> None:
+    """One publisher asks to be named by its site: Craft Yarn Council's www.YarnStandards.com. Addresses stand in README.md."""
+    assert [li["source"] for li in lines(name) if re.search(r"://|\.com/|PyPI", li["source"])] == []
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -8,12 +8,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.whole.shipped_once import compiled
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.guide.english import LANGUAGE
 from walewright.guide.numbers import whole_grams
-from walewright.sheet.supplies import tensions, yarn_table
+from walewright.sheet.supplies import tensions, yarn_notes, yarn_table
 from walewright.world import shipped_text
 
 
@@ -57,3 +58,13 @@ def test_the_page_tells_garment_swatches_and_reserve(name: str) -> None:
     for tension in tensions(LANGUAGE, design, "cm"):
         weighed = re.search(r"weigh ([\d.]+) g", tension.text)
         assert weighed is None or len(weighed[1]) <= 3, tension.text
+
+
+@pytest.mark.parametrize("name", ["tidewrack", "anemone"])
+def test_the_table_has_as_much_cord_as_its_note_tells_to_cut(name: str) -> None:
+    design, _, _, proof = compiled(name).result()
+    (row,) = (row for group in yarn_table(LANGUAGE, design, proof).groups for row in group.rows if row.label == "Ravel cord")
+    (note,) = (note for note in yarn_notes(LANGUAGE, design, proof) if note.startswith("Ravel cord"))
+    told = re.search(r"one length of (\d+) \(([\d: ]+)\) cm", note)
+    assert told is not None, note
+    assert [round(float(cell.text) * 100) for cell in row.cells] == [int(cm) for cm in (told[1], *told[2].split(": "))]

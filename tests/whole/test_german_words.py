@@ -32,7 +32,7 @@ TYPED = frozenset(
     {*("build", "choose", "dial", "measure", "size", "swatch", "tension", "yarn", "bed"), *("rows", "standard", "mid", "fine")}
 )
 """Commands and options, and their values."""
-UNSEEN = re.compile(r"<(style|script|title)\b.*?</\1>|<[^>]*>|Quelle: [^<\n]*|JIS [A-Z0-9 ]+|ISO [0-9]+", re.DOTALL)
+UNSEEN = re.compile(r"<(style|script|title)\b.*?</\1>|<[^>]*>|Quelle: [^<\n]*|ISO [0-9]+", re.DOTALL)
 """What is not read on a page; and sources and standards, which are cited as they are called."""
 
 

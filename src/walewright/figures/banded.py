@@ -64,6 +64,9 @@ def _rims(garment: DrawnGarment, piece: LaidPiece, without: Container[str]) -> I
         for edge in band.along:
             if edge.piece != piece.name or edge.edge in without or split_part(edge.edge)[0] in without:
                 continue
+            if any(slot.name == edge.edge for slot in piece.sized.slots):
+                # It lies on the piece, not beside it.
+                continue
             if is_top(edge.edge) and len(band.along) > 1:
                 # On open loops it goes round a neck with others, and is drawn with that.
                 continue

@@ -22,7 +22,7 @@ SIDE, ENDS = 7.5, 4.4
 NOTE = 4.2
 """mm above and below for the centre mark and for words about other sheets."""
 
-DIGIT = 1.3
+DIGIT = 1.39
 """Width of a figure of the small lettering, mm."""
 
 FIGURE = 2.0
@@ -47,6 +47,8 @@ class _Sheet:
     paper: Paper
     needles: int | None = None
     """The slot below the first column, where the columns are headed by needles."""
+    ground: str = ""
+    """The yarn of cells that name none; empty where they stay white."""
 
     def x(self, column: float) -> float:
         return (column - self.window.first) * self.cut.width
@@ -80,11 +82,13 @@ def sheet(
     centres: tuple[Centre, ...],
     *,
     needles: int | None = None,
+    ground: str = "",
 ) -> Drawing:
     """One sheet of a chart, the purl side facing, row 1 at the bottom. Its columns are numbered; or, where slot number `needles`
-    and those to the right of it are all that knit them, headed by those needles."""
+    and those to the right of it are all that knit them, headed by those needles. `ground`: the yarn of the cells that name none,
+    where it is one and the same; they are white otherwise."""
     paper = Paper()
-    on = _Sheet(guide, design, chart, cut, window, paper, needles=needles)
+    on = _Sheet(guide, design, chart, cut, window, paper, needles=needles, ground=ground)
     _colours(on)
     paper.draw("grid", *_lines(on, lambda n: n % 5 != 0))
     paper.draw("fifth", *_lines(on, lambda n: n % 5 == 0))
@@ -109,19 +113,22 @@ def sheet(
 
 
 def _colours(on: _Sheet) -> None:
-    """The other yarns' cells: neighbours in a row are one box, filled and then hatched by a tile, so that a large chart in
-    colours stays a few bytes a cell."""
+    """The yarns' cells: neighbours in a row are one box, filled and then hatched by a tile, so that a large chart in colours
+    stays a few bytes a cell."""
+    looks = yarns.in_chart(on.design, on.chart, on.ground)
     found: dict[str, list[tuple[int, int]]] = {}
     for row, column, cell in on.cells():
-        if cell.yarn:
-            found.setdefault(cell.yarn, []).append((row, column))
+        if yarn := cell.yarn or on.ground:
+            found.setdefault(yarn, []).append((row, column))
     w, h = on.cut.width, on.cut.height
     boxes = {name: "".join(_box(on, *run) for run in _runs(cells)) for name, cells in found.items()}
     for name, data in boxes.items():
-        on.paper.draw("fill", data, colour=yarns.colour(on.design, name))
+        on.paper.draw("fill", data, colour=looks[name].colour)
     for name, data in boxes.items():
-        index = on.chart.yarns.index(name)
-        ink, pen = yarns.hatch_ink(yarns.colour(on.design, name))
+        index = looks[name].hatch
+        if index is None:
+            continue
+        ink, pen = yarns.hatch_ink(looks[name].colour)
         mark = re.sub(r"[^A-Za-z0-9]+", "-", f"hatch-{on.chart.name}-{on.window.letter}-{index + 1}")
         on.paper.tiled(Tile(mark, round(w, 4), round(h, 4), yarns.hatch(index, 0, 0, w, h), ink, pen), data)
 
@@ -330,16 +337,17 @@ KEY_CELL, KEY_WIDEST = 4.6, 22.0
 """mm, of a symbol in the key, and of all the cells of one."""
 
 
-def key_drawing(guide: Guide, design: Design, chart: Chart, cell: Cell) -> Drawing:
-    """One symbol in its cell: a cross over all its cells, a tuck over two rows."""
+def key_drawing(guide: Guide, design: Design, chart: Chart, cell: Cell, *, ground: str = "") -> Drawing:
+    """One symbol in its cell: a cross over all its cells, a tuck over two rows; `ground` as of a sheet."""
     paper, w = Paper(), min(KEY_CELL, KEY_WIDEST / (2 * cell.cross or 1))
     wide = w * (2 * cell.cross if cell.kind == "cross" else 1)
     high = w * (2 if cell.kind == "tuck" else 1)
     box = path([(0, 0), (wide, 0), (wide, high), (0, high)], closed=True)
-    if cell.yarn:
-        shade = yarns.colour(design, cell.yarn)
-        paper.draw("fill", box, colour=shade)
-        paper.draw(yarns.hatch_pen(shade), yarns.hatch(chart.yarns.index(cell.yarn), 0, 0, w, w))
+    look = yarns.in_chart(design, chart, ground).get(cell.yarn or ground)
+    if look is not None:
+        paper.draw("fill", box, colour=look.colour)
+        if look.hatch is not None:
+            paper.draw(yarns.hatch_pen(look.colour), yarns.hatch(look.hatch, 0, 0, w, w))
     lines = [path([(w * i, 0), (w * i, high)]) for i in range(1, round(wide / w))]
     lines += [path([(0, w * i), (wide, w * i)]) for i in range(1, round(high / w))]
     paper.draw("grid", *lines)
@@ -350,6 +358,6 @@ def key_drawing(guide: Guide, design: Design, chart: Chart, cell: Cell) -> Drawi
     elif data := symbols.symbol(cell.kind, 0, 0, w, w):
         paper.draw("symbol", data)
     paper.draw("fifth", box)
-    yarn = yarns.yarn_named(design, cell.yarn).label if cell.yarn else ""
+    yarn = yarns.yarn_named(design, cell.yarn or ground).label if cell.yarn or ground else ""
     named = guide.say("drawing/cell-of", yarn=yarn) if yarn else symbols.name(guide, cell)
     return paper.finished(guide.say("drawing/symbol", name=named), wide + 0.6, high + 0.6, -0.3, -0.3)

@@ -7,10 +7,13 @@ a tube as it looks when made up.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from walewright.design.model import Design
 from walewright.figures.banded import Rim, rims
 from walewright.figures.collars import collars_of
 from walewright.figures.drawn import DrawnGarment, drawn
+from walewright.figures.evened import evened
 from walewright.figures.group import group
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
@@ -42,12 +45,13 @@ def cover(
 ) -> Drawing:
     """The garment in its middle size; without what meets what (`glued`) nothing is made up but a body."""
     size = middle_size(counts)
-    garment = drawn(design, counts, pieces, size, glued.in_size(size) if glued is not None else None)
+    flat = drawn(design, counts, pieces, size, glued.in_size(size) if glued is not None else None)
+    garment = replace(flat, pieces=tuple(map(evened, flat.pieces)))
     title = guide.say("drawing/worn", title=design.title, size=garment.title_size)
     trunk = trunk_of(garment)
     if trunk is not None:
         return worn(garment, trunk, title, collars_of(garment, trunk), _edged(garment, trunk))
     across = sideways(garment)
     if across is not None:
-        return draw_sideways(design, across, title)
+        return draw_sideways(garment, across, title)
     return group(garment, guide.say("drawing/group", title=design.title, size=garment.title_size))

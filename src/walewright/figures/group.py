@@ -10,6 +10,7 @@ from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
 from walewright.design.model import Design
 from walewright.figures.banded import draw_rims, rims
+from walewright.figures.bent import Bend, bend, draw_bent, outline_of
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.model import Drawing
@@ -159,6 +160,9 @@ def _box(points: Sequence[Point]) -> tuple[float, float, float, float]:
 def _across(garment: DrawnGarment, piece: LaidPiece) -> _GroupItem:
     """A long piece that is all there is, laid across as it is worn: the shorter of its long edges up."""
     design, of, shape = garment.design, piece.of, piece.shape
+    found = bend(piece)
+    if found is not None:
+        return _crescent(piece, found)
     along = {side: sum(edge_length(of, name).cm for name in _names(piece, side)) for side in SIDES}
     # Without names no edge has a length: then they are alike.
     up = 1 if along["right"] <= along["left"] else -1
@@ -175,6 +179,16 @@ def _across(garment: DrawnGarment, piece: LaidPiece) -> _GroupItem:
         draw_piece(paper, design, piece, put)
 
     return _GroupItem(min(ys), min(xs), max(ys) - min(ys), max(xs) - min(xs), "", draw)
+
+
+def _crescent(piece: LaidPiece, found: Bend) -> _GroupItem:
+    """A piece that its short rows bend, its inner edge up."""
+    left, low, right, high = _box(outline_of(piece, found))
+
+    def draw(paper: Paper, place: Placing, scale: float) -> None:
+        draw_bent(paper, piece, found, place)
+
+    return _GroupItem(left, low, right - left, high - low, "", draw)
 
 
 def _names(piece: LaidPiece, side: str) -> Iterator[str]:

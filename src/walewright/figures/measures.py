@@ -144,9 +144,15 @@ def _rises(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         values = tuple(p.height(upper.name) - p.height(lower.name) for p in whole.laid)
         if any(value > SAME for value in values):
             rows = tuple(p.sized.row(upper.name) - p.sized.row(lower.name) for p in whole.laid)
-            named = said("measure/rise", lower=name_of(lower.name), upper=name_of(upper.name))
+            named = said("measure/rise", lower=_level(whole.piece, lower.name), upper=_level(whole.piece, upper.name))
             yield DrawnMeasure(named, "rise", (lower.name, upper.name), values, rows, "rows")
             lower = upper
+
+
+def _level(piece: Piece, name: str) -> Said | str:
+    """What a level is called: where rows begin to be held for a shoulder, that is its outer end, however the author calls it."""
+    shoulders = (w for w in piece.wedges if w.width is None)
+    return said("level/shoulder-point") if any(w.from_level == name for w in shoulders) else name_of(name)
 
 
 def _openings(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:

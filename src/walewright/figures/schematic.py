@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.outline import Point, between_tops
@@ -26,11 +27,15 @@ MARKED_BOX, LETTERED_MARKED_BOX = (84.0, 52.0), (66.0, 40.0)
 LEAST, LETTERED_LEAST = 34.0, 26.0
 """A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
-WIDEST = 83.0
-"""mm of the whole drawing. It is printed 66 mm wide at most, so that its figures are 6.5 pt high at least."""
+PRINTED, IN_A_COLUMN = 66.0, 82.0
+"""mm that a drawing is wide on paper at most: beside its legend, and in one of two columns."""
 
-FIGURED = 0.75
-"""A piece that carries figures is made no smaller than that for them."""
+WIDEST = 83.0
+"""mm of the whole drawing, where its piece need not be too small for it. It is printed 66 mm wide at most, so that its figures are
+6.5 pt high at least."""
+
+FIGURED = (0.75, 0.5)
+"""A piece that carries figures is made no smaller than that for them; than the second where they could not be read otherwise."""
 
 ROUNDS = 4
 """In which the width is found."""
@@ -71,17 +76,52 @@ def _extent(piece: LaidPiece) -> tuple[float, float]:
     return max(shape.width, 1.0), max(piece.full_height, 1.0)
 
 
+@dataclass(frozen=True, slots=True)
+class LetteredSchematic:
+    """`lettered`: it carries letters, and what they stand for is to be told beside it."""
+
+    drawing: Drawing
+    lettered: bool
+
+
+def schematic(
+    guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, shared_scale: float, printed: float = PRINTED
+) -> LetteredSchematic:
+    """The schematic of all sizes, its outline that of the one; `printed` mm wide at most on paper. It carries letters where
+    figures could not be read there."""
+    if lettered(piece, at.design.sizes):
+        return LetteredSchematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
+    for figured in FIGURED:
+        made = _fitted(guide, at, piece, units, shared_scale, figured=figured)
+        if made.width <= WIDEST * printed / PRINTED:
+            return LetteredSchematic(made, lettered=False)
+    return LetteredSchematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
+
+
 def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, shared_scale: float) -> Drawing:
-    """The schematic of all sizes, its outline that of the one. A piece that would be tiny at the shared scale is drawn up to
-    twice as large, or as large as its lettering needs."""
-    laid, sizes = at.of(piece.laid), at.design.sizes
+    """The schematic alone."""
+    return schematic(guide, at, piece, units, shared_scale).drawing
+
+
+def _fitted(
+    guide: Guide,
+    at: DesignInSize,
+    piece: MeasuredPiece,
+    units: str,
+    shared_scale: float,
+    *,
+    letters: bool = False,
+    figured: float = 0.0,
+) -> Drawing:
+    """A piece that would be tiny at the shared scale is drawn up to twice as large, or as large as its lettering needs."""
+    laid = at.of(piece.laid)
     width, height = _extent(laid)
-    least = LETTERED_LEAST if lettered(piece, sizes) else LEAST
+    least = LETTERED_LEAST if letters else LEAST
     scale = min(_fitting(at, piece), max(shared_scale * 2, least / max(width, height)))
     # Figures need room on the piece as well.
-    narrowest = LETTERED_LEAST / 2 if lettered(piece, sizes) else FIGURED * width * scale
+    narrowest = LETTERED_LEAST / 2 if letters else figured * width * scale
     for _ in range(ROUNDS):
-        made = _drawn(guide, at, piece, units, scale)
+        made = _drawn(guide, at, piece, units, scale, letters)
         # Lettering beside the piece keeps its size: the piece gives way.
         over = (made.width - WIDEST) * 1.03
         if over <= 0 or width * scale - over < narrowest:
@@ -90,15 +130,15 @@ def drawing(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, sh
     return made
 
 
-def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float) -> Drawing:
-    laid, sizes, paper = at.of(piece.laid), at.design.sizes, Paper()
-    kind: LetteringKind = "letter" if lettered(piece, sizes) else "figure"
-    bench = Bench(guide, laid, at, scale, alone=kind == "figure", paper=paper, ruler=Ruler(paper, kind), trims=finishes(at.design))
+def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float, letters: bool) -> Drawing:
+    laid, paper = at.of(piece.laid), Paper()
+    kind: LetteringKind = "letter" if letters else "figure"
+    bench = Bench(guide, laid, at, scale, alone=not letters, paper=paper, ruler=Ruler(paper, kind), trims=finishes(at.design))
     cloth(bench)
     bench.ruler.edges.extend(_edges(bench))
     first_row(bench)
     bench.ruler.blank = bool(laid.sized.zones or laid.sized.charts or laid.sized.needles_out)
-    labelled = list(zip(labels(guide, piece, sizes, units), piece.measures, strict=True))
+    labelled = list(zip(labels(guide, piece, units, letters), piece.measures, strict=True))
     # What has few places to stand goes first.
     for place in _ORDER:
         for label, measure in labelled:
@@ -115,9 +155,9 @@ def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
     return len(sizes) > 1 or len(piece.measures) > CROWDED
 
 
-def labels(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> tuple[tuple[str, ...], ...]:
+def labels(guide: Guide, piece: MeasuredPiece, units: str, letters: bool) -> tuple[tuple[str, ...], ...]:
     """The lines that letter each measure: its letter, or its figures."""
-    if lettered(piece, sizes):
+    if letters:
         return tuple((_letter(i),) for i in range(len(piece.measures)))
     return tuple(_figures(guide, m, units) for m in piece.measures)
 

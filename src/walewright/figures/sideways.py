@@ -16,6 +16,7 @@ from walewright.design.model import Design, EdgeName
 from walewright.figures.banded import rims as rims_of
 from walewright.figures.banded import seen_bands
 from walewright.figures.drawn import DrawnGarment
+from walewright.figures.fastened import draw_pockets
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path
@@ -144,7 +145,7 @@ def _between(line: _SeenLine) -> Point:
     return (line[0][0] + line[-1][0]) / 2, (line[0][1] + line[-1][1]) / 2
 
 
-def draw_sideways(design: Design, found: Sideways, title: str) -> Drawing:
+def draw_sideways(garment: DrawnGarment, found: Sideways, title: str) -> Drawing:
     """Seen from the front, as large as it fits."""
     piece = found.front
     shape = piece.shape
@@ -161,7 +162,9 @@ def draw_sideways(design: Design, found: Sideways, title: str) -> Drawing:
         draw_rim(paper, found.trim, found.behind, inner_rim(found.behind, found.band), place)
     for edge, outer, trim in found.rims:
         draw_rim(paper, trim, edge, outer, place)
-    draw_piece(paper, design, piece, lambda p: place(found.worn((p,))[0]))
+    put: Placing = lambda p: place(found.worn((p,))[0])  # noqa: E731
+    draw_piece(paper, garment.design, piece, put)
+    draw_pockets(paper, garment, piece, put)
     if found.band:
         draw_rim(paper, found.trim, found.neck, inner_rim(found.neck, found.band), place)
     return paper.finished(title, (right - left) * scale + 2 * EDGE, (high - low) * scale + 2 * EDGE)

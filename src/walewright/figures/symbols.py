@@ -1,7 +1,7 @@
 """Chart symbols: one drawing for each kind of cell, as path data in millimetres of paper.
 
 Where JIS L 0201-1995 (Letter symbols for knitting stitch, kikakurui.com/l/L0201-1995-01.html) has a symbol, ours follows it; the
-numbers are read there, the shapes are drawn from memory of it. The standard draws the face of the fabric. At a single bed the
+shapes are drawn from memory of it, docs/language.md has its numbers. The standard draws the face of the fabric. At a single bed the
 purl side faces the knitter, so a chart here is drawn as the knitter sees it: left and right are exchanged, and a slant leans the
 way the loop is moved on the bed. The ladder, the long stitch and the hatches of yarns are our own drawings.
 """
@@ -14,34 +14,6 @@ from walewright.counted.outline import Point
 from walewright.design.model import Cell
 from walewright.guide.model import Guide
 from walewright.trade.cells import CellKind
-
-STANDARD = "JIS L 0201"
-
-_NUMBERS: Mapping[CellKind, str | None] = {
-    "knit": "1010",
-    "purl": "1020",
-    "hole": "1030",
-    "two from right": "1040",
-    "two from left": "1050",
-    "three": "1060",
-    "from right": "1090",
-    "from left": "1100",
-    "tuck": "",
-    "slip": "",
-    "cross": "",
-    "long": None,
-    "ladder": None,
-}
-"""Read; empty of what is in the standard from memory, its number not known, None of what it has not. "Moved right" is that on the
-face: on the bed the stitch is moved left; and the stitch that on the face lies on top is the one that was on the needle before."""
-
-
-def standard(cell: Cell) -> str:
-    """ "JIS L 0201 1030", the standard alone where its number is not known, or "" of our own drawings."""
-    number = _NUMBERS[cell.kind]
-    if cell.yarn or number is None:
-        return ""
-    return f"{STANDARD} {number}".rstrip()
 
 
 def name(guide: Guide, cell: Cell) -> str:

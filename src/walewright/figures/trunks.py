@@ -35,6 +35,10 @@ class Placed:
     def at(self, point: Point) -> Point:
         return point[0] * self.across + self.x, point[1]
 
+    def back(self, point: Point) -> Point:
+        """The point of the piece that lies at one of the garment."""
+        return (point[0] - self.x) * self.across, point[1]
+
 
 @dataclass(frozen=True, slots=True)
 class Trunk:

@@ -92,10 +92,11 @@ def _edging(paper: Paper, trim: Trim, lower: Point, upper: Point, place: Placeme
     finish(paper, trim, inner, outer, (path([place(a), place(b)]) for a, b in _uprights([lower, upper], RIBS / scale)))
 
 
-def _uprights(line: Sequence[Point], spacing: float) -> Iterator[tuple[Point, ...]]:
-    """Lines that rise on the front of a tube, nearer to each other towards its sides, as they are seen."""
+def _uprights(line: Sequence[Point], spacing: float, quarter: int = 0) -> Iterator[tuple[Point, ...]]:
+    """Lines that rise on the front of a tube, nearer to each other towards its sides, as they are seen; about so far apart, or so
+    many to a `quarter` of it."""
     widest = max(half for _, half in line)
-    count = max(1, round(math.pi * widest / 2 / spacing))
+    count = quarter or max(1, round(math.pi * widest / 2 / spacing))
     for n in range(1 - count, count):
         angle = n / count * math.pi / 2
         t, sink = math.sin(angle), math.cos(angle)
@@ -114,8 +115,14 @@ def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], p
         between = [low, *(p for p in line if low[0] < p[0] < high[0]), high]
         band = [*_rim(*low), *((h, y) for y, h in between), *reversed(_rim(*high)), *((-h, y) for y, h in reversed(between))]
         paper.draw("fill", path([place(p) for p in band], closed=True), colour=shade)
-    if not striped:
+    below = [p for p in line if p[0] <= made.waist + 1e-6]
+    if made.folds:
+        folds = _uprights(below, RIBS / scale, quarter=max(1, round(made.folds / 4)))
+        paper.draw("seam", *(path([place(p) for p in fold]) for fold in folds))
+    elif not striped:
         rule(paper, "wale", shade, *(path([place(p) for p in wale]) for wale in _uprights(line, WALES / scale)))
+    if below and made.waist:
+        paper.draw("outline", path([place(p) for p in _rim(*below[-1])]))
     paper.draw("outline", path([place(p) for p in shape], closed=True))
 
 

@@ -34,6 +34,9 @@ FALL = 1.6
 HELD = 0.95
 """A band shorter than this share of its edge holds the cloth in."""
 
+PLEATED = 0.75
+"""What is drawn in to less than this share of its width, and has needles left out to fold it by, is laid in pleats."""
+
 THICK = 0.15
 """Of its length along the cloth, what flat cloth rises at least."""
 
@@ -82,6 +85,10 @@ class MadeTube:
     band_trim: Trim = RIBBED
     thumb: Thumb | None = None
     foot: Foot | None = None
+    waist: float = 0.0
+    """cm above the start where a ring of another piece is set on; 0 where there is none."""
+    folds: int = 0
+    """Of cloth that is laid in pleats, how many folds are seen all round."""
 
     @property
     def height(self) -> float:
@@ -157,12 +164,14 @@ def _meets(piece: LaidPiece, seam: Seam) -> bool:
 def _upright(
     garment: DrawnGarment, main: LaidPiece, others: Sequence[LaidPiece], seams: Sequence[Seam], ring: int
 ) -> MadeTube | None:
-    profile, narrowed = _profile(main, ring), 1.0
+    profile, narrowed, waist = _profile(main, ring), 1.0, 0.0
+    wide = profile[-1][1]
     for other in others:
         # A ring of another piece set on the top, as a waistband is, which draws in what is wider.
         if not _on_top(garment.glued, main, other) or other.sized.copies % ring:
             return None
-        height, top = profile[-1][0], _profile(other, ring)
+        height, top = profile[-1][0], _with_edging(other, _profile(other, ring))
+        waist = waist or height
         before, profile = profile[0][1], _drawn_in(profile, top[0][1])
         narrowed = profile[0][1] / max(before, 1e-6)
         profile = (*profile, *((height + y, half) for y, half in top))
@@ -175,8 +184,25 @@ def _upright(
     trim = trim_of(garment.design, main.piece.start_edging)
     closed = drawn_up or shut or (profile[-1][1] < CLOSING * widest and not others and not band)
     made = MadeTube(main, profile, closed, upright=True, copies=ring, edging=edging, band=band, trim=trim, band_trim=band_trim)
+    if waist:
+        # Of each pleat, as many layers as the cloth is drawn in by, the outer fold is seen.
+        folded = len({slot for out in of.sized.needles_out for slot in out.slots}) * ring
+        drawn_in = _half_of(profile, waist) / max(wide, 1e-6)
+        made = replace(made, waist=waist, folds=round(folded * drawn_in) if drawn_in < PLEATED else 0)
     foot = _foot(made) if ring == 1 and not others else None
     return made if foot is None else replace(made, band=0.0, foot=foot)
+
+
+def _half_of(profile: Sequence[Point], height: float) -> float:
+    """Half the width at the uppermost point that is no higher."""
+    return [half for y, half in profile if y <= height + 1e-6][-1]
+
+
+def _with_edging(piece: LaidPiece, profile: tuple[Point, ...]) -> tuple[Point, ...]:
+    """The same with the edging at its start, which lies up when its end is joined to what is below."""
+    high, half = profile[-1]
+    deep = piece.of.edging_cm
+    return (*profile, (high + deep, half)) if deep else profile
 
 
 def _profile(piece: LaidPiece, ring: int) -> tuple[Point, ...]:
@@ -249,7 +275,10 @@ def _with_thumb(glued: Glued, made: MadeTube, thumb: LaidPiece) -> MadeTube:
     half = max(own.width, 1e-6) / 4
     closed = thumb.piece.end_way == "gathered" or _profile(thumb, 1)[-1][1] < CLOSING * half
     found = Thumb(across, height, own.height, half, closed)
-    return replace(made, thumb=found)
+    # What was increased for the thumb goes round it: the hand is as wide below it as above.
+    palm = max(made.profile[0][1], made.profile[-1][1])
+    profile = tuple((y, min(wide, palm)) for y, wide in made.profile)
+    return replace(made, profile=profile, thumb=found)
 
 
 # ----------------------------------------------------------------- rows go round

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -15,6 +15,7 @@ from walewright.design.model import Design, EdgeName
 from walewright.figures.banded import Rim, draw_rims
 from walewright.figures.collars import NO_COLLARS, Collars, draw_hood, draw_rolled, draw_stand
 from walewright.figures.drawn import DrawnGarment
+from walewright.figures.fastened import draw_buttons, draw_pockets, on_bands, own_buttons
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
@@ -96,11 +97,14 @@ def worn(
     for placed in trunk.fronts:
         draw_rims(paper, edged.get(placed.name, ()), lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_piece(paper, design, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
+        draw_pockets(paper, garment, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_rolled(paper, collars, placed.name, place)
+    inner: Mapping[str, Rim] = {}
     if len(trunk.fronts) == 1:
         _neckband(paper, trunk, place)
     else:
-        _front_bands(paper, trunk, place)
+        inner = _front_bands(paper, trunk, place)
+    draw_buttons(paper, _buttons(garment, trunk, edged, inner, place))
     return paper.finished(title, 2 * (wide * scale + EDGE), (high - low) * scale + 2 * EDGE)
 
 
@@ -127,7 +131,7 @@ def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, s
     _end_edging(paper, design, piece, put)
     striped = tuple(stripes(design, piece, shape.polygon))
     if not striped and not _patterned(piece):
-        rule(paper, "wale", shade, *_wales(shape.polygon, put))
+        rule(paper, "wale", shade, *wales(shape.polygon, put))
     show_stripes(paper, striped, put)
     show_panels(paper, design, piece, put)
     show_charted(paper, design, piece, put)
@@ -156,8 +160,9 @@ def _end_edging(paper: Paper, design: Design, piece: LaidPiece, put: Placing) ->
     finish(paper, trim, lower, upper, hatched(lower, upper, RIB))
 
 
-def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
-    """The wales of the fabric within an outline, a few of many, as fine lines from the hem up: enough to show which way it runs."""
+def wales(edge: Sequence[Point], put: Placing, bent: Callable[[list[Point]], list[Point]] | None = None) -> Iterator[str]:
+    """The wales of the fabric within an outline, a few of many, as fine lines from the hem up: enough to show which way it runs.
+    `bent`: the curve on paper of a line that `put` does not leave straight."""
     x0, x1 = min(x for x, _ in edge), max(x for x, _ in edge)
     wide = math.dist(put((x0, 0.0)), put((x1, 0.0)))
     count = max(2, round(wide / WALE))
@@ -169,7 +174,8 @@ def _wales(edge: Sequence[Point], put: Placing) -> Iterator[str]:
             if min(a[0], b[0]) <= x < max(a[0], b[0])
         )
         for low, high in zip(met[::2], met[1::2], strict=False):
-            yield path([put((x, low)), put((x, high))])
+            ends = [(x, low), (x, high)]
+            yield path(bent(ends) if bent else [put(p) for p in ends])
 
 
 # ----------------------------------------------------------------- sleeves
@@ -260,7 +266,7 @@ def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> Non
     lay(paper, sleeve.shade, path([put(p) for p in sleeve.shape], closed=True))
     show_stripes(paper, sleeve.striped, put)
     if sleeve.half:
-        rule(paper, "wale", sleeve.shade, *_wales(sleeve.half, lambda p: put(sleeve.hung(p))))
+        rule(paper, "wale", sleeve.shade, *wales(sleeve.half, lambda p: put(sleeve.hung(p))))
     paper.draw("outline", path([put(p) for p in sleeve.shape], closed=True))
     if sleeve.cuff is not None:
         upper, lower = ((put(a), put(b)) for a, b in sleeve.cuff)
@@ -304,8 +310,20 @@ def _neckband(paper: Paper, trunk: Trunk, place: Placing) -> None:
         draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
 
 
-def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
-    """The bands along the inner edge of each front, the right one over the left."""
+def _buttons(
+    garment: DrawnGarment, trunk: Trunk, edged: Mapping[str, tuple[Rim, ...]], inner: Mapping[str, Rim], place: Placing
+) -> Iterator[Point]:
+    """Where they are seen: on bands, and on the front that lies over the other one."""
+    for placed in trunk.fronts:
+        beside_it = (*edged.get(placed.name, ()), *((inner[placed.name],) if placed.name in inner else ()))
+        yield from (place(placed.at(spot)) for spot in on_bands(garment, placed.piece, beside_it))
+    above = [placed for placed in trunk.fronts if own_buttons(placed.piece)][-1:]
+    yield from (place(placed.at(spot)) for placed in above for spot in own_buttons(placed.piece))
+
+
+def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> Mapping[str, Rim]:
+    """The bands along the inner edge of each front, the right one over the left; by the names of the fronts, on these."""
+    found: dict[str, Rim] = {}
     tops = [placed.at((o.right if side > 0 else o.left)[-1]) for placed, side, o in _inner_edges(trunk)]
     wide = max(x for x, _ in tops) - min(x for x, _ in tops)
     for placed, side, shape in _inner_edges(trunk):
@@ -324,6 +342,8 @@ def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> None:
         rim = [(x + (mx - x) * deep, y + (my - y) * deep) for ((x, y), deep), (mx, my) in zip(banded, moved, strict=True)]
         if banded:
             draw_rim(paper, trim, line, rim, place)
+            found[placed.name] = Rim(tuple(map(placed.back, line)), tuple(map(placed.back, rim)), trim)
+    return found
 
 
 def _inner_edges(trunk: Trunk) -> list[tuple[Placed, int, Outline]]:

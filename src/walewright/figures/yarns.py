@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from walewright.design.model import Design, Yarn
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from walewright.design.model import Chart, Design, Yarn
 
 PALETTE = ("#f0eadc", "#2f4b6e", "#dba63f", "#8c3b3f", "#7fae9f", "#57427c", "#c6cfa3", "#3a3f40")
 """For yarns whose colour the source does not say; neighbours differ in lightness."""
@@ -21,6 +24,24 @@ HATCHES = (
 
 DARK = 0.45
 """Lightness below which a hatch is drawn white."""
+
+
+@dataclass(frozen=True, slots=True)
+class CellLook:
+    """How a chart shows the cells of a yarn: its colour, "#rrggbb", and the number of its hatch, None of bare cells."""
+
+    colour: str
+    hatch: int | None
+
+
+def in_chart(design: Design, chart: Chart, ground: str) -> Mapping[str, CellLook]:
+    """By the yarns of a chart, the lightest first, so that light yarn has light cells: that one is bare, those darker are hatched.
+    `ground`: the yarn of the cells that name none; "" where that is not one and the same. They are white then, and all others
+    hatched."""
+    named = dict.fromkeys((*((ground,) if ground else ()), *chart.yarns))
+    shades = sorted(((name, colour(design, name)) for name in named), key=lambda one: -lightness(one[1]))
+    bare = 1 if ground else 0
+    return {name: CellLook(shade, place - bare if place >= bare else None) for place, (name, shade) in enumerate(shades)}
 
 
 def colour(design: Design, name: str) -> str:
@@ -53,7 +74,7 @@ def lighter(colour_: str, share: float = 0.78) -> str:
 
 
 def hatch(index: int, x: float, y: float, w: float, h: float) -> str:
-    """The hatch of a chart's other yarn number `index` (from 0) over one cell. From the ninth on a hatch is joined to another."""
+    """The hatch of a chart's hatched yarn number `index` (from 0) over one cell. From the ninth on a hatch is joined to another."""
     whole, place = divmod(index, len(HATCHES))
     strokes = HATCHES[place] + (HATCHES[(place + whole) % len(HATCHES)] if whole else ())
     return "".join(f"M{x + a * w:.2f} {y + b * h:.2f}L{x + c * w:.2f} {y + d * h:.2f}" for (a, b), (c, d) in strokes)

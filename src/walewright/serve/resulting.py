@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from walewright.design.reading.given import read_measure
 from walewright.figures.measures import measured, name_of
-from walewright.figures.schematic import drawing, fitting_scale
+from walewright.figures.schematic import IN_A_COLUMN, fitting_scale, schematic
 from walewright.guide.numbers import cm, sentence
 from walewright.report.render import unique
 from walewright.serve.given import in_cm
@@ -111,8 +111,8 @@ def _drawings(guide: Guide, outcome: Outcome) -> Iterator[DrawnPiece]:
     at = design.at(0)
     scale = fitting_scale(at, pieces)
     for piece in pieces:
-        drawn = drawing(guide, at, piece, "cm", scale)
-        letters = legend(guide, piece, design.sizes, "cm")
+        made = schematic(guide, at, piece, "cm", scale, IN_A_COLUMN)
+        letters = legend(guide, piece, design.sizes, "cm", made.lettered)
         rows = [row for group in letters.groups for row in group.rows] if letters is not None else []
         told = tuple((row.key, row.label, row.cells[0].text) for row in rows)
-        yield DrawnPiece(sentence(name_of(piece.piece.name)), picture(drawn), told)
+        yield DrawnPiece(sentence(name_of(piece.piece.name)), picture(made.drawing), told)

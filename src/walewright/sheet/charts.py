@@ -66,13 +66,15 @@ def _part(
     needles: int | None,
 ) -> ChartPart:
     design, text = pattern.design, next((t for t in pattern.instructions.charts if t.name == chart.name), None)
-    fabric = _fabric(design, chart, found)
+    fabric, ground = _fabric(design, chart, found), ground_yarn(design, chart, found)
     whole = cutting(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
     lines = chart_places.centres(guide, chart, found) if needles is None else chart_places.mark(guide, chart, needles)
     several = len(whole.sheets) > 1
     sheets = tuple(
         ChartSheet(
-            replace(chart_drawing.sheet(guide, design, chart, whole, window, lines, needles=needles), scale=whole.scale),
+            replace(
+                chart_drawing.sheet(guide, design, chart, whole, window, lines, needles=needles, ground=ground), scale=whole.scale
+            ),
             _caption(guide, window) if several else "",
             ChartRows(window.low + 1, window.high, round(whole.height, 4), round(len(window.columns) * whole.width, 4)),
         )
@@ -82,12 +84,12 @@ def _part(
     return ChartPart(
         anchor=anchor(chart.name),
         title=sentence(text.title if text else guide.say("chart", chart=name_of(chart.name))),
-        facts=tuple(_facts(guide, design, chart, fabric, len(lines), _most_repeats(found))),
+        facts=tuple(_facts(guide, design, chart, ground, centres=len(lines), most_repeats=_most_repeats(found), fabric=fabric)),
         notes=tuple(n.text for n in text.notes if n.kind not in SAID_ABOVE) if text else (),
         cut_note=guide.say("chart/cut", sheets=len(sheets)) if several else "",
         map=chart_drawing.sheet_map(guide, chart, whole) if several else None,
         sheets=sheets,
-        key=key(guide, design, chart, text),
+        key=key(guide, design, chart, text, ground),
         places=chart_places.places(guide, chart, found, design.sizes),
         picture=picture(guide, design, shown, fabric.right_side) if shown else None,
         picture_note=seen(guide, fabric.right_side),
@@ -101,6 +103,25 @@ def _fabric(design: Design, chart: Chart, found: tuple[chart_places.ChartUse, ..
             if at is not None:
                 return design.fabric(at[1].fabric or design.piece(use.piece).fabric)
     raise LookupError(chart.name)
+
+
+def ground_yarn(design: Design, chart: Chart, found: tuple[chart_places.ChartUse, ...]) -> str:
+    """The yarn of the cells that name none, of a chart in colours; "" where it is not the same wherever the chart lies, or where
+    such cells have symbols, which are read best on white."""
+    if not chart.yarns or any(k.cell.kind != "knit" for k in chart.key):
+        return ""
+    fabrics = {
+        at[1].fabric or name for use in found for name in _fabrics_of(design, use.piece) for at in use.sized if at is not None
+    }
+    worked = [design.fabric(name) for name in fabrics]
+    names = {fabric.yarn for fabric in worked}
+    return names.pop() if len(names) == 1 and not any(fabric.stripes for fabric in worked) else ""
+
+
+def _fabrics_of(design: Design, piece: str) -> tuple[str, ...]:
+    """Those that a motif may stand in."""
+    of = design.piece(piece)
+    return (of.fabric, *(zone.fabric for zone in of.zones))
 
 
 def _picture(chart: Chart, found: tuple[chart_places.ChartUse, ...], proof: Proof) -> FabricPicture | None:
@@ -123,7 +144,9 @@ def _most_repeats(found: tuple[chart_places.ChartUse, ...]) -> int:
     return max((at[1].repeats for use in found for at in use.sized if at is not None), default=0)
 
 
-def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: int, most_repeats: int) -> Iterator[Fact]:
+def _facts(
+    guide: Guide, design: Design, chart: Chart, ground: str, *, fabric: Fabric, centres: int, most_repeats: int
+) -> Iterator[Fact]:
     def fact(name: str, text: str) -> Fact:
         return Fact(guide.say(f"chart/{name}"), text)
 
@@ -141,14 +164,15 @@ def _facts(guide: Guide, design: Design, chart: Chart, fabric: Fabric, centres: 
     if centres > 1:
         yield fact("wedges", guide.say("chart/wedges-point"))
     if chart.yarns:
-        yield fact("yarns", guide.say("chart/white-cells", yarn=yarns.yarn_named(design, fabric.yarn).label))
+        own = yarns.yarn_named(design, fabric.yarn).label
+        yield fact("yarns", guide.say("chart/in-colours") if ground else guide.say("chart/white-cells", yarn=own))
     moves = {k.cell.kind for k in chart.key} & {"from left", "from right", "two from left", "two from right"}
     if moves:
         yield fact("slants", guide.say("chart/slants-lean"))
 
 
-def key(guide: Guide, design: Design, chart: Chart, text: ChartText | None) -> tuple[KeyRow, ...]:
-    """Every symbol that occurs, in the author's order."""
+def key(guide: Guide, design: Design, chart: Chart, text: ChartText | None, ground: str) -> tuple[KeyRow, ...]:
+    """Every symbol that occurs, in the author's order; `ground` as of the chart drawn."""
     said = dict(text.key) if text else {}
     used = set("".join(chart.rows))
     made = []
@@ -156,11 +180,11 @@ def key(guide: Guide, design: Design, chart: Chart, text: ChartText | None) -> t
         if entry.symbol not in used:
             continue
         cell = entry.cell
-        yarn = yarns.yarn_named(design, cell.yarn).label if cell.yarn else ""
-        named = guide.say("chart/knit-in", yarn=yarn) if cell.yarn else symbols.name(guide, cell)
-        drawn = chart_drawing.key_drawing(guide, design, chart, cell)
-        standard = symbols.standard(cell) or guide.say("chart/own-drawing")
-        made.append(KeyRow(drawn, entry.symbol, sentence(named), said.get(entry.symbol, ""), standard))
+        yarn = cell.yarn or ground
+        label = yarns.yarn_named(design, yarn).label if yarn else ""
+        named = guide.say("chart/knit-in", yarn=label) if yarn else symbols.name(guide, cell)
+        drawn = chart_drawing.key_drawing(guide, design, chart, cell, ground=ground)
+        made.append(KeyRow(drawn, entry.symbol, sentence(named), said.get(entry.symbol, "")))
     return tuple(made)
 
 

@@ -8,6 +8,7 @@ from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.hung import band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
+from walewright.figures.schematic import IN_A_COLUMN, PRINTED
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
@@ -99,9 +100,11 @@ def _sections(
     guide: Guide, pattern: ProvenPattern, options: PageOptions, pieces: tuple[MeasuredPiece, ...]
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units)
+    narrow = _narrow(pattern.instructions, options)
+    printed = IN_A_COLUMN if narrow else PRINTED
+    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units, printed)
     drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts)}
-    bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
+    bare = parts(guide, pattern, drawings, narrow)
     return with_joins(guide, pattern, pieces, bare)
 
 
@@ -119,9 +122,8 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
 
 
 def _bands_hung(guide: Guide, design: Design, counts: Counts) -> Drawings:
-    bands = (
-        (band.name, band_hung(guide, band.name, band.pick_ups)) for band in design.at(middle_size(counts)).of(counts.sizes).bands
-    )
+    middle = design.at(middle_size(counts)).of(counts.sizes)
+    bands = ((band.name, band_hung(guide, band.name, band.pick_ups)) for band in middle.bands)
     return {name: (hung, None) for name, hung in bands if hung is not None}
 
 
@@ -159,7 +161,7 @@ LABELLED = ("designer", "copyright")
 def _contents(
     guide: Guide, design: Design, sections: tuple[SheetPart, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
 ) -> tuple[tuple[str, str], ...]:
-    # An edging is found behind its piece, and what is joined before a link beside it.
+    """(anchor, heading), as they follow. An edging is found behind its piece, and what is joined before a link beside it."""
     named = {p.name for p in design.pieces} | {b.name for b in design.bands}
     last = instructions.sections[-1]
     listed = (
@@ -167,11 +169,13 @@ def _contents(
         for part, section in zip(sections, instructions.sections, strict=True)
         if section.name in named or (section.joining and section is last)
     )
+    by_hand = handwork(guide, design, instructions)
     return (
         ("sizes", guide.say("page/sizes")),
         ("materials", guide.say("page/materials")),
-        ("reading", guide.say("contents/reading")),
+        ("reading", guide.say("reading")),
         ("trouble", guide.say("page/trouble")),
+        *((("by-hand", guide.say("page/work-by-hand")),) if by_hand else ()),
         *((chart.anchor, chart.title) for chart in charted),
         *((part.anchor, part.title) for part in listed),
         ("safety", guide.advice["safety"].title),

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from walewright.design.model import Design
 from walewright.figures.garment import middle_size
 from walewright.figures.measures import MeasuredPiece, name_of
-from walewright.figures.schematic import drawing, fitting_scale, labels, lettered
+from walewright.figures.schematic import PRINTED, fitting_scale, labels, schematic
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
@@ -15,21 +15,25 @@ from walewright.sheet.parts import Drawings
 from walewright.solve.model import Counts
 
 
-def schematics(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
-    """Of each piece that needs one of its own: its drawing, and the legend if that carries letters."""
+def schematics(
+    guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str, printed: float = PRINTED
+) -> Drawings:
+    """Of each piece that needs one of its own: its drawing, `printed` mm wide at most on paper, and the legend if that carries
+    letters."""
     at = design.at(middle_size(counts))
     scale = fitting_scale(at, pieces)
     shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
-    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
+    made = {p: schematic(guide, at, p, units, scale, printed) for p in shown}
+    return {p.piece.name: (of.drawing, legend(guide, p, design.sizes, units, of.lettered)) for p, of in made.items()}
 
 
-def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizesTable | None:
+def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str, lettered: bool) -> SizesTable | None:
     """The figures of the letters, or None where the drawing carries them itself."""
-    if not lettered(piece, sizes):
+    if not lettered:
         return None
     rows = tuple(
         Row(m.label(guide), tuple(_cell(guide, cm, units) for cm in m.values), key=key)
-        for (key,), m in zip(labels(guide, piece, sizes, units), piece.measures, strict=True)
+        for (key,), m in zip(labels(guide, piece, units, lettered), piece.measures, strict=True)
     )
     caption = guide.say("legend", piece=name_of(piece.piece.name), unit=guide.say(f"unit/{units}"))
     return SizesTable(caption, sizes, (RowGroup("", rows),))

@@ -173,13 +173,12 @@ class SetAlike:
 
 @dataclass(frozen=True, slots=True)
 class KeyRow:
-    """A symbol as drawn and as the plain text writes it, its name, what is done, and its number in the standard."""
+    """A symbol as drawn and as the plain text writes it, its name and what is done."""
 
     drawing: Drawing
     written: str
     name: str
     what: str
-    standard: str
 
 
 @dataclass(frozen=True, slots=True)

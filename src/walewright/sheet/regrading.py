@@ -62,22 +62,33 @@ def regraded_line(guide: Guide, design: Design, units: str) -> str:
 
 
 def to_regrade(guide: Guide, design: Design, units: str) -> Regrade:
-    """The list of what can be given, with the source's own figures."""
+    """The list of what can be given, with the source's own figures; for who has the pattern, not who builds it."""
     source = source_of(design)
     caption = guide.say("regrade/measures", unit=guide.say(f"regrade/{units}"))
     rows = tuple(_measure(guide, m, units) for m in source.measurements)
     measures = SizesTable(caption, design.sizes, (RowGroup("", rows),)) if rows else None
-    such_as = guide.say("regrade/such-as", command=_command(source, design.choices, design.file.rpartition("/")[2]))
-    return Regrade(measures, other_figures(guide, design), (guide.say("regrade/how"), such_as))
+    return Regrade(measures, other_figures(guide, design), (guide.say("regrade/how"),))
 
 
 def other_figures(guide: Guide, design: Design, place: int | None = None) -> ListTable:
     """What can be given besides measurements; the counts of all sizes, or of the one at `place`."""
+    heads = guide.say("regraded/what"), guide.say("regraded/source")
+    rows: dict[tuple[str, str], None] = dict.fromkeys((what, own) for what, _, own in optional(guide, design, place))
+    return ListTable(guide.say("regrade/others"), heads, tuple(rows))
+
+
+def optional(guide: Guide, design: Design, place: int | None = None) -> Iterator[tuple[str, str, str]]:
+    """The same with the option of the command line that gives it: (what, option, the source's own)."""
     source = source_of(design)
     if place is not None:
         source = replace(source, counts=tuple(replace(c, values=c.values[place : place + 1]) for c in source.counts))
-    heads = guide.say("regraded/what"), guide.say("regrade/option"), guide.say("regraded/source")
-    return ListTable(guide.say("regrade/others"), heads, (*_offered(guide, design.choices), *_others(guide, source)))
+    yield from _offered(guide, design.choices)
+    yield from _others(guide, source)
+
+
+def such_as(guide: Guide, design: Design, file: str) -> str:
+    """A command line that gives some of it."""
+    return guide.say("regrade/such-as", command=_command(source_of(design), design.choices, file))
 
 
 def _measure(guide: Guide, row: Measurement, units: str) -> Row:

@@ -47,7 +47,9 @@ def _comes_away(guide: Guide, proof: Proof) -> Iterator[Row]:
     for kind in ("waste", "ravel"):
         uses = [sum(u.metres for u in size.yarn if u.kind == kind) for size in proof.sizes]
         if any(uses):
-            yield Row(guide.say(f"yarn/{kind}"), tuple(TableCell(metres(m)) for m in uses))
+            # Cord is cut once, to the length that the note below names.
+            figures = (metres(m) if kind == "waste" else guide.decimal(f"{m:g}") for m in uses)
+            yield Row(guide.say(f"yarn/{kind}"), tuple(map(TableCell, figures)))
 
 
 def yarn_notes(guide: Guide, design: Design, proof: Proof) -> tuple[str, ...]:

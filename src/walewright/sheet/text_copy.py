@@ -83,10 +83,10 @@ def _to_regrade(guide: Guide, sheet: Sheet, design: Design, units: str) -> str:
     """What can be given, with the source's own figures."""
     assert sheet.regrade is not None
     rows = [
-        f"{m.name.replace('_', ' ')}: {_lengths(guide, m.values, units)}{f', {m.about}' if m.about else ''} (--measure)"
+        f"{m.name.replace('_', ' ')}: {_lengths(guide, m.values, units)}{f', {m.about}' if m.about else ''}"
         for m in source_of(design).measurements
     ]
-    rows += [f"{guide.within(what)}: {value} ({option})" for what, option, value in sheet.regrade.others.rows]
+    rows += [f"{guide.within(what)}: {value}" for what, value in sheet.regrade.others.rows]
     lines = (*sheet.regrade.lines, *rows)
     return _section(guide.say("page/regrade"), (textwrap.fill(line, HANGING, subsequent_indent="    ") for line in lines))
 

@@ -135,8 +135,8 @@ PENS = {
 
 LETTERINGS = {
     "letter": 'font-family="Sheet Sans, sans-serif" font-size="3.1" font-weight="700" fill="{accent}"',
-    "count": 'font-family="Sheet Sans, sans-serif" font-size="2.15" fill="{ink}"',
-    "word": 'font-family="Sheet Serif, serif" font-size="2.5" font-style="italic" fill="{quiet}"',
+    "count": 'font-family="Sheet Sans, sans-serif" font-size="2.3" fill="{ink}"',
+    "word": 'font-family="Sheet Serif, serif" font-size="2.9" font-style="italic" fill="{quiet}"',
     "figure": 'font-family="Sheet Sans, sans-serif" font-size="2.9" font-weight="600" fill="{ink}"',
 }
 """How each kind of `figures.model.Lettering` is set."""

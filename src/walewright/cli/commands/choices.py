@@ -44,14 +44,12 @@ def _choices(line: CommandLine, /, files: Sequence[str], **asked: Any) -> int:
 def listing(guide: Guide, file: str, design: Design, beds: Sequence[str]) -> str:
     """A table of measurements, one of everything else, and how they are given."""
     from walewright.cli.tables import plain
-    from walewright.sheet.regrading import to_regrade
+    from walewright.sheet.regrading import optional, such_as
 
-    found = to_regrade(guide, design, "cm")
     head = guide.say("choices/head", file=named(file), title=design.title)
-    tables = [_measures(guide, design), _others(guide, found.others.rows)]
-    example = found.lines[-1].replace(f"build {file.rpartition('/')[2]}", f"build {file}")
+    tables = [_measures(guide, design), _others(guide, tuple(optional(guide, design)))]
     shipped = guide.say("choices/beds", beds=tuple(beds))
-    return "\n\n".join((head, *(plain(t) for t in tables if t.row_count), shipped, example))
+    return "\n\n".join((head, *(plain(t) for t in tables if t.row_count), shipped, such_as(guide, design, file)))
 
 
 def _measures(guide: Guide, design: Design) -> Table:

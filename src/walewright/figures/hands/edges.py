@@ -29,7 +29,7 @@ def _latched(s: Scene) -> None:
 
 def _mock(s: Scene, every: int) -> None:
     idle = tuple(range(every - 1, 6, every))
-    s.needles(7, back=idle).loops(*(i for i in range(7) if i not in idle))
+    s.needles(6, back=idle).loops(*(i for i in range(6) if i not in idle))
     for i in idle:
         s.bars(i, 12.4, 16)
     s.word(s.width / 2, 21.6, f"every-{every}-out")

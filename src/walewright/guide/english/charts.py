@@ -22,11 +22,11 @@ CHARTS = {
     "chart/wedges": "Wedges",
     "chart/wedges-point": "above and below point at the columns between which the centre mark lies in one size or another",
     "chart/yarns": "Yarns",
+    "chart/in-colours": "each cell in the colour of its yarn, the lightest yarn bare, the others hatched: the key has them all",
     "chart/white-cells": "white cells: {yarn}, or the yarn in use; hatched cells: as the key says",
     "chart/slants": "Slants",
     "chart/slants-lean": "lean the way the loop is moved on the bed; on the knit side it is the other way round",
     "chart/knit-in": "knit in {yarn}",
-    "chart/own-drawing": "own drawing",
     "chart/seen-purl": "The fabric from its right side, the purl side, as it hangs on the bed before you. Drawn from the loops "
     "that the simulated bed made.",
     "chart/seen-knit": "The fabric from its right side, the knit side: turned round, so that what lies left on the bed is at "

@@ -69,6 +69,7 @@ DRAWINGS = {
     "measure/height-of": "height of {name}",
     "measure/depth-of": "depth of {name}",
     "measure/depth-at-end": "depth of {name} at the end",
+    "level/shoulder-point": "shoulder point",
     "measure/rise": "{lower} to {upper}",
     "measure/length": "length{edging:?, with {edging:and}}{once:?, each repeat once}",
     "measure/length-both": "length, with {edging:and} at both ends",

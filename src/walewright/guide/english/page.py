@@ -69,7 +69,6 @@ PAGE = {
     "bench/tension/plate": "plate {tension}",
     "bench/page": "{page} of {pages}",
     "bench/head": "{tension} · {page}",
-    "contents/reading": "Reading the pattern",
     "cover/size": "Size",
     "cover/choice": "{taken}; there is also {others:and}",
     "cover/sizes": "Sizes",

@@ -167,9 +167,8 @@ TABLES = {
     "regraded/dial/plate": "Plate for {name}",
     "regraded/yarn": "Yarn: {name}",
     "regraded/bed": "Bed",
-    "regrade/measures": "Measurements (--measure), in the source, {unit}",
+    "regrade/measures": "Measurements of this pattern, {unit}",
     "regrade/others": "Everything else",
-    "regrade/option": "Option",
     "regrade/cm": "cm",
     "regrade/in": "inches",
     "regrade/both": "cm and inches",
@@ -184,7 +183,8 @@ TABLES = {
     "regrade/plates": "{fabric}: plate",
     "regrade/bed": "{bed}: {needles} needles, {pitch} mm apart",
     "regrade/fabric": "{stitch} in {yarn}",
-    "regrade/how": "Another tension, body, yarn or bed is given when the pattern is built; the source stays as it is. Names "
-    "may be written as they stand here. A measurement that is not in the list follows from those that are.",
+    "regrade/how": "The pattern can be worked out anew for your own figures. Tell whoever you have it from which of the lines "
+    "below shall change, and to what; all the rest stays as it is. A measurement that is not in the list follows from those "
+    "that are.",
     "regrade/such-as": "Such as: {command}",
 }

@@ -26,12 +26,13 @@ CHARTS = {
     "chart/wedges-point": "oben und unten zeigen auf die Spalten, zwischen denen in der einen oder anderen Größe die"
     " Mittelmarkierung liegt",
     "chart/yarns": "Garne",
+    "chart/in-colours": "jedes Kästchen in der Farbe seines Garns, das hellste ohne Schraffur, die anderen schraffiert: die"
+    " Zeichenerklärung hat sie alle",
     "chart/white-cells": "weiße Kästchen: {yarn}, oder das Garn in Gebrauch; schraffierte Kästchen: wie die Zeichenerklärung sagt",
     "chart/slants": "Schrägen",
     "chart/slants-lean": "neigen sich so, wie die Masche auf dem Nadelbett umgehängt wird; auf der rechten Maschenseite ist es"
     " umgekehrt",
     "chart/knit-in": "mit {yarn} stricken",
-    "chart/own-drawing": "eigenes Zeichen",
     "chart/seen-purl": "Das Gestrick von seiner Außenseite, der linken Maschenseite, wie es vor Ihnen auf dem Nadelbett hängt."
     " Gezeichnet nach den Maschen, die das simulierte Nadelbett gemacht hat.",
     "chart/seen-knit": "Das Gestrick von seiner Außenseite, der rechten Maschenseite: umgedreht, so dass rechts ist, was auf"

@@ -70,6 +70,7 @@ DRAWINGS = {
     "measure/height-of": "Höhe von {name}",
     "measure/depth-of": "Tiefe von {name}",
     "measure/depth-at-end": "Tiefe von {name} am Ende",
+    "level/shoulder-point": "Schulterpunkt",
     "measure/rise": "{lower} bis {upper}",
     "measure/length": "Länge{edging:?, mit {edging:and}}{once:?, jede Wiederholung einmal}",
     "measure/length-both": "Länge, mit {edging:and} an beiden Enden",

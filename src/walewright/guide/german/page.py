@@ -69,7 +69,6 @@ PAGE = {
     "bench/tension/plate": "Platte {tension}",
     "bench/page": "{page} von {pages}",
     "bench/head": "{tension} · {page}",
-    "contents/reading": "Zum Lesen der Anleitung",
     "cover/size": "Größe",
     "cover/choice": "{taken}; es gibt auch {others:and}",
     "cover/sizes": "Größen",

@@ -167,9 +167,8 @@ TABLES = {
     "regraded/dial/plate": "Platte für {name}",
     "regraded/yarn": "Garn: {name}",
     "regraded/bed": "Nadelbett",
-    "regrade/measures": "Maße (--measure), in der Quelle, {unit}",
+    "regrade/measures": "Maße dieser Anleitung, {unit}",
     "regrade/others": "Alles andere",
-    "regrade/option": "Option",
     "regrade/cm": "cm",
     "regrade/in": "Zoll",
     "regrade/both": "cm und Zoll",
@@ -184,8 +183,8 @@ TABLES = {
     "regrade/plates": "{fabric}: Platte",
     "regrade/bed": "{bed}: {needles} Nadeln, Teilung {pitch} mm",
     "regrade/fabric": "{stitch} in {yarn}",
-    "regrade/how": "Eine andere Maschenprobe, ein anderer Körper, ein anderes Garn oder Nadelbett wird angegeben, wenn die"
-    " Anleitung erstellt wird; die Quelle bleibt, wie sie ist. Namen können so geschrieben werden, wie sie hier stehen. Ein"
-    " Maß, das nicht in der Liste steht, folgt aus denen, die darin stehen.",
+    "regrade/how": "Die Anleitung kann für eigene Zahlen neu berechnet werden. Zu sagen ist dem, von dem sie stammt, welche der"
+    " Zeilen sich ändern sollen und wie; alles andere bleibt, wie es ist. Ein Maß, das nicht in der Liste steht, folgt aus"
+    " denen, die darin stehen.",
     "regrade/such-as": "Zum Beispiel: {command}",
 }
