@@ -6,6 +6,7 @@ from __future__ import annotations
 import pytest
 
 from tests.in_english import plain_text, read_back_all, write
+from tests.write.garments import joined, joining
 from tests.write.test_repeated import BACK, ENDED, block, cast_on, knitted
 from walewright.bed import Bed, knit
 from walewright.knit import expand
@@ -184,3 +185,17 @@ def test_a_link_is_named_whole_behind_its_colon() -> None:
     text = "Größen S\n\nVerbinden: Schulter rechts von back, auf dem Nadelbett\n" + "=" * 54 + "\n"
     (section,) = laid_out(text, GERMAN_READ).sections
     assert section.name == "back shoulder right link"
+
+
+def grafted_halves(begin: str) -> tuple[SizePlan, ...]:
+    """Both halves of a piece grafted together, told from that end of the right one; its tail hangs at the right."""
+    ends = f"{begin} {'left' if begin == 'right' else 'right'}"
+    join = joined("back shoulder right", "back shoulder left", 0, 0, "grafted", edges="at tail", ends=ends)
+    return (SizePlan("S", (parted("back", *half("left")), joining(join))),)
+
+
+def test_a_graft_is_read_to_begin_where_its_tail_hangs() -> None:
+    texts(grafted_halves("right"), "joining")
+    _, faults = read_back_all(plain_text(write(grafted_halves("left"))))
+    assert [fault.code for fault in faults] == ["words-contradict"]
+    assert "tail" in in_english(faults[0]).message + "".join(in_english(faults[0]).notes)

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
-from walewright.counted.needles import to_the_top
-from walewright.counted.parts import SizedPart, open_at
+from walewright.counted.parts import open_at
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.glue.model import Face, right_side
 from walewright.knit import steps as st
@@ -21,7 +20,6 @@ from walewright.knit.steps import Step
 from walewright.knit.strips import Named, strip_note
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
-from walewright.trade.edge_names import top_between
 from walewright.trade.ends import STARTS, WasteCastOn
 
 
@@ -143,13 +141,6 @@ def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: in
     if piece.end_way == "sewn-off":
         return (st.BreakOff(tail_cm(fabric, stitches), origin=origin), st.SewOffAll(origin=origin))
     return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))
-
-
-def top_of(sized: SizedPiece, part: SizedPart) -> str:
-    """What the last row of a part is called."""
-    if part.sides:
-        return f"shoulder {part.sides[0]}"
-    return top_between(next(n for n, gap in enumerate(to_the_top(sized), 1) if gap == part.right))
 
 
 def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, worn: Face) -> tuple[Step, ...]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
-from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Work
+from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Side, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
@@ -162,15 +162,21 @@ def _worked(
 ) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
+    tails: TailsRead = {}
+
+    def sew(phrase: ReadPhrase) -> None:
+        _sew(tasks, tails, phrase, size)
+
     for number, section in enumerate(page.sections):
         if section.joining:
-            fault = _obeyed(page, number, size, lambda phrase: _sew(tasks, phrase, size), said)
+            fault = _obeyed(page, number, size, sew, said)
         else:
             hands = Hands(charts)
             fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), said)  # type: ignore[misc]
             if hands.made:
                 copies = section.copies[size if len(section.copies) > 1 else 0]
                 tasks.append(Block(section.name, tuple(hands.made), copies))
+                tails.update({(section.name, _as_last(edge)): side for edge, side in hands.tails.items()})
         if fault is not None:
             return None, (fault,)
     return Work(name, tuple(tasks)), ()
@@ -197,11 +203,26 @@ def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:
     hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
-def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
+TailsRead = dict[tuple[str, str], Side]
+"""At which end of a piece's last rows its tail hangs."""
+
+
+def _sew(tasks: list[Block | Join], tails: TailsRead, phrase: ReadPhrase, size: int) -> None:
     if phrase.kind != "join_edges":
         raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins
-    tasks += joins(*_arguments(phrase, size))
+    way, seams, over, turn, times, hung, thread_cm, *lengths = _arguments(phrase, size)
+    made = tuple(joins(way, seams, over, turn, times, thread_cm, *lengths))
+    for join in made if hung else ():
+        at = [tails.get((piece, _as_last(edge))) for (piece, edge, _), *_ in (join.one, join.other)]
+        if not any(side == begin for side, begin in zip(at, join.ends, strict=True)):
+            raise Contradiction("contradiction/tail-elsewhere", edge=f"{join.one[0][0]} {join.one[0][1]}")
+    tasks += made
+
+
+def _as_last(edge: str) -> str:
+    """A last row by one name, which may be called either."""
+    return f"end{edge.removeprefix('shoulder')}" if edge.startswith("shoulder") else edge
 
 
 @dataclass(frozen=True, slots=True)
@@ -223,7 +244,9 @@ class _SewnLengths:
         return (abs(self.one_mm - self.other_mm) if self.eased_mm is None else self.eased_mm) + 1
 
 
-def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, rows: int, *lengths: int) -> Iterator[Join]:
+def _joins(
+    way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, thread_cm: int, rows: int, *lengths: int
+) -> Iterator[Join]:
     of = _SewnLengths(*lengths)
     for one, other, ends in _in_turn(seams, turn, times):
         yield Join(
@@ -238,6 +261,7 @@ def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, 
             other_mm=of.other_mm,
             ratio=(of.ratio_rows, of.ratio_stitches),
             over=over,
+            thread_cm=thread_cm,
         )
 
 

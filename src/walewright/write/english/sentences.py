@@ -208,7 +208,7 @@ JOINS = {
     "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} make the {edge}",
     "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, make the {edge}",
     "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} makes the {edge}",
-    "join_edges": "{way} {@seams}{@turn}{@matched}{@eased}{@how}{@strips}",
+    "join_edges": "{way} {@seams}{@turn}{@matched}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} to {other}",
     "seam/closed": "{one} upon itself",
     "side": "{edges} from its {begin}",
@@ -231,8 +231,12 @@ JOINS = {
     " and cast off",
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "how/grafted": ", loop for loop with the long tail",
+    "how/at_tail": ", loop for loop with the long tail, which hangs there",
     "strips": ", and on along the ends of {strips}",
     "strip": "{rows} {rows|row} of {name}",
+    "thread/tail": ", with the tail",
+    "thread/new": ", with a new length of {thread_cm} cm",
+    "thread/either": ", with the tail, or where none hangs with a new length of {thread_cm} cm",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}

@@ -210,7 +210,7 @@ JOINS = {
     "edge_is": "die {where} Kanten von {RC} {from_row} bis {RC} {to_row} bilden {edge}",
     "edge_is/one": "die {where} Kante von {RC} {from_row} bis {RC} {to_row} bildet {edge}",
     "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, bilden {edge}",
-    "join_edges": "{way}: {@seams}{@turn}{@matched}{@eased}{@how}{@strips}",
+    "join_edges": "{way}: {@seams}{@turn}{@matched}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} mit {other}",
     "seam/closed": "{one} mit sich selbst",
     "side": "{edges} {begin}",
@@ -233,8 +233,12 @@ JOINS = {
     " lockerer gestrickt und abgekettet",
     "how/no_tail": ", Masche auf Masche mit einem neuen Faden, viermal so lang wie die Reihe",
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",
+    "how/at_tail": ", Masche auf Masche mit dem langen Fadenende, das dort hängt",
     "strips": ", und weiter an den Enden von {strips}",
     "strip": "{rows} {rows|row} von {name}",
+    "thread/tail": ", mit dem Fadenende",
+    "thread/new": ", mit einem neuen Faden von {thread_cm} cm",
+    "thread/either": ", mit dem Fadenende oder, wo keines hängt, mit einem neuen Faden von {thread_cm} cm",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}
