@@ -20,6 +20,7 @@ from walewright.knit.steps import Step
 from walewright.knit.strips import Named, strip_note
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
+from walewright.report.said import said
 from walewright.trade.ends import STARTS, WasteCastOn
 
 
@@ -175,10 +176,26 @@ def edge_notes(piece: Piece, sized: SizedPiece) -> Iterator[Step]:
         yield from (_edge(sized, run, "right") for run in right if run not in left)
     for opening in sized.openings:
         yield _inner(sized, opening)
+    # Said once of edges alike.
+    yield from dict.fromkeys(_above(sized))
 
 
 NamedRun = tuple[str, int, int, str]
 """(name, from row, to row, origin)"""
+
+
+def _above(sized: SizedPiece) -> Iterator[Step]:
+    """A note of the rows that are knitted at an outer end above a named edge, where a shoulder is held from there in steps: its
+    first and its last. The edge is measured to where the shoulder begins (common practice)."""
+    for sides, runs in ((("left", "both"), sized.left), (("right", "both"), sized.right)):
+        named = _named(runs)
+        last = named[-1] if named else None
+        for wedge in sized.wedges:
+            after = sized.rows - wedge.to_row
+            begins = last is not None and wedge.kind == "in" and wedge.edge in sides and last[2] == wedge.from_row
+            if last is not None and begins and after <= 2:
+                rows = 2 + after
+                yield st.Say(said("rows-of-shoulder", edge=last[0], rows=rows), origin=last[3])
 
 
 def _named(runs: tuple[SizedRun, ...]) -> list[NamedRun]:

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from typing import Literal
 
+from walewright.knit.move_kinds import CrossingWay
 from walewright.knit.needle import Side
 
 EndsShaped = Literal["both ends", "left end", "right end"]
 
 ONE_END: dict[Side, EndsShaped] = {"left": "left end", "right": "right end"}
+
+CarriageWay = CrossingWay | Literal["past held"]
+"""How the carriage comes somewhere without knitting: past loops in work, or past such as are held, where no other is."""
 
 YarnLeft = Literal["", "carried"]
 """What becomes of the yarn before: broken off, or left hanging at its side, to be taken up again."""

@@ -215,11 +215,8 @@ def _turned_to(piece: Piece, fabrics: Fabrics, part: PiecePart, before: WorkedPa
     """A part that has waited, begun."""
     sized, own = fabrics.of.sized, part.turn.part
     begun = tuple((sized.counter(figure.from_row), figure.start) for figure in part.taken_up)
-    crossing = fabrics.of.design.machine.crossing
     use, at = fabrics.use(own.from_row), sized.counter(own.from_row)
-    return part_titles.returned_to(piece, sized, own), parting.turn_to(
-        own, before, state=state, counter=at, use=use, crossing=crossing, begun=begun
-    )
+    return part_titles.returned_to(piece, sized, own), parting.turn_to(own, before, state=state, counter=at, use=use, begun=begun)
 
 
 def _given_way(fabrics: Fabrics, turn: WorkedPart, after: SizedPart, state: State) -> PlannedParagraph:

@@ -58,13 +58,13 @@ def open_end(design: Design, place: Place) -> bool:
 @dataclass(frozen=True, slots=True)
 class GraftTail:
     """The tail that a graft is sewn with: of the last edge `last` of a copy of a piece. `first`: it hangs where the seam begins as
-    it runs, not where it ends. `left_at`: the row edge of the piece at whose top it comes out, if that has a name."""
+    it runs, not where it ends. `out_edge`: the row edge of the piece at whose top it comes out, if that has a name."""
 
     piece: str
     copy: int
     last: str
     first: bool
-    left_at: str
+    out_edge: str
 
 
 def graft_tail(design: Design, garment: SizedGarment, seam: Seam) -> GraftTail | None:
@@ -77,8 +77,8 @@ def graft_tail(design: Design, garment: SizedGarment, seam: Seam) -> GraftTail |
             last, sized = last_edge(place.edge), garment.piece(place.owner)
             if open_end(design, place) and hangs_at(design, sized, last) == end:
                 out, at = ends[1 - number]
-                left_at = edge_at(sized, last, at) if (out.owner, out.copy) == (place.owner, place.copy) else ""
-                return GraftTail(place.owner, place.copy, last, number == 0, left_at)
+                out_edge = edge_at(sized, last, at) if (out.owner, out.copy) == (place.owner, place.copy) else ""
+                return GraftTail(place.owner, place.copy, last, number == 0, out_edge)
         return None
     return None
 

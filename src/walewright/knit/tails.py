@@ -102,7 +102,7 @@ def _goes_on(garment: SizedGarment, tail: GraftTail, seam: Seam) -> bool:
     for place, end, _ in _outer(seam):
         side = _side(garment, place)
         name = place.edge if side is None or place.edge.endswith(f" {side}") else f"{place.edge} {side}"
-        if end == "top" and (place.owner, place.copy, name) == (tail.piece, tail.copy, tail.left_at):
+        if end == "top" and (place.owner, place.copy, name) == (tail.piece, tail.copy, tail.out_edge):
             return True
     return False
 

@@ -7,7 +7,8 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import cast
 
 from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Side, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
@@ -211,8 +212,8 @@ def _sew(tasks: list[Block | Join], tails: TailsRead, phrase: ReadPhrase, size: 
     if phrase.kind != "join_edges":
         raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins
-    way, seams, over, turn, times, hung, thread_cm, *lengths = _arguments(phrase, size)
-    made = tuple(joins(way, seams, over, turn, times, thread_cm, *lengths))
+    *told, hung, thread_cm = _arguments(phrase, size)
+    made = tuple(replace(join, thread_cm=cast(int, thread_cm)) for join in joins(*told))
     for join in made if hung else ():
         at = [tails.get((piece, _as_last(edge))) for (piece, edge, _), *_ in (join.one, join.other)]
         if not any(side == begin for side, begin in zip(at, join.ends, strict=True)):
@@ -244,9 +245,7 @@ class _SewnLengths:
         return (abs(self.one_mm - self.other_mm) if self.eased_mm is None else self.eased_mm) + 1
 
 
-def _joins(
-    way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, thread_cm: int, rows: int, *lengths: int
-) -> Iterator[Join]:
+def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, rows: int, *lengths: int) -> Iterator[Join]:
     of = _SewnLengths(*lengths)
     for one, other, ends in _in_turn(seams, turn, times):
         yield Join(
@@ -261,7 +260,6 @@ def _joins(
             other_mm=of.other_mm,
             ratio=(of.ratio_rows, of.ratio_stitches),
             over=over,
-            thread_cm=thread_cm,
         )
 
 

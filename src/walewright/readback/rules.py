@@ -195,7 +195,7 @@ class ReadRules(ReadTokens):
         hung = next((c for c in told if isinstance(c, str)), "")
         thread = next((c.arguments for c in told if isinstance(c, ReadPhrase)), ())
         new_cm = thread[0] if thread else ReadGraded((0,))
-        return ReadPhrase("join_edges", (way, seams, over, *turn, hung, new_cm, *(ratio or (*matched, *eased))))
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *(ratio or (*matched, *eased)), hung, new_cm))
 
     def thread(self, children: list[Any]) -> ReadPhrase:
         return ReadPhrase("thread", tuple(children))

@@ -12,6 +12,7 @@ LINES = {
     "stands": "{stitches} {stitches|st}",
     "again": "as the {section}, steps {first} to {last}",
     "again/mirrored": "as steps {first} to {last}, mirrored",
+    "again/before": "before step {last}: ",
     "again/on": "as the {section}, steps {first} to {last}, but on the {piece}",
     "again/link": "as in {section}, steps {first} to {last}",
     "stands/held": "{working} {working|st} in work, {held} held",

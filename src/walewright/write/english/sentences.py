@@ -5,6 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "bring needles {@span} to working position: {stitches} {stitches|st}",
     "carriage_at": "take the carriage to the {side} without knitting",
+    "carriage_at/past held": "take the carriage to the {side} without knitting, set to hold, if it is not there already",
     "carriage_at/slip": "take the carriage to the {side} without knitting, set to slip",
     "carriage_at/lift": "take the carriage to the {side} without knitting, lifted off and put on again there",
     "carriage_at/hold": "take the carriage to the {side} without knitting, past the needles in work pulled right out, then push "
@@ -148,8 +149,8 @@ EDGINGS = {
     "fold_up/all": "bring the needles out of work back to work; fold the work up {way} and hang the {loops} {loops|loop} of the"
     " first garment row from left to right, each on the needle that knitted it, but where the needle to the right of that one is"
     " empty, on the empty one: {stitches} {stitches|st}",
-    "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles and unravel"
-    " its waste yarn",
+    "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
+    " loop counted, and pull out the ravel cord",
     "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, on needles"
     " {@span}{@over}",
     "over": ", over the {STS} of the other piece",

@@ -5,6 +5,8 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "die Nadeln {@span} in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "carriage_at": "den Schlitten ohne zu stricken nach {side} bringen",
+    "carriage_at/past held": "den Schlitten ohne zu stricken nach {side} bringen, auf Halten gestellt, falls er nicht schon dort"
+    " ist",
     "carriage_at/slip": "den Schlitten ohne zu stricken nach {side} bringen, auf Gleiten gestellt",
     "carriage_at/lift": "den Schlitten ohne zu stricken nach {side} bringen, abgehoben und dort wieder aufgesetzt",
     "carriage_at/hold": "den Schlitten ohne zu stricken nach {side} bringen, an den ganz nach vorn gezogenen Nadeln vorbei, und"
@@ -147,8 +149,8 @@ EDGINGS = {
     "fold_up/all": "die Nadeln außer Arbeit wieder in Arbeitsstellung bringen; das Gestrick {way} umschlagen und von links nach"
     " rechts die {loops} {loops|loop} der ersten Reihe des Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat,"
     " aber wo die Nadel rechts davon leer ist, auf die leere: {stitches} {stitches|st}",
-    "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen und das"
-    " Hilfsgarn abziehen",
+    "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
+    " Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, auf die Nadeln"
     " {@span} einhängen{@over}",
     "over": ", über die {STS} des anderen Teils",
