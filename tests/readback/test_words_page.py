@@ -76,7 +76,7 @@ def test_the_page_has_every_sentence() -> None:
         "rows",
     }
     parts |= {"row_for_row", "lengths", "in_ratio", "seam", "side", "strips", "strip", "closed_seam", "reaching", "kept", "turn"}
-    parts |= {"thread"}
+    parts |= {"thread", "before_last"}
     parts |= {"needle_run", "needle_every", "needle_groups", "laid", "crossed"}
     of_bench = {"bench_row", "bench_rows", "bench_counter", "bench_side", "bench_counts"} | MOVES
     # That is what the rules of the ways become.
