@@ -11,7 +11,7 @@ EndsShaped = Literal["both ends", "left end", "right end"]
 
 ONE_END: dict[Side, EndsShaped] = {"left": "left end", "right": "right end"}
 
-CarriageWay = CrossingWay | Literal["past held"]
+CarriageWay = CrossingWay | Literal["held"]
 """How the carriage comes somewhere without knitting: past loops in work, or past such as are held, where no other is."""
 
 YarnLeft = Literal["", "carried"]

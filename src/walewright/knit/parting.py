@@ -113,7 +113,7 @@ def turn_to(
         )
     return (
         *steps,
-        st.CarriageAt(to.home, "past held", origin=origin),
+        st.CarriageAt(to.home, "held", origin=origin),
         st.SetRowCounter(counter, origin=origin),
         *_back(state.part_on(_slot(to)), to, origin),
         _yarn(use, origin),

@@ -50,11 +50,11 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._state(first, last, "work")
         self.made.append(op.IntoWork(first, last))
 
-    def carriage_at(self, side: Side, way: op.CrossingWay | Literal["past held"] = "") -> None:
-        if way == "past held" and in_reach(self._needles):
+    def carriage_at(self, side: Side, way: op.CrossingWay | Literal["held"] = "") -> None:
+        if way == "held" and in_reach(self._needles):
             raise Contradiction("contradiction/held-and-in-work")
         if self._carriage != side:
-            self.made.append(op.MoveCarriage(side, "" if way == "past held" else way))
+            self.made.append(op.MoveCarriage(side, "" if way == "held" else way))
         self._carriage = side
 
     def waste_start(self, way: op.CastOnWay, rows: int) -> None:

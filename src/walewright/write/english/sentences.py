@@ -5,7 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "bring needles {@span} to working position: {stitches} {stitches|st}",
     "carriage_at": "take the carriage to the {side} without knitting",
-    "carriage_at/past held": "take the carriage to the {side} without knitting, set to hold, if it is not there already",
+    "carriage_at/held": "take the carriage to the {side} without knitting, set to hold, if it is not there already",
     "carriage_at/slip": "take the carriage to the {side} without knitting, set to slip",
     "carriage_at/lift": "take the carriage to the {side} without knitting, lifted off and put on again there",
     "carriage_at/hold": "take the carriage to the {side} without knitting, past the needles in work pulled right out, then push "

@@ -5,8 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "die Nadeln {@span} in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "carriage_at": "den Schlitten ohne zu stricken nach {side} bringen",
-    "carriage_at/past held": "den Schlitten ohne zu stricken nach {side} bringen, auf Halten gestellt, falls er nicht schon dort"
-    " ist",
+    "carriage_at/held": "den Schlitten ohne zu stricken nach {side} bringen, auf Halten gestellt, falls er nicht schon dort ist",
     "carriage_at/slip": "den Schlitten ohne zu stricken nach {side} bringen, auf Gleiten gestellt",
     "carriage_at/lift": "den Schlitten ohne zu stricken nach {side} bringen, abgehoben und dort wieder aufgesetzt",
     "carriage_at/hold": "den Schlitten ohne zu stricken nach {side} bringen, an den ganz nach vorn gezogenen Nadeln vorbei, und"
