@@ -11,6 +11,8 @@ from tests.laws.code_tree import PACKAGE, breaches, dotted, each_stage, imports,
 
 SYNTAX, DESIGN, GLUE, SOLVE, FIT = "source.syntax", "design.model", "glue.model", "solve.model", "fit.model"
 OPERATIONS, STEPS, MANNERS = "knit.operations", "knit.steps", "knit.manners"
+# What goes on together, as the steps of one order: what the data means, for all that tell of it.
+MERGING = "knit.merging"
 BENCH_STEPS = "knit.bench_steps"
 BED, WRITE, PROOF = "bed.model", "write.model", "proof.model"
 
@@ -28,7 +30,7 @@ ALLOWED: dict[str, set[str]] = {
     "knit": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE},
     # The bed and the reader share nothing with what they check but the words for moves.
     "bed": {"report", OPERATIONS},
-    "write": {"report", "trade", "world", DESIGN, SOLVE, STEPS, BENCH_STEPS, MANNERS, OPERATIONS},
+    "write": {"report", "trade", "world", DESIGN, SOLVE, STEPS, BENCH_STEPS, MERGING, MANNERS, OPERATIONS},
     "readback": {"report", "world", OPERATIONS},
     # The proof compares fabrics, and measures their edges as the bed does.
     "proof": {"report", "trade", "world", DESIGN, GLUE, "counted", SOLVE, OPERATIONS, "bed"},

@@ -84,3 +84,19 @@ def test_a_fault_points_at_the_tracks() -> None:
     told = words[span.start : span.end]
     assert told.startswith(HEAD)
     assert told.endswith("right end.")
+
+
+ROW = "[ ] RC 9, COL: cast off 2 sts at the carriage side; 8 sts."
+RUN = "[ ] RC 10, then every 2 rows to RC 12, COR: cast off 2 sts at the carriage side; 6 sts."
+
+
+def test_a_row_says_where_the_carriage_stands() -> None:
+    assert moves(ROW) == (op.Pass("left"), op.CastOff(-5, -4, "left"))
+    assert [type(m) for m in moves(RUN)] == [op.Pass, op.Pass, op.CastOff] * 2
+
+
+@pytest.mark.parametrize("wrong", [ROW.replace("COL", "COR"), RUN.replace("COR", "COL"), RUN.replace("every 2", "every 1")])
+def test_a_row_with_the_carriage_elsewhere_is_refused(wrong: str) -> None:
+    work, faults = read_back(text(wrong), 0)
+    assert work is None
+    assert "carriage" in in_english(faults[0]).message

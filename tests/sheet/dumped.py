@@ -9,7 +9,8 @@ from typing import Any
 
 from walewright.figures.model import Drawing
 from walewright.sheet.bench import BenchRow
-from walewright.sheet.model import Fact, HowTo, Row, RowLine, StepLine
+from walewright.sheet.model import Fact, HowTo, Row
+from walewright.sheet.stage import RowLine, StepLine
 from walewright.write.model import Run
 
 HOUSES = ("words", "swatch", "safety", "trouble", "version", "colophon")

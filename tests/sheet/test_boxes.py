@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from walewright.sheet.model import RowLine, SheetPart, Stage, StepLine
+from walewright.sheet.model import SheetPart
+from walewright.sheet.stage import RowLine, Stage, StepLine
 
 
 def part(*boxes: int, rows: int = 0) -> SheetPart:

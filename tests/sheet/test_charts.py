@@ -113,7 +113,7 @@ def test_sheets_say_what_is_on_which(pattern: Make) -> None:
     second = part.sheets[1]
     assert second.caption.startswith("Sheet B: columns ")
     assert "also on sheet A" in [t.text for t in second.drawing.letterings]
-    assert any("goes on on sheet" in t.text for t in part.sheets[0].drawing.letterings)
+    assert any("continued on sheet" in t.text for t in part.sheets[0].drawing.letterings)
     assert [st.kind for st in part.sheets[0].drawing.strokes].count("veil") == 0
     assert "veil" in [st.kind for st in second.drawing.strokes]
     # A whole sheet is a few paths, not one a cell.

@@ -84,5 +84,5 @@ def test_bench_copies(name: str, snapshot: SnapshotAssertion) -> None:
     assert faults == ()
     assert copy is not None
     document = sheet.compose_bench(LANGUAGE, replace(proven(made), instructions=copy.instructions), made.plans[0], SHOWN[name][2])
-    pages = {of.anchor: 1 + number % 3 for number, of in enumerate(document.sheets) if number != 1}
-    assert dumped(sheet.with_pages(LANGUAGE, document, pages), "bench", whole=False) == snapshot
+    pages = [(of.anchor, *(joined.anchor for joined in of.joined)) for of in document.sheets for _ in range(2)]
+    assert dumped(sheet.with_heads(LANGUAGE, document, [*pages, ("pinned",), ()]), "bench", whole=False) == snapshot

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import importlib.util
 import io
 import os
 import re
 import socket
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Any
 
 import pypdf
@@ -15,7 +17,7 @@ from fontTools.ttLib import TTFont
 
 from tests.sheet.pullover import printed
 from walewright.sheet import html, pdf
-from walewright.sheet.fonts import FACES, ShippedOnly, fixed, font_face_css
+from walewright.sheet.fonts import FACES, FixedFace, ShippedOnly, fixed, font_face_css
 
 Make = Callable[..., Any]
 
@@ -168,6 +170,31 @@ def test_the_door_lets_the_fonts_through() -> None:
 def test_the_faces_have_the_weights_that_are_asked_for() -> None:
     for face in FACES:
         assert TTFont(io.BytesIO(fixed(face)))["OS/2"].usWeightClass == face.weight
+
+
+def test_a_face_has_what_a_page_writes() -> None:
+    """Latin letters always; others where they are written, as such or by number, and their capitals."""
+    url = FACES[4].url
+
+    def letters(page: str) -> set[int]:
+        return set(TTFont(io.BytesIO(ShippedOnly(page).fetch(url).read())).getBestCmap())
+
+    assert {ord(letter) for letter in "azAZ09\u00e4\u00df\u0153\u2010\u2013\u2022\u2007"} <= letters("")
+    assert not {ord(letter) for letter in "\u03c9\u0436\u25a1"} & letters("")
+    assert {ord(letter) for letter in "\u03c9\u03a9\u0436\u0416\u25a1"} <= letters(
+        "<p>\u03c9\u25a1</p><style>a::after { content: '\\436 ' }</style>"
+    )
+    assert letters("<style>a::after { content: '\\ffffff' }</style>") == letters("")
+
+
+@pytest.mark.parametrize("face", FACES, ids=lambda face: face.url)
+def test_a_face_keeps_the_other_forms_of_its_letters(face: FixedFace) -> None:
+    """Such as figures of one width, which tables are set in."""
+    (spec,) = importlib.util.find_spec(face.package).submodule_search_locations  # type: ignore[union-attr]
+    whole, cut = TTFont(Path(spec) / "files" / face.file), TTFont(io.BytesIO(fixed(face)))
+    tags = [{record.FeatureTag for record in font["GSUB"].table.FeatureList.FeatureRecord} for font in (whole, cut)]
+    wanted = {"aalt", "case", "dnom", "frac", "lnum", "numr", "onum", "pnum", "sups", "tnum", "zero"}
+    assert tags[1] & wanted == tags[0] & wanted >= {"onum", "pnum"}
 
 
 @pytest.mark.parametrize("above", range(170, 235, 5))

@@ -20,7 +20,7 @@ from walewright.sheet import html
 from walewright.sheet.facts import section_facts
 from walewright.sheet.handwork import handwork
 from walewright.sheet.unbroken import longest, stretches
-from walewright.write.model import Cells, Paragraph, Run, Section, Sentence
+from walewright.write.model import Cells, Manner, Paragraph, Run, Section, Sentence
 from walewright.write.tally import RowTally, counted
 
 Make = Callable[..., Any]
@@ -308,3 +308,22 @@ def test_every_row_with_eyelets_is_named() -> None:
     count, *rows = told.replace(", at RC", ";").split("; ")
     by_size = list(zip(*(re.findall(r"[\d–]+", row) * (1 if "(" in row else 6) for row in rows), strict=True))
     assert re.findall(r"\d+", count) == [str(sum(row != "–" for row in of)) for of in by_size]
+
+
+def test_a_note_stands_above_the_head_of_the_table_that_it_begins(pattern: Make) -> None:
+    made = pattern(1)
+    note = replace(sentence("Note: two things at once."), manner=Manner.NOTE, check=True)
+    cells = Cells((Run("34"),), (Run("Cast off"),), (Run("20 sts"),), carriage=(Run("COL"),))
+    rows = Paragraph("At the same time", "", (note, sentence("RC 34: cast off; 20 sts.", cells=cells)), True)
+    steps = Paragraph("Knit", "", (note, sentence("Knit.")))
+    for paragraphs, named in (
+        ((rows,), "Carriage"),
+        ((steps,), "Step"),
+        ((replace(steps, sentences=steps.sentences[1:]), rows), "RC"),
+    ):
+        page = html(with_paragraph(made, *paragraphs).sheet())
+        body = page[page.index('<table class="steps') - 400 :]
+        above, _, table = body.partition("two things at once")
+        assert above.rindex('<div class="above">') > above.rfind("<table")
+        assert named in table[: table.index("</thead>")]
+    assert ">COL</td>" in html(with_paragraph(made, rows).sheet())

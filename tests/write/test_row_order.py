@@ -10,12 +10,13 @@ from hypothesis import strategies as hs
 
 from tests.whole.shipped_once import compiled
 from walewright.knit import steps as st
+from walewright.knit.merging import merged
 from walewright.languages import printed
 from walewright.write import write
 from walewright.write.align import Column
 from walewright.write.model import Sentence
 from walewright.write.row_by_row import Entry
-from walewright.write.row_order import MOST_TRACKS, merged
+from walewright.write.row_order import MOST_TRACKS
 from walewright.write.runs import EntryRun, in_runs
 from walewright.write.together import done_once
 

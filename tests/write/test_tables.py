@@ -26,7 +26,7 @@ def test_what_goes_on_at_once_is_a_table() -> None:
     )
     assert (note.check, note.cells, note.kinds) == (True, None, ())
     assert [r.text for r in rows] == [
-        "RC 21: cast off 3 sts at the carriage side; 23 sts.",
+        "RC 21, COL: cast off 3 sts at the carriage side; 23 sts.",
         "RC 22: decrease 1 st at the right end, 2 sts in; 22 sts.",
         "RC 24: decrease 1 st at the right end, 2 sts in, decrease 1 st at the left end, 2 sts in; 20 sts.",
         "RC 26: decrease 1 st at the right end, 2 sts in; 19 sts.",
@@ -36,8 +36,9 @@ def test_what_goes_on_at_once_is_a_table() -> None:
     ]
     cells = rows[0].cells
     assert cells is not None
-    assert ["".join(r.text for r in c) for c in (cells.row, cells.what, cells.stitches)] == [
+    assert ["".join(r.text for r in c) for c in (cells.row, cells.carriage, cells.what, cells.stitches)] == [
         "21",
+        "COL",
         "Cast off 3 sts at the carriage side",
         "23 sts",
     ]
@@ -45,12 +46,17 @@ def test_what_goes_on_at_once_is_a_table() -> None:
     assert rest.sentences[0].text == "Knit to RC 40."
 
 
+def test_the_carriage_is_told_where_something_is_done_by_its_side() -> None:
+    rows = right_half((yoke("M", 30, 3, (3,), 1),))[0].sentences[1:]
+    assert [bool(r.cells and r.cells.carriage) for r in rows] == ["carriage" in r.text for r in rows]
+
+
 def test_columns_where_they_are_narrow_enough() -> None:
     text = plain_text(write((yoke("M", 30, 3, (3,), 1),)))
-    assert "[ ]  7. RC 21:  cast off 3 sts at the carriage side;       23 sts.\n[ ]  8. RC 22:  decrease 1 st" in text
+    assert "[ ]  7. RC 21, COL:  cast off 3 sts at the carriage side;       23 sts.\n[ ]  8. RC 22:       decrease 1 st" in text
     assert (
-        "[ ]  9. RC 24:  decrease 1 st at the right end, 2 sts in, decrease 1 st at the left end,\n"
-        "                2 sts in; 20 sts.\n" in text
+        "[ ]  9. RC 24:       decrease 1 st at the right end, 2 sts in, decrease 1 st at the left\n"
+        "                     end, 2 sts in; 20 sts.\n" in text
     )
 
 

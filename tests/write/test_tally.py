@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from walewright.knit import steps as st
@@ -58,3 +60,22 @@ def test_after(steps: tuple[st.Step, ...], row: int, stitches: int) -> None:
 
 def test_rows_are_not_known_before_the_counter_is_set() -> None:
     assert counted(RowTally(), st.KnitRows(4)).row is None
+
+
+@pytest.mark.parametrize(
+    ("steps", "side"),
+    [
+        ((st.KnitRows(3),), "left"),
+        ((st.KnitRows(2), st.KnitTo(21)), "left"),
+        ((st.Repeat((st.KnitRows(1), st.WrapHeld("right")), 3),), "left"),
+        ((st.Together(10, 13, (st.Track("a", (st.KnitRows(3),)), st.Track("b", (st.KnitRows(3),)))),), "left"),
+        ((st.KnitRows(1), st.CarriageAt("right"), st.SetRowCounter(4)), "right"),
+        ((st.KnitRows(1), st.Now(40, 11, "left"), st.KnitRows(1)), "right"),
+        ((st.OffOnWaste(8, "end"),), None),
+    ],
+)
+def test_where_the_carriage_stands(steps: tuple[st.Step, ...], side: str | None) -> None:
+    tally = replace(START, side="right")
+    for step in steps:
+        tally = counted(tally, step)
+    assert tally.side == side

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from traceback import clear_frames
 
 from walewright.cli import console
+from walewright.cli.collecting import between_sources
 from walewright.cli.command_line import CommandLine
 from walewright.report.columns import named
 from walewright.report.said import said
@@ -15,7 +16,9 @@ def each(line: CommandLine, files: Sequence[str], work: Callable[[str], int], do
     """Run `work` (file -> exit code), which is `doing` something ("building"), on every file; the worst code is returned.
     Exceptions are reported, see `mishaps`; only where nobody listens any more, or can, the rest is left."""
     worst = 0
-    for file in files:
+    for at, file in enumerate(files):
+        if at:
+            between_sources()
         try:
             code = work(file)
         except (BrokenPipeError, console.OutputLost):

@@ -142,9 +142,10 @@ class _Kept(io.StringIO):
 def worked(work: Callable[[], Result], colour: bool) -> Worked[Result]:
     """In the other process: what the work came to, and what was said on the way."""
     from walewright.cli import stops
-    from walewright.cli.collecting import spare_the_collector
+    from walewright.cli.collecting import between_sources, spare_the_collector
 
     spare_the_collector()
+    between_sources()
     spoken: list[tuple[bool, str]] = []
     result, stopped = None, 0
     with redirect_stdout(_Kept(spoken, True, False)), redirect_stderr(_Kept(spoken, False, colour)), stops.stoppable():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import math
 import re
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
@@ -13,6 +14,7 @@ from walewright.figures.chart_sheets import Cut, Window
 from walewright.figures.model import Drawing, Tile
 from walewright.figures.pens import Paper, path
 from walewright.guide.model import Guide
+from walewright.knit.operations import needle
 
 SIDE, ENDS = 7.5, 4.4
 """mm beside the cells for the rows' numbers, and above and below them for the columns'."""
@@ -40,6 +42,8 @@ class _Sheet:
     cut: Cut
     window: Window
     paper: Paper
+    needles: int | None = None
+    """The slot below the first column, where the columns are headed by needles."""
 
     def x(self, column: float) -> float:
         return (column - self.window.first) * self.cut.width
@@ -64,10 +68,20 @@ class _Sheet:
                 yield row, column, kinds[self.chart.rows[row][column]]
 
 
-def sheet(guide: Guide, design: Design, chart: Chart, cut: Cut, window: Window, centres: tuple[Centre, ...]) -> Drawing:
-    """One sheet of a chart, the purl side facing, row 1 at the bottom."""
+def sheet(
+    guide: Guide,
+    design: Design,
+    chart: Chart,
+    cut: Cut,
+    window: Window,
+    centres: tuple[Centre, ...],
+    *,
+    needles: int | None = None,
+) -> Drawing:
+    """One sheet of a chart, the purl side facing, row 1 at the bottom. Its columns are numbered; or, where slot number `needles`
+    and those to the right of it are all that knit them, headed by those needles."""
     paper = Paper()
-    on = _Sheet(guide, design, chart, cut, window, paper)
+    on = _Sheet(guide, design, chart, cut, window, paper, needles=needles)
     _colours(on)
     paper.draw("grid", *_lines(on, lambda n: n % 5 != 0))
     paper.draw("fifth", *_lines(on, lambda n: n % 5 == 0))
@@ -156,8 +170,8 @@ def _tucks(chart: Chart, kinds: dict[str, Cell], cut: Cut, window: Window, row: 
 
 
 def _crosses(chart: Chart, kinds: dict[str, Cell], cut: Cut, window: Window, row: int) -> Iterator[str]:
-    """Crosses of a row: runs of one symbol, cut from the left. One that the sheet's side cuts through is drawn as far as the paper
-    goes; its stitches are told apart by the same rule on every sheet, because the run is read in the whole row."""
+    """Crosses of a row: runs of one symbol, cut from the left. One that the sheet's side cuts through is drawn as far as its cells
+    go; its stitches are told apart by the same rule on every sheet, because the run is read in the whole row."""
     line, column = chart.rows[row], 0
     while column < len(line):
         cell = kinds[line[column]]
@@ -167,7 +181,7 @@ def _crosses(chart: Chart, kinds: dict[str, Cell], cut: Cut, window: Window, row
         end = column + 2 * cell.cross
         if end > window.first and column < window.right:
             x, y = (column - window.first) * cut.width, (window.high - 1 - row) * cut.height
-            yield symbols.cross(x, y, cut.width, cut.height, cell)
+            yield symbols.cross(x, y, cut.width, cut.height, cell, (0.0, len(window.columns) * cut.width))
         column = end
 
 
@@ -213,15 +227,45 @@ def _numbers(on: _Sheet) -> None:
         y = on.y(row + 0.5) + 0.75
         on.paper.letter(-1.1, y, str(row + 1), "end", kind="count")
         on.paper.letter(on.wide + 1.1, y, str(row + 1), "start", kind="count")
-    # As many of the columns as have room for their figures.
-    digits = len(str(on.window.right))
-    step = next(s for s in (1, 2, 5, 10) if s == 10 or s * on.cut.width > digits * DIGIT + 0.4)
+    for column, text in _headings(on):
+        x = on.x(column + 0.5)
+        on.paper.letter(x, -1.2, text, kind="count")
+        on.paper.letter(x, on.high + 2.6, text, kind="count")
+
+
+def _headings(on: _Sheet) -> Iterator[tuple[int, str]]:
+    """As many of the columns as have room for their figures."""
+    if on.needles is not None:
+        yield from _needles(on, on.needles)
+        return
+    step = _step(on, on.window.right)
     for column in on.window.columns:
-        number = column + 1
-        if number % step == 0 or (column == on.window.first and step == 1):
-            x = on.x(column + 0.5)
-            on.paper.letter(x, -1.2, str(number), kind="count")
-            on.paper.letter(x, on.high + 2.6, str(number), kind="count")
+        if (column + 1) % step == 0 or (column == on.window.first and step == 1):
+            yield column, str(column + 1)
+
+
+def _needles(on: _Sheet, slot: int) -> Iterator[tuple[int, str]]:
+    """Of needles those at the ends have their letter, which takes the room of neighbours; of the others the centre mark shows the
+    side."""
+    columns, numbers = on.window.columns, {column: _number(slot + column) for column in on.window.columns}
+    most = max(numbers.values())
+    step, reach = _step(on, most), math.ceil((len(str(most)) + 1) * DIGIT / on.cut.width) - 1
+    for column, number in numbers.items():
+        if column in (columns[0], columns[-1]):
+            yield column, needle(slot + column)
+        elif number % step == 0 and columns[0] + reach < column < columns[-1] - reach:
+            yield column, str(number)
+
+
+def _step(on: _Sheet, most: int) -> int:
+    """Every how many numbers there is room for one as long as `most`."""
+    digits = len(str(most))
+    return next(s for s in (1, 2, 5, 10) if s == 10 or s * on.cut.width > digits * DIGIT + 0.4)
+
+
+def _number(slot: int) -> int:
+    """Of a needle, without its letter."""
+    return slot + 1 if slot >= 0 else -slot
 
 
 def _centres(on: _Sheet, centres: tuple[Centre, ...]) -> None:

@@ -84,6 +84,22 @@ def large(columns: int, rows: int, ratio: float) -> Cut:
     return replace(cut(columns, rows, ratio, _LARGE_ROOM, _DRAWN, side), scale=LARGER)
 
 
+AT_BENCH = 5.0
+"""A cell's shorter side in a bench copy is never less, mm: a chart that goes on one sheet so is not cut for larger cells."""
+
+_BENCH_ROOM = (145.0 / LARGER, 182.0 / LARGER)
+"""Besides the numbers at both sides, on the narrowest paper."""
+
+
+def at_bench(columns: int, rows: int, ratio: float) -> Cut:
+    """As `large`, but on one sheet if its cells are large enough then."""
+    made, ratio = large(columns, rows, ratio), _within(ratio)
+    width = min(_BENCH_ROOM[0] / columns, _BENCH_ROOM[1] / (rows * ratio))
+    if len(made.sheets) == 1 or width * min(1.0, ratio) < AT_BENCH / LARGER:
+        return made
+    return replace(cut(columns, rows, ratio, _BENCH_ROOM, AT_BENCH / LARGER, width), scale=LARGER)
+
+
 def _within(ratio: float) -> float:
     return min(max(ratio, RATIO[0]), RATIO[1])
 

@@ -8,8 +8,9 @@ way the loop is moved on the bed. The ladder, the long stitch and the hatches of
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
+from walewright.counted.outline import Point
 from walewright.design.model import Cell
 from walewright.guide.model import Guide
 from walewright.trade.cells import CellKind
@@ -91,10 +92,10 @@ def tuck(x: float, top: float, w: float, rise: float, begins: bool = True, ends:
     return f"M{_n(left)} {_n(foot)}L{_n(left)} {_n(arch)}a{_n(r)} {_n(r)} 0 0 1 {_n(2 * r)} 0L{_n(right)} {_n(foot)}"
 
 
-def cross(x: float, y: float, w: float, h: float, cell: Cell) -> str:
+def cross(x: float, y: float, w: float, h: float, cell: Cell, within: tuple[float, float] | None = None) -> str:
     """The strokes of a cross over 2 * `cell.cross` cells from x on: of each group the two sides of its band, of three and more
     stitches its middle too, of a single stitch one line, from where it was, below, to where it is hung. Those hung first are
-    not broken: they lie in front on the knit side."""
+    not broken: they lie in front on the knit side. `within`: only what lies between these two, across."""
     k = cell.cross
     low, high = y + 0.9 * h, y + 0.1 * h
     # A band is as wide as its stitches, less a little at its feet, so that two groups side by side stay apart.
@@ -102,10 +103,20 @@ def cross(x: float, y: float, w: float, h: float, cell: Cell) -> str:
     to_right = [((x + f * w, low), (x + (f + k) * w, high)) for f in feet]
     to_left = [((x + (f + k) * w, low), (x + f * w, high)) for f in feet]
     front, behind = (to_right, to_left) if cell.hung_first == "left" else (to_left, to_right)
-    made = [_line(list(side)) for side in front]
+    strokes = list(front)
     for (x0, _), (x1, _) in behind:
-        made.extend(_outside(x0, x1, front, w, low, high))
-    return "".join(made)
+        strokes.extend(_outside(x0, x1, front, w, low, high))
+    return "".join(_line(list(stroke)) for stroke in (_cut_off(strokes, *within) if within else strokes))
+
+
+def _cut_off(strokes: Iterable[tuple[Point, Point]], left: float, right: float) -> Iterator[tuple[Point, Point]]:
+    """What of straight strokes, none of which is upright, lies between `left` and `right`."""
+    for (x0, y0), (x1, y1) in strokes:
+        begin, end = sorted(((left - x0) / (x1 - x0), (right - x0) / (x1 - x0)))
+        begin, end = max(begin, 0.0), min(end, 1.0)
+        if begin < end:
+            first, last = ((x0 + (x1 - x0) * t, y0 + (y1 - y0) * t) for t in (begin, end))
+            yield first, last
 
 
 GAP = 0.3
@@ -113,8 +124,8 @@ GAP = 0.3
 
 
 def _outside(
-    x0: float, x1: float, front: list[tuple[tuple[float, float], tuple[float, float]]], w: float, low: float, high: float
-) -> list[str]:
+    x0: float, x1: float, front: list[tuple[Point, Point]], w: float, low: float, high: float
+) -> list[tuple[Point, Point]]:
     """A line from (x0, low) to (x1, high) without what the band `front` covers."""
     (a0, _), (a1, _) = front[0]
     b0 = front[-1][0][0]
@@ -126,7 +137,8 @@ def _outside(
     made = []
     for start, end in ((0.0, first), (last, 1.0)):
         if end - start > 0.08:
-            made.append(_line([(x0 + (x1 - x0) * t, low + (high - low) * t) for t in (start, end)]))
+            foot, head = ((x0 + (x1 - x0) * t, low + (high - low) * t) for t in (start, end))
+            made.append((foot, head))
     return made
 
 

@@ -13,6 +13,7 @@ from walewright.design.model import Chart
 from walewright.knit import bench_steps as bs
 from walewright.knit import operations as op
 from walewright.knit import steps as st
+from walewright.knit.bench_carriage import with_settings
 from walewright.knit.bench_moves import told
 from walewright.knit.bench_steps import BenchBlock, BenchLine, BenchPart
 from walewright.knit.charting import PLAIN, InForce
@@ -40,6 +41,8 @@ _ONE_LINE = (
     (bs.DropRows, bs.CrossStitches),
     (bs.CrossStitches, bs.LatchColumns),
     (bs.DropRows, bs.LatchColumns),
+    (st.HangToLink, bs.TakeOutWaste),
+    (st.PickUpAlong, bs.TakeOutWaste),
 )
 """Pairs of steps where the second goes on in the line of the first."""
 
@@ -66,7 +69,7 @@ def _block(block: StepBlock, charts: tuple[Chart, ...]) -> BenchBlock:
         paragraphs.append((title, tuple(made.parts)))
     if made.rows:
         paragraphs.append(("", tuple(made.plain())))
-    return BenchBlock(block.name, block.copies, tuple(paragraphs))
+    return BenchBlock(block.name, block.copies, with_settings(paragraphs))
 
 
 @dataclass(slots=True)
@@ -119,7 +122,7 @@ class _Lines:
         last = self.parts[-1] if self.parts else None
         body: tuple[Step, ...] = (step,)
         rows, self.rows = self.rows, 0
-        if isinstance(last, BenchLine) and not rows and _goes_on(last.body[-1], step):
+        if isinstance(last, BenchLine) and not rows and _goes_on(last.body, step):
             rows, body = last.rows, (*last.body, step)
             self.parts.pop()
         s = self.state
@@ -128,7 +131,9 @@ class _Lines:
         row = s.row if self.counted else None
         if rows and read is not None:
             row = read
-        self.parts.append(BenchLine(rows=rows, row=row, side=s.side, body=body, in_work=there - held, held=held, waiting=s.waiting))
+        out = held > 0 or any(not part.cord for part in s.parts)
+        counts = {"in_work": there - held, "held": held, "waiting": s.waiting}
+        self.parts.append(BenchLine(rows=rows, row=row, side=s.side, body=body, **counts, right_out=out))
 
     def _tell(self, moves: Sequence[Operation]) -> None:
         for step in told(moves):
@@ -144,7 +149,9 @@ class _Lines:
         read = self.state.row if self.counted and isinstance(step, st.SetRowCounter) else None
         self.state = after
         self.counted = self.counted or isinstance(step, st.SetRowCounter)
-        self._line(step, read)
+        self._line(_in_full(step), read)
+        if _off_waste(step):
+            self._line(bs.TakeOutWaste())
         if isinstance(step, st.ReturnPart):
             self._tell(own[1:])
 
@@ -187,7 +194,7 @@ class _Lines:
                 # The row itself is by hand: those before it are knitted first.
                 self.plain()
             for chart, row in _rows_of_charts(self.state.in_force, self.state.row):
-                self._line(bs.OfChart(row, chart))
+                self._line(bs.OfChart(row, chart, itself=laid))
         self._tell(moves[:at])
         self.state = after
         if laid:
@@ -197,8 +204,21 @@ class _Lines:
         self._tell(moves[at + 1 :])
 
 
-def _goes_on(before: Step, step: Step) -> bool:
-    return any(isinstance(before, a) and isinstance(step, b) for a, b in _ONE_LINE)
+def _goes_on(body: Sequence[Step], step: Step) -> bool:
+    along = isinstance(step, bs.LatchColumns | bs.LatchOn) and step.along
+    return along or any(isinstance(body[-1], a) and isinstance(step, b) for a, b in _ONE_LINE)
+
+
+def _in_full(step: Step) -> Step:
+    """The step with what the pages of a graded copy tell once for all pieces."""
+    if isinstance(step, st.RehangStart):
+        return bs.HangFirstRow(step.piece, step.stitches, step.stitches - 1, step.facing, origin=step.origin)
+    return step
+
+
+def _off_waste(step: Step) -> bool:
+    """Whether the loops that the step hangs on waited on waste yarn, as all open ones do."""
+    return isinstance(step, st.HangToLink) or (isinstance(step, st.PickUpAlong) and step.loops == "open")
 
 
 def _rows_of_charts(in_force: Sequence[InForce], counter: int) -> list[tuple[str, int]]:

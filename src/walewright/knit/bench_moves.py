@@ -49,10 +49,7 @@ def _alike(moves: Sequence[Operation]) -> Iterator[Step]:
             for rows, dropped in groupby((m for m in moves if isinstance(m, op.Drop)), lambda m: m.rows):
                 yield bs.DropRows(_rising(m.slot for m in dropped), rows)
         case op.LatchUp():
-            latched = (m for m in moves if isinstance(m, op.LatchUp))
-            for (rows, on), some_up in groupby(latched, lambda m: (m.rows, m.goes_on)):
-                needles = _rising(m.slot for m in some_up)
-                yield bs.LatchOn(needles, rows) if on else bs.LatchColumns(needles, rows)
+            yield from _latched([m for m in moves if isinstance(m, op.LatchUp)])
         case op.Hold():
             yield bs.HoldNeedles(_spread(moves))
         case op.Release():
@@ -77,6 +74,19 @@ def _returned(moves: Sequence[Operation], at: int, end: int) -> tuple[Step, int]
     if isinstance(laid, op.LayIn):
         return bs.KnitNeedles(needles, laid.yarn), after
     return (bs.DrawLongOn(needles) if isinstance(first, op.DrawLong) else bs.FloatPast(needles)), after
+
+
+def _latched(moves: list[op.LatchUp]) -> Iterator[Step]:
+    """Along the bed, as far as the needles rise, those columns together that are equally deep."""
+    while moves:
+        end = next((i for i in range(1, len(moves)) if moves[i].slot <= moves[i - 1].slot), len(moves))
+        depths: dict[tuple[int, bool], list[int]] = {}
+        for move in moves[:end]:
+            depths.setdefault((move.rows, move.goes_on), []).append(move.slot)
+        for number, ((rows, on), slots) in enumerate(depths.items()):
+            kind = bs.LatchOn if on else bs.LatchColumns
+            yield kind(tuple(slots), rows, along=number > 0)
+        moves = moves[end:]
 
 
 def _threaded(move: Operation, broken: bool) -> Step:

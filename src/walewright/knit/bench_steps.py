@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from walewright.knit.move_kinds import HungFace
 from walewright.knit.needle import Side
 from walewright.knit.step import Step, Words
 
@@ -28,6 +29,8 @@ class BenchLine:
     in_work: int
     held: int
     waiting: int
+    right_out: bool = False
+    """Whether any of them are right out, past which the carriage goes: held, or of a part that does not wait on cord."""
 
 
 BenchPart = BenchLine | Step
@@ -50,10 +53,12 @@ class PlainRows(Step):
 
 @dataclass(frozen=True, slots=True)
 class OfChart(Step):
-    """What stands in the same line is for row number `row` of `chart`, which is knitted next."""
+    """What stands in the same line is done before row number `row` of `chart`, which is knitted next; or is that row `itself`,
+    which is laid by hand."""
 
     row: int
     chart: str
+    itself: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,10 +182,12 @@ class DropRows(Step):
 
 @dataclass(frozen=True, slots=True)
 class LatchColumns(Step):
-    """Re-form the columns of `needles` on the other face, `rows` rows, having dropped them as far if they are not."""
+    """Re-form the columns of `needles` on the other face, `rows` rows, having dropped them as far if they are not. `along`: in one
+    turn with those before it, which are as many rows deep as they are."""
 
     needles: Needles
     rows: int
+    along: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,3 +196,30 @@ class LatchOn(Step):
 
     needles: Needles
     rows: int
+    along: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SetToHold(Step):
+    """From here on the carriage goes past needles that are right out, and knits those in work."""
+
+
+@dataclass(frozen=True, slots=True)
+class SetToKnit(Step):
+    """From here on the carriage knits all needles."""
+
+
+@dataclass(frozen=True, slots=True)
+class HangFirstRow(Step):
+    """As `RehangStart`: of the `stitches` loops that are hung, `between` lie between two stitches of the first row, and one is at
+    its edge. Then the ravel cord that parts them from the waste is pulled out."""
+
+    piece: str
+    stitches: int
+    between: int
+    facing: HungFace
+
+
+@dataclass(frozen=True, slots=True)
+class TakeOutWaste(Step):
+    """Take out the waste yarn that the loops just hung on waited in."""

@@ -10,6 +10,7 @@ from walewright.knit.operations import Side
 from walewright.readback.charting import ranges
 from walewright.readback.mind import Contradiction, Mind, needle
 from walewright.readback.phrases import Listed, Reading, ReadPhrase
+from walewright.report.said import said
 
 
 class AtBench(Mind, ABC):
@@ -22,6 +23,10 @@ class AtBench(Mind, ABC):
         self._begun: dict[str, set[int]] = {}
         """What the counter read when a chart was begun, in one place and in others."""
         self._fabrics: dict[tuple[str, int, int], str] = {}
+        self._set = "knit all"
+        """What the carriage is set to: "knit all", "hold" or "slip"."""
+        self._turn_of_line: list[op.LatchUp] = []
+        """The columns that the line has latched up so far."""
 
     @abstractmethod
     def obey(self, phrase: str, *arguments: Reading) -> None:
@@ -31,14 +36,18 @@ class AtBench(Mind, ABC):
         """The rows of the line, its steps, and then what is said to be there. Where the line sets the counter anew, it is named as
         it reads after the rows."""
         said = {one.kind: _numbers(one) for one in told}
+        self._turn_of_line = []
         set_anew = "bench_rows" in said and "set_row_counter" in said
         for one in told:
             if set_anew and one.kind == "set_row_counter":
                 self.obey("reads", *said["bench_counter"])
             if one.kind == "bench_rows":
+                self._refuse_setting("slip")
                 self.obey("knit_rows", *_numbers(one))
             elif one.kind not in _COLUMNS:
                 self.obey(one.kind, *_numbers(one))
+            if one.kind == "carriage_at" and "slip" in one.arguments:
+                self._set = "slip"
         if "bench_counter" in said and not set_anew:
             self.obey("reads", *said["bench_counter"])
         if "bench_side" in said:
@@ -46,6 +55,28 @@ class AtBench(Mind, ABC):
             if self._at(self._carriage) != ("right" if right else "left"):
                 raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
         self._on_bed(*(n if isinstance(n, int) else 0 for n in said["bench_counts"]))
+        self._rightly_set()
+        kinds = [one.kind for one in told]
+        if any(kind == "hang_to_link" and kinds[i + 1] != "take_out_waste" for i, kind in enumerate(kinds[:-1])):
+            raise Contradiction("contradiction/waste-stays")
+
+    def _rightly_set(self) -> None:
+        """The carriage knits what is in work, and that alone: past needles right out it is set to hold; and whatever is begun
+        next finds it set to knit all."""
+        if self._apart or any(state in ("held", "waiting", "waiting, held") for state in self._needles.values()):
+            self._refuse_setting("knit all")
+        if not self._needles:
+            self._refuse_setting("hold", "slip")
+
+    def _refuse_setting(self, *settings: str) -> None:
+        if self._set in settings:
+            raise Contradiction("contradiction/carriage-set", set=said(_SETTINGS[self._set]))
+
+    def set_to_hold(self) -> None:
+        self._set = "hold"
+
+    def set_to_knit(self) -> None:
+        self._set = "knit all"
 
     def _on_bed(self, in_work: int, held: int, waiting: int) -> None:
         states = list(self._needles.values())
@@ -169,6 +200,19 @@ class AtBench(Mind, ABC):
         self._row += 1
         self._knitted += 1
 
+    # ------------------------------------------------------------- loops hung on
+
+    def hang_first_row(self, facing: op.HungFace, loops: int, piece: str, between: int) -> None:
+        """Between so many stitches as there are loops there is one loop less."""
+        if between != loops - 1:
+            raise Contradiction("contradiction/loops-between", loops=loops, between=between)
+        self.obey("rehang_start", facing, loops, piece)
+
+    def take_out_waste(self) -> None:
+        """Open loops have just been hung on."""
+        if not self.made or not isinstance(self.made[-1], op.PickUpEdge):
+            raise Contradiction("contradiction/no-waste")
+
     # ------------------------------------------------------------- stitches moved, columns dropped and latched up
 
     def move_stitches(self, *told: ReadPhrase | Side) -> None:
@@ -190,14 +234,26 @@ class AtBench(Mind, ABC):
         self.made += [op.Drop(slot, rows) for slot in _slots(listed)]
 
     def latch_columns(self, rows: int, *listed: ReadPhrase) -> None:
-        self.made += [op.LatchUp(slot, rows) for slot in _slots(listed)]
+        self._along_bed(op.LatchUp(slot, rows) for slot in _slots(listed))
 
     def latch_on(self, rows: int, *listed: ReadPhrase) -> None:
-        self.made += [op.LatchUp(slot, rows, goes_on=True) for slot in _slots(listed)]
+        self._along_bed(op.LatchUp(slot, rows, goes_on=True) for slot in _slots(listed))
+
+    def _along_bed(self, columns: Iterable[op.LatchUp]) -> None:
+        """Along the bed, whatever the depths in which a line tells them."""
+        found = list(columns)
+        while self._turn_of_line and self.made[-1:] == [self._turn_of_line[-1]]:
+            found.append(self._turn_of_line.pop())
+            self.made.pop()
+        self._turn_of_line = sorted(found, key=lambda move: move.slot)
+        self.made += self._turn_of_line
 
 
 _COLUMNS = ("bench_rows", "bench_counter", "bench_side", "bench_counts")
 """What is no step of a line."""
+
+_SETTINGS = {"knit all": "setting/knit", "hold": "setting/hold", "slip": "setting/slip"}
+"""What a message calls what the carriage is set to."""
 
 
 def _numbers(phrase: ReadPhrase) -> list[Reading]:
@@ -254,5 +310,9 @@ BENCH_OBEYED: Mapping[str, Callable[..., None]] = {
     "drop_rows": AtBench.drop_rows,
     "latch_columns": AtBench.latch_columns,
     "latch_on": AtBench.latch_on,
+    "set_to_hold": AtBench.set_to_hold,
+    "set_to_knit": AtBench.set_to_knit,
+    "hang_first_row": AtBench.hang_first_row,
+    "take_out_waste": AtBench.take_out_waste,
 }
 """The method for each phrase that only a bench copy has."""

@@ -18,7 +18,6 @@ _ALIKE = frozenset(
             "knit_rows",
             "knit_to",
             "on_the_way",
-            "at",
             "stands",
             "cast_off_at_carriage",
             "cast_on_at_carriage",
@@ -46,6 +45,9 @@ def mirrored(phrase: ReadPhrase) -> ReadPhrase:
         return ReadPhrase(phrase.kind, tuple(_other(argument) for argument in phrase.arguments))
     if phrase.kind in _CHECKS:
         return _check(phrase)
+    if phrase.kind == "at":
+        row, *side = phrase.arguments
+        return ReadPhrase("at", (row, *(_flipped(one) for one in side)))
     raise Contradiction("contradiction/no-other-half")
 
 
@@ -55,9 +57,13 @@ def _check(phrase: ReadPhrase) -> ReadPhrase:
     stitches = tuple(phrase.arguments[number] for number in own)
     beside = len(own) + phrase.kind.startswith("now_in_half")
     *row, side = phrase.arguments[beside:]
+    return ReadPhrase("now_held_in_part" if len(own) > 1 else "now_in_part", (*stitches, *row, _flipped(side)))
+
+
+def _flipped(side: Argument) -> ReadGraded:
+    """The carriage on the other side."""
     assert isinstance(side, ReadGraded)
-    flipped = ReadGraded(tuple(None if reading is None else 1 - reading for reading in side.readings))
-    return ReadPhrase("now_held_in_part" if len(own) > 1 else "now_in_part", (*stitches, *row, flipped))
+    return ReadGraded(tuple(None if reading is None else 1 - reading for reading in side.readings))
 
 
 def _other(argument: Argument) -> Argument:

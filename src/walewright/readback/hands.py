@@ -129,8 +129,11 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         if row != self._row:
             raise Contradiction("contradiction/counter-elsewhere", counter=self._row, row=row)
 
-    def at(self, row: int) -> None:
+    def at(self, row: int, *right: int) -> None:
+        """Then the carriage stands on the right, if it is told: 1; on the left: 0."""
         self.knit_to(row)
+        for told in right:
+            self._stands_at("right" if told else "left")
 
     def stands(self, stitches: int, held: int = 0) -> None:
         """So many are in the part being worked; if any are counted apart, so many of them are held for shaping."""
@@ -260,7 +263,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             raise Contradiction("contradiction/stitches-on-bed", stitches=stitches, there=there)
         for value in row:
             self.reads(value)
-        side: Side = "right" if right else "left"
+        self._stands_at("right" if right else "left")
+
+    def _stands_at(self, side: Side) -> None:
         if self._carriage != side:
             raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
 

@@ -156,6 +156,8 @@ class ReadRun:
     body: tuple[ReadSaid, ...]
     on_the_way: tuple[ReadSaid, ...]
     stands: ReadPhrase
+    side: tuple[ReadGraded, ...] = ()
+    """Where the carriage stands each time, if it is told."""
 
 
 ReadSaid = ReadPhrase | ReadRepeat | ReadForSome | ReadTrack | ReadRun

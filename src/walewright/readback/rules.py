@@ -50,13 +50,25 @@ class ReadRules(ReadTokens):
         return ReadRepeat(tuple(children[:-1]), children[-1])
 
     def row(self, children: list[Any]) -> ReadRepeat | ReadRun:
-        if children[0].kind == "at_run":
+        if isinstance(children[0], ReadPhrase) and children[0].kind == "at_run":
             run, *told, stands = children
             ways = tuple(one for one in told if isinstance(one, ReadPhrase) and one.kind == "on_the_way")
-            return ReadRun(run.arguments, tuple(one for one in told if one not in ways), ways, stands)
+            first, every, last, *side = run.arguments
+            numbers = first, every, last
+            return ReadRun(numbers, tuple(one for one in told if one not in ways), ways, stands, tuple(side))
+        at, told = children[0], children[1:]
+        if isinstance(at, ReadGraded):
+            at, told = ReadPhrase("at", (at, children[1])), children[2:]
         # A size whose counter value is a dash has nothing to do in the whole row.
-        (at,) = children[0].arguments
-        return ReadRepeat(tuple(children), ReadGraded(tuple(None if r is None else 1 for r in at.readings)))
+        times = ReadGraded(tuple(None if r is None else 1 for r in at.arguments[0].readings))
+        return ReadRepeat((at, *told), times)
+
+    def bench_row(self, children: list[Any]) -> ReadPhrase:
+        told = children
+        if isinstance(told[0], ReadGraded):
+            counter, side, *rest = told
+            told = [ReadPhrase("bench_counter", (counter,)), ReadPhrase("bench_side", (side,)), *rest]
+        return ReadPhrase("bench_row", tuple(told))
 
     def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children

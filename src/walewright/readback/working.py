@@ -220,7 +220,7 @@ def phrases(told: tuple[ReadSaid, ...], size: int) -> Iterator[ReadPhrase]:
                     break
         elif isinstance(one, ReadRun):
             for row in _rows_of_run(one, size):
-                yield ReadPhrase("at", (ReadGraded((row,)),))
+                yield ReadPhrase("at", (ReadGraded((row,)), *one.side))
                 yield from phrases(one.body, size)
             if one.numbers[0].of(size) is not None:
                 yield from phrases((*one.on_the_way, one.stands), size)

@@ -11,34 +11,34 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from walewright.sheet.bench import compose_bench, with_pages
+    from walewright.sheet.bench import compose_bench, with_heads
     from walewright.sheet.browser import picked_sizes
     from walewright.sheet.composing import compose
     from walewright.sheet.model import PageOptions, Sheet
     from walewright.sheet.proven import ProvenPattern
-    from walewright.sheet.render import bench_html, browser_html, html, on_paper, page_counts, pdf, picture
+    from walewright.sheet.render import anchors_of_pages, bench_html, browser_html, html, on_paper, pdf, picture
 
 __all__ = [
     "PageOptions",
     "ProvenPattern",
     "Sheet",
+    "anchors_of_pages",
     "bench_html",
     "browser_html",
     "compose",
     "compose_bench",
     "html",
     "on_paper",
-    "page_counts",
     "pdf",
     "picked_sizes",
     "picture",
-    "with_pages",
+    "with_heads",
 ]
 
 _WHERE = {
     **dict.fromkeys(("PageOptions", "Sheet"), "model"),
-    **dict.fromkeys(("compose_bench", "with_pages"), "bench"),
-    **dict.fromkeys(("bench_html", "browser_html", "html", "on_paper", "page_counts", "pdf", "picture"), "render"),
+    **dict.fromkeys(("compose_bench", "with_heads"), "bench"),
+    **dict.fromkeys(("bench_html", "browser_html", "html", "on_paper", "anchors_of_pages", "pdf", "picture"), "render"),
     "compose": "composing",
     "picked_sizes": "browser",
     "ProvenPattern": "proven",

@@ -62,6 +62,25 @@ def centres(guide: Guide, chart: Chart, found: tuple[ChartUse, ...]) -> tuple[Ce
     return tuple(Centre(column, word) for column in sorted(lines))
 
 
+def fixed(chart: Chart, found: tuple[ChartUse, ...]) -> int | None:
+    """The slot of the first column, where each column is knitted by one needle and by the same one everywhere; else None."""
+    slots = {_first_slot(chart, at[1]) for use in found for at in use.sized if at is not None}
+    return slots.pop() if len(slots) == 1 else None
+
+
+def _first_slot(chart: Chart, sized: SizedChart) -> int | None:
+    """In one place: None where columns lie there more than once, or begin in the midst of the repeat."""
+    if not chart.repeat:
+        return sized.start
+    once = sized.repeats == 1 and sized.last - sized.first + 1 == chart.width and sized.start == sized.first + chart.before
+    return sized.first if once else None
+
+
+def mark(guide: Guide, chart: Chart, first: int) -> tuple[Centre, ...]:
+    """The bed's centre mark on a chart whose first column is on slot `first`, if it lies on it at all."""
+    return (Centre(-first, guide.say("chart/centre-mark")),) if 0 <= -first <= chart.width else ()
+
+
 def places(guide: Guide, chart: Chart, found: tuple[ChartUse, ...], sizes: tuple[str, ...]) -> SizesTable | None:
     """The table, one group a place; pieces that are alike share one. None when the chart is not worked."""
     names = _names(guide, found)

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from walewright.design.model import Chart, Design, Fabric
 from walewright.figures import chart_drawing, symbols, yarns
-from walewright.figures.chart_sheets import LARGE, Cut, Window, cut
+from walewright.figures.chart_sheets import LARGE, Cut, Window, at_bench, cut
 from walewright.figures.chart_sheets import large as cut_large
 from walewright.figures.loops import picture
 from walewright.figures.measures import name_of
@@ -31,17 +31,25 @@ def charts(guide: Guide, pattern: ProvenPattern, large_print: bool = False) -> t
     return tuple(map(_enlarged, made)) if large_print else made
 
 
+def charts_at_bench(guide: Guide, pattern: ProvenPattern) -> tuple[ChartPart, ...]:
+    """The same for a bench copy: large, and by needles where the same ones knit the columns everywhere."""
+    return tuple(map(_enlarged, _charts(guide, pattern, at_bench, by_needles=True)))
+
+
 def _enlarged(part: ChartPart) -> ChartPart:
     """With symbols in its key as large as in the chart."""
     scale = LARGE / chart_drawing.KEY_CELL
     return replace(part, key=tuple(replace(row, drawing=replace(row.drawing, scale=scale)) for row in part.key))
 
 
-def _charts(guide: Guide, pattern: ProvenPattern, cutting: Callable[[int, int, float], Cut]) -> Iterator[ChartPart]:
+Cutting = Callable[[int, int, float], Cut]
+
+
+def _charts(guide: Guide, pattern: ProvenPattern, cutting: Cutting, by_needles: bool = False) -> Iterator[ChartPart]:
     for chart in pattern.design.charts:
         found = chart_places.uses(pattern.design, pattern.counts, chart)
         if found:
-            yield _part(guide, pattern, chart, found, cutting)
+            yield _part(guide, pattern, chart, found, cutting, chart_places.fixed(chart, found) if by_needles else None)
 
 
 def anchor(chart: str) -> str:
@@ -54,16 +62,17 @@ def _part(
     pattern: ProvenPattern,
     chart: Chart,
     found: tuple[chart_places.ChartUse, ...],
-    cutting: Callable[[int, int, float], Cut],
+    cutting: Cutting,
+    needles: int | None,
 ) -> ChartPart:
     design, text = pattern.design, next((t for t in pattern.instructions.charts if t.name == chart.name), None)
     fabric = _fabric(design, chart, found)
     whole = cutting(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
-    lines = chart_places.centres(guide, chart, found)
+    lines = chart_places.centres(guide, chart, found) if needles is None else chart_places.mark(guide, chart, needles)
     several = len(whole.sheets) > 1
     sheets = tuple(
         ChartSheet(
-            replace(chart_drawing.sheet(guide, design, chart, whole, window, lines), scale=whole.scale),
+            replace(chart_drawing.sheet(guide, design, chart, whole, window, lines, needles=needles), scale=whole.scale),
             _caption(guide, window) if several else "",
             ChartRows(window.low + 1, window.high, round(whole.height, 4), round(len(window.columns) * whole.width, 4)),
         )

@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from walewright.design.model import Design
-from walewright.figures.garment import cover, middle_size
+from walewright.figures.garment import cover
 from walewright.figures.measures import MeasuredPiece, measured, name_of
-from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.model import Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
@@ -17,14 +16,13 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.joins import with_joins
-from walewright.sheet.legends import drawn_turned, legend
+from walewright.sheet.legends import schematics
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
-from walewright.sheet.parts import Drawings, parts
+from walewright.sheet.parts import parts
 from walewright.sheet.photograph import ReadyPicture
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.shared import shared
-from walewright.solve.model import Counts
 from walewright.trade.papers import IN_STYLE_SHEETS
 from walewright.write.model import Abbreviation, Instructions
 
@@ -99,7 +97,7 @@ def _sections(
     guide: Guide, pattern: ProvenPattern, options: PageOptions, pieces: tuple[MeasuredPiece, ...]
 ) -> tuple[SheetPart, ...]:
     """The working pages with their drawings."""
-    drawings = _drawings(guide, pattern.design, pieces, pattern.counts, options.units)
+    drawings = schematics(guide, pattern.design, pieces, pattern.counts, options.units)
     bare = parts(guide, pattern, drawings, _narrow(pattern.instructions, options))
     return with_joins(guide, pattern, pieces, bare)
 
@@ -115,13 +113,6 @@ def _explained(guide: Guide, instructions: Instructions) -> tuple[tuple[str, str
 
 def _texts(design: Design, key: str) -> tuple[str, ...]:
     return tuple(text for at, text in design.texts if at == key)
-
-
-def _drawings(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
-    at = design.at(middle_size(counts))
-    scale = fitting_scale(at, pieces)
-    shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
-    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
 
 
 def _cover_facts(guide: Guide, design: Design, difficulty: str) -> tuple[Fact, ...]:
@@ -215,6 +206,7 @@ PAGE_WORDS = (
     "bench-in-work",
     "bench-keys",
     "bench-next",
+    "bench-pinned",
     "bench-rows",
     "bench-step",
     "bench-waiting",

@@ -9,6 +9,8 @@ made once a process.
 from __future__ import annotations
 
 import importlib.util
+import re
+import sys
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
@@ -74,6 +76,14 @@ FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
 """Those of a publisher's theme, checked before they were written into the page (media types of RFC 8081)."""
 
 
+LATIN = frozenset((*range(0x20, 0x250), *range(0x2000, 0x2070)))
+"""Basic Latin to Latin Extended-B, and General Punctuation: blocks of the Unicode Standard, 16.0, `Blocks.txt`."""
+
+
+ESCAPED = re.compile(r"\\([0-9a-fA-F]{1,6})")
+"""A letter that a style sheet writes by its number (CSS Syntax Module Level 3, section 4.3.7)."""
+
+
 def font_face_css() -> str:
     """@font-face rules for the renderer. Raises ModuleNotFoundError when a font package is not installed."""
     for face in FACES:
@@ -95,16 +105,28 @@ def face_path(kind: str) -> str:
 
 
 @cache
-def fixed(face: FixedFace) -> bytes:
-    """The face as a TrueType font without axes, with all of its letters."""
+def fixed(face: FixedFace, rare: str = "") -> bytes:
+    """The face as a TrueType font without axes, with the letters of Latin scripts, what goes with them, and the `rare` ones."""
     import uharfbuzz
 
     whole = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(_files(face.package) / face.file)))
     cut = uharfbuzz.SubsetInput()
     cut.keep_everything()
+    # What other forms a letter has, such as figures of one width, is kept with it.
+    cut.glyph_set.clear()
+    cut.unicode_set.clear()
+    cut.unicode_set.update({*LATIN, *map(ord, rare)})
     for axis, at in face.axes:
         cut.pin_axis_location(whole, axis, at)
     return bytes(uharfbuzz.subset(whole, cut).blob.data)
+
+
+def rare(page: str) -> str:
+    """The letters of a page beyond `LATIN`: those written, those that its style sheets write by number, and their capitals."""
+    by_number = (chr(min(int(number, 16), sys.maxunicode)) for number in ESCAPED.findall(page))
+    letters = {*page, *by_number}
+    letters |= {capital for letter in letters for capital in letter.upper()}
+    return "".join(sorted(letter for letter in letters if ord(letter) not in LATIN))
 
 
 def _files(package: str) -> Path:
@@ -120,14 +142,16 @@ class ShippedOnly(URLFetcher):  # type: ignore[misc]
 
     Nothing on a sheet comes from elsewhere: an author gives words, which are escaped, and a file that was read before."""
 
-    def __init__(self) -> None:
+    def __init__(self, page: str = "") -> None:
+        """For all that the `page` holds: a face has its letters."""
         super().__init__(allowed_protocols=("data",), allow_redirects=False)
         self._faces = {face.url: face for face in FACES}
+        self._rare = rare(page)
 
     def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
         """The response, for an allowed `url`."""
         if url.startswith((SVG, PHOTOGRAPH, *FONTS)):
             return super().fetch(url, headers)
         if url in self._faces:
-            return URLFetcherResponse(url, fixed(self._faces[url]), {"Content-Type": "font/ttf"})
+            return URLFetcherResponse(url, fixed(self._faces[url], self._rare), {"Content-Type": "font/ttf"})
         raise ValueError(f"a sheet may not fetch {url[:80]}")

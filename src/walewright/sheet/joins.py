@@ -13,8 +13,9 @@ from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
-from walewright.sheet.model import JoinsPicture, SheetPart, Stage
+from walewright.sheet.model import JoinsPicture, SheetPart
 from walewright.sheet.proven import ProvenPattern
+from walewright.sheet.stage import Stage
 from walewright.write.model import Instructions, Section
 
 JOINING = "JoinEdges"

@@ -1,14 +1,26 @@
-"""The figures of a lettered schematic, as a table beside it."""
+"""The schematics of all pieces, and the figures of lettered ones as a table beside them."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
+from walewright.design.model import Design
+from walewright.figures.garment import middle_size
 from walewright.figures.measures import MeasuredPiece, name_of
-from walewright.figures.schematic import labels, lettered
+from walewright.figures.schematic import drawing, fitting_scale, labels, lettered
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
+from walewright.sheet.parts import Drawings
+from walewright.solve.model import Counts
+
+
+def schematics(guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str) -> Drawings:
+    """Of each piece that needs one of its own: its drawing, and the legend if that carries letters."""
+    at = design.at(middle_size(counts))
+    scale = fitting_scale(at, pieces)
+    shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
+    return {p.piece.name: (drawing(guide, at, p, units, scale), legend(guide, p, design.sizes, units)) for p in shown}
 
 
 def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: str) -> SizesTable | None:

@@ -12,9 +12,8 @@ from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.sheet.stage import Spans, Stage
 from walewright.trade.papers import PaperSize
-from walewright.trade.sides import EdgeSide
-from walewright.write.model import Run
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,9 +84,6 @@ class SizesTable:
 
 # ----------------------------------------------------------------- words
 
-Spans = tuple[tuple[int, int], ...]
-"""Where figures begin and end in a text."""
-
 
 @dataclass(frozen=True, slots=True)
 class Fact:
@@ -106,51 +102,6 @@ class HowTo:
     title: str
     lines: tuple[str, ...]
     drawing: Drawing
-
-
-@dataclass(frozen=True, slots=True)
-class StepLine:
-    """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks), and the `number`
-    of the step or steps.
-    `row` is the counter, `side` "left" | "right" | "". A counter of many sizes that is not said in the line anyway stands beneath
-    in `below`. `sizes` names the sizes where not all work it."""
-
-    pieces: tuple[Run, ...]
-    boxes: int
-    row: str
-    side: EdgeSide | Literal[""]
-    check: bool
-    sizes: str
-    below: str = ""
-    row_figures: Spans = ()
-    below_figures: Spans = ()
-    number: str = ""
-    refers: str = ""
-    """The anchor of the section that it refers to."""
-    joint: str = ""
-    """The number, in the drawing of the pieces opened out, of what it joins."""
-
-
-@dataclass(frozen=True, slots=True)
-class RowLine:
-    """One row of a table of rows, step `number`: what is done when the counter reads `row`, and the stitches there are then."""
-
-    row: tuple[Run, ...]
-    pieces: tuple[Run, ...]
-    stitches: tuple[Run, ...]
-    boxes: int
-    number: str
-
-
-@dataclass(frozen=True, slots=True)
-class Stage:
-    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S". With `rows` the stage is a table of
-    what is done at which row, below the lines."""
-
-    title: str
-    only: str
-    lines: tuple[StepLine, ...]
-    rows: tuple[RowLine, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

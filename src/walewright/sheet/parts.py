@@ -11,10 +11,11 @@ from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
-from walewright.sheet.model import Fact, RowLine, SheetPart, SizesTable, Stage, StepLine
+from walewright.sheet.model import Fact, SheetPart, SizesTable
 from walewright.sheet.proven import ProvenPattern
+from walewright.sheet.stage import RowLine, Stage, StepLine
 from walewright.sheet.unbroken import longest
-from walewright.write.model import Paragraph, Run, Section, Sentence
+from walewright.write.model import Manner, Paragraph, Run, Section, Sentence
 
 Schematic = tuple[Drawing | None, SizesTable | None]
 """The schematic of a piece and its legend, as far as there are any."""
@@ -113,7 +114,7 @@ def _row_line(guide: Guide, sentence: Sentence, copies: int) -> RowLine:
     cells = sentence.cells
     assert cells is not None
     row, what, stitches = (tuple(_stretches(runs)) for runs in (cells.row, cells.what, cells.stitches))
-    return RowLine(row, what, stitches, copies, _number(guide, sentence))
+    return RowLine(row, what, stitches, copies, _number(guide, sentence), tuple(_stretches(cells.carriage)))
 
 
 def _number(guide: Guide, sentence: Sentence) -> str:
@@ -145,6 +146,7 @@ def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...],
         below_figures=((0, len(below)),) if below and sentence.row_graded else (),
         number=_number(guide, sentence),
         refers=anchor(sentence.refers) if sentence.refers else "",
+        note=sentence.manner is Manner.NOTE,
     )
 
 

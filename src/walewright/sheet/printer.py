@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from functools import cache
 from typing import Any
 from xml.etree import ElementTree
@@ -11,6 +12,7 @@ import weasyprint
 
 from walewright import world
 from walewright.sheet.fonts import ShippedOnly
+from walewright.sheet.page_numbers import KEEPING_ROOM, numbered
 
 NOTES = re.compile(r"^::(?:foot)?note-[\w-]+\s*\{[^}]*\}\n?", re.MULTILINE)
 """Rules of the renderer's style sheet for calls, marks and ways back of notes. They hold for each element there is, though no sheet
@@ -38,6 +40,16 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
         if root is not None:
             self.wrapper_element = type(self.wrapper_element).from_html_root(root, content_language=None)
             self.etree_element = self.wrapper_element.etree_element
+
+    def laid_out(self, faces: weasyprint.CSS, fonts: Any, options: Mapping[str, Any]) -> Any:
+        """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""
+        lists = (block for block in self.etree_element.iter("div") if "contents" in block.get("class", "").split())
+        asked = sum(1 for block in lists for _ in block.iter("a"))
+        if asked:
+            document = self.render(fonts, stylesheets=[faces, weasyprint.CSS(string=KEEPING_ROOM)], **options)
+            if numbered(document, asked):
+                return document
+        return self.render(fonts, stylesheets=[faces], **options)
 
     def _ua_stylesheets(self, forms: bool = False) -> list[weasyprint.CSS]:
         return [_sparing()]

@@ -7,28 +7,25 @@ import hashlib
 import logging
 import os
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from jinja2 import FileSystemLoader, StrictUndefined
-from jinja2.sandbox import SandboxedEnvironment
 from markupsafe import Markup
 
 from walewright import world
 from walewright.figures.model import Drawing
 from walewright.sheet.bench import BenchDocument
 from walewright.sheet.browser import PickedSizes
-from walewright.sheet.columns import in_boxes, in_columns
 from walewright.sheet.loading import renderer
 from walewright.sheet.model import Sheet
 from walewright.sheet.tagging import finish
-from walewright.sheet.theme import colours, lettering, pen
+from walewright.sheet.templating import templates
+from walewright.sheet.theme import colours
 from walewright.sheet.theme_contrast import channels, hexadecimal
 from walewright.sheet.themed import PLAIN, Theme, font_faces
-from walewright.sheet.unbroken import stretches
 
 HOUSE = "booklet"
 
@@ -82,7 +79,7 @@ def _document(sheet: Sheet, theme: Theme, large_print: bool, picked: PickedSizes
         "key": _KEY,
         "script": Markup(world.package_text("sheet/themes/browser.js")) if picked is not None else "",
     }
-    return _templates().get_template("sheet.html").render(made)
+    return templates().get_template("sheet.html").render(made)
 
 
 def bench_html(made: BenchDocument, theme: Theme = PLAIN) -> str:
@@ -91,16 +88,11 @@ def bench_html(made: BenchDocument, theme: Theme = PLAIN) -> str:
     own = "".join(f"--{name}: {colour}; " for name, colour in colours(theme.css).items())
     css = f"{house}\n:root {{ {own}}}" if own else house
     made_of = {"sheet": made, "words": made.words, "theme": Markup(css), "colours": defaultdict(str, colours(css))}
-    return _templates().get_template("bench.html").render(made_of)
+    return templates().get_template("bench.html").render(made_of)
 
 
-def in_style(text: str) -> Markup:
-    """A text as a string of a style sheet, in which nothing ends the style sheet that it stands in."""
-    return Markup('"' + "".join(c if c.isalnum() or c in " .,:" else f"\\{ord(c):x} " for c in text) + '"')
-
-
-def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
-    """On how many pages of paper each of the sheets of a bench copy lies, which follow each other and begin a page each."""
+def anchors_of_pages(page: str) -> tuple[tuple[str, ...], ...]:
+    """Which anchors lie on each page of paper. What goes on has its anchor on its next pages too."""
     weasyprint = renderer()
     from weasyprint.text.fonts import FontConfiguration
 
@@ -109,15 +101,14 @@ def page_counts(page: str, anchors: Iterable[str]) -> Mapping[str, int]:
 
     fonts = FontConfiguration()
     with gathered():
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
         pages = PrintedPage(page).render(stylesheets=[faces], font_config=fonts).pages
-    # A sheet that goes on has its anchor on its next pages too.
-    return {anchor: max(1, sum(anchor in laid.anchors for laid in pages)) for anchor in anchors}
+    return tuple(tuple(laid.anchors) for laid in pages)
 
 
 def picture(drawing: Drawing) -> str:
     """A drawing by itself as one SVG, in the house's colours."""
-    macros = _templates().get_template("macros.html").make_module({"words": {}, "colours": defaultdict(str, _house())})
+    macros = templates().get_template("macros.html").make_module({"words": {}, "colours": defaultdict(str, _house())})
     return str(macros.drawing(drawing, "picture"))  # type: ignore[attr-defined]
 
 
@@ -125,28 +116,6 @@ def picture(drawing: Drawing) -> str:
 def _house() -> Mapping[str, str]:
     """The colours of the house, which do not change."""
     return colours(house_css())
-
-
-@cache
-def _templates() -> SandboxedEnvironment:
-    """The templates, compiled once a process: compiling them takes longer than filling them in."""
-    environment = SandboxedEnvironment(
-        loader=FileSystemLoader(str(world.package_path("sheet/templates"))),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-        keep_trailing_newline=True,
-    )
-    environment.filters |= {
-        "stretches": stretches,
-        "pen": pen,
-        "lettering": lettering,
-        "in_columns": in_columns,
-        "in_style": in_style,
-        "in_boxes": in_boxes,
-    }
-    return environment
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,14 +151,10 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
         finish(document, made)
 
     with gathered() as said, _dated(sheet.date):
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
-        data: bytes = PrintedPage(page).write_pdf(
-            stylesheets=[faces],
-            font_config=fonts,
-            pdf_variant="pdf/ua-1",
-            finisher=completed,
-            pdf_identifier=hashlib.sha256(page.encode()).hexdigest()[:32].encode(),
-        )
+        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
+        identifier = hashlib.sha256(page.encode()).hexdigest()[:32].encode()
+        options = {"pdf_variant": "pdf/ua-1", "pdf_identifier": identifier}
+        data: bytes = PrintedPage(page).laid_out(faces, fonts, options).write_pdf(finisher=completed, **options)
     return OnPaper(data, laid[0], tuple(said))
 
 

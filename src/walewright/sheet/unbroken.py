@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.sheet.model import Spans
+from walewright.sheet.stage import Spans
 
 LONG, LONGER = 56, 72
 """Characters of one graded figure from which on it is set smaller, and smaller still, to stay in one line."""

@@ -15,7 +15,15 @@ from typing import TYPE_CHECKING, Any
 
 from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_behind, sources_known
 from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
-from walewright.world.shipped import library_text, package_path, package_text, shipped_names, shipped_path, shipped_text
+from walewright.world.shipped import (
+    compiled_beside,
+    library_text,
+    package_path,
+    package_text,
+    shipped_names,
+    shipped_path,
+    shipped_text,
+)
 
 if TYPE_CHECKING:
     from walewright.world.beside import read_beside
@@ -43,6 +51,7 @@ __all__ = [
     "Held",
     "alike",
     "bytes_within",
+    "compiled_beside",
     "file_fingerprint",
     "fingerprint",
     "forget",

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import os
+import sys
 from importlib.resources import files
+from importlib.util import cache_from_source
 from pathlib import Path
 from typing import Literal
 
@@ -59,3 +62,16 @@ def library_text(package: str, relative: str) -> str:
 def package_path(relative: str) -> Path:
     """Folder or file inside the package, for libraries that want a path (template loaders, font files)."""
     return _PACKAGE / relative
+
+
+def compiled_beside(relative: str) -> Path | None:
+    """The folder in which the interpreter keeps what it compiled of the package's files beside `relative`, for whatever else is
+    compiled of them. None where it keeps nothing, or may not write there."""
+    if sys.dont_write_bytecode:
+        return None
+    folder = Path(cache_from_source(str(package_path(relative)))).parent
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError:
+        return None
+    return folder if os.access(folder, os.W_OK) else None

@@ -156,7 +156,7 @@ def _plain(said: StepSaid) -> str:
 
 _KEYS: Mapping[type[Step], Callable[[StepSaid], str]] = {
     bs.PlainRows: _plain,
-    bs.OfChart: _plain,
+    bs.OfChart: lambda said: "of_chart/itself" if said.any.itself else "of_chart",
     bs.FabricBegins: _plain,
     bs.MotifBegins: _plain,
     bs.ChartEnds: _plain,
@@ -174,6 +174,10 @@ _KEYS: Mapping[type[Step], Callable[[StepSaid], str]] = {
     bs.DropRows: _plain,
     bs.LatchColumns: _plain,
     bs.LatchOn: _plain,
+    bs.SetToHold: _plain,
+    bs.SetToKnit: _plain,
+    bs.HangFirstRow: _plain,
+    bs.TakeOutWaste: _plain,
 }
 """The templates of the steps that only a bench copy has."""
 

@@ -69,7 +69,9 @@ class Cells:
     what: tuple[Run, ...]
     stitches: tuple[Run, ...]
     at: tuple[Run, ...] = ()
-    """The counter value with its name, as it stands in the sentence."""
+    """The counter value with its name, and where the carriage stands if that is told, as it stands in the sentence."""
+    carriage: tuple[Run, ...] = ()
+    """Where the carriage stands then, by itself."""
 
 
 BenchPlace = Literal["where", "what", "counts"]

@@ -76,6 +76,10 @@ def _told(run: LikeRuns, language: PrintedLanguage) -> Iterator[Part]:
     first, last = (needle_run(run.first, language),), (needle_run(run.last, language),)
     if run.first == run.last:
         return filled("listed/needle", language, first=first)
+    if run.times == 1 and run.count == 2:
+        # Two side by side are no run to count along.
+        both = (filled("listed/needle", language, first=one) for one in (first, last))
+        return between(language.sentences["between"], both)
     if run.times == 1:
         return filled("listed/run", language, first=first, last=last)
     if run.count == 1:

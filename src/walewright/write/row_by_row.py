@@ -10,6 +10,7 @@ from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass, field
 
 from walewright.knit import steps as st
+from walewright.knit.operations import Side
 from walewright.knit.steps import Step
 from walewright.report.said import Said
 from walewright.write import align as align_
@@ -33,6 +34,15 @@ SHAPING = (
     st.ReturnSome,
 )
 
+BY_CARRIAGE = (
+    st.IncreaseAtCarriage,
+    st.CastOffAtCarriage,
+    st.CastOnAtCarriage,
+    st.HoldAtEnd,
+    st.WrapHeld,
+)
+"""Steps that are right only with the carriage on one side."""
+
 FEWEST = 4
 """Entries from which on a table is easier to follow than sentences."""
 
@@ -48,6 +58,13 @@ class Entry:
 
     way: Way = NOTHING
     """What is done on the way to that row."""
+    side: Side | None = None
+    """Where the carriage stands then."""
+
+    @property
+    def by_carriage(self) -> Side | None:
+        """Where the carriage has to stand for what is done, where that matters."""
+        return self.side if any(isinstance(step, BY_CARRIAGE) for step in self.steps) else None
 
     @property
     def stitches(self) -> int:
@@ -107,9 +124,9 @@ def folded(steps: Sequence[Step], tally: RowTally) -> tuple[tuple[Step, ...], Ro
             count = tally.stitches, sum(tally.held)
             if entries and not trailing:
                 before = entries[-1]
-                entries[-1] = Entry(tally.row, (*before.steps, step), (*before.counts, count), before.way)
+                entries[-1] = Entry(tally.row, (*before.steps, step), (*before.counts, count), before.way, tally.side)
             else:
-                entries.append(Entry(tally.row, (step,), (count,), _way(trailing)))
+                entries.append(Entry(tally.row, (step,), (count,), _way(trailing), tally.side))
             stretch += [*trailing, step]
             trailing.clear()
         elif isinstance(step, st.KnitRows) and tally.row is not None:
@@ -134,9 +151,9 @@ def _in_row_order(step: InRowOrder, tally: RowTally) -> tuple[list[Step], RowTal
         count = tally.stitches, sum(tally.held)
         if entries and not trailing:
             before = entries[-1]
-            entries[-1] = Entry(tally.row, (*before.steps, one), (*before.counts, count), before.way)
+            entries[-1] = Entry(tally.row, (*before.steps, one), (*before.counts, count), before.way, tally.side)
         else:
-            entries.append(Entry(tally.row, (one,), (count,), _way(trailing)))
+            entries.append(Entry(tally.row, (one,), (count,), _way(trailing), tally.side))
         trailing.clear()
     return [Rows(tuple(entries), step.body, step.titles), *trailing], tally
 
@@ -197,7 +214,7 @@ def table(stretches: Column[Rows]) -> list[Column[Entry]]:
 
 def _one_by_one(entry: Entry) -> Iterator[Entry]:
     for number, (step, count) in enumerate(zip(entry.steps, entry.counts, strict=True)):
-        yield Entry(entry.row, (step,), (count,), NOTHING if number else entry.way)
+        yield Entry(entry.row, (step,), (count,), NOTHING if number else entry.way, entry.side)
 
 
 def titles(stretches: Column[Rows]) -> tuple[st.Words, ...]:

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 
 from walewright.knit import steps as st
+from walewright.knit.merging import merged
 from walewright.knit.steps import Step
 from walewright.report.said import said
 from walewright.write.align import Column
 from walewright.write.listed import InRowOrder
-from walewright.write.together import buttonholes, done_once, moves_of
+from walewright.write.together import buttonholes, done_once
 
 MOST_TRACKS = 2
 """What goes on at the same time and is still told side by side; what is done once has its reading of the counter."""
@@ -48,29 +49,6 @@ def in_row_order(steps: Sequence[Step], crowd: Collection[TitlesAtOnce]) -> list
                 body.pop()
         made.append(InRowOrder(tuple(body), 1, titles, origin=step.origin))
     return made
-
-
-_FIRST = (st.WrapHeld, st.LatchRib | st.LatchPanel, st.ReturnHeld | st.ReturnSome, st.UseYarnStep, st.SpreadEvenly, st.HoldAtEnd)
-"""What goes before the rest at one row, and in which order, as `steps.Together` says."""
-
-
-def merged(step: st.Together) -> Iterator[Step]:
-    """The rows and moves of all tracks in the order worked, without repeats."""
-    todo = [
-        (row, _rank(move), number, move) for number, track in enumerate(step.tracks) for row, move in moves_of(track, step.from_row)
-    ]
-    at = step.from_row
-    for row, _, _, move in sorted(todo, key=lambda told: told[:3]):
-        if row > at:
-            yield st.KnitRows(row - at, origin=move.origin)
-            at = row
-        yield move
-    if step.to_row > at:
-        yield st.KnitRows(step.to_row - at)
-
-
-def _rank(move: Step) -> int:
-    return next((rank for rank, kinds in enumerate(_FIRST) if isinstance(move, kinds)), len(_FIRST))
 
 
 def _title(track: st.Track) -> st.Words:

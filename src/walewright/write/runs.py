@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from walewright.write.align import Column
@@ -65,8 +65,6 @@ def _alike(rows: Sequence[Column[Entry]]) -> bool:
 
 def _run(rows: Sequence[Column[Entry]]) -> EntryRun:
     own = _own(rows)
-    first = tuple(
-        Entry(one[0].row, one[0].steps, one[0].counts, in_one([entry.way for entry in one])) if one else None for one in own
-    )
+    first = tuple(replace(one[0], way=in_one([entry.way for entry in one])) if one else None for one in own)
     every = tuple(one[1].row - one[0].row if len(one) > 1 else None for one in own)
     return EntryRun(first, every, tuple(one[-1] if one else None for one in own))

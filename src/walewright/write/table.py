@@ -13,7 +13,7 @@ from walewright.write.on_the_way import on_the_way
 from walewright.write.row_by_row import Entry, Rows, announced, table, titles
 from walewright.write.runs import EntryRun, in_runs
 from walewright.write.said import Phrase, StepSaid, between, capital, prose, titled, worded
-from walewright.write.words import kinds, phrase
+from walewright.write.words import carriage, kinds, phrase
 
 
 def tabled(stretches: Column[Rows], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
@@ -54,6 +54,9 @@ def _row(told_of: Column[Entry] | EntryRun, group: tuple[int, ...], language: Pr
         at = filled_phrase("at/run", language, row=first, every=Graded(told_of.every, group), last=row)
     else:
         at = filled_phrase("at", language, row=row)
+    side = _carriage(told_of, working, language)
+    if side:
+        at = filled_phrase("at/side", language, at=at, carriage=side)
     stands = _stands(last, working, language)
     return Sentence(
         runs=capital(worded(*between(" ", in_columns(at, what, stands, language)))),
@@ -63,11 +66,19 @@ def _row(told_of: Column[Entry] | EntryRun, group: tuple[int, ...], language: Pr
         origin=next((s.origin for e in entries if e is not None for s in e.steps if s.origin), ""),
         check=False,
         kinds=("KnitTo", *told),
-        cells=Cells(at if isinstance(told_of, EntryRun) else (row.number(language),), capital(what), stands, at),
+        cells=Cells(at if isinstance(told_of, EntryRun) else (row.number(language),), capital(what), stands, at, side),
         row_said=True,
         row_graded=row.whole,
         goes_on=True,
     )
+
+
+def _carriage(told_of: Column[Entry] | EntryRun, working: tuple[int, ...], language: PrintedLanguage) -> Phrase:
+    """Where the carriage stands at that row, if something is done by its side; of a run, if it stands there each time."""
+    entries = told_of.first if isinstance(told_of, EntryRun) else told_of
+    sides = tuple(None if e is None else e.by_carriage for e in entries)
+    turns = isinstance(told_of, EntryRun) and any((every or 0) % 2 for every in told_of.every)
+    return () if turns or any(sides[i] is None for i in working) else (carriage(sides, working, language),)
 
 
 def _stands(entries: Column[Entry], working: tuple[int, ...], language: PrintedLanguage) -> Phrase:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from walewright.knit import steps as st
-from walewright.knit.operations import Side
+from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step
 
 Both = tuple[int, int]
@@ -18,31 +18,41 @@ Both = tuple[int, int]
 @dataclass(frozen=True, slots=True)
 class RowTally:
     """`row` is None until the counter is set. `stitches` are those of the part being worked, held ones included; `held` counts
-    those held for shaping at its ends, and `waiting` those held at the outer end of each part that waits."""
+    those held for shaping at its ends, and `waiting` those held at the outer end of each part that waits. `side` is where the
+    carriage stands, None while that is not known."""
 
     row: int | None = None
     stitches: int = 0
     held: Both = (0, 0)
     waiting: Both = (0, 0)
+    side: Side | None = None
 
 
 def counted(tally: RowTally, step: Step) -> RowTally:
     """The tally after `step`."""
     match step:
-        case st.Now(stitches=stitches, row=row):
-            return replace(tally, stitches=stitches, row=row)
+        case st.Now(stitches=stitches, row=row, side=at):
+            return replace(tally, stitches=stitches, row=row, side=at)
+        case st.CarriageAt(side=at):
+            return replace(tally, side=at)
         case st.Repeat(body=body, times=times):
             for inner in body * times:
                 tally = counted(tally, inner)
             return tally
-        case st.Together(to_row=row, tracks=tracks):
+        case st.Together(from_row=begin, to_row=row, tracks=tracks):
+            end = _side_after(tally.side, row - begin)
             for track in tracks:
                 tally = counted(tally, st.Repeat(track.steps, 1))
-            return replace(tally, row=row)
-        case st.SetRowCounter(rows=row) | st.KnitTo(row=row):
-            return _at_row(tally, row)
+            return replace(tally, row=row, side=end)
+        case st.SetRowCounter(rows=row):
+            return _at_row(tally, row, tally.side)
+        case st.KnitTo(row=row):
+            return _at_row(tally, row, None if tally.row is None else _side_after(tally.side, row - tally.row))
         case st.KnitRows(rows=rows):
-            return tally if tally.row is None else _at_row(tally, tally.row + rows)
+            return _at_row(tally, None if tally.row is None else tally.row + rows, _side_after(tally.side, rows))
+        case st.WasteStart():
+            # What is true after it says where the carriage has come.
+            return replace(tally, side=None)
         case st.HoldAtEnd(side=side, stitches=stitches):
             return _holding(tally, side, stitches)
         case st.ReturnSome(side=side, stitches=stitches):
@@ -71,19 +81,25 @@ def counted(tally: RowTally, step: Step) -> RowTally:
         case st.SpreadEvenly(stitches=stitches) | st.EveryOutOfWork(stitches=stitches) | st.FoldUp(stitches=stitches):
             return replace(tally, stitches=stitches)
         case st.OffOnWaste() | st.CastOffAll() | st.SewOffAll() | st.GatherAll():
-            return replace(tally, stitches=0, held=(0, 0))
+            return replace(tally, stitches=0, held=(0, 0), side=None)
     by = more(step)
-    return RowTally(tally.row, tally.stitches + by, tally.held, tally.waiting) if by else tally
+    return RowTally(tally.row, tally.stitches + by, tally.held, tally.waiting, tally.side) if by else tally
 
 
-def _at_row(tally: RowTally, row: int) -> RowTally:
+def _at_row(tally: RowTally, row: int | None, side: Side | None) -> RowTally:
     """Written out, since it is asked for most often, and `replace` takes ten times as long."""
-    return RowTally(row, tally.stitches, tally.held, tally.waiting)
+    return RowTally(row, tally.stitches, tally.held, tally.waiting, side)
+
+
+def _side_after(side: Side | None, rows: int) -> Side | None:
+    """Where the carriage stands after so many rows."""
+    return other(side) if side is not None and rows % 2 else side
 
 
 def _holding(tally: RowTally, side: st.PartPlace, more: int) -> RowTally:
     """With more stitches held for shaping at a side; written out like `_at_row`."""
-    return RowTally(tally.row, tally.stitches, _with(tally.held, side, _of(tally.held, side) + more), tally.waiting)
+    held = _with(tally.held, side, _of(tally.held, side) + more)
+    return RowTally(tally.row, tally.stitches, held, tally.waiting, tally.side)
 
 
 def more(step: Step) -> int:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 
 from walewright.knit import steps as st
+from walewright.knit.merging import in_turn
 from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align, closeness, likeness
@@ -58,22 +59,12 @@ def _worked(track: st.Track) -> tuple[Step, ...]:
 def moves_of(track: st.Track, begun: int) -> list[tuple[int, Step]]:
     """What is done in a track that begins at a reading of the counter, and at which."""
     at, found = begun, list[tuple[int, Step]]()
-    for step in _in_turn(track.steps):
+    for step in in_turn(track.steps):
         if isinstance(step, st.KnitRows):
             at += step.rows
         else:
             found.append((at, step))
     return found
-
-
-def _in_turn(steps: Iterable[Step]) -> Iterator[Step]:
-    """The steps with repeats written out."""
-    for step in steps:
-        if isinstance(step, st.Repeat):
-            for _ in range(step.times):
-                yield from _in_turn(step.body)
-        else:
-            yield step
 
 
 def done_once(track: st.Track) -> bool:
@@ -83,13 +74,8 @@ def done_once(track: st.Track) -> bool:
 
 def buttonholes(tracks: Column[st.Track]) -> bool:
     """Whether nothing is done but to make holes of one kind above each other."""
-    steps = [s for t in tracks if t is not None for s in _each(t.steps) if not isinstance(s, st.KnitRows)]
+    steps = [s for t in tracks if t is not None for s in in_turn(t.steps) if not isinstance(s, st.KnitRows)]
     return all(isinstance(s, st.SlotClosed) for s in steps) or all(isinstance(s, st.EyeletAt) for s in steps)
-
-
-def _each(steps: Iterable[Step]) -> Iterator[Step]:
-    for step in steps:
-        yield from _each(step.body) if isinstance(step, st.Repeat) else (step,)
 
 
 def _apart(column: Column[Step], group: tuple[int, ...], language: PrintedLanguage) -> bool:

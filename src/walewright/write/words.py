@@ -7,7 +7,7 @@ A phrase is made of one column of the alignment (the same step in every size tha
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
@@ -116,16 +116,20 @@ _CARRIAGES: Mapping[Side, int] = {"left": 0, "right": 1}
 _CARRIAGE_AT = (Abbreviation.COL, Abbreviation.COR)
 
 
+def carriage(sides: Sequence[Side | None], working: tuple[int, ...], language: PrintedLanguage) -> Run:
+    """On which side it stands for each of the sizes that are `working`."""
+    at = Graded(tuple(None if side is None else _CARRIAGES[side] for side in sides), working)
+    used = frozenset(_CARRIAGE_AT[v] for v in at.values if v is not None)
+    return at.run(at.text(language, lambda side: language.short(_CARRIAGE_AT[side])), short=used)
+
+
 def check(said: StepSaid, language: PrintedLanguage, counter: bool = True) -> Phrase:
     """What must be true; without the `counter` where the same line has just named its value."""
-    sides = tuple(_CARRIAGES[s.side] if isinstance(s, st.Now) else None for s in said.steps)
     # The stitches have the dash of who skips this; the carriage needs none where it is on one side for all others.
-    at = Graded(sides, said.working)
-    used = frozenset(_CARRIAGE_AT[v] for v in at.values if v is not None)
-    carriage = at.run(at.text(language, lambda side: language.short(_CARRIAGE_AT[side])), short=used)
+    at = carriage(tuple(s.side if isinstance(s, st.Now) else None for s in said.steps), said.working, language)
     held = any(getattr(step, "held", 0) for step in said.steps)
     key = f"{named(type(said.any))}{'_held' if held else ''}{'' if counter else '/short'}"
-    parts = filled(key, language, said, counter=(_counter(said, language),), carriage=(carriage,))
+    parts = filled(key, language, said, counter=(_counter(said, language),), carriage=(at,))
     return (together("check", parts),)
 
 

@@ -16,8 +16,8 @@ def _make(pattern: Pattern) -> Made:
     assert copy is not None
     (plan,) = pattern.outcome.plans
     made = sheet.compose_bench(pattern.guide, replace(pattern.proven, instructions=copy.instructions), plan, pattern.options)
-    pages = sheet.page_counts(sheet.bench_html(made, pattern.theme or PLAIN), tuple(one.anchor for one in made.sheets))
-    made = sheet.with_pages(pattern.guide, made, pages)
+    pages = sheet.anchors_of_pages(sheet.bench_html(made, pattern.theme or PLAIN))
+    made = sheet.with_heads(pattern.guide, made, pages)
     laid = sheet.on_paper(sheet.bench_html(made, pattern.theme or PLAIN), made)
     return on_pages(pattern, laid.data, laid.warnings, laid.pages)
 

@@ -26,7 +26,7 @@ DRAWINGS = {
     # On a chart.
     "chart/also-on": "also on sheet {sheet}",
     "chart/also-on-rows": "grey rows: also on sheet {sheet}",
-    "chart/goes-on": "goes on on sheet {sheet}",
+    "chart/goes-on": "continued on sheet {sheet}",
     "chart/middle": "middle",
     "chart/centre-mark": "centre mark",
     # Of joins, beside the pieces opened out.

@@ -46,6 +46,7 @@ PAGE = {
     "page/bench-held": "held",
     "page/bench-waiting": "waiting",
     "page/bench-charts": "Charts",
+    "page/bench-pinned": "Drawings and measurements",
     "page/bench-step": "Step in work",
     "page/bench-back": "Back",
     "page/bench-next": "Done, next",
@@ -61,8 +62,9 @@ PAGE = {
     "page/pick-larger": "Larger type",
     "page/pick-larger-sign": "A+",
     "bench/title": "{title}, size {size}",
-    "bench/how": "A line for each time that hands do something. Knit so many rows, until the counter reads so: the carriage "
-    "then stands where the bar stands. Do what is said. What is in work, held and waiting is counted after that.",
+    "bench/how": "One line for each action. Knit the rows given; the counter and the carriage must then be as shown. Then do "
+    "what the line says. The last columns give the needles afterwards.",
+    "bench/part": "{title}: {part}",
     "bench/tension": "tension {tension}",
     "bench/tension/plate": "plate {tension}",
     "bench/page": "{page} of {pages}",

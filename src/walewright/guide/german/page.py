@@ -46,6 +46,7 @@ PAGE = {
     "page/bench-held": "gehalten",
     "page/bench-waiting": "wartend",
     "page/bench-charts": "Strickschriften",
+    "page/bench-pinned": "Zeichnungen und Maße",
     "page/bench-step": "Schritt in Arbeit",
     "page/bench-back": "Zurück",
     "page/bench-next": "Fertig, weiter",
@@ -61,9 +62,9 @@ PAGE = {
     "page/pick-larger": "Größere Schrift",
     "page/pick-larger-sign": "A+",
     "bench/title": "{title}, Größe {size}",
-    "bench/how": "Eine Zeile für jedes Mal, dass die Hände etwas tun. So viele Reihen stricken, bis der Reihenzähler dies"
-    " zeigt: der Schlitten steht dann dort, wo der Balken steht. Tun, was gesagt ist. Danach wird gezählt, was in Arbeit ist,"
-    " gehalten wird und wartet.",
+    "bench/how": "Eine Zeile für jeden Handgriff. Die angegebenen Reihen stricken; Reihenzähler und Schlitten müssen dann stehen,"
+    " wie angegeben. Dann tun, was die Zeile sagt. Die letzten Spalten nennen die Nadeln danach.",
+    "bench/part": "{title}: {part}",
     "bench/tension": "Maschenweite {tension}",
     "bench/tension/plate": "Platte {tension}",
     "bench/page": "{page} von {pages}",

@@ -8,6 +8,7 @@ LINES = {
     "track/once": "For the {title}: at {RC} {row} {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
+    "at/side": "{at}, {carriage}",
     "at/run": "{RC} {row}, then every {every} {every|row} to {RC} {last}",
     "stands": "{stitches} {stitches|st}",
     "again": "as the {section}, steps {first} to {last}",

@@ -8,6 +8,7 @@ LINES = {
     "track/once": "Dabei, {title}: bei {RC} {row} {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
+    "at/side": "{at}, {carriage}",
     "at/run": "{RC} {row}, dann alle {every} {every|row} bis {RC} {last}",
     "stands": "{stitches} {stitches|st}",
     "again": "wie {section}, Schritte {first} bis {last}",

@@ -1,0 +1,72 @@
+"""The stages of a section as they are laid out: lines of steps, and rows of a table."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import takewhile
+from typing import Literal
+
+from walewright.trade.sides import EdgeSide
+from walewright.write.model import Run
+
+Spans = tuple[tuple[int, int], ...]
+"""Where in a text figures begin and end that no line may break."""
+
+
+@dataclass(frozen=True, slots=True)
+class StepLine:
+    """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks), and the `number`
+    of the step or steps.
+    `row` is the counter, `side` "left" | "right" | "". A counter of many sizes that is not said in the line anyway stands beneath
+    in `below`. `sizes` names the sizes where not all work it."""
+
+    pieces: tuple[Run, ...]
+    boxes: int
+    row: str
+    side: EdgeSide | Literal[""]
+    check: bool
+    sizes: str
+    below: str = ""
+    row_figures: Spans = ()
+    below_figures: Spans = ()
+    number: str = ""
+    refers: str = ""
+    """The anchor of the section that it refers to."""
+    joint: str = ""
+    """The number, in the drawing of the pieces opened out, of what it joins."""
+    note: bool = False
+    """Whether it is a note, which is no step."""
+
+
+@dataclass(frozen=True, slots=True)
+class RowLine:
+    """One row of a table of rows, step `number`: what is done when the counter reads `row`, and the stitches there are then."""
+
+    row: tuple[Run, ...]
+    pieces: tuple[Run, ...]
+    stitches: tuple[Run, ...]
+    boxes: int
+    number: str
+    carriage: tuple[Run, ...] = ()
+    """Where it stands then, if that matters."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S". With `rows` the stage is a table of
+    what is done at which row, below the lines."""
+
+    title: str
+    only: str
+    lines: tuple[StepLine, ...]
+    rows: tuple[RowLine, ...] = ()
+
+    @property
+    def ahead(self) -> tuple[StepLine, ...]:
+        """The notes that it begins with: where a table begins with it they stand above the head."""
+        return tuple(takewhile(lambda line: line.note, self.lines))
+
+    @property
+    def sided(self) -> bool:
+        """Whether a row says where the carriage stands."""
+        return any(row.carriage for row in self.rows)
