@@ -53,6 +53,11 @@ JOINS: dict[str, tuple[Join, str, tuple[str, ...]]] = {
         "join-told",
         ("8 rows", "9"),
     ),
+    "too little yarn": (
+        seam_of("mitten back", "mitten seam left", ROWS, thread_cm=1),
+        "join-told",
+        ("1 cm", "cm long"),
+    ),
     "another length than told": (
         seam_of("mitten back", "mitten seam left", ROWS, 5, one_mm=10, other_mm=10),
         "join-told",

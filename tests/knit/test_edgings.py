@@ -265,11 +265,15 @@ def test_a_gathered_end_has_two_widths_and_an_end_to_hold(room: Any) -> None:
 
 def seams(made: Any) -> list[tuple[str, str, str, str]]:
     """(edge, edge, way, what kind of edges) of each sentence that joins two edges."""
-    steps = [s for block in made.plans[0].blocks for _, row in block.paragraphs for s in row if isinstance(s, st.JoinEdges)]
+    steps = joined(made)
     return [
         (*(" + ".join(f"{e.piece} {e.edge}" for e in side) for side in (s.seams[0].one, s.seams[0].other)), s.way, s.edges)
         for s in steps
     ]
+
+
+def joined(made: Any) -> list[st.JoinEdges]:
+    return [s for block in made.plans[0].blocks for _, row in block.paragraphs for s in row if isinstance(s, st.JoinEdges)]
 
 
 def grafted(room: Any, way: str, *edges: str, **fields: Any) -> Any:
@@ -298,7 +302,9 @@ def test_the_first_side_of_a_graft_keeps_a_tail(room: Any) -> None:
 def test_a_graft_to_a_first_row_has_the_tail_of_the_last_one(room: Any) -> None:
     made = grafted(room, "grafted", "start", "end", starts={"front": "waste"})
     assert [made.paragraph("Finish", block=b)[0] for b in (0, 1)] == [st.BreakOff(20), st.BreakOff(80)]
-    assert seams(made) == [("front start", "back end", "grafted", "")]
+    assert seams(made) == [("front start", "back end", "grafted", "at tail")]
+    # After an even number of rows the carriage is at the right, and so is the tail.
+    assert joined(made)[0].seams[0].other[0].begin == "right"
 
 
 def test_a_graft_of_two_first_rows_has_no_tail_to_be_sewn_with(room: Any) -> None:
@@ -318,6 +324,9 @@ def test_halves_that_are_grafted_to_each_other_have_the_tail_of_the_one_named_fi
     off = {s.edge: broken for broken, s in pairwise(made.steps()) if isinstance(s, st.OffOnWaste)}
     # 16 stitches of 2 to the cm: 8 cm, four times.
     assert off == {"shoulder right": st.BreakOff(35), "shoulder left": st.BreakOff(20)}
+    # Each half ends with the carriage at its outer end, where the yarn is broken.
+    assert joined(made)[0].edges == "at tail"
+    assert [side[0].begin for side in (joined(made)[0].seams[0].one, joined(made)[0].seams[0].other)] == ["right", "left"]
 
 
 SEAMS = [
@@ -349,6 +358,20 @@ def test_a_seam_begins_with_the_tail_that_hangs_there(
         name: [s.tail_cm for _, steps in blocks[name].paragraphs for s in steps if isinstance(s, st.BreakOff)] for name in tails
     }
     assert broken == {name: [cm] for name, cm in tails.items()}
+
+
+def test_what_no_tail_sews_is_sewn_with_a_new_length(room: Any) -> None:
+    """A tail hangs at the left end of a chained-off last row, and none at that of one that is gathered with it."""
+    pieces = tuple(room.piece(name, 40, 120, left=(room.run(0, 120, name="side"),)) for name in ("front", "back"))
+    ends = ((EdgeName("front", "side"),), (EdgeName("back", "side"),))
+    sized = SizedJoin(*ends, None, None, 40.0, 40.0, 0.0, room.here)
+    chained = room.plan(pieces, joins=((EdgeJoin(*ends, (0.0,), room.here), sized),))
+    assert (joined(chained)[0].thread, joined(chained)[0].thread_cm) == ("tail", 0)
+    gathered = room.plan(
+        tuple(room.piece(name, 40, 120, left=(room.run(0, 120, name="side"),), end_way="gathered") for name in ("front", "back")),
+        joins=((EdgeJoin(*ends, (0.0,), room.here), sized),),
+    )
+    assert (joined(gathered)[0].thread, joined(gathered)[0].thread_cm) == ("new", 60)
 
 
 def test_a_tail_sews_one_seam(room: Any) -> None:

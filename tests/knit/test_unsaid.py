@@ -25,6 +25,7 @@ APART = {
     ("JoinEdges", "ratio_stitches"): "likewise",
     ("JoinEdges", "turn"): "to which copy, which is said with how many seams there are",
     ("JoinEdges", "times"): "likewise",
+    ("JoinEdges", "thread_cm"): "said with a new length of yarn",
     ("PickUpAlong", "low"): "the ends of a stretch, which is said with both",
     ("PickUpAlong", "high"): "likewise",
     ("HoldPart", "nth"): "which part of many, which is said with its side",

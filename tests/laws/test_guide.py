@@ -37,7 +37,7 @@ KINDS = FEATURES | frozenset({
       "two from ", "hand waste", "given, not weighed"),
     # Of what a section needs, see `handwork.features`.
     *("cell purl in stages", "cross beside purl", "other yarn", "start hand waste", "start chain"),
-    *("WasteStart hem", "WasteStart by hand", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold"),
+    *("WasteStart hem", "WasteStart by hand", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold", "CarriageAt held"),
     *("edging mock rib 2", "edging mock rib 3", "edging folded", "edging picot", "edging rolled", "edging facing"),
     "edging chained",
     *("join rows to rows", "join stitches to rows", "join stitches to stitches", "join grafted", "join linked", "join gathered"),

@@ -3,9 +3,12 @@ references of that kind that are broken."""
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from tests.in_english import plain_text, read_back_all, write
+from tests.write.garments import joined, joining
 from tests.write.test_repeated import BACK, ENDED, block, cast_on, knitted
 from walewright.bed import Bed, knit
 from walewright.knit import expand
@@ -184,3 +187,48 @@ def test_a_link_is_named_whole_behind_its_colon() -> None:
     text = "Größen S\n\nVerbinden: Schulter rechts von back, auf dem Nadelbett\n" + "=" * 54 + "\n"
     (section,) = laid_out(text, GERMAN_READ).sections
     assert section.name == "back shoulder right link"
+
+
+def test_the_other_half_tells_what_is_true_before_its_stitches_are_taken_off() -> None:
+    def stated(steps: tuple[Step, ...], now: Step) -> tuple[Step, ...]:
+        at = next(n for n, step in enumerate(steps) if isinstance(step, st.KnitTo))
+        return (*steps[: at + 1], now, *steps[at + 1 :])
+
+    block = parted("back", *stated(half("left"), st.Now(15, 62, "left")))
+    right = stated(block.paragraphs[-2][1], st.NowInHalf(15, 62, "right", 18))
+    plans = (SizePlan("S", (replace(block, paragraphs=(*block.paragraphs[:-2], ("Right half", right), block.paragraphs[-1])),)),)
+    told = next(text for text in texts(plans, "back") if "mirrored" in text)
+    assert "Before step" in told
+    assert told.endswith("RC 62, COL.")
+    text = plain_text(write(plans))
+    number = told.split("Before step ")[1].split(":")[0]
+    wrong = text.replace(f"Before step {number}:", f"Before step {int(number) - 1}:"), text.replace("RC 62, COL.", "RC 61, COL.")
+    for damaged in wrong:
+        assert damaged != text
+        _, faults = read_back_all(damaged)
+        assert [fault.code for fault in faults] == ["words-contradict"]
+
+
+def grafted_halves(begin: str) -> tuple[SizePlan, ...]:
+    """Both halves of a piece grafted together, told from that end of the right one; its tail hangs at the right."""
+    ends = f"{begin} {'left' if begin == 'right' else 'right'}"
+    join = joined("back shoulder right", "back shoulder left", 0, 0, "grafted", edges="at tail", ends=ends)
+    return (SizePlan("S", (parted("back", *half("left")), joining(join))),)
+
+
+def test_a_graft_is_read_to_begin_where_its_tail_hangs() -> None:
+    texts(grafted_halves("right"), "joining")
+    _, faults = read_back_all(plain_text(write(grafted_halves("left"))))
+    assert [fault.code for fault in faults] == ["words-contradict"]
+    assert "tail" in in_english(faults[0]).message + "".join(in_english(faults[0]).notes)
+
+
+def test_the_carriage_passes_held_loops_set_to_hold_where_none_is_in_work() -> None:
+    text = plain_text(write(PARTED))
+    turned = "Take the carriage to the left without knitting"
+    assert turned in text
+    held = text.replace(turned, f"{turned}, set to hold, if it is not there already")
+    assert read_back_all(held) == read_back_all(text)
+    first = "Take the carriage to the left without knitting, set to hold, if it is not there already. Knit 1 row"
+    _, faults = read_back_all(text.replace("Knit 1 row, cast off 2 sts", f"{first}, cast off 2 sts", 1))
+    assert [fault.code for fault in faults] == ["words-contradict"]

@@ -266,7 +266,11 @@ def test_rows_of_holding_begin_where_the_steps_hold(name: str) -> None:
     assert made.instructions is not None
     seen = 0
     for section in made.instructions.sections:
-        facts = [f.text for f in section_facts(LANGUAGE, made.design, made.counts, section) if "edge held step by step" in f.text]
+        facts = [
+            f.text
+            for f in section_facts(LANGUAGE, made.design, made.counts, section)
+            if re.search("edge held (step by step|at once)", f.text)
+        ]
         block = next((b for b in made.plans[0].blocks if b.name == section.name), None)
         for text in facts:
             side, rows, counter = re.search(r"at the (left|right) edge.*, (\d+) rows from RC (\d+)", text).groups()  # type: ignore[union-attr]

@@ -139,7 +139,7 @@ def broken(name: str, pattern: str, instead: str | Callable[[re.Match[str]], str
         ("hawser", r" Set the carriage to knit all\.", ""),
         ("hawser", r"Set the carriage to knit all", "Set the carriage to hold"),
         ("driftline", r" Set the carriage to hold\.", ""),
-        ("tidewrack", r"(set to slip\.[^!]*?tension 4\.) Set the carriage to hold\.", r"\1"),
+        ("tidewrack", r"(into hold until its turn\.) Set the carriage to hold\.", r"\1"),
         ("tidewrack", r" Take out their waste yarn\.", ""),
         ("tidewrack", r"(Cast off \d+ sts at the carriage side\.)", r"\1 Take out their waste yarn."),
         ("tidewrack", r"the (\d+) between its sts", "the 12 between its sts"),

@@ -405,7 +405,8 @@ def test_a_seam_says_how_many_rows_of_the_welt_it_goes_on_along(welt: str) -> No
     _, counts, instructions, _ = found.result()
     rows, ended = counts.sizes[0].piece("skirt").edging_rows, counts.sizes[0].piece("skirt").end_rows
     printed = " ".join(plain_text(instructions).split())
-    assert f"row for row, 80 rows, and on along the ends of {rows} rows of skirt welt and {ended} rows of skirt top." in printed
+    ends = f"{rows} rows of skirt welt and {ended} rows of skirt top, with "
+    assert f"row for row, 80 rows, and on along the ends of {ends}" in printed
     (join,) = found.works[0].joins
     assert join.over == (("skirt", "welt", rows), ("skirt", "top", ended))
 

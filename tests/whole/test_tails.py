@@ -34,3 +34,32 @@ def test_a_graft_has_four_widths_on_one_of_its_sides(name: str) -> None:
 def test_there_are_grafts_to_look_at() -> None:
     joins = [s for name in GARMENTS for s in steps(compiled(name)) if isinstance(s, st.JoinEdges)]
     assert any(j.way == "grafted" and j.edges != "no tail" for j in joins)
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_every_seam_has_its_thread(name: str) -> None:
+    """A seam is sewn with a tail or a new length that is half as long again; what is sewn with a tail has one that is broken off so
+    long in one of its pieces."""
+    made = compiled(name)
+    assert made.counts is not None
+    for plan in made.plans:
+        joins = [s for b in plan.blocks for _, row in b.paragraphs for s in row if isinstance(s, st.JoinEdges)]
+        for join in joins:
+            loops = join.way == "grafted" or join.edges == "open"
+            assert (join.thread == "") == loops, join
+            assert (join.thread in ("new", "either")) == (join.thread_cm > 0), join
+
+
+def test_the_sock_is_grafted_from_its_tail_and_its_seam_has_a_long_one() -> None:
+    made = compiled("driftline")
+    assert made.counts is not None
+    for plan in made.plans:
+        broken = [s.tail_cm for b in plan.blocks for _, row in b.paragraphs for s in row if isinstance(s, st.BreakOff)]
+        joins = [s for b in plan.blocks for _, row in b.paragraphs for s in row if isinstance(s, st.JoinEdges)]
+        graft, slit, side = sorted(joins, key=lambda s: (s.way != "grafted", s.rows))
+        assert (graft.edges, graft.seams[0].one[0].begin, graft.seams[0].other[0].begin) == ("at tail", "right", "left")
+        assert (slit.thread, side.thread) == ("tail", "tail")
+        design = made.design
+        assert design is not None
+        cm = side.rows / design.fabric("plain").rows_per_cm
+        assert any(tail >= 1.5 * cm for tail in broken[1:2]), (cm, broken)

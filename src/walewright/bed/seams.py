@@ -218,6 +218,9 @@ def _told(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
     """What the join says of its edges is so."""
     if op.rows and (one.rows, other.rows) != (op.rows, op.rows):
         return refused("join-told/rows", one=one.rows, other=other.rows, rows=op.rows)
+    longest = max(one.length_cm or 0.0, other.length_cm or 0.0)
+    if op.thread_cm and op.thread_cm < longest:
+        return refused("join-told/thread", thread=Amount(op.thread_cm), long=Amount(round(longest)))
     for stated, edge in ((op.one_mm, one), (op.other_mm, other)):
         if stated and edge.length_cm is None:
             return refused("join-told/no-length", stated=Amount(stated, "mm"))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from walewright.counted import counted_piece
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
 from walewright.design.model import Band, Design, Edging, Piece
@@ -28,7 +27,7 @@ from walewright.trade.edgings import EDGINGS
 def edging_block(design: Design, glued: Glued, piece: Piece, sized: SizedPiece, facing: Face, tails: Tails) -> StepBlock:
     """The edging on the rehung first row of a piece, which has its side `facing` to the knitter."""
     edging = design.edging(piece.start_edging or "")
-    tail = tails.of_start(piece.name, counted_piece(design, sized).edging_cm)
+    tail = tails.of_start(piece.name)
     left = sized.start // 2
     hang: tuple[Step, ...] = (
         st.CarriageAt("right", origin=edging.origin.path),

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
-from walewright.counted.needles import to_the_top
-from walewright.counted.parts import SizedPart, open_at
+from walewright.counted.parts import open_at
 from walewright.design.model import Design, Edging, Fabric, Piece
 from walewright.glue.model import Face, right_side
 from walewright.knit import steps as st
@@ -21,7 +20,7 @@ from walewright.knit.steps import Step
 from walewright.knit.strips import Named, strip_note
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
-from walewright.trade.edge_names import top_between
+from walewright.report.said import said
 from walewright.trade.ends import STARTS, WasteCastOn
 
 
@@ -145,13 +144,6 @@ def finish(design: Design, piece: Piece, edge: str, fabric: Fabric, stitches: in
     return (st.CastOffAll(origin=origin), st.BreakOff(tail, origin=origin))
 
 
-def top_of(sized: SizedPiece, part: SizedPart) -> str:
-    """What the last row of a part is called."""
-    if part.sides:
-        return f"shoulder {part.sides[0]}"
-    return top_between(next(n for n, gap in enumerate(to_the_top(sized), 1) if gap == part.right))
-
-
 def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, worn: Face) -> tuple[Step, ...]:
     """The edging at the end of a piece, on the stitches of its last row, which are in work, up to its own last row; nothing where
     there is none. The counter goes on from the piece's rows, after which the carriage is at the right. `worn`: the side
@@ -184,10 +176,26 @@ def edge_notes(piece: Piece, sized: SizedPiece) -> Iterator[Step]:
         yield from (_edge(sized, run, "right") for run in right if run not in left)
     for opening in sized.openings:
         yield _inner(sized, opening)
+    # Said once of edges alike.
+    yield from dict.fromkeys(_above(sized))
 
 
 NamedRun = tuple[str, int, int, str]
 """(name, from row, to row, origin)"""
+
+
+def _above(sized: SizedPiece) -> Iterator[Step]:
+    """A note of the rows that are knitted at an outer end above a named edge, where a shoulder is held from there in steps: its
+    first and its last. The edge is measured to where the shoulder begins (common practice)."""
+    for sides, runs in ((("left", "both"), sized.left), (("right", "both"), sized.right)):
+        named = _named(runs)
+        last = named[-1] if named else None
+        for wedge in sized.wedges:
+            after = sized.rows - wedge.to_row
+            begins = last is not None and wedge.kind == "in" and wedge.edge in sides and last[2] == wedge.from_row
+            if last is not None and begins and after <= 2:
+                rows = 2 + after
+                yield st.Say(said("rows-of-shoulder", edge=last[0], rows=rows), origin=last[3])
 
 
 def _named(runs: tuple[SizedRun, ...]) -> list[NamedRun]:

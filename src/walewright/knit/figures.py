@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from walewright.counted.model import SizedChart
-from walewright.counted.parts import SizedPart
+from walewright.counted.model import SizedChart, SizedPiece
+from walewright.counted.needles import last_row
+from walewright.counted.parts import SizedPart, parts_at
 from walewright.design.model import Fabric
 from walewright.knit import steps as st
 from walewright.knit.order import Group, GroupKey, Move, Rank, alone
@@ -54,7 +55,8 @@ class Figure:
 def figures(fabrics: Fabrics) -> tuple[Figure, ...]:
     """Those of a piece: its charts by rising first row, and its stripes."""
     charts = fabrics.of.sized.charts
-    found = [_chart(number, chart, _several(chart, charts)) for number, chart in enumerate(charts)]
+    sized = fabrics.of.sized
+    found = [_chart(number, chart, _several(chart, charts), _plain_ends(sized, chart)) for number, chart in enumerate(charts)]
     striped = [(at.low, at.high, at.fabric) for at in fabrics.of.layers if at.fabric.stripes]
     found += (_stripes(fabrics, number, *span) for number, span in enumerate(striped))
     return tuple(found)
@@ -66,9 +68,22 @@ def _several(chart: SizedChart, charts: tuple[SizedChart, ...]) -> bool:
     return len(alike) > 1 and any(c.area == "panel" for c in alike)
 
 
-def _chart(number: int, c: SizedChart, several: bool) -> Figure:
+def _plain_ends(sized: SizedPiece, c: SizedChart) -> int:
+    """The edge stitches that are plain: none of a panel that never comes to an end of what is knitted, where short rows end too."""
+    to_row = last_row(sized, c.first, c.last, c.from_row, c.to_row)
+    if c.area != "panel" or any(w.from_row < to_row and c.from_row <= w.to_row for w in sized.wedges):
+        return c.edge
+    for row in range(c.from_row, to_row):
+        for first, last in (part.about(row) for part in parts_at(sized, row)):
+            beside = last < c.first or c.last < first
+            if not beside and not first + c.edge <= c.first <= c.last <= last - c.edge:
+                return c.edge
+    return 0
+
+
+def _chart(number: int, c: SizedChart, several: bool, edge: int) -> Figure:
     origin = c.origin.path
-    start = st.StartChart(c.chart, c.fabric, area=c.area, first=c.first, last=c.last, edge=c.edge, start=c.start, origin=origin)
+    start = st.StartChart(c.chart, c.fabric, area=c.area, first=c.first, last=c.last, edge=edge, start=c.start, origin=origin)
     needles = (c.first, c.last) if c.area == "panel" else None
     stop = st.StopChartOn(c.chart, c.first, c.last, origin=origin) if several else st.StopChart(c.chart, origin=origin)
     return Figure(number, c.from_row, c.to_row, needles, start, stop)

@@ -83,7 +83,7 @@ def _needles_to_work(s: State, step: st.NeedlesToWork) -> Done:
 def _carriage_at(s: State, step: st.CarriageAt) -> Done:
     if s.side == step.side:
         return (), s
-    return (op.MoveCarriage(step.side, step.way),), replace(s, side=step.side)
+    return (op.MoveCarriage(step.side, "" if step.way == "held" else step.way),), replace(s, side=step.side)
 
 
 def _passes(s: State, rows: int) -> tuple[tuple[Operation, ...], Side]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from walewright.knit.copies import Copy
-from walewright.knit.manners import SeamEdges, SeamTurn
+from walewright.knit.manners import SeamEdges, SeamThread, SeamTurn
 from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
 
@@ -65,7 +65,7 @@ class JoinEdges(Step):
     other_mm: int = 0
     edges: SeamEdges = ""
     """ "open": both are open loops, which no seam holds. "no tail": of a graft, neither is a last row, where a tail hangs.
-    "beyond": what one side is longer lies along the strips."""
+    "at tail": a graft begins where its tail hangs. "beyond": what one side is longer lies along the strips."""
     strips: tuple[Strip, ...] = ()
     strip_rows: tuple[int, ...] = ()
     """The rows at the end of each of them."""
@@ -73,3 +73,6 @@ class JoinEdges(Step):
     ratio_stitches: int = 0
     turn: SeamTurn = ""
     times: int = 0
+    thread: SeamThread = ""
+    thread_cm: int = 0
+    """How long a new length of yarn is; 0 where tails sew all of the seams."""

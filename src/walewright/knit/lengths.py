@@ -30,9 +30,9 @@ def tail_cm(fabric: Fabric, stitches: int) -> int:
     return max(SEWN_IN, _steps(SEWN * stitches / fabric.stitches_per_cm))
 
 
-def grafting_cm(fabric: Fabric, stitches: int) -> int:
-    """A tail to graft so many stitches with."""
-    return max(SEWN_IN, _steps(GRAFTED * stitches / fabric.stitches_per_cm))
+def grafting_cm(fabric: Fabric, stitches: int, seam_cm: float = 0.0) -> int:
+    """A tail to graft so many stitches with, and to go on along a seam of so many cm."""
+    return max(SEWN_IN, _steps(GRAFTED * stitches / fabric.stitches_per_cm + SEAM * seam_cm))
 
 
 def gathering_cm(fabric: Fabric, stitches: int) -> int:

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from typing import Literal
 
+from walewright.knit.move_kinds import CrossingWay
 from walewright.knit.needle import Side
 
 EndsShaped = Literal["both ends", "left end", "right end"]
 
 ONE_END: dict[Side, EndsShaped] = {"left": "left end", "right": "right end"}
+
+CarriageWay = CrossingWay | Literal["held"]
+"""How the carriage comes somewhere without knitting: past loops in work, or past such as are held, where no other is."""
 
 YarnLeft = Literal["", "carried"]
 """What becomes of the yarn before: broken off, or left hanging at its side, to be taken up again."""
@@ -39,6 +43,10 @@ SeamTurn = Literal["", "own", "next", "round"]
 """Of seams at one copy after the other: own: each copy to that of the same number | next: each to the next one | round: and the
 last one to the first. Empty where every seam is told by itself."""
 
-SeamEdges = Literal["", "open", "no tail", "beyond"]
-"""open: both are open loops, which no seam holds | no tail: of a graft, neither is a last row, where a tail hangs | beyond: what
-one side is longer lies along the strips."""
+SeamEdges = Literal["", "open", "no tail", "at tail", "beyond"]
+"""open: both are open loops, which no seam holds | no tail: of a graft, neither is a last row, where a tail hangs | at tail: a
+graft begins where the tail hangs | beyond: what one side is longer lies along the strips."""
+
+SeamThread = Literal["", "tail", "new", "either"]
+"""What a seam is sewn with: a tail that hangs at an end of it | a new length of yarn | at some copies or in some sizes the one,
+else the other. Empty where loops are grafted."""

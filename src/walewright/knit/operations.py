@@ -300,7 +300,8 @@ class Join:
     folded in half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open
     loops). Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of
     the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`.
-    `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band the edging is empty."""
+    `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band the edging is empty.
+    `thread_cm`: the new length of yarn that it is sewn with where no tail is; 0: none is asked for."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
@@ -313,6 +314,7 @@ class Join:
     other_mm: int = 0
     ratio: tuple[int, int] = (0, 0)
     over: tuple[tuple[str, str, int], ...] = ()
+    thread_cm: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -95,12 +95,12 @@ def turn_to(
     state: State,
     counter: int,
     use: st.UseYarnStep,
-    crossing: EmptyCrossing,
     begun: tuple[tuple[int, Step], ...] = (),
 ) -> tuple[Step, ...]:
     """A part returned to work where it was left, the counter read back to its first row. The part worked `before` it, still on its
     needles, waits meanwhile. `begun` are charts and stripes that ended in another part, each with the counter value where it
-    begins: they are taken up where they stood. What is held when the carriage comes is passed as it is."""
+    begins: they are taken up where they stood. No loop is in work when the carriage comes: it passes those that
+    are held."""
     origin = _origin(to)
     steps: list[Step] = []
     if state.last >= state.first:
@@ -113,7 +113,7 @@ def turn_to(
         )
     return (
         *steps,
-        st.CarriageAt(to.home, "" if crossing == "hold" or crossing == "none" else crossing, origin=origin),
+        st.CarriageAt(to.home, "held", origin=origin),
         st.SetRowCounter(counter, origin=origin),
         *_back(state.part_on(_slot(to)), to, origin),
         _yarn(use, origin),

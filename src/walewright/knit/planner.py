@@ -21,7 +21,7 @@ from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
-from walewright.knit.ends import edge_notes, finish, knitted_on, start, top_of
+from walewright.knit.ends import edge_notes, finish, knitted_on, start
 from walewright.knit.fold import NOTHING_KNOWN, BodyShape, Known, body_shape
 from walewright.knit.hands import perform
 from walewright.knit.order import GroupKey, RowStretch
@@ -30,7 +30,8 @@ from walewright.knit.seaming import joins, links, made_on_the_bed, sewn_ends
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.knit.strips import Named, end_note, named_strips
-from walewright.knit.tails import Tails, tails
+from walewright.knit.tail_ends import top_of
+from walewright.knit.tails import Tails, agreed, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.working_order import WorkedPart
 from walewright.knit.zones import Fabrics
@@ -46,7 +47,12 @@ _UNSHAPED = (st.KnitTo, st.KnitRows, st.Now, st.MarkEdges, st.StartChart, st.Sto
 def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, ...]:
     """One plan per size, in the order of `counts.sizes`; things are done in the order of `glued`."""
     drafts = {piece.name: _draft(design, piece, tuple(g.piece(piece.name) for g in counts.sizes)) for piece in design.pieces}
-    return tuple(_size_plan(design, glued.in_size(size), garment, drafts) for size, garment in enumerate(counts.sizes))
+    needed: dict[int, Tails] = {}
+    for group, sizes in zip(glued.groups, glued.sizes, strict=True):
+        needed |= zip(sizes, agreed([tails(design, group, counts.sizes[size]) for size in sizes]), strict=True)
+    return tuple(
+        _size_plan(design, glued.in_size(size), garment, drafts, needed[size]) for size, garment in enumerate(counts.sizes)
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,10 +86,9 @@ def _draft(design: Design, piece: Piece, sizes: tuple[SizedPiece, ...]) -> _Draf
     return replace(draft, known=repeated)
 
 
-def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft]) -> SizePlan:
+def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapping[str, _Draft], needed: Tails) -> SizePlan:
     """Everything in the order of work. Seams and steps that follow each other are one block of joining."""
     blocks: list[StepBlock] = []
-    needed = tails(design, glued, garment)
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
         for made in _done(design, glued, garment=garment, drafts=drafts, needed=needed, room=kind, tasks=tuple(tasks)):
             blocks.append(made)
@@ -109,7 +114,7 @@ def _done(
     tasks: Sequence[Task],
 ) -> Iterator[StepBlock]:
     if room == "by hand":
-        yield StepBlock(JOINING, 1, (("", tuple(_by_hand(design, glued, garment, tasks))),), joining=True)
+        yield StepBlock(JOINING, 1, (("", tuple(_by_hand(design, glued, garment, needed, tasks))),), joining=True)
     elif room == "links":
         yield from links(design, glued, garment, [task.number for task in tasks])
     else:
@@ -128,16 +133,16 @@ def _knitted(
     return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece), dict(glued.worn)[piece.name])
 
 
-def _by_hand(design: Design, glued: Glued, garment: SizedGarment, tasks: Sequence[Task]) -> Iterator[Step]:
+def _by_hand(design: Design, glued: Glued, garment: SizedGarment, needed: Tails, tasks: Sequence[Task]) -> Iterator[Step]:
     """The seams and the author's steps, in the order of work."""
     for kind, some in groupby(tasks, key=lambda task: task.kind):
         numbers = [task.number for task in some]
         if kind == "step":
             yield from (st.Say(design.making_up[number], "by hand") for number in numbers)
         elif kind == "ends":
-            yield from sewn_ends(design, glued, garment, numbers)
+            yield from sewn_ends(design, glued, garment, numbers, needed.ends)
         else:
-            yield from joins(design, glued, garment, numbers)
+            yield from joins(design, glued, garment, numbers, needed.sewing)
 
 
 JOINING = "joining"
@@ -210,11 +215,8 @@ def _turned_to(piece: Piece, fabrics: Fabrics, part: PiecePart, before: WorkedPa
     """A part that has waited, begun."""
     sized, own = fabrics.of.sized, part.turn.part
     begun = tuple((sized.counter(figure.from_row), figure.start) for figure in part.taken_up)
-    crossing = fabrics.of.design.machine.crossing
     use, at = fabrics.use(own.from_row), sized.counter(own.from_row)
-    return part_titles.returned_to(piece, sized, own), parting.turn_to(
-        own, before, state=state, counter=at, use=use, crossing=crossing, begun=begun
-    )
+    return part_titles.returned_to(piece, sized, own), parting.turn_to(own, before, state=state, counter=at, use=use, begun=begun)
 
 
 def _given_way(fabrics: Fabrics, turn: WorkedPart, after: SizedPart, state: State) -> PlannedParagraph:

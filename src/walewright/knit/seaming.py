@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import groupby
+from typing import Any
 
 from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
 from walewright.glue.model import Glued, Place, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, Copy
-from walewright.knit.folding import sewn_rows
 from walewright.knit.linking import link_block
-from walewright.knit.manners import SeamEdges
+from walewright.knit.manners import SeamEdges, SeamThread
 from walewright.knit.sides_of_seams import edges_told, in_turns, names, seam_told, varies, within_a_copy
 from walewright.knit.steps import Step, StepBlock
-from walewright.knit.tails import open_end, places
+from walewright.knit.strips import end_cm, end_of_strip
+from walewright.knit.tail_ends import graft_tail, open_end
+from walewright.knit.tails import SewnWith, places
 
 
 def made_on_the_bed(design: Design, seam: Seam) -> bool:
@@ -31,7 +34,11 @@ def links(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence
         yield link_block(design, seam, garment.seams[group[0]], worn, copies=len(group) if len(group) > 1 else 1)
 
 
-def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[Step]:
+Sewing = Mapping[int, SewnWith]
+"""What sews each seam, by number."""
+
+
+def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int], sewing: Sewing) -> Iterator[Step]:
     """Sentences for seams that follow each other: those of one join with equal numbers are one sentence."""
     groups: list[list[list[int]]] = []
     for group in _alike(glued, numbers):
@@ -41,20 +48,31 @@ def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence
         else:
             groups.append([group])
     for some in groups:
-        yield _sentence(design, glued, garment, some)
+        sentence = _sentence(design, glued, garment, some)
+        yield replace(sentence, **_thread([sewing[n] for group in some for n in group if n in sewing]))
 
 
-def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> Iterator[Step]:
+def _thread(sewn: Sequence[SewnWith]) -> dict[str, Any]:
+    """What is told of the yarn of these seams."""
+    told = {one.thread for one in sewn}
+    thread: SeamThread = "either" if len(told) > 1 else next(iter(told), "")
+    return {
+        "thread": thread,
+        "thread_cm": 0 if thread == "tail" else max((one.cm for one in sewn if one.thread != "tail"), default=0),
+    }
+
+
+def sewn_ends(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int], sewing: Sewing) -> Iterator[Step]:
     """Sentences for ends of strips sewn together, those of as many rows in one; of unlike ones what both measure."""
     for (origin, one, other), some in groupby(numbers, key=lambda n: _both_ends(design, glued, garment, n)):
-        pairs = [glued.ends[n] for n in some]
+        numbers_of = list(some)
+        pairs = [glued.ends[n] for n in numbers_of]
         seams = tuple(st.SeamOf(*(edges_told((end,), ("bottom",)) for end in (pair.one, pair.other))) for pair in pairs)
+        thread = _thread([sewing[n] for n in numbers_of])
         if one == other:
-            yield st.JoinEdges(seams, 0, longer_mm=0, way="sewn", rows=one[0], one_mm=0, other_mm=0, edges="", origin=origin)
+            yield st.JoinEdges(seams, 0, rows=one[0], origin=origin, **thread)
         else:
-            yield st.JoinEdges(
-                seams, _apart(one[1], other[1]), 0, "sewn", rows=0, one_mm=one[1], other_mm=other[1], edges="", origin=origin
-            )
+            yield st.JoinEdges(seams, _apart(one[1], other[1]), one_mm=one[1], other_mm=other[1], origin=origin, **thread)
 
 
 def _both_ends(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[str, tuple[int, int], tuple[int, int]]:
@@ -65,10 +83,7 @@ def _both_ends(design: Design, glued: Glued, garment: SizedGarment, number: int)
 
 
 def _rows_and_mm(design: Design, garment: SizedGarment, end: Place) -> tuple[int, int]:
-    edging = design.strip(end.owner, end.edge)
-    assert edging is not None, "it is the end of a strip"
-    _, rows = _strip(design, garment, end)
-    return rows, round(10 * rows / design.fabric(edging.fabric).rows_per_cm)
+    return end_of_strip(design, garment, end)[1], round(10 * end_cm(design, garment, end))
 
 
 def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
@@ -108,14 +123,20 @@ def _apart(one_mm: int, other_mm: int) -> int:
     return abs(one_mm - other_mm) + 1
 
 
-def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequence[Sequence[int]]) -> Step:
+def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequence[Sequence[int]]) -> st.JoinEdges:
     first = glued.seams[some[0][0]]
     join = design.joins[first.join]
     easing, longer, rows, one, other = _numbers(design, garment.seams[some[0][0]])
     if join.way == "grafted":
         rows = one = other = 0
     turn = in_turns(design, glued, [n for group in some for n in group])
-    seams = (turn.seam,) if turn else tuple(seam_told(glued.seams[group[0]], _at_each(design, glued, group)) for group in some)
+    tail = graft_tail(design, garment, first) if join.way == "grafted" and not turn else None
+    at_tail = None if tail is None else tail.first
+    seams = (
+        (turn.seam,)
+        if turn
+        else tuple(seam_told(glued.seams[group[0]], _at_each(design, glued, group), at_tail=at_tail) for group in some)
+    )
     open_ends = [open_end(design, p) for group in some for p in places(glued.seams[group[0]])]
     if join.way == "linked":
         raise ValueError("what is linked is knitted, not sewn")
@@ -124,6 +145,8 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     )
     if first.beyond:
         edges = "beyond"
+    elif at_tail is not None:
+        edges = "at tail"
     strips = _strips(design, glued, garment, [n for group in some for n in group])
     ratio = join.ratio or (0, 0)
     told = easing, longer, join.way, rows, one, other, edges, tuple(strips), tuple(strips.values()), *ratio
@@ -140,15 +163,4 @@ def _at_each(design: Design, glued: Glued, group: Sequence[int]) -> Copy | None:
 
 def _strips(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int]) -> dict[st.Strip, int]:
     """The edgings and bands whose ends are sewn on in these seams, and how many rows are at each end."""
-    return dict(_strip(design, garment, end) for n in numbers for side in glued.seams[n].over for end in side)
-
-
-def _strip(design: Design, garment: SizedGarment, end: Place) -> tuple[st.Strip, int]:
-    edging = design.strip(end.owner, end.edge)
-    assert edging is not None, "it is the end of a strip"
-    if design.band(end.owner) is not None:
-        return (end.owner, ""), sewn_rows(edging, next(b.rows for b in garment.bands if b.name == end.owner))
-    piece, sized = design.piece(end.owner), garment.piece(end.owner)
-    at = piece.strip_at(end.edge)
-    name = next(name for name, where in piece.strips if where == at)
-    return (piece.name, name), sewn_rows(edging, sized.edging_rows if at == "start" else sized.end_rows)
+    return dict(end_of_strip(design, garment, end) for n in numbers for side in glued.seams[n].over for end in side)

@@ -13,14 +13,16 @@ from walewright.knit.copies import EACH, NEXT, Copy, of_several
 from walewright.knit.manners import SeamTurn
 
 
-def seam_told(seam: Seam, one: Copy | None = None, other: Copy | None = None) -> st.SeamOf:
-    """Told from the bottom of rows upwards; of stitches, from the left end of the first ones. `one` and `other`: the copies that
-    are named on each side, where they are not those of the seam's own places."""
+def seam_told(seam: Seam, one: Copy | None = None, other: Copy | None = None, at_tail: bool | None = None) -> st.SeamOf:
+    """Told from the bottom of rows upwards; of stitches, from the left end of the first ones; of a graft from where its tail hangs,
+    at its beginning as the seam runs (`at_tail`) or at its end (False). `one` and `other`: the copies that are named on each side,
+    where they are not those of the seam's own places."""
     first, second = (seam.one, seam.one_begins), (seam.other, seam.other_begins)
     if not seam.other:
         return st.SeamOf(edges_told(*first, one), ())
     turned = tuple((chain[::-1], tuple(OPPOSITE[end] for end in begins[::-1])) for chain, begins in (first, second))
-    if _better(turned[0][1][0], turned[1][1][0]) > _better(first[1][0], second[1][0]):
+    better = _better(turned[0][1][0], turned[1][1][0]) > _better(first[1][0], second[1][0])
+    if better if at_tail is None else not at_tail:
         first, second = turned
     return st.SeamOf(edges_told(*first, one), edges_told(*second, other or one))
 

@@ -30,14 +30,14 @@ from walewright.knit.joining_steps import GapIs as GapIs
 from walewright.knit.joining_steps import JoinEdges as JoinEdges
 from walewright.knit.joining_steps import SeamOf as SeamOf
 from walewright.knit.joining_steps import Strip as Strip
-from walewright.knit.manners import EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
+from walewright.knit.manners import CarriageWay, EndsShaped, MarkWhen, SayManner, SpreadChange, YarnLeft
 from walewright.knit.needle_steps import LeaveOut as LeaveOut
 from walewright.knit.needle_steps import LeaveOutEvery as LeaveOutEvery
 from walewright.knit.needle_steps import NeedleBack as NeedleBack
 from walewright.knit.needle_steps import NeedleOut as NeedleOut
 from walewright.knit.needle_steps import NeedlesBackEvery as NeedlesBackEvery
 from walewright.knit.needle_steps import NeedlesOutEvery as NeedlesOutEvery
-from walewright.knit.operations import CrossingWay, Side
+from walewright.knit.operations import Side
 from walewright.knit.part_steps import DrawPartsCord as DrawPartsCord
 from walewright.knit.part_steps import HoldPart as HoldPart
 from walewright.knit.part_steps import PartOnCord as PartOnCord
@@ -70,10 +70,10 @@ class NeedlesToWork(Step):
 
 @dataclass(frozen=True, slots=True)
 class CarriageAt(Step):
-    """The carriage is brought to `side` without knitting, `way` past the loops that are in work."""
+    """The carriage is brought to `side` without knitting, `way` past the loops that are in work, or past held ones."""
 
     side: Side
-    way: CrossingWay = ""
+    way: CarriageWay = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.counted.model import SizedPiece
+from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, Edging, Piece
 from walewright.glue.model import Glued, HangingLine, Place
 from walewright.knit import steps as st
-from walewright.knit.folding import end_rows
+from walewright.knit.folding import end_rows, sewn_rows
 from walewright.knit.steps import Step
 from walewright.report.said import said
 from walewright.trade.edge_names import StripAt
@@ -67,3 +67,22 @@ def _is_folded(design: Design, place: Place) -> bool:
         at = piece.strip_at(place.edge)
         name = None if at is None else piece.start_edging if at == "start" else piece.end_edging
     return name is not None and EDGINGS[design.edging(name).kind].folded
+
+
+def end_of_strip(design: Design, garment: SizedGarment, end: Place) -> tuple[st.Strip, int]:
+    """The edging or band that an end belongs to, and how many rows are sewn there."""
+    edging = design.strip(end.owner, end.edge)
+    assert edging is not None, "it is the end of a strip"
+    if design.band(end.owner) is not None:
+        return (end.owner, ""), sewn_rows(edging, next(b.rows for b in garment.bands if b.name == end.owner))
+    piece, sized = design.piece(end.owner), garment.piece(end.owner)
+    at = piece.strip_at(end.edge)
+    name = next(name for name, where in piece.strips if where == at)
+    return (piece.name, name), sewn_rows(edging, sized.edging_rows if at == "start" else sized.end_rows)
+
+
+def end_cm(design: Design, garment: SizedGarment, end: Place) -> float:
+    """How long the end of a strip is."""
+    edging = design.strip(end.owner, end.edge)
+    assert edging is not None, "it is the end of a strip"
+    return end_of_strip(design, garment, end)[1] / design.fabric(edging.fabric).rows_per_cm

@@ -7,7 +7,7 @@ that cannot be obeyed, or whose numbers disagree with what is on the bed, raise 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import cast
+from typing import Literal, cast
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
@@ -50,9 +50,11 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._state(first, last, "work")
         self.made.append(op.IntoWork(first, last))
 
-    def carriage_at(self, side: Side, way: op.CrossingWay = "") -> None:
+    def carriage_at(self, side: Side, way: op.CrossingWay | Literal["held"] = "") -> None:
+        if way == "held" and in_reach(self._needles):
+            raise Contradiction("contradiction/held-and-in-work")
         if self._carriage != side:
-            self.made.append(op.MoveCarriage(side, way))
+            self.made.append(op.MoveCarriage(side, "" if way == "held" else way))
         self._carriage = side
 
     def waste_start(self, way: op.CastOnWay, rows: int) -> None:

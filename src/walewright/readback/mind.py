@@ -57,6 +57,9 @@ class Mind:
         self._carriage: Side | None = None
         self._row = 0
         self._yarn: tuple[str, str] | None = None
+        self.tails: dict[str, Side] = {}
+        """At which end of the last rows on waste yarn, by their names, the tail hangs that was broken off before."""
+        self._broken_at: Side | None = None
         self._fabric = ""
         """What the yarn in use was said to be for."""
         self._rows_of_line: list[tuple[int, frozenset[str]]] = []

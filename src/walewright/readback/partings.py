@@ -103,6 +103,8 @@ class Partings(Mind):
     def off_on_waste(self, rows: int, edge: str) -> None:
         part = self._part()
         self.made.append(op.OntoWaste(part[0], part[-1], rows, edge))
+        if self._broken_at is not None:
+            self.tails[edge] = self._broken_at
         self._empty(part[0], part[-1])
 
     def cast_off_all(self) -> None:
@@ -123,6 +125,7 @@ class Partings(Mind):
     def break_off(self, tail_cm: int = 0) -> None:
         self.made.append(op.BreakYarn(tail_cm))
         self._yarn = None
+        self._broken_at = self._carriage
 
     def return_part(self, part: str | int, first: int, last: int) -> None:
         self._all(first, last, ("waiting",))

@@ -7,9 +7,10 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import cast
 
-from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Work
+from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Side, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
 from walewright.readback.hands import Contradiction, Hands
 from walewright.readback.language import ReadLanguage
@@ -162,15 +163,21 @@ def _worked(
 ) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     name = page.sizes[size]
     tasks: list[Block | Join] = []
+    tails: TailsRead = {}
+
+    def sew(phrase: ReadPhrase) -> None:
+        _sew(tasks, tails, phrase, size)
+
     for number, section in enumerate(page.sections):
         if section.joining:
-            fault = _obeyed(page, number, size, lambda phrase: _sew(tasks, phrase, size), said)
+            fault = _obeyed(page, number, size, sew, said)
         else:
             hands = Hands(charts)
             fault = _obeyed(page, number, size, lambda phrase, hands=hands: _obey(hands, phrase, size), said)  # type: ignore[misc]
             if hands.made:
                 copies = section.copies[size if len(section.copies) > 1 else 0]
                 tasks.append(Block(section.name, tuple(hands.made), copies))
+                tails.update({(section.name, _as_last(edge)): side for edge, side in hands.tails.items()})
         if fault is not None:
             return None, (fault,)
     return Work(name, tuple(tasks)), ()
@@ -197,11 +204,26 @@ def _obey(hands: Hands, phrase: ReadPhrase, size: int) -> None:
     hands.obey(phrase.kind, *_arguments(phrase, size))
 
 
-def _sew(tasks: list[Block | Join], phrase: ReadPhrase, size: int) -> None:
+TailsRead = dict[tuple[str, str], Side]
+"""At which end of a piece's last rows its tail hangs."""
+
+
+def _sew(tasks: list[Block | Join], tails: TailsRead, phrase: ReadPhrase, size: int) -> None:
     if phrase.kind != "join_edges":
         raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins
-    tasks += joins(*_arguments(phrase, size))
+    *told, hung, thread_cm = _arguments(phrase, size)
+    made = tuple(replace(join, thread_cm=cast(int, thread_cm)) for join in joins(*told))
+    for join in made if hung else ():
+        at = [tails.get((piece, _as_last(edge))) for (piece, edge, _), *_ in (join.one, join.other)]
+        if not any(side == begin for side, begin in zip(at, join.ends, strict=True)):
+            raise Contradiction("contradiction/tail-elsewhere", edge=f"{join.one[0][0]} {join.one[0][1]}")
+    tasks += made
+
+
+def _as_last(edge: str) -> str:
+    """A last row by one name, which may be called either."""
+    return f"end{edge.removeprefix('shoulder')}" if edge.startswith("shoulder") else edge
 
 
 @dataclass(frozen=True, slots=True)

@@ -220,7 +220,13 @@ class ReadRules(ReadTokens):
         eased = next((n for n in numbers if len(n) < 3 and not isinstance(n[0], str)), ())
         turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
         ratio = next((n for n in numbers if len(n) > 3), ())
-        return ReadPhrase("join_edges", (way, seams, over, *turn, *(ratio or (*matched, *eased))))
+        hung = next((c for c in told if isinstance(c, str)), "")
+        thread = next((c.arguments for c in told if isinstance(c, ReadPhrase)), ())
+        new_cm = thread[0] if thread else ReadGraded((0,))
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *(ratio or (*matched, *eased)), hung, new_cm))
+
+    def thread(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("thread", tuple(children))
 
     def ratio(self, children: list[Any]) -> Several:
         return Several(("about", *children))

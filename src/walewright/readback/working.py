@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from typing import cast
 
 from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
@@ -69,15 +70,30 @@ class SectionAtWork:
     def _again(self, phrase: ReadPhrase, lines: tuple[PrintedLine, ...], read: ReadAs, line: PrintedLine) -> None:
         """The steps that are referred to, here, each as it is `read`, and then what is said to be true."""
         self._read = read
+        stated = [a for a in phrase.arguments if isinstance(a, ReadPhrase) and a.kind == "before_last"]
         for one in lines:
+            if stated and one is lines[-1]:
+                self._before_last(stated[0], line)
             if not self._passed_by(one):
                 self._line(self._instead.get(one.start) or _told(one, self._said), line)
         self._read, self._instead = _as_it_is, {}
         self._close()
         self.start, self.end = line.start, line.end
         for now in phrase.arguments:
-            if isinstance(now, ReadPhrase) and now.kind != "edge_told" and not _skipped(now, self._size):
-                self._obey(ReadPhrase(f"{now.kind}_reached", now.arguments))
+            if isinstance(now, ReadPhrase) and now.kind != "edge_told" and now not in stated:
+                self._reached(now)
+
+    def _before_last(self, phrase: ReadPhrase, line: PrintedLine) -> None:
+        """What is said to be true before the last of the steps that a line stands for."""
+        self._close()
+        number, now = phrase.arguments
+        if number != line.last:
+            raise Contradiction("contradiction/other-last-step", last=line.last, told=cast(int, number))
+        self._reached(cast(ReadPhrase, now))
+
+    def _reached(self, now: ReadPhrase) -> None:
+        if not _skipped(now, self._size):
+            self._obey(ReadPhrase(f"{now.kind}_reached", now.arguments))
 
     def _line(self, told: tuple[ReadSaid, ...], line: PrintedLine) -> None:
         """What a line says, as characters of `line`."""

@@ -10,7 +10,7 @@ from walewright.design.model.design import Caution
 from walewright.guide.model import Advice, Guide
 from walewright.trade.beds import EmptyCrossing
 
-CARRIED = frozenset({"CarriageAt", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold"})
+CARRIED = frozenset({"CarriageAt", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold", "CarriageAt held"})
 """The carriage crosses without knitting."""
 WITHOUT_KNITTING: Mapping[EmptyCrossing, str] = {
     "": "without-knitting",

@@ -261,7 +261,10 @@ def _kept_together(stages: tuple[BenchStage, ...]) -> tuple[BenchStage, ...]:
 
 
 def _names_edges(paragraph: Paragraph) -> bool:
-    return bool(paragraph.sentences) and all(s.kinds and {*s.kinds} <= {"EdgeIs", "GapIs"} for s in paragraph.sentences)
+    """With a note of theirs."""
+    edges = {"EdgeIs", "GapIs"}
+    told = [{*s.kinds} for s in paragraph.sentences]
+    return any(kinds & edges for kinds in told) and all(kinds and kinds <= {*edges, "Say"} for kinds in told)
 
 
 def _stage(paragraph: Paragraph, section: Section) -> BenchStage:

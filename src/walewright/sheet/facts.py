@@ -146,7 +146,9 @@ def _wedges(guide: Guide, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fac
         # The first two rows after the return, or the one before the first hold and one after it, are knitted by all.
         rows, held = figure([str(w.to_row - w.from_row - 2) for w in found]), figure([str(w.reach) for w in found])
         sides = guide.say(f"fact/{one.edge}-edge")
-        told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low)
+        # The last group stays in work.
+        steps = {} if one.kind == "both" else {"once": all(len(w.groups) <= 2 for w in found)}
+        told = guide.figured(f"fact/held-{one.kind}", held=held, sides=sides, rows=rows, low=low, **steps)
         yield Fact(sentence(guide.said(named[one.name])) if one.name in named else guide.say("fact/short-rows"), *told)
 
 

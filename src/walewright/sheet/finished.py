@@ -65,12 +65,13 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
     """How a size is chosen; of a garment round a body with what ease does. Empty for a single size."""
     if len(design.sizes) == 1:
         return ""
-    round_body = fit is not None and any(ease.girth is not None and ease.girth.body for ease in fit.eases)
+    eased = [ease.fits for ease in fit.eases if ease.girth is not None and ease.girth.body] if fit is not None else []
+    worn = guide.say("sizes/chest" if eased[0] == "chest" else "sizes/bust") if eased else ""
     classic, loose = (
         guide.say(f"told/{units}", cm=guide.say("span", low=low, high=high), inches=guide.say("span", low=a, high=b))
         for (low, high), (a, b) in ((CLASSIC_CM, (2, 4)), (LOOSE_CM, (4, 6)))
     )
-    return guide.say("sizes/choose", worn=round_body, classic=classic, loose=loose)
+    return guide.say("sizes/choose", worn=worn, classic=classic, loose=loose)
 
 
 def credit_words(guide: Guide, credit: Credit) -> str:

@@ -76,7 +76,9 @@ def _differing(step: Step) -> int:
 
 def how(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Loop for loop, where both sides are open."""
-    key = {"open": "how/open", "no tail": "how/no_tail", "grafted": "how/grafted"}.get(said.any.edges or said.any.way)
+    key = {"open": "how/open", "no tail": "how/no_tail", "at tail": "how/at_tail", "grafted": "how/grafted"}.get(
+        said.any.edges or said.any.way
+    )
     return list(filled(key, language)) if key else []
 
 
@@ -92,3 +94,8 @@ def _strip(said: StepSaid, language: PrintedLanguage, number: int) -> Iterator[P
     owner, edging = said.any.strips[number]
     rows = Graded(tuple(None if s is None else s.strip_rows[number] for s in said.steps), said.group)  # type: ignore[attr-defined]
     return filled("strip", language, rows=rows, name=" ".join(filter(None, (owner, language.edge(edging)))))
+
+
+def thread(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The yarn that it is sewn with."""
+    return list(filled(f"thread/{said.any.thread}", language, said)) if said.any.thread else []

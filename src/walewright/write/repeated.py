@@ -168,7 +168,7 @@ def _shortened(
     language: PrintedLanguage,
 ) -> Section:
     """The section with references in the place of what was `found`. A reference stands where its first line stood; one that begins
-    a paragraph and goes on beyond it stands by itself, without a title."""
+    a paragraph and goes on beyond it stands by itself, without a title; the other half, said mirrored, keeps its own."""
     if not found:
         return section
     made: list[Paragraph] = []
@@ -192,7 +192,7 @@ def _shortened(
         line = _reference(stood, *earlier[again.of], again, head, language)
         within = stood[-1].paragraph == unit.paragraph
         if opened != unit.paragraph or made[-1].only != head:
-            title = own.title if within else _untitled(head, made, language)
+            title = own.title if within or again.mirrored else _untitled(head, made, language)
             made.append(Paragraph(title, head, ()))
             opened = unit.paragraph if within else -1
         made[-1] = replace(made[-1], sentences=(*made[-1].sentences, line))
@@ -227,6 +227,10 @@ def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again,
     stop = Run(language.sentences["stop"])
     told = StepSaid(state, group)
     said_so = (Run(f"{stop.text} "), *check(told, language), stop) if state else (stop,)
+    if again.mirrored and not state and (before := _state_before_last(sentences, sizes)):
+        begun = capital(phrase("again/before", language, last=str(last)))
+        at = StepSaid(before, sizes if head else tuple(range(len(before))))
+        said_so = (Run(f"{stop.text} "), *begun, *check(at, language), stop)
     sides = {now.side for now in state if now is not None}
     return Sentence(
         runs=worded(*words, *said_so),
@@ -247,6 +251,12 @@ def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again,
 def _ends(sentences: Sequence[Sentence]) -> tuple[int, int]:
     numbers = [number for s in sentences for number in s.numbers]
     return numbers[0], numbers[-1]
+
+
+def _state_before_last(sentences: Sequence[Sentence], sizes: Sequence[int]) -> tuple[Now | None, ...]:
+    """What is true before the last of them, after which nothing is on the bed, for each size; empty where that is not known."""
+    *before, final = sentences
+    return _state(before, sizes) if before and final.numbers and not final.state else ()
 
 
 def _state(sentences: Sequence[Sentence], sizes: Sequence[int]) -> tuple[Now | None, ...]:

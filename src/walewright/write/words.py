@@ -255,5 +255,6 @@ PARTS: Parts = {
     "eased": joins.eased,
     "how": joins.how,
     "strips": joins.strips,
+    "thread": joins.thread,
 }
 """Parts of sentences that are put together by themselves."""

@@ -29,19 +29,23 @@ LINES = {
     "the right edge of a front.",
     "reading/without-knitting": "“Without knitting”: take the yarn out of the feeder first. Then set the carriage to slip, if it "
     "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set "
-    "it to hold. With no loop in work it can simply cross. Set to knit without yarn it drops the piece. What the row counter has "
+    "it to hold. With no loop in work it can simply cross, set to hold if any are held. Set to knit without yarn it drops "
+    "the piece. What the row counter has "
     "counted by it, set back.",
     "reading/without-knitting/slip": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
     "carriage can "
-    "simply cross; past loops in work it is set to slip. Set to knit without yarn it drops the piece. What the row counter has "
+    "simply cross, set to hold if any are held; past loops in work it is set to slip. Set to knit without yarn it drops the "
+    "piece. What the row counter has "
     "counted by it, set back.",
     "reading/without-knitting/lift": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
     "carriage can "
-    "simply cross; past loops in work it is lifted off and put on at the other side. Set to knit without yarn it drops the piece. "
+    "simply cross, set to hold if any are held; past loops in work it is lifted off and put on at the other side. Set to "
+    "knit without yarn it drops the piece. "
     "What the row counter has counted by it, set back.",
     "reading/without-knitting/hold": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
     "carriage can "
-    "simply cross; past loops in work it is set to hold, every needle with a loop right out, and those that were in work go back "
+    "simply cross, set to hold if any are held; past loops in work it is set to hold, every needle with a loop right out, "
+    "and those that were in work go back "
     "afterwards, their loops in the hooks. Set to knit without yarn it drops the piece. What the row counter has counted by it, "
     "set back.",
     "reading/without-knitting/none": "“Without knitting”: take the yarn out of the feeder first, and see that no needle with a "

@@ -27,9 +27,11 @@ TABLES = {
     "sizes/as-knitted": "Finished measurements are those of the pieces as knitted and blocked, before seaming; what is all "
     "round is seamed.",
     "sizes/seamed": "{note} A sewn seam takes one stitch of each side into it: about {told} in all.",
+    "sizes/bust": "bust",
+    "sizes/chest": "chest",
     "sizes/choose": "To choose a size, measure a garment that fits as you like it, laid flat, and take the size whose finished "
-    "measurements come nearest.{worn:? Round the bust, a garment as wide as the body is a close fit, {classic} more a classic one, "
-    "{loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
+    "measurements come nearest.{worn:? Round the {worn}, a garment as wide as the body is a close fit, {classic} more a classic "
+    "one, {loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, finished",
     "fit/whole": "{name}, in all",

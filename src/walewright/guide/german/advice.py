@@ -33,17 +33,21 @@ LINES = {
     "reading/without-knitting": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Dann den Schlitten so"
     " einstellen, dass er an allen Nadeln vorbeigeht, wenn er das kann; oder ihn abheben und auf der anderen Seite aufsetzen,"
     " wenn das Nadelbett es erlaubt; oder jede Nadel mit einer Masche ganz nach vorn ziehen und ihn auf Halten stellen. Ist"
-    " keine Masche in Arbeit, kann er einfach hinüberfahren. Auf Stricken gestellt und ohne Garn wirft er das Gestrick ab."
+    " keine Masche in Arbeit, kann er einfach hinüberfahren, auf Halten gestellt, wenn Maschen gehalten werden. Auf Stricken"
+    " gestellt und ohne Garn wirft er das Gestrick ab."
     " Was der Reihenzähler dabei gezählt hat, zurückstellen.",
     "reading/without-knitting/slip": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
-    " kann der Schlitten einfach hinüberfahren; an Maschen in Arbeit vorbei wird er auf Gleiten gestellt. Auf Stricken gestellt"
+    " kann der Schlitten einfach hinüberfahren, auf Halten gestellt, wenn Maschen gehalten werden; an Maschen in Arbeit"
+    " vorbei wird er auf Gleiten gestellt. Auf Stricken gestellt"
     " und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat, zurückstellen.",
     "reading/without-knitting/lift": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
-    " kann der Schlitten einfach hinüberfahren; an Maschen in Arbeit vorbei wird er abgehoben und auf der anderen Seite"
+    " kann der Schlitten einfach hinüberfahren, auf Halten gestellt, wenn Maschen gehalten werden; an Maschen in Arbeit"
+    " vorbei wird er abgehoben und auf der anderen Seite"
     " aufgesetzt. Auf Stricken gestellt und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat,"
     " zurückstellen.",
     "reading/without-knitting/hold": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
-    " kann der Schlitten einfach hinüberfahren; an Maschen in Arbeit vorbei wird er auf Halten gestellt, jede Nadel mit einer"
+    " kann der Schlitten einfach hinüberfahren, auf Halten gestellt, wenn Maschen gehalten werden; an Maschen in Arbeit"
+    " vorbei wird er auf Halten gestellt, jede Nadel mit einer"
     " Masche ganz nach vorn gezogen, und die in Arbeit waren, gehen danach zurück, ihre Maschen in den Haken. Auf Stricken gestellt"
     " und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat, zurückstellen.",
     "reading/without-knitting/none": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen und darauf achten, dass keine"

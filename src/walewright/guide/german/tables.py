@@ -27,8 +27,10 @@ TABLES = {
     "sizes/as-knitted": "Fertigmaße sind die der gestrickten und gespannten Teile vor dem Zusammennähen; was ringsum gemessen"
     " ist, ist zusammengenäht.",
     "sizes/seamed": "{note} Eine genähte Naht nimmt eine Masche jeder Seite in sich auf: zusammen etwa {told}.",
+    "sizes/bust": "Brust",
+    "sizes/chest": "Brust",
     "sizes/choose": "Zum Wählen der Größe ein Kleidungsstück, das so sitzt, wie Sie es mögen, flach liegend messen und die"
-    " Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die Brust liegt ein Kleidungsstück, so weit wie der"
+    " Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die {worn} liegt ein Kleidungsstück, so weit wie der"
     " Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, fertig",

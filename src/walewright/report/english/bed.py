@@ -123,6 +123,7 @@ REFUSALS: dict[str, str] = {
     "bed/join-told/no-strip": "{piece} has no {edging:?edging {edging}|ends} to sew on",
     "bed/join-told/strip": "{found} rows at the end of {piece} {edging}, where it says {rows}",
     "bed/join-told/rows": "{one} rows against {other}, where it says {rows}",
+    "bed/join-told/thread": "the seam is {long} long, and the yarn for it {thread}",
     "bed/join-unequal/apart": "{one:.1f} against {other:.1f}; they are {apart} apart and {easing} can be eased in",
     "bed/join-unequal/longer": (
         "{one:.1f} against {other:.1f}; the first should be {wanted} longer, which is {apart} off and {easing} can be eased in"

@@ -139,6 +139,7 @@ REFUSALS: dict[str, str] = {
     "bed/join-told/no-strip": "an {piece} gibt es {edging:?keinen Randabschluss {edging}|keine Enden} zum Mitnähen",
     "bed/join-told/strip": "am Ende von {piece} {edging} sind {found} Reihen, angegeben ist {rows}",
     "bed/join-told/rows": "{one} gegen {other} Reihen, angegeben ist {rows}",
+    "bed/join-told/thread": "die Naht ist {long} lang, und der Faden dafür {thread}",
     "bed/join-unequal/apart": "{one:.1f} gegen {other:.1f}; der Unterschied ist {apart}, und {easing} lassen sich einhalten",
     "bed/join-unequal/longer": (
         "{one:.1f} gegen {other:.1f}; die erste soll {wanted} länger sein, das sind {apart} Abweichung, und {easing} lassen sich "

@@ -13,6 +13,7 @@ LINES = {
     "stands": "{stitches} {stitches|st}",
     "again": "as the {section}, steps {first} to {last}",
     "again/mirrored": "as steps {first} to {last}, mirrored",
+    "again/before": "before step {last}: ",
     "again/on": "as the {section}, steps {first} to {last}, but on the {piece}",
     "again/link": "as in {section}, steps {first} to {last}",
     "again/edges": "as the {section}, steps {first} to {last}, but along {edges}",

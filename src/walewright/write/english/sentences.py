@@ -5,6 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "bring needles {@span} to working position: {stitches} {stitches|st}",
     "carriage_at": "take the carriage to the {side} without knitting",
+    "carriage_at/held": "take the carriage to the {side} without knitting, set to hold, if it is not there already",
     "carriage_at/slip": "take the carriage to the {side} without knitting, set to slip",
     "carriage_at/lift": "take the carriage to the {side} without knitting, lifted off and put on again there",
     "carriage_at/hold": "take the carriage to the {side} without knitting, past the needles in work pulled right out, then push "
@@ -156,8 +157,8 @@ EDGINGS = {
     "fold_up/all": "bring the needles out of work back to work; fold the work up {way} and hang the {loops} {loops|loop} of the"
     " first garment row from left to right, each on the needle that knitted it, but where the needle to the right of that one is"
     " empty, on the empty one: {stitches} {stitches|st}",
-    "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles and unravel"
-    " its waste yarn",
+    "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
+    " loop counted, and pull out the ravel cord",
     "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, on needles"
     " {@span}{@over}",
     "over": ", over the {STS} of the other piece",
@@ -218,7 +219,7 @@ JOINS = {
     "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} make the {edge}",
     "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, make the {edge}",
     "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} makes the {edge}",
-    "join_edges": "{way} {@seams}{@turn}{@matched}{@eased}{@how}{@strips}",
+    "join_edges": "{way} {@seams}{@turn}{@matched}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} to {other}",
     "seam/closed": "{one} upon itself",
     "side": "{edges} from its {begin}",
@@ -242,8 +243,12 @@ JOINS = {
     " and cast off",
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "how/grafted": ", loop for loop with the long tail",
+    "how/at_tail": ", loop for loop with the long tail, which hangs there",
     "strips": ", and on along the ends of {strips}",
     "strip": "{rows} {rows|row} of {name}",
+    "thread/tail": ", with the tail",
+    "thread/new": ", with a new length of {thread_cm} cm",
+    "thread/either": ", with the tail, or where none hangs with a new length of {thread_cm} cm",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}

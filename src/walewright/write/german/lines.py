@@ -13,6 +13,7 @@ LINES = {
     "stands": "{stitches} {stitches|st}",
     "again": "wie {section}, Schritte {first} bis {last}",
     "again/mirrored": "gespiegelt wie Schritte {first} bis {last}",
+    "again/before": "vor Schritt {last}: ",
     "again/on": "wie {section}, Schritte {first} bis {last}, aber an {piece}",
     "again/link": "wie in {section}, Schritte {first} bis {last}",
     "again/edges": "wie {section}, Schritte {first} bis {last}, aber entlang {edges}",

@@ -77,6 +77,8 @@ NOTES = {
     " Arbeit sind.",
     "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"
     " wo er begann.",
+    "rows-of-shoulder": "Am äußeren Ende hat die Schulter {rows} Reihen mehr, ihre erste und ihre letzte: sie zählen bei {edge}"
+    " nicht mit und werden an der Schulter eingehalten.",
     "oversew-buttonholes": "Die zwei Lagen jedes Knopflochs zusammen umstechen.",
     "through-both": "Was gefaltet ist, wird durch beide Lagen aufgefasst, Reihe auf Reihe: {edges:and}.",
     "joined-already": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "die Nadeln {@span} in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "carriage_at": "den Schlitten ohne zu stricken nach {side} bringen",
+    "carriage_at/held": "den Schlitten ohne zu stricken nach {side} bringen, auf Halten gestellt, falls er nicht schon dort ist",
     "carriage_at/slip": "den Schlitten ohne zu stricken nach {side} bringen, auf Gleiten gestellt",
     "carriage_at/lift": "den Schlitten ohne zu stricken nach {side} bringen, abgehoben und dort wieder aufgesetzt",
     "carriage_at/hold": "den Schlitten ohne zu stricken nach {side} bringen, an den ganz nach vorn gezogenen Nadeln vorbei, und"
@@ -155,8 +156,8 @@ EDGINGS = {
     "fold_up/all": "die Nadeln außer Arbeit wieder in Arbeitsstellung bringen; das Gestrick {way} umschlagen und von links nach"
     " rechts die {loops} {loops|loop} der ersten Reihe des Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat,"
     " aber wo die Nadel rechts davon leer ist, auf die leere: {stitches} {stitches|st}",
-    "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen und das"
-    " Hilfsgarn abziehen",
+    "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
+    " Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, auf die Nadeln"
     " {@span} einhängen{@over}",
     "over": ", über die {STS} des anderen Teils",
@@ -220,7 +221,7 @@ JOINS = {
     "edge_is": "die {where} Kanten von {RC} {from_row} bis {RC} {to_row} bilden {edge}",
     "edge_is/one": "die {where} Kante von {RC} {from_row} bis {RC} {to_row} bildet {edge}",
     "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, bilden {edge}",
-    "join_edges": "{way}: {@seams}{@turn}{@matched}{@eased}{@how}{@strips}",
+    "join_edges": "{way}: {@seams}{@turn}{@matched}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} mit {other}",
     "seam/closed": "{one} mit sich selbst",
     "side": "{edges} {begin}",
@@ -244,8 +245,12 @@ JOINS = {
     " lockerer gestrickt und abgekettet",
     "how/no_tail": ", Masche auf Masche mit einem neuen Faden, viermal so lang wie die Reihe",
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",
+    "how/at_tail": ", Masche auf Masche mit dem langen Fadenende, das dort hängt",
     "strips": ", und weiter an den Enden von {strips}",
     "strip": "{rows} {rows|row} von {name}",
+    "thread/tail": ", mit dem Fadenende",
+    "thread/new": ", mit einem neuen Faden von {thread_cm} cm",
+    "thread/either": ", mit dem Fadenende oder, wo keines hängt, mit einem neuen Faden von {thread_cm} cm",
 }
 
 SENTENCES = {**SETTING_UP, **KNITTING, **PARTING, **EDGINGS, **PATTERNS, **JOINS}

@@ -1,0 +1,67 @@
+"""Of the shipped garments: rows of a shoulder that are not counted with an armhole, and edge stitches that a panel never meets."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.whole.handwork_told import steps
+from tests.whole.shipped_once import compiled
+from walewright.knit import operations as op
+from walewright.knit import steps as st
+from walewright.knit.steps import StepBlock
+
+
+def told(block: StepBlock) -> dict[str, int]:
+    """The rows of a shoulder beside the edge of a name."""
+    says = [s.text for _, row in block.paragraphs for s in row if isinstance(s, st.Say) and not isinstance(s.text, str)]
+    facts = [dict(text.facts) for text in says if text.key == "rows-of-shoulder"]
+    return {str(f["edge"]): int(str(f["rows"])) for f in facts}
+
+
+def knitted_above(operations: tuple[op.Operation, ...], row: int) -> int:
+    """The rows above `row` that knit the outermost needle at the right, up to the last row of the part that is worked first."""
+    there: set[int] = set()
+    held: set[int] = set()
+    counter = rows = 0
+    for move in operations:
+        match move:
+            case op.IntoWork(first=first, last=last):
+                there |= {*range(first, last + 1)}
+            case op.Hold(first=first, last=last):
+                held |= {*range(first, last + 1)}
+            case op.Release(first=first, last=last):
+                held -= {*range(first, last + 1)}
+            case op.SetCounter(rows=to):
+                if to and to < counter:
+                    break
+                counter = to
+            case op.OntoWaste() if move.rows and counter > row and max(there) in range(move.first, move.last + 1):
+                break
+            case op.Pass():
+                counter += 1
+                rows += counter > row and max(there) not in held
+            case _:
+                pass
+    return rows
+
+
+@pytest.mark.parametrize("name", ["tidewrack", "hawser"])
+def test_rows_of_the_shoulder_are_told_as_they_are_knitted(name: str) -> None:
+    made = compiled(name)
+    seen = 0
+    for plan, work in zip(made.plans, made.works, strict=True):
+        for block, done in zip([b for b in plan.blocks if not b.joining], work.blocks, strict=True):
+            for edge, rows in told(block).items():
+                ends = {s.edge: s.to_row for _, row in block.paragraphs for s in row if isinstance(s, st.EdgeIs)}
+                assert knitted_above(done.operations, ends[edge]) == rows
+                seen += 1
+    assert seen == 2 * len(made.plans)
+
+
+def test_a_sleeve_has_no_such_rows() -> None:
+    assert [told(b) for plan in compiled("tidewrack").plans for b in plan.blocks if b.name == "sleeve"] == [{}] * 8
+
+
+def test_a_panel_up_the_middle_has_no_edge_stitches() -> None:
+    charts = [s for s in steps(compiled("hawser")) if isinstance(s, st.StartChart)]
+    assert {(s.area, s.edge) for s in charts} == {("panel", 0)}
