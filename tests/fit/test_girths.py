@@ -57,6 +57,21 @@ def test_bust_is_below_the_armholes() -> None:
         assert (body(made).at, made.fit.eases[0].ease) == ("under", pytest.approx((6.0,)))
 
 
+def test_what_is_drawn_up_goes_round_nothing() -> None:
+    """A hat's top that is drawn up as it is taken off, or by a seam upon itself, has no girth; one that is left open has."""
+    narrow = HAT.replace("straight to top", "slope to 10 cm wide at top")
+    tops = {"gathered": False, "cast off": True, "on waste yarn\njoin hat end to hat end, gathered": False}
+    for end, told in tops.items():
+        made = worn(narrow.replace("end gathered", f"end {end}"))
+        assert ("top" in {g.at for g in made.fit.girths}) is told, end
+        assert girth(made, "hat", "brim").values == pytest.approx((45.0,))
+
+
+def test_a_crown_of_gores_that_is_drawn_up_has_no_girth() -> None:
+    gathered = GORES + "join gore waist to gore waist, gathered\n"
+    assert {g.at for g in worn(GORES).fit.girths} - {g.at for g in worn(gathered).fit.girths} == {"waist"}
+
+
 def test_a_facing_lies_behind_the_front_and_makes_it_no_wider() -> None:
     """44 cm of back and twice 21 of front, less two seams, lapped by 8 cm; a band of 2 cm would add twice as much."""
     bands = "\n".join(f"band {side}_facing with turned along {side}_front edge" for side in ("left", "right"))

@@ -6,7 +6,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from tests.fit.tried_on import Worn, walkers, worn
-from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, HEAD, ONE_BAND, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST, body
+from tests.fit.wardrobe import BAG_HEAD, CARDIGAN, FRONTS, HEAD, ONE_BAND, PULLOVER, RAGLAN, SOCK, SOCK_HEAD, TUBE, VEST, body
 from walewright.cli.worn_tables import as_worn, openings, passages
 from walewright.fit import Ring
 from walewright.guide.english import LANGUAGE
@@ -211,6 +211,40 @@ def test_a_bag_buttoned_at_both_shoulders_has_a_neck_and_two_armholes() -> None:
     assert [p.relaxed[0] for p in worn(bag + laps + closed).fit.passings] == pytest.approx([64.0, 42.0, 42.0])
     one_side = worn(bag + laps.splitlines()[0] + "\n" + closed).fit.passings[0].relaxed[0]
     assert one_side > 64.0 + 40.0
+
+
+@pytest.mark.parametrize("side", SIDES)
+def test_buttons_of_a_strip_along_a_shoulder_are_counted_from_the_neck(side: str) -> None:
+    """24 stitches of shoulder, two holes over 2 of them, 1 cm and 3 cm from the ends of the band: their middles are 1.5 cm from the
+    one and 3.5 cm from the other end."""
+    other = "right" if side == "left" else "left"
+    near, far = ("1 cm first, 3 cm last", "3 cm first, 1 cm last")
+    places = []
+    for ends in (near, far):
+        tabs = f"band upper_tab with collar along front shoulder_{side}, buttonholes 2 over 2 stitches, {ends}\n"
+        tabs += f"band lower_tab with collar along back shoulder_{other}\nlap upper_tab over lower_tab\n"
+        pieces = (
+            (body("back", 2) + body("front", 8)).replace("square", "square, cast off").replace("end on waste yarn", "end cast off")
+        )
+        (buttons,) = worn(pieces + "join back side to front side\n" + tabs).fit.buttons
+        assert buttons.counted_from == "neck"
+        assert "from the end at the neck, at " in buttons_note(LANGUAGE, buttons, "cm")
+        places.append([column[0] for column in buttons.places])
+    # The wearer's side turns the band: what is first on the one shoulder is last on the other.
+    assert sorted(places) == [pytest.approx([1.5, 8.5]), pytest.approx([3.5, 10.5])]
+
+
+def test_buttons_on_a_front_are_counted_from_the_edge_of_its_welt() -> None:
+    """Holes in the front itself, the first 2 cm above its start; a welt of 4 cm lies below that."""
+    holes = "    buttonholes 3 over 1 stitch from low to throat, 2 cm from the right edge\n    end on waste yarn\n"
+    fronts = FRONTS.replace("    end on waste yarn\n", holes, 1).replace("hem 0 cm, under", "hem 0 cm, low 2 cm, under", 1)
+    lap = "lap left_front edge over right_front edge, 4 cm wide\n"
+    pieces = body("back", 2).replace("square", "square, cast off") + fronts + lap
+    welted = pieces.replace("start 21 cm wide with e-wrap", "start 21 cm wide on waste yarn, with welt")
+    (bare,), (long,) = worn(pieces).fit.buttons, worn(welted).fit.buttons
+    assert bare.counted_from == long.counted_from == "lower"
+    both = zip(bare.places, long.places, strict=True)
+    assert [(b[0] or 0.0) - (a[0] or 0.0) for a, b in both] == pytest.approx([4.0, 4.0, 4.0])
 
 
 def test_buttons_are_told_from_the_overlap() -> None:

@@ -274,6 +274,48 @@ def test_two_parts_wait_at_once_and_come_together() -> None:
     )
 
 
+def _join(words: str, sizes: str = "M", size: int = 0) -> op.Join | None:
+    """One join as it is read, None where it is refused."""
+    work, faults = read_back(f"Sizes {sizes}\n\nBack\n====\n\nMaking up\n=========\n\n[ ] Join a b to c d, {words}.", size)
+    assert (work is None) == bool(faults)
+    return None if work is None else work.joins[0]
+
+
+@pytest.mark.parametrize(
+    ("words", "easing"),
+    [
+        ("40 cm to 38.5 cm, easing in up to 1.5 cm", 16),
+        ("38.5 cm to 40 cm, easing in up to 1.5 cm of the second", 16),
+        ("38.5 cm to 38 cm", 6),
+        # More, less, on the other side, on a side that is no longer, or nothing told of it.
+        ("40 cm to 38.5 cm, easing in up to 4 cm", None),
+        ("40 cm to 38.5 cm, easing in up to 1.4 cm", None),
+        ("38.5 cm to 40 cm, easing in up to 1.5 cm", None),
+        ("40 cm to 38.5 cm, easing in up to 1.5 cm of the second", None),
+        ("40 cm to 40 cm, easing in up to 1.5 cm", None),
+        ("40 cm to 38.5 cm", None),
+    ],
+)
+def test_easing_is_what_the_lengths_differ_by(words: str, easing: int | None) -> None:
+    read = _join(words)
+    assert (read and read.easing_mm) == easing
+
+
+def test_each_size_eases_its_own_side() -> None:
+    words = "40 (38: 38.2) cm to 38.5 (40: 38.5) cm, easing in up to 1.5 (–: –) cm, and up to – (2: –) cm of the second"
+    read = [_join(words, "S (M: L)", size) for size in range(3)]
+    assert [join and join.easing_mm for join in read] == [16, 21, 4]
+    assert _join(words.replace("1.5 (–: –)", "– (–: –)"), "S (M: L)", 0) is None
+
+
+def test_what_goes_on_along_a_strip_is_of_the_longer_side() -> None:
+    along = ", and on along the ends of 12 rows of c welt, 7.5 cm in all, give or take 1 cm"
+    for lengths, longer in (("51.5 cm to 44 cm", 75), ("44 cm to 51.5 cm", -75)):
+        read = _join(lengths + along)
+        assert read is not None
+        assert (read.longer_mm, read.easing_mm, read.over) == (longer, 10, (("c", "welt", 12),))
+
+
 def test_joins() -> None:
     text = "Sizes M\n\nBack\n====\n\nMaking up\n=========\n\n" + "\n".join(
         f"[ ] {line}"

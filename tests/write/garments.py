@@ -253,6 +253,14 @@ SAMPLES: tuple[Step, ...] = (
     ),
     joined("back side right", "front side left", 0, rows=84, strips=(("back", "welt"), ("front", "welt")), strip_rows=(18, 18)),
     joined("back side right", "front side left", 0, rows=84, strips=(("back", "hem upper"), ("collar", "")), strip_rows=(1, 12)),
+    joined(
+        "band seam", "front edge", 10, 75, one_mm=515, other_mm=440, edges="beyond", strips=(("front", "welt"),), strip_rows=(12,)
+    ),
+    joined(
+        "front edge", "band seam", 10, -75, one_mm=440, other_mm=515, edges="beyond", strips=(("front", "welt"),), strip_rows=(12,)
+    ),
+    joined("one end", "other end", 16, one_mm=395, other_mm=380, ends="left left"),
+    joined("one end", "other end", 16, one_mm=380, other_mm=395, ends="left left"),
     st.Say("Mind “the” edge: knit 3 rows (4: 5)."),
 )
 """One of every kind of step, and more where a kind is said in more ways."""

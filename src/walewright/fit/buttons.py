@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import zip_longest
 
@@ -12,8 +12,8 @@ from walewright.design.model import Buttonholes, Design, Lap
 from walewright.fit.cloth import Cloth
 from walewright.fit.girths import band_on, buttonholes, narrower, width_of
 from walewright.fit.loops import Walker
-from walewright.fit.model import Buttons
-from walewright.glue.model import Glued
+from walewright.fit.model import Buttons, ButtonsFrom
+from walewright.glue.model import EndAt, Glued
 from walewright.trade.sides import SIDES, EdgeSide
 
 
@@ -38,8 +38,10 @@ def buttons(design: Design, walkers: Sequence[Walker]) -> tuple[Buttons, ...]:
         for columns in zip(*by_size, strict=True):
             # What lies at that distance from the edge above lies as far from the edge below, counted from the other side.
             below = tuple(o - column.across for o, column in zip(overlap, columns, strict=True))
-            made = Buttons(over, under, tuple(overlap), tuple(zip_longest(*(column.up for column in columns))), below)
-            found.append(_from_below(made, cloths) if _from_above(walkers[0].glued, over) else made)
+            counted_from, turned = _counted_from(walkers[0].glued, over)
+            places = tuple(zip_longest(*(column.up for column in columns)))
+            made = Buttons(over, under, tuple(overlap), places, below, counted_from)
+            found.append(_from_other_end(made, cloths) if turned else made)
     return tuple(found)
 
 
@@ -47,6 +49,19 @@ def _with_holes(design: Design, place: tuple[str, str]) -> str:
     """What has the buttonholes, or takes the buttons: the band on an edge if it has holes, else what the lap names."""
     band = band_on(design, place)
     return band if buttonholes(design, band) else place[0]
+
+
+def _counted_from(glued: Glued, owner: str) -> tuple[ButtonsFrom, bool]:
+    """From which end buttons are counted, and whether that is not the one at which the strip begins."""
+    line = next(iter(glued.lines_of(owner)), None)
+    if line is None or line.left_ends[0] in ("top", "bottom"):
+        return "lower", _from_above(glued, owner)
+    inner = _INNER.get(line.along[0].edge)
+    return ("neck", line.left_ends[0] != inner) if inner is not None else ("first", False)
+
+
+_INNER: Mapping[str, EndAt] = {"shoulder left": "right", "shoulder right": "left"}
+"""The end of a shoulder that lies at the neck."""
 
 
 def _from_above(glued: Glued, owner: str) -> bool:
@@ -63,7 +78,7 @@ def _from_above(glued: Glued, owner: str) -> bool:
     return False
 
 
-def _from_below(made: Buttons, cloths: Sequence[Cloth]) -> Buttons:
+def _from_other_end(made: Buttons, cloths: Sequence[Cloth]) -> Buttons:
     lengths = [length_of(c, made.over) for c in cloths]
     by_size = ([p for p in column if p is not None] for column in zip(*made.places, strict=True))
     turned = ([length - p for p in reversed(own)] for own, length in zip(by_size, lengths, strict=True))
@@ -71,9 +86,11 @@ def _from_below(made: Buttons, cloths: Sequence[Cloth]) -> Buttons:
 
 
 def length_of(cloth: Cloth, owner: str) -> float:
-    """How long a strip is: a band along its line, a piece along its rows."""
+    """How long a strip is: a band along its line, a piece along its rows, with what it has at its ends."""
     band = cloth.band(owner)
-    return cloth.rim(band[1]) if band is not None else cloth.height(owner, 0.5)
+    if band is not None:
+        return cloth.rim(band[1])
+    return cloth.start_adds(owner) + cloth.height(owner, 0.5) + cloth.end_adds(owner)
 
 
 def _columns(cloth: Cloth, owner: str, lap: Lap) -> Iterator[_Column]:
@@ -90,7 +107,8 @@ def _columns(cloth: Cloth, owner: str, lap: Lap) -> Iterator[_Column]:
     fabric = cloth.fabrics[owner]
     for holes in cloth.design.piece(owner).buttonholes:
         slots = sorted((s for s in piece.slots if s.origin.span == holes.origin.span), key=lambda s: s.row)
-        up = [fabric.height_cm(0, piece.counter(slot.row)) or 0.0 for slot in slots]
+        foot = cloth.start_adds(owner)
+        up = [foot + (fabric.height_cm(0, piece.counter(slot.row)) or 0.0) for slot in slots]
         if slots:
             yield _Column(tuple(up), _from_lapped_edge(cloth, owner, holes, slots[0], lap))
 

@@ -204,10 +204,24 @@ def girths(design: Design, walkers: Sequence[Walker]) -> tuple[Girth, ...]:
             continue
         for number in _telling([made.cm for _, made in tube.at], is_body):
             level, first = tube.at[number]
+            if _drawn_up(walkers[0], tube.piece, level):
+                continue
             values = tuple(t.at[number][1].cm for t in alike)
             last = number == len(tube.at) - 1
             found.append(Girth(tube.piece, level, _over(first), first.closing, values, is_body and last))
     return tuple(found)
+
+
+def _drawn_up(walker: Walker, piece: str, at: str) -> bool:
+    """Whether what lies there is drawn up, or closed upon itself, as the top of a hat is: nothing goes round it. `at` is a level,
+    or the name of a row edge."""
+    sized = walker.cloth.sized(piece)
+    edge = walker.cloth.named(piece, at)
+    last = edge is None and sized.row(at) == sized.rows
+    if last and walker.cloth.design.piece(piece).end_way == "gathered":
+        return True
+    bond = walker.bonds.get((piece, "end" if last else at, 1)) if last or edge is not None else None
+    return bond is not None and not bond.across
 
 
 def _for_feet(design: Design) -> bool:
@@ -238,7 +252,7 @@ def _sideways(design: Design, walkers: Sequence[Walker], upright: Container[str]
             continue
         for edge in walkers[0].cloth.row_edges[piece.name]:
             made = measured(design, walkers, Measured("round edge", piece.name, edge.name)) if edge.name else None
-            if made is not None and made.closing == "closed":
+            if made is not None and made.closing == "closed" and not _drawn_up(walkers[0], piece.name, edge.name):
                 found.append(made)
     return found
 

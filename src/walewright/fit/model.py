@@ -25,6 +25,10 @@ ROWS: Mapping[BodyPart, tuple[str, ...]] = {
 }
 """Rows of the size tables that say how large a part of the body is."""
 
+ButtonsFrom = Literal["lower", "neck", "first"]
+"""From which end of a strip buttons are counted: its lower one; of one along a shoulder that at the neck; of any other along
+stitches the one that hung at the left."""
+
 Role = Literal["", "neck", "cuff", "waist", "leg"]
 
 
@@ -128,14 +132,15 @@ class Reach:
 @dataclass(frozen=True, slots=True)
 class Buttons:
     """`over` laps over `under` by `overlap` cm; the buttons are sewn on `under`, each below a buttonhole of one column of `over`:
-    `places[i]` is how far button i is from the lower end of what is above, None in a size that has not so many, and `across` how
-    far it lies from the outer edge of `under`."""
+    `places[i]` is how far button i is from the end `counted_from` of what is above, its edging with it, None in a size that has not
+    so many, and `across` how far it lies from the outer edge of `under`."""
 
     over: str
     under: str
     overlap: PerSize
     places: tuple[tuple[float | None, ...], ...]
     across: PerSize
+    counted_from: ButtonsFrom = "lower"
 
 
 @dataclass(frozen=True, slots=True)

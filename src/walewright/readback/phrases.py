@@ -49,11 +49,23 @@ class ReadCounts:
 
 
 @dataclass(frozen=True, slots=True)
+class ReadEased:
+    """(easing, longer, easing of the second, longer along strips) of a seam, each with a dash, or untold, where a size has none."""
+
+    numbers: tuple[ReadGraded, ...] = ()
+
+    def of(self, size: int) -> tuple[int | None, ...]:
+        return tuple(graded.of(size) for graded in self.numbers)
+
+
+@dataclass(frozen=True, slots=True)
 class ReadStrips:
     """(piece, edging) of strips, and the rows at the end of each."""
 
     names: tuple[tuple[str, str], ...]
     numbers: tuple[ReadGraded, ...]
+    reached: tuple[ReadGraded, ...] = ()
+    """How long they are together, and give or take how much, where one side alone goes on along them."""
 
     def of(self, size: int) -> tuple[tuple[str, str, int], ...]:
         told = zip(self.names, self.numbers, strict=True)
@@ -114,9 +126,9 @@ class ReadPhrase:
     arguments: tuple[Argument, ...]
 
 
-Listed = ReadGraded | ReadRows | ReadCounts | ReadStrips | ReadEvents | ReadStages
+Listed = ReadGraded | ReadRows | ReadCounts | ReadEased | ReadStrips | ReadEvents | ReadStages
 Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
-ReadNumbers = tuple[int, ...] | tuple[str, tuple[int, ...]] | StripsRead
+ReadNumbers = tuple[int | None, ...] | tuple[str, tuple[int, ...]] | StripsRead
 Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None
 """An argument as one size reads it."""
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
-from typing import cast
+from typing import Any, cast
 
 from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Side, Work
 from walewright.readback.charts import ReadChart, Wrong, drawing
@@ -234,31 +234,55 @@ class _SewnLengths:
     other_mm: int
     eased_mm: int | None = None
     longer_mm: int | None = None
-    ratio_rows: int = 0
-    ratio_stitches: int = 0
+    second_mm: int | None = None
+    """What is eased in of the second."""
+    beyond_mm: int | None = None
+    """What is longer, whichever it is, lies along the ends of strips."""
+
+    @property
+    def further_mm(self) -> int:
+        """By how much the first is meant to be longer."""
+        beyond = self.beyond_mm or 0
+        return (self.longer_mm or 0) + (beyond if self.one_mm >= self.other_mm else -beyond)
 
     @property
     def easing_mm(self) -> int:
-        """Both lengths are rounded. Where nothing is said of easing them in, they differ by no more than is told."""
-        if not self.one_mm or self.longer_mm is not None:
+        """Both lengths are rounded. Where nothing is said of easing them in, they differ by less than is told."""
+        if not self.one_mm or self.longer_mm is not None or self.beyond_mm is not None:
             return self.eased_mm or 0
-        return (abs(self.one_mm - self.other_mm) if self.eased_mm is None else self.eased_mm) + 1
+        apart, told = self.one_mm - self.other_mm, (self.eased_mm or 0) - (self.second_mm or 0)
+        if told != apart if told else abs(apart) >= UNTOLD_MM:
+            raise Contradiction("contradiction/eased-otherwise")
+        return abs(apart) + 1
 
 
-def _joins(way: SeamWay, seams: Seams, over: StripsRead, turn: str, times: int, rows: int, *lengths: int) -> Iterator[Join]:
-    of = _SewnLengths(*lengths)
+UNTOLD_MM = 10
+"""Two sides whose lengths differ by so much are eased, and the words say which of them and by how much."""
+
+
+def _joins(
+    way: SeamWay,
+    seams: Seams,
+    over: StripsRead,
+    turn: str,
+    times: int,
+    rows: int,
+    *lengths: Any,
+) -> Iterator[Join]:
+    one_mm, other_mm, eased, *ratio = lengths
+    of = _SewnLengths(one_mm, other_mm, *eased)
     for one, other, ends in _in_turn(seams, turn, times):
         yield Join(
             one,
             other,
             ends,
             easing_mm=of.easing_mm,
-            longer_mm=of.longer_mm or 0,
+            longer_mm=of.further_mm,
             way=way,
             rows=rows,
             one_mm=of.one_mm,
             other_mm=of.other_mm,
-            ratio=(of.ratio_rows, of.ratio_stitches),
+            ratio=(ratio[0], ratio[1]) if ratio else (0, 0),
             over=over,
         )
 

@@ -9,6 +9,7 @@ from lark import Tree
 
 from walewright.readback.phrases import (
     ReadCounts,
+    ReadEased,
     ReadEvents,
     ReadForSome,
     ReadGraded,
@@ -24,6 +25,9 @@ from walewright.readback.phrases import (
     Several,
 )
 from walewright.readback.tokens import ReadTokens
+
+_UNTOLD = ReadGraded((None,))
+"""What no size is told."""
 
 
 def on_the_way(what: str) -> Callable[[Any, list[Any]], ReadPhrase]:
@@ -200,13 +204,11 @@ class ReadRules(ReadTokens):
     def stretched(self, children: list[Any]) -> ReadGraded:
         return ReadGraded(tuple(None if r is None else -r for r in children[0].readings))
 
-    reaching = stretched
-
     def row_for_row(self, children: list[Any]) -> Several:
         return Several((children[0], ReadGraded((0,)), ReadGraded((0,))))
 
     def in_ratio(self, children: list[Any]) -> Several:
-        return Several((*(ReadGraded((0,)),) * 3, ReadGraded((0,)), ReadGraded((0,)), *children))
+        return Several(tuple(children))
 
     def lengths(self, children: list[Any]) -> Several:
         return Several((ReadGraded((0,)), *children))
@@ -217,13 +219,15 @@ class ReadRules(ReadTokens):
         over = next((c for c in told if isinstance(c, ReadStrips)), ReadStrips((), ()))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
-        eased = next((n for n in numbers if len(n) < 3 and not isinstance(n[0], str)), ())
+        phrases = {c.kind: c.arguments for c in told if isinstance(c, ReadPhrase)}
+        reached = (over.reached[1], _UNTOLD, _UNTOLD, over.reached[0]) if over.reached else ()
+        eased = next((c for c in told if isinstance(c, ReadEased)), ReadEased(reached))
         turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
-        ratio = next((n for n in numbers if len(n) > 3), ())
+        ratio = next((n for n in numbers if len(n) == 2 and not isinstance(n[0], str)), ())
         hung = next((c for c in told if isinstance(c, str)), "")
-        thread = next((c.arguments for c in told if isinstance(c, ReadPhrase)), ())
+        thread = phrases.get("thread")
         new_cm = thread[0] if thread else ReadGraded((0,))
-        return ReadPhrase("join_edges", (way, seams, over, *turn, *(ratio or (*matched, *eased)), hung, new_cm))
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *matched, eased, *ratio, hung, new_cm))
 
     def thread(self, children: list[Any]) -> ReadPhrase:
         return ReadPhrase("thread", tuple(children))
@@ -255,15 +259,32 @@ class ReadRules(ReadTokens):
         return tuple(edges), next((c for c in children if isinstance(c, str)), "")
 
     def strips(self, children: list[Any]) -> ReadStrips:
-        return ReadStrips(tuple(name for name, _ in children), tuple(rows for _, rows in children))
+        strips = [c for c in children if isinstance(c, tuple)]
+        reached = next((c for c in children if isinstance(c, list)), [])
+        return ReadStrips(tuple(name for name, _ in strips), tuple(rows for _, rows in strips), tuple(reached))
+
+    def reached(self, children: list[Any]) -> list[Any]:
+        """How long the strips are, give or take how much."""
+        return children
 
     def strip(self, children: list[Any]) -> tuple[tuple[str, str], ReadGraded]:
         rows, owner, *edging = children
         return (owner, edging[0] if edging else ""), rows
 
-    def eased(self, children: list[Any]) -> Several:
-        *longer, easing = children
-        return Several((easing, *longer))
+    def eased(self, children: list[Any]) -> ReadEased:
+        sides: dict[str, Any] = {c.kind: c.arguments[0] for c in children if isinstance(c, ReadPhrase)}
+        if sides:
+            return ReadEased((sides.get("first", _UNTOLD), _UNTOLD, sides.get("second", _UNTOLD)))
+        longer, easing = children
+        return ReadEased((easing, longer))
+
+    def first_eased(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("first", tuple(children))
+
+    def second_eased(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("second", tuple(children))
+
+    second_too = second_eased
 
     def edge(self, children: list[Any]) -> tuple[str, str, int]:
         piece, *copy, name = children

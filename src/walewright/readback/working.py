@@ -8,7 +8,17 @@ from typing import cast
 from walewright.readback.halves import mirrored
 from walewright.readback.hands import Contradiction
 from walewright.readback.layout import PrintedLine, PrintedSection, is_note, section_name
-from walewright.readback.phrases import Argument, ReadForSome, ReadGraded, ReadPhrase, ReadRepeat, ReadRun, ReadSaid, ReadTrack
+from walewright.readback.phrases import (
+    Argument,
+    ReadEased,
+    ReadForSome,
+    ReadGraded,
+    ReadPhrase,
+    ReadRepeat,
+    ReadRun,
+    ReadSaid,
+    ReadTrack,
+)
 from walewright.readback.sentences import LinesSaid, Unreadable
 from walewright.readback.together import Shapings
 
@@ -277,6 +287,10 @@ def _rows_of_run(run: ReadRun, size: int) -> tuple[int, ...]:
 
 def _skipped(phrase: ReadPhrase, size: int) -> bool:
     dashes = {a.of(size) is None for a in phrase.arguments if isinstance(a, ReadGraded) and len(a.readings) > 1}
+    if not dashes:
+        # A size has no easing, or no seam at all: the lengths beside it tell which.
+        eased = [n for a in phrase.arguments if isinstance(a, ReadEased) for n in a.numbers if len(n.readings) > 1]
+        return bool(eased) and all(n.of(size) is None for n in eased)
     if len(dashes) > 1:
         raise Contradiction("contradiction/some-dashes")
     return True in dashes

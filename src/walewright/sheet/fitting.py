@@ -125,7 +125,8 @@ def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:
     by_size = [sum(p is not None for p in column) for column in zip(*buttons.places, strict=True)]
     over, under = name_of(buttons.over), name_of(buttons.under)
     overlap, across = (told(guide, cm, units) for cm in (buttons.overlap, buttons.across))
-    places = guide.listed([told(guide, p, units) for p in buttons.places])
+    end = guide.say(f"fit/buttons-from-{buttons.counted_from}")
+    places = guide.say("fit/buttons-at", end=end, places=guide.listed([told(guide, p, units) for p in buttons.places]))
     if len(set(by_size)) == 1:
         count = by_size[0]
         return guide.say("fit/buttons", over=over, under=under, overlap=overlap, count=count, across=across, places=places)

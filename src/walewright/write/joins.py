@@ -51,27 +51,35 @@ def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return list(filled("matched/lengths", language, said)) if said.any.one_mm else []
 
 
-LEAST_MM = 5
-"""What two sides differ by less needs no care as they are sewn: about a stitch or a row (common practice)."""
+LEAST_MM = 10
+"""Nothing is said of two sides that differ by less than this in every size: it goes into any seam (common practice)."""
+
+NO_CARE_MM = 5
+"""What differs by less than this in one size needs none there: about a stitch or a row (common practice)."""
 
 
 def eased(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """What is done with the longer side."""
-    if said.graded("longer_mm").always(0):
-        easing = Graded(tuple(None if s is None else _differing(s) for s in said.steps), said.group)
-        told = (mm for mm in easing.values if mm is not None)
-        needless = max(told, default=0) < LEAST_MM if said.any.one_mm else easing.always(0)
-        return [] if needless else list(filled("eased", language, easing=easing))
-    shorter = said.any.longer_mm < 0
-    if said.any.edges == "beyond":
-        return list(filled("eased/second_beyond" if shorter else "eased/first_beyond", language, said))
-    return list(filled("eased/stretching" if shorter else "eased/by", language, said))
+    """What is done with the longer side; of what lies along strips they are told with them."""
+    if said.any.edges == "beyond" and not said.graded("longer_mm").always(0):
+        return []
+    if not said.graded("longer_mm").always(0):
+        return list(filled("eased/stretching" if said.any.longer_mm < 0 else "eased/by", language, said))
+    if not said.any.one_mm:
+        easing = said.graded("easing_mm")
+        return [] if easing.always(0) else list(filled("eased", language, easing=easing))
+    told: list[Part] = []
+    for key, sign in (("eased", 1), ("eased/second", -1)):
+        longer = Graded(tuple(None if s is None else _longer(s, sign) for s in said.steps), said.group)
+        if max((mm for mm in longer.values if mm), default=0) >= LEAST_MM:
+            told += filled(f"{key}_too" if told else key, language, easing=longer.unless_none)
+    return told
 
 
-def _differing(step: Step) -> int:
-    """What the lengths told of two sides differ by; where none are told, what may be eased in."""
+def _longer(step: Step, sign: int) -> int:
+    """By how much one side is told longer, the first (`sign` 1) or the second (-1); 0 where it needs no care."""
     assert isinstance(step, JoinEdges)
-    return abs(step.one_mm - step.other_mm) if step.one_mm else step.easing_mm
+    longer = sign * (step.one_mm - step.other_mm)
+    return longer if longer >= NO_CARE_MM else 0
 
 
 def how(said: StepSaid, language: PrintedLanguage) -> list[Part]:
@@ -87,7 +95,9 @@ def strips(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     if not said.any.strips:
         return []
     told = (_strip(said, language, number) for number in range(len(said.any.strips)))
-    return list(filled("strips", language, strips=tuple(between(language.sentences["and"], told))))
+    along = list(filled("strips", language, strips=tuple(between(language.sentences["and"], told))))
+    beyond = said.any.edges == "beyond" and not said.graded("longer_mm").always(0)
+    return [*along, *filled("strips/beyond", language, said)] if beyond else along
 
 
 def _strip(said: StepSaid, language: PrintedLanguage, number: int) -> Iterator[Part]:

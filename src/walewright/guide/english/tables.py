@@ -53,9 +53,13 @@ TABLES = {
     "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part:term} can pass; it was reckoned with "
     "{figure} for the {part:term}.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
-    "its outer edge, below the buttonholes: from the lower end, at {places}.",
+    "its outer edge, under the buttonholes: {places}.",
+    "fit/buttons-at": "from {end}, at {places}",
+    "fit/buttons-from-lower": "the lower end",
+    "fit/buttons-from-neck": "the end at the neck",
+    "fit/buttons-from-first": "the end that hung at the left",
     "fit/buttons-by-size": "The {over} laps over the {under} by {overlap}. Sew {count} buttons on the {under}, {across} in from "
-    "its outer edge, below the buttonholes: from the lower end, at {places}.",
+    "its outer edge, under the buttonholes: {places}.",
     # Bobbins and floats.
     "bobbins": "Bobbins for the {piece}: what to wind on each, tails included",
     "bobbins/bobbin": "Bobbin",

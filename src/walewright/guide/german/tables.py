@@ -52,9 +52,13 @@ TABLES = {
     "fit/role": "{role:term}",
     "fit/passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}; so passt hindurch: {part:term}, gerechnet mit {figure}.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
-    " unter den Knopflöchern: vom unteren Ende an bei {places}.",
+    " unter den Knopflöchern: {places}.",
+    "fit/buttons-at": "{end} bei {places}",
+    "fit/buttons-from-lower": "vom unteren Ende an",
+    "fit/buttons-from-neck": "vom Ende am Hals an",
+    "fit/buttons-from-first": "von dem Ende an, das links hing,",
     "fit/buttons-by-size": "{over} liegt um {overlap} über {under}. {count} Knöpfe auf {under} annähen, {across} vom Außenrand,"
-    " unter den Knopflöchern: vom unteren Ende an bei {places}.",
+    " unter den Knopflöchern: {places}.",
     # Bobbins and floats.
     "bobbins": "Spulen für {piece}: was auf jede zu wickeln ist, Fadenenden eingeschlossen",
     "bobbins/bobbin": "Spule",

@@ -95,6 +95,7 @@ PHRASES: dict[str, str] = {
     "contradiction/stitches-held": "{held} stitches should be held, and {there} are",
     "contradiction/none-threaded": "no yarn is threaded that could stay as before",
     "contradiction/stitches-wait": "{waiting} stitches should wait, and {there} do",
+    "contradiction/eased-otherwise": "the two sides differ otherwise than by what is eased in",
     "contradiction/tail-elsewhere": "the tail does not hang where {edge} is begun",
     "contradiction/strange-line": "this line is no row, no key and no note of a chart",
     "contradiction/stripes-not-knitted": "the stripes {fabric} are not being knitted",

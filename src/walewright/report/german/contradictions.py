@@ -95,6 +95,7 @@ PHRASES: dict[str, str] = {
     "contradiction/stitches-held": "{held} Maschen sollten in Haltestellung sein, und es sind {there}",
     "contradiction/none-threaded": "kein Garn ist eingefädelt, das wie zuvor bleiben könnte",
     "contradiction/stitches-wait": "{waiting} Maschen sollten warten, und es sind {there}",
+    "contradiction/eased-otherwise": "die zwei Seiten unterscheiden sich um anderes, als eingehalten wird",
     "contradiction/tail-elsewhere": "das Fadenende hängt nicht dort, wo {edge} begonnen wird",
     "contradiction/strange-line": "diese Zeile ist keine Reihe, keine Zeichenerklärung und kein Hinweis einer Strickschrift",
     "contradiction/stripes-not-knitted": "die Streifen {fabric} werden nicht gestrickt",

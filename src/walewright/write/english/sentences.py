@@ -233,10 +233,10 @@ JOINS = {
     "matched/rows": ", row for row, {rows} {rows|row}",
     "matched/lengths": ", {one_mm:cm} cm to {other_mm:cm} cm",
     "eased": ", easing in up to {easing:cm} cm",
+    "eased/second": ", easing in up to {easing:cm} cm of the second",
+    "eased/second_too": ", and up to {easing:cm} cm of the second",
     "eased/by": ", easing in {beyond:cm} cm, give or take {easing_mm:cm} cm",
     "eased/stretching": ", stretching it {beyond:cm} cm, give or take {easing_mm:cm} cm",
-    "eased/first_beyond": ", the first reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",
-    "eased/second_beyond": ", the second reaching {beyond:cm} cm beyond, give or take {easing_mm:cm} cm",
     "how/open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, 2 to 3 numbers looser,"
     " and cast off",
     "how/open/plate": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, one plate looser,"
@@ -245,6 +245,7 @@ JOINS = {
     "how/grafted": ", loop for loop with the long tail",
     "how/at_tail": ", loop for loop with the long tail, which hangs there",
     "strips": ", and on along the ends of {strips}",
+    "strips/beyond": ", {beyond:cm} cm in all, give or take {easing_mm:cm} cm",
     "strip": "{rows} {rows|row} of {name}",
     "thread/tail": ", with the tail",
     "thread/new": ", with a new length of {thread_cm} cm",

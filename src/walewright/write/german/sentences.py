@@ -235,10 +235,10 @@ JOINS = {
     "matched/rows": ", Reihe für Reihe, {rows} {rows|row}",
     "matched/lengths": ", {one_mm:cm} cm auf {other_mm:cm} cm",
     "eased": ", dabei bis zu {easing:cm} cm einhalten",
+    "eased/second": ", dabei von der zweiten bis zu {easing:cm} cm einhalten",
+    "eased/second_too": ", von der zweiten bis zu {easing:cm} cm",
     "eased/by": ", dabei {beyond:cm} cm einhalten, {easing_mm:cm} cm mehr oder weniger",
     "eased/stretching": ", dabei um {beyond:cm} cm dehnen, {easing_mm:cm} cm mehr oder weniger",
-    "eased/first_beyond": ", die erste steht {beyond:cm} cm über, {easing_mm:cm} cm mehr oder weniger",
-    "eased/second_beyond": ", die zweite steht {beyond:cm} cm über, {easing_mm:cm} cm mehr oder weniger",
     "how/open": ", Masche auf Masche, im Maschenstich oder auf dem Nadelbett, beide auf denselben Nadeln, 1 Reihe um 2 bis 3 Zahlen"
     " lockerer gestrickt und abgekettet",
     "how/open/plate": ", Masche auf Masche, im Maschenstich oder auf dem Nadelbett, beide auf denselben Nadeln, 1 Reihe eine Platte"
@@ -247,6 +247,7 @@ JOINS = {
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",
     "how/at_tail": ", Masche auf Masche mit dem langen Fadenende, das dort hängt",
     "strips": ", und weiter an den Enden von {strips}",
+    "strips/beyond": ", zusammen {beyond:cm} cm, {easing_mm:cm} cm mehr oder weniger",
     "strip": "{rows} {rows|row} von {name}",
     "thread/tail": ", mit dem Fadenende",
     "thread/new": ", mit einem neuen Faden von {thread_cm} cm",
