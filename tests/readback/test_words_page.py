@@ -53,6 +53,8 @@ def test_the_page_has_every_sentence() -> None:
         "edge",
         "edge_name",
         "edge_told",
+        "on_all",
+        "on_panel",
         "for_some",
         "crossing",
         "dropping",

@@ -196,16 +196,19 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, auf den Nadeln"
-    " {@span}{@area}{@plain_ends}, {@first_column} auf Nadel {start:needle}",
+    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, {@area},"
+    " {@first_column} auf Nadel {start:needle}",
     "fabric_by": "„{fabric}“ ",
-    "area/whole": " und allen daneben",
-    "area/panel": " allein",
+    "area/whole": "auf allen {STS}{@but_ends}, jetzt auf den Nadeln {@span}",
+    "but_ends": " außer {edge} an jedem Ende der Arbeit",
+    "area/panel": "nur auf den Nadeln {@span}{@plain_ends}",
+    "area/one": "nur auf der Nadel {first:needle}{@plain_ends}",
     "plain_ends": ", glatt auf {edge} {edge|st} an jedem Ende der Arbeit",
     "first_column": "die erste Spalte",
     "first_column/repeat": "der Anfang des Rapports",
-    "stop_chart": "die Strickschrift {chart} beenden",
-    "stop_chart_on": "die Strickschrift {chart} auf den Nadeln {@span} beenden",
+    "stop_chart": "die Strickschrift {chart} endet hier: ab jetzt glatt stricken, außer wo eine andere beginnt",
+    "stop_chart_on": "die Strickschrift {chart} endet auf den Nadeln {@span}: dort ab jetzt glatt stricken, außer wo eine"
+    " andere beginnt",
     "start_stripes": "ab der nächsten Reihe „{fabric}“ stricken, Maschenweite {tension}, in Streifen, immer wieder vom ersten an:"
     " {@stripes}; {@carrying}",
     "start_stripes/plate": "ab der nächsten Reihe „{fabric}“ stricken, Platte {tension}, in Streifen, immer wieder vom ersten an:"
