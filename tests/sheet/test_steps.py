@@ -327,3 +327,16 @@ def test_a_note_stands_above_the_head_of_the_table_that_it_begins(pattern: Make)
         assert above.rindex('<div class="above">') > above.rfind("<table")
         assert named in table[: table.index("</thead>")]
     assert ">COL</td>" in html(with_paragraph(made, rows).sheet())
+
+
+@pytest.mark.parametrize(("piece", "own"), [("samphire right_lining", False), ("dotterel left_mitt", True)])
+def test_a_mirror_image_tells_of_steps_of_its_own_where_it_has_any(piece: str, own: bool) -> None:
+    """The right lining says of all its steps that they are the left one's."""
+    name, _, piece = piece.partition(" ")
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    assert made.instructions is not None
+    section = next(s for s in made.instructions.sections if s.name == piece)
+    (told,) = [f.text for f in section_facts(LANGUAGE, made.design, made.counts, section) if f.label == "Mirror image"]
+    assert ("its own steps below" in told) is own

@@ -65,3 +65,14 @@ def test_a_sleeve_has_no_such_rows() -> None:
 def test_a_panel_up_the_middle_has_no_edge_stitches() -> None:
     charts = [s for s in steps(compiled("hawser")) if isinstance(s, st.StartChart)]
     assert {(s.area, s.edge) for s in charts} == {("panel", 0)}
+
+
+@pytest.mark.parametrize(
+    ("name", "keys"), [("dotterel", set()), ("limpet", set()), ("lapwing", {"joined-already", "joined-and-open"})]
+)
+def test_what_is_open_is_told_only_where_something_is_closed(name: str, keys: set[str]) -> None:
+    """Nobody has been told to sew the side of a mitt when its wristband is hung on it."""
+    plan = compiled(name).plans[0]
+    says = [step.text for step in steps(plan) if isinstance(step, st.Say) and not isinstance(step.text, str)]
+    assert {text.key for text in says if "joined" in text.key or "open" in text.key} <= keys
+    assert bool(keys) == any("joined" in text.key for text in says)

@@ -96,8 +96,8 @@ STRIP_ENDS: dict[str, Side] = {"first end": "left", "last end": "right"}
 
 
 def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:
-    """What has to be joined already when the line is hung, and what of the rest has to be open still; where nothing is joined, nobody
-    has been told to close anything."""
+    """What has to be joined already when the line is hung, and what of the rest has to be open still; where nothing is joined,
+    nobody has been told to close anything."""
     joined = [_seam(seam) for seam in (glued.seams[n] for n in line.needs)]
     still = [_seam(seam) for seam in (glued.seams[n] for n in line.spares)]
     if joined:

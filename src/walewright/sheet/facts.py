@@ -62,7 +62,7 @@ def _fabric(design: Design, section: str) -> str | None:
 
 def _mirror(guide: Guide, of: str, section: Section, drawn: bool) -> Fact:
     """Of which piece it is the mirror image, and, unless all its steps are another section's, that it has own ones."""
-    own = any(sentence.numbers and not sentence.refers for sentence in section.sentences)
+    own = any(not sentence.check and not sentence.refers for sentence in section.sentences)
     return _fact(guide, "mirror", "mirror-of" if drawn else "mirror-as-drawn", piece=of, own=own)
 
 
