@@ -55,6 +55,7 @@ def test_the_page_has_every_sentence() -> None:
         "edge_told",
         "on_all",
         "on_panel",
+        "on_needles",
         "for_some",
         "crossing",
         "dropping",

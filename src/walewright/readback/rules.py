@@ -100,6 +100,8 @@ class ReadRules(ReadTokens):
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
 
+    on_needles = span
+
     def spread_evenly(self, children: list[Any]) -> ReadPhrase:
         first, last, stitches, *rounds = children
         told = tuple(

@@ -222,6 +222,7 @@ PARTS: Parts = {
     "text": _text,
     "span": _part("span"),
     "needles": _chosen(lambda s: "one_needle" if _one_needle(s) else "span"),
+    "on_needles": _chosen(lambda s: "on_needles/one" if _one_needle(s) else "on_needles"),
     "which_part": _chosen(lambda s: "which_part/nth" if s.any.side == "nth" else "which_part"),
     "lines": _chosen(lambda s: "lines/both" if s.any.ends == "both ends" else "lines"),
     "inset": _part("inset", lambda s: not s.graded("inset").always(0)),

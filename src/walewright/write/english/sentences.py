@@ -159,14 +159,15 @@ EDGINGS = {
     " empty, on the empty one: {stitches} {stitches|st}",
     "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
     " loop counted, and pull out the ravel cord",
-    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, on needles"
-    " {@span}{@over}",
+    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}",
     "over": ", over the {STS} of the other piece",
     "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}{@stretch}{@ratio}, {left_end},"
-    " on needles {@span}",
+    " {@on_needles}",
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
-    " {left_end}, on needles {@span}",
+    " {left_end}, {@on_needles}",
+    "on_needles": "on needles {@span}",
+    "on_needles/one": "on needle {first:needle}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",
     "stretch/stitches": " from its {lowest:ordinal} to its {high:ordinal} {ST}, counted from the left",
     "edge_told": "{part}{piece}{@copy} {edge}",

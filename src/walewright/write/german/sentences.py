@@ -158,14 +158,16 @@ EDGINGS = {
     " aber wo die Nadel rechts davon leer ist, auf die leere: {stitches} {stitches|st}",
     "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " Randschlinge mitgezählt, und den Trennfaden herausziehen",
-    "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, auf die Nadeln"
-    " {@span} einhängen{@over}",
+    "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, {@on_needles}"
+    " einhängen{@over}",
     "over": ", über die {STS} des anderen Teils",
-    "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, auf die Nadeln"
-    " {@span} auffassen",
+    "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, {@on_needles}"
+    " auffassen",
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
-    "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end}, auf die"
-    " Nadeln {@span} einhängen",
+    "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
+    " {@on_needles} einhängen",
+    "on_needles": "auf die Nadeln {@span}",
+    "on_needles/one": "auf die Nadel {first:needle}",
     "stretch/rows": " von {RC} {low} bis {RC} {high}",
     "stretch/stitches": " von der {lowest:ordinal} bis zur {high:ordinal} {ST}, von links gezählt",
     "edge_told": "{part}{piece}{@copy} {edge}",
