@@ -145,9 +145,9 @@ TABLES = {
     "yarn/other": "Another yarn does as well if its swatch comes out the same and feels as you like it. Buy it by the metres: a "
     "ball of the same weight may be shorter.",
     # How the pattern was checked.
-    "checked/one": "Before it was printed, the garment was knitted in the computer, loop by loop on a needle bed: {loops} loops in "
+    "checked/one": "Before printing, the garment was knitted in the computer, loop by loop on a needle bed: {loops} loops in "
     "{moves} moves, none that the machine cannot make, and no loop left that nothing holds.",
-    "checked/each": "Before they were printed, all {sizes} sizes were knitted in the computer, loop by loop on a needle bed: {loops} "
+    "checked/each": "Before printing, all {sizes} sizes were knitted in the computer, loop by loop on a needle bed: {loops} "
     "loops in {moves} moves, none that the machine cannot make, and no loop left that nothing holds.",
     "checked/read": "The printed words were read back by a reader of their own and made the same fabric.",
     "checked/unread": "The printed words were not read back for: {sizes}.",
@@ -182,8 +182,8 @@ TABLES = {
     "regrade/plates": "{fabric}: plate",
     "regrade/bed": "{bed}: {needles} needles, {pitch} mm apart",
     "regrade/fabric": "{stitch} in {yarn}",
-    "regrade/how": "The pattern can be worked out anew for your own figures: these measurements, another tension, yarn or bed. Tell "
-    "whoever you have it from what shall change, and to what; all the rest stays as it is. A measurement that is not in the list "
-    "follows from those that are.",
+    "regrade/how": "The pattern can be worked out anew for your own figures: these measurements, another tension, yarn or bed. "
+    "Tell whoever you have it from what shall change, and to what; all the rest stays as it is. A measurement that is not in the "
+    "list follows from those that are.",
     "regrade/such-as": "Such as: {command}",
 }

@@ -180,8 +180,8 @@ TABLES = {
     "regrade/plates": "{fabric}: Platte",
     "regrade/bed": "{bed}: {needles} Nadeln, Teilung {pitch} mm",
     "regrade/fabric": "{stitch} in {yarn}",
-    "regrade/how": "Die Anleitung kann für eigene Zahlen neu berechnet werden: diese Maße, eine andere Maschenprobe, anderes Garn, ein"
-    " anderes Bett. Zu sagen ist dem, von dem sie stammt, was sich ändern soll und wie; alles andere bleibt, wie es ist. Ein Maß,"
+    "regrade/how": "Die Anleitung kann für eigene Zahlen neu berechnet werden: diese Maße, andere Maschenprobe, anderes Garn oder"
+    " Bett. Zu sagen ist dem, von dem sie stammt, was sich ändern soll und wie; alles andere bleibt, wie es ist. Ein Maß,"
     " das nicht in der Liste steht, folgt aus denen, die darin stehen.",
     "regrade/such-as": "Zum Beispiel: {command}",
 }
