@@ -56,8 +56,8 @@ def test_a_table_that_is_wrong_is_refused(there: str, instead: str, why: str) ->
 @pytest.mark.parametrize(
     ("there", "instead", "why"),
     [
-        ("1 loop on each of 2 (3: 2) needles", "1 loop on each of 3 (3: 2) needles", "80 needles are asked for and 60 are there"),
-        ("20 (8: 20) times", "19 (8: 20) times", "3 needles are left for 1 loop each, not 0"),
+        ("1 loop on each of 2 (4: 3) needles", "1 loop on each of 3 (4: 3) needles", "80 needles are asked for and 60 are there"),
+        ("20 (8: 4) times", "19 (8: 4) times", "3 needles are left for 1 loop each, not 0"),
         ("put the right part, R 2", "put the right part, R 1", "needle R 1 is not work"),
         ("e-wrap on L 1 to R 1 between", "e-wrap on L 2 to R 1 between", "3 needles, not 2"),
         ("cast on 2 sts by e-wrap on L 1 to R 1", "cast on 2 sts by e-wrap on R 1 to R 2", "needle R 2 is not empty"),

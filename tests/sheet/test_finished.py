@@ -20,7 +20,7 @@ from walewright.fit import model as fit
 from walewright.guide.english import LANGUAGE
 from walewright.guide.numbers import cm, difference, length
 from walewright.sheet.finished import size_notes, size_table
-from walewright.sheet.fitting import finished
+from walewright.sheet.fitting import ease_label, finished
 
 Make = Callable[..., Any]
 ORIGIN = d.Origin("by hand")
@@ -211,3 +211,9 @@ def test_what_an_author_states_has_its_row_unless_a_girth_says_the_same() -> Non
     assert "Chest, finished" in found
     assert "All round, finished" in found
     assert "Bust, finished" not in found
+
+
+def test_a_measure_of_the_bodys_name_is_named_once() -> None:
+    stated = fit.Ease("bust", (90.0,), "bust", (82.0,))
+    assert ease_label(LANGUAGE, stated) == "Bust"
+    assert ease_label(LANGUAGE, replace(stated, name="hem")) == "Bust: hem as finished"

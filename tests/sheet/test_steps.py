@@ -19,6 +19,7 @@ from walewright.knit.steps import HoldAtEnd, Repeat, ReturnHeld, StepBlock
 from walewright.sheet import html
 from walewright.sheet.facts import section_facts
 from walewright.sheet.handwork import handwork
+from walewright.sheet.parts import FEW_LINES, _stages
 from walewright.sheet.unbroken import longest, stretches
 from walewright.write.model import Cells, Manner, Paragraph, Run, Section, Sentence
 from walewright.write.tally import RowTally, counted
@@ -327,3 +328,45 @@ def test_a_note_stands_above_the_head_of_the_table_that_it_begins(pattern: Make)
         assert above.rindex('<div class="above">') > above.rfind("<table")
         assert named in table[: table.index("</thead>")]
     assert ">COL</td>" in html(with_paragraph(made, rows).sheet())
+
+
+@pytest.mark.parametrize(("piece", "own"), [("samphire right_lining", False), ("dotterel left_mitt", True)])
+def test_a_mirror_image_tells_of_steps_of_its_own_where_it_has_any(piece: str, own: bool) -> None:
+    """The right lining says of all its steps that they are the left one's."""
+    name, _, piece = piece.partition(" ")
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    assert made.instructions is not None
+    section = next(s for s in made.instructions.sections if s.name == piece)
+    (told,) = [f.text for f in section_facts(LANGUAGE, made.design, made.counts, section) if f.label == "Mirror image"]
+    assert ("its own steps below" in told) is own
+
+
+def test_few_lines_of_some_sizes_name_them_and_stand_with_the_others() -> None:
+    """No head is for a line or two, and none says that all sizes go on; many lines of some sizes have one head."""
+
+    def line(*sizes: int) -> Sentence:
+        return Sentence((Run(f"For {sizes}."),), sizes, "", "", "", False, ("KnitRows",), numbers=(1,))
+
+    def stages(few: int) -> list[tuple[str, str, list[str]]]:
+        section = Section(
+            "back",
+            "Back",
+            (1, 1),
+            (
+                Paragraph("Knit", "", (line(0, 1),)),
+                Paragraph("", "2nd size only", (line(1),) * few),
+                Paragraph("All sizes", "", (line(0, 1),), resumes=True),
+                Paragraph("Shape neck", "1st size only", (line(0),)),
+            ),
+        )
+        return [(s.title, s.only, [told.sizes for told in s.lines]) for s in _stages(LANGUAGE, section, ("S", "M"), False)]
+
+    assert stages(2) == [("Knit", "", ["", "M", "M", ""]), ("Shape neck", "", ["S"])]
+    assert stages(FEW_LINES + 1) == [
+        ("Knit", "", [""]),
+        ("", "2nd size only: M", [""] * (FEW_LINES + 1)),
+        ("All sizes", "", [""]),
+        ("Shape neck", "", ["S"]),
+    ]

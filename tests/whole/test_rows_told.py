@@ -9,12 +9,12 @@ from tests.whole.shipped_once import compiled
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.steps import StepBlock
+from walewright.report.said import Said
 
 
 def told(block: StepBlock) -> dict[str, int]:
     """The rows of a shoulder beside the edge of a name."""
-    says = [s.text for _, row in block.paragraphs for s in row if isinstance(s, st.Say) and not isinstance(s.text, str)]
-    facts = [dict(text.facts) for text in says if text.key == "rows-of-shoulder"]
+    facts = [dict(text.facts) for text in notes(block) if text.key == "rows-of-shoulder"]
     return {str(f["edge"]): int(str(f["rows"])) for f in facts}
 
 
@@ -65,3 +65,16 @@ def test_a_sleeve_has_no_such_rows() -> None:
 def test_a_panel_up_the_middle_has_no_edge_stitches() -> None:
     charts = [s for s in steps(compiled("hawser")) if isinstance(s, st.StartChart)]
     assert {(s.area, s.edge) for s in charts} == {("panel", 0)}
+
+
+@pytest.mark.parametrize(("name", "closed"), [("dotterel", False), ("limpet", False), ("lapwing", True)])
+def test_what_is_open_is_told_only_where_something_is_closed(name: str, closed: bool) -> None:
+    """Nobody has been told to sew the side of a mitt when its wristband is hung on it."""
+    says = [text for block in compiled(name).plans[0].blocks for text in notes(block)]
+    assert all("joined" in text.key for text in says if "open" in text.key)
+    assert any("joined" in text.key for text in says) is closed
+
+
+def notes(block: StepBlock) -> list[Said]:
+    """What the house's own notes say."""
+    return [s.text for _, row in block.paragraphs for s in row if isinstance(s, st.Say) and not isinstance(s.text, str)]

@@ -211,6 +211,9 @@ SAMPLES: tuple[Step, ...] = (
     st.PickUpAlong("front", "neck", "right", 30, -40, -11, "purl", "bottom"),
     st.PickUpAlong("front", "armhole", "left", 30, -40, -11, "knit", "top", Copy(2)),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "bottom", stretch="rows", low=0, high=112),
+    # On one needle.
+    st.HangToLink("front", "neck", "centre", 1, 47, 47, "purl", "empty needles", "left"),
+    st.StartChart("rose", "", "panel", 3, 3, 0, 3),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(2), per=1, every=2),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(0), "", "rows", 0, 40, 3, 4),
     st.PickUpAlong("back", "neck", "centre", 11, -40, -30, "purl", "left", Copy(1), "", "stitches", 11, 22),

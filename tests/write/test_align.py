@@ -66,6 +66,8 @@ def stripes(rows: int, *carried: str) -> st.StartStripes:
         (st.Decrease("left end", 1, 2), st.Decrease("left end", 1, 0), False),
         (st.Repeat((st.Decrease("left end", 1, 2),), 3), st.Repeat((st.Decrease("left end", 1, 0),), 3), False),
         (st.Repeat((st.KnitRows(1),), 3), st.Repeat((st.KnitRows(2),), 1), True),
+        # A repeat that begins with something done has no rows to say before it.
+        (st.Repeat((st.KnitRows(0), st.BreakOff()), 1), st.Repeat((st.KnitRows(2), st.BreakOff()), 1), False),
         # So have a side that is eased in and one that is stretched.
         (joined("a b", "c d", 5, 0), joined("a b", "c d", 5, 9), True),
         (joined("a b", "c d", 5, -9), joined("a b", "c d", 5, 9), False),

@@ -31,7 +31,8 @@ def lines(*plans: SizePlan) -> list[str]:
 def test_one_line_a_track_under_their_rows() -> None:
     assert lines(SMALL, LARGE) == [
         "At the same time, from RC 20 (24) to RC 24 (30):",
-        "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], knit – (2) rows.",
+        "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], "
+        "[2nd size only: knit 2 rows].",
         "For the short rows at the left: at the left end hold 5 sts, "
         "[2nd size only: return the needles held at the left to work], knit 4 (6) rows.",
         "25 (34) sts in work, 5 (0) held, RC 24 (30), COR.",
@@ -47,6 +48,24 @@ def test_a_track_of_one_size_is_all_dashes_for_the_other() -> None:
     *_, track, _ = lines(alone, LARGE)
     assert track.startswith("For the short rows at the left: at the left end hold – (5) sts, ")
     assert shared(write((alone, LARGE))) < 1.0
+
+
+def test_a_size_that_begins_with_a_decrease_knits_no_0_rows_first() -> None:
+    """What few of the sizes do is said of them."""
+
+    def at_once(rows: int, times: int) -> st.Together:
+        return st.Together(20, 24, (st.Track("outer edge", decreases(rows, times)), shoulder(rows=4)))
+
+    def decreases(rows: int, times: int) -> tuple[st.Step, ...]:
+        step = st.Decrease("right end", 1, 2)
+        return (st.Repeat((st.KnitRows(rows), step), 1), *([st.Repeat((st.KnitRows(2), step), times)] if times else []))
+
+    told = [plan(size, at_once(rows, times)) for size, rows, times in (("S", 0, 2), ("M", 1, 0), ("L", 2, 0))]
+    track = lines(*told)[1]
+    assert track == (
+        "For the outer edge: [1st size only: decrease 1 st at the right end, 2 sts in], "
+        "[knit 2 (1: 2) rows, decrease 1 st at the right end, 2 sts in: work this 2 (1: 1) times in all]."
+    )
 
 
 def test_tracks_line_up_by_their_titles() -> None:

@@ -86,14 +86,20 @@ def test_a_number_or_none(step: st.Step) -> None:
         (
             (st.SpreadEvenly(-4, 3, 8, "an empty needle", 1, 2, 0, 0), st.SpreadEvenly(-4, 3, 8, "an empty needle", 2, 1, 1, 1)),
             "take the sts in work off on waste yarn and hang them back from the left on needles L 4 to R 4, 8 sts: *1 loop"
-            " on each of 1 (2) needles, no loop on the next; work from * 2 (1) times in all; *1 loop on each of – (1) needle, no"
-            " loop on the next; work from * – (1) time in all; 1 loop on each of the last 4 (3) needles",
+            " on each of 1 (2) needles, no loop on the next; work from * 2 (1) times in all; *1 loop, no"
+            " loop; work from * – (1) time in all; 1 loop on each of the last 4 (3) needles",
         ),
-        # A size that works a way without a single loop between has 0 needles of them.
+        # A round without a single loop between is one of its own: nobody counts 0 needles off.
         (
             (st.SpreadEvenly(-2, 1, 4, "two together", 0, 4, 0, 0), st.SpreadEvenly(-2, 1, 4, "two together", 1, 2, 0, 0)),
-            "take the sts in work off on waste yarn and hang them back from the left on needles L 2 to R 2, 4 sts: *1 loop"
-            " on each of 0 (1) needles, 2 loops on the next; work from * 4 (2) times in all",
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 2 to R 2, 4 sts: 2 loops"
+            " on each of the next 4 (–) needles; *1 loop, 2 loops; work from * – (2) times in all",
+        ),
+        # Beside the rounds of another size that have none either.
+        (
+            (st.SpreadEvenly(-2, 1, 4, "two together", 1, 1, 0, 2), st.SpreadEvenly(-2, 1, 4, "two together", 0, 4, 0, 0)),
+            "take the sts in work off on waste yarn and hang them back from the left on needles L 2 to R 2, 4 sts: *1 loop,"
+            " 2 loops; work from * 1 (–) time in all; 2 loops on each of the next 2 (4) needles",
         ),
         # Where nothing is left after the last two together, nothing is said of it.
         (

@@ -96,11 +96,12 @@ STRIP_ENDS: dict[str, Side] = {"first end": "left", "last end": "right"}
 
 
 def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:
-    """What has to be joined already when the line is hung, and what has to be open still."""
+    """What has to be joined already when the line is hung, and what of the rest has to be open still; where nothing is joined,
+    nobody has been told to close anything."""
     joined = [_seam(seam) for seam in (glued.seams[n] for n in line.needs)]
     still = [_seam(seam) for seam in (glued.seams[n] for n in line.spares)]
-    if joined or still:
-        key = "joined-and-open" if joined and still else "joined-already" if joined else "still-open"
+    if joined:
+        key = "joined-and-open" if still else "joined-already"
         yield st.Say(said(key, joined=tuple(joined), still=tuple(still)), origin=line.origin.path)
 
 

@@ -104,6 +104,8 @@ class ReadRules(ReadTokens):
     def span(self, children: list[Any]) -> Several:
         return Several((children[0], children[-1]))
 
+    on_needles = span
+
     def spread_evenly(self, children: list[Any]) -> ReadPhrase:
         first, last, stitches, *rounds = children
         told = tuple(
@@ -171,10 +173,20 @@ class ReadRules(ReadTokens):
         return ReadPhrase("use_looser", tuple(told))
 
     def start_chart(self, children: list[Any]) -> ReadPhrase:
-        # A motif is no fabric of its own; without plain stitches at the ends there are none.
-        fabric = [] if isinstance(children[1], ReadGraded) else children[:1]
-        chart, first, last, area, *edge, start = children[len(fabric) :]
-        return ReadPhrase("start_chart", (chart, *(fabric or [""]), area, first, last, *(edge or [ReadGraded((0,))]), start))
+        # A motif is no fabric of its own.
+        *fabric, chart, area, start = children
+        return ReadPhrase("start_chart", (chart, *(fabric or [""]), *area.arguments, start))
+
+    def on_all(self, children: list[Any]) -> Several:
+        """Without plain stitches at the ends there are none."""
+        *edge, first, last = children
+        return Several(("whole", first, last, *(edge or [ReadGraded((0,))])))
+
+    def on_panel(self, children: list[Any]) -> Several:
+        """On one needle it is the first and the last."""
+        needles = [c for c in children if isinstance(c, ReadGraded)]
+        edge = [n for c in children if isinstance(c, Several) for n in c.arguments]
+        return Several(("panel", needles[0], needles[-1], *(edge or [ReadGraded((0,))])))
 
     def start_stripes(self, children: list[Any]) -> ReadPhrase:
         fabric, tension, *rest = children

@@ -36,7 +36,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     },
     **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted", "PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "NEXT": NEXT_COPY, "TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
-    **{"BESIDE": "whole", "ALONE": "panel", "OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
+    **{"OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
     **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
@@ -82,8 +82,9 @@ class ReadTokens(Transformer[Token, Any]):
 
     LENGTH = ONE_CM
 
-    def EDGE_STS(self, token: Token) -> ReadGraded:
-        return self._within(token)
+    def EDGE_STS(self, token: Token) -> Several:
+        """Told from the needles before it."""
+        return Several((self._within(token),))
 
     def AT_ROWS(self, token: Token) -> ReadRows:
         return ReadRows(tuple(self._graded(row, int) for row in self._numbers.findall(token)))

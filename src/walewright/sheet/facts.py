@@ -38,7 +38,9 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
         yield Fact(guide.say("fact/make"), *guide.figured("fact/alike", count=figure([str(n) for n in section.copies])))
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
-        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes], drawn)
+        if piece.mirror_of is not None:
+            yield _mirror(guide, name_of(piece.mirror_of), section, drawn)
+        yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])
     for band in design.bands:
         if band.name == section.name:
             yield _hung(guide, counts, band.name) if drawn else Fact(guide.say("fact/along"), _edges(guide, band.along))
@@ -58,9 +60,13 @@ def _fabric(design: Design, section: str) -> str | None:
     return edging.fabric if edging else None
 
 
-def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece], drawn: bool) -> Iterator[Fact]:
-    if piece.mirror_of is not None:
-        yield _fact(guide, "mirror", "mirror-of" if drawn else "mirror-as-drawn", piece=name_of(piece.mirror_of))
+def _mirror(guide: Guide, of: str, section: Section, drawn: bool) -> Fact:
+    """Of which piece it is the mirror image, and, unless all its steps are another section's, that it has own ones."""
+    own = any(not sentence.check and not sentence.refers for sentence in section.sentences)
+    return _fact(guide, "mirror", "mirror-of" if drawn else "mirror-as-drawn", piece=of, own=own)
+
+
+def _piece(guide: Guide, design: Design, piece: Piece, sized: list[SizedPiece]) -> Iterator[Fact]:
     if len(sized) == 1:
         # With more sizes these figures stand in the legend.
         yield _fact(guide, "widest", "stitches", count=sized[0].widest)

@@ -77,7 +77,8 @@ def ease_label(guide: Guide, ease: Ease) -> str:
     """The measure of the body, and what is held against it."""
     body = sentence(name_of(ease.fits))
     if ease.girth is None:
-        return guide.say("fit/ease-as-finished", body=body, name=name_of(ease.name))
+        # A measure held against the body's of its name needs it once.
+        return body if ease.name == ease.fits else guide.say("fit/ease-as-finished", body=body, name=name_of(ease.name))
     return guide.say("fit/ease-round", body=body, where=_where(guide, ease.girth))
 
 

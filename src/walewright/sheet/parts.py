@@ -87,11 +87,28 @@ def anchor(name: str) -> str:
 
 
 def _stages(guide: Guide, section: Section, sizes: tuple[str, ...], narrow: bool) -> tuple[Stage, ...]:
-    return tuple(_stage(guide, p, section.most, sizes, narrow) for p in section.paragraphs if p.sentences)
+    """The paragraphs under their heads. Few lines of some sizes name these themselves, and stand with the lines before and after
+    them: no head is for a line or two, and none says that all sizes go on."""
+    stages: list[Stage] = []
+    for paragraph in section.paragraphs:
+        if not paragraph.sentences:
+            continue
+        stage = _stage(guide, paragraph, section.most, sizes, narrow)
+        before = stages[-1] if stages else None
+        on_its_own = bool(stage.only or stage.rows) or bool(paragraph.title and not paragraph.resumes)
+        if before is None or on_its_own or before.only or before.rows:
+            stages.append(stage)
+        else:
+            stages[-1] = replace(before, lines=(*before.lines, *stage.lines))
+    return tuple(stages)
+
+
+FEW_LINES = 4
+"""Lines of some sizes that need no head."""
 
 
 def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ...], narrow: bool) -> Stage:
-    only = paragraph.only
+    only = "" if len(paragraph.sentences) <= FEW_LINES and not paragraph.table else paragraph.only
     if only:
         working = sorted({i for s in paragraph.sentences for i in s.sizes})
         only = guide.say("part/only", only=only, sizes=tuple(sizes[i] for i in working))

@@ -12,6 +12,7 @@ import weasyprint
 
 from walewright import world
 from walewright.sheet.fonts import ShippedOnly
+from walewright.sheet.kept_words import keep_figures
 from walewright.sheet.page_numbers import KEEPING_ROOM, numbered
 
 NOTES = re.compile(r"^::(?:foot)?note-[\w-]+\s*\{[^}]*\}\n?", re.MULTILINE)
@@ -40,6 +41,7 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
         if root is not None:
             self.wrapper_element = type(self.wrapper_element).from_html_root(root, content_language=None)
             self.etree_element = self.wrapper_element.etree_element
+        keep_figures(self.etree_element)
 
     def laid_out(self, faces: weasyprint.CSS, fonts: Any, options: Mapping[str, Any]) -> Any:
         """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""

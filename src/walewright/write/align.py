@@ -15,6 +15,7 @@ from walewright.knit.steps import (
     CastOnBetween,
     Decrease,
     JoinEdges,
+    KnitRows,
     Now,
     Repeat,
     SlotClosed,
@@ -32,10 +33,11 @@ Column = tuple[T | None, ...]
 
 
 def likeness(step: Step) -> Hashable:
-    """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned,
-    because the two ways have different words; of a join, whether its first side is the shorter one and what is told of both;
-    of a yarn's end or a length of its own, whether centimetres are asked for. What must be true can be said of carriages at
-    both sides at once, and what goes on together has tracks that are laid side by side."""
+    """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned, because
+    the two ways have different words; of a repeat, whether it begins with rows at all; of a join, whether its first side is
+    the shorter one and what is told of both; of a yarn's end or a length of its own, whether centimetres are asked for. What
+    must be true can be said of carriages at both sides at once, and what goes on together has tracks that are laid side by
+    side."""
     return type(step).__name__ if isinstance(step, Now | Together) else (shape(step), _ways(step))
 
 
@@ -49,8 +51,13 @@ def _ways(step: Step) -> Hashable:
     if isinstance(step, SlotOnWaste | SlotClosed | CastOnBetween):
         return step.length_cm > 0
     if isinstance(step, Repeat):
-        return tuple(_ways(inner) for inner in step.body)
+        return tuple(_nothing(inner) or _ways(inner) for inner in step.body)
     return None
+
+
+def _nothing(step: Step) -> bool:
+    """Whether a repeat begins its other steps at once: what is said then has no "0 rows" before it."""
+    return isinstance(step, KnitRows) and step.rows == 0
 
 
 def closeness(one: Step, other: Step) -> int:

@@ -156,6 +156,8 @@ class Paragraph:
     only: str
     sentences: tuple[Sentence, ...]
     table: bool = False
+    resumes: bool = False
+    """Whether its title says no more than that all sizes go on after lines of some."""
 
 
 @dataclass(frozen=True, slots=True)

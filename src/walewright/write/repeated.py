@@ -192,17 +192,14 @@ def _shortened(
         line = _reference(stood, *earlier[again.of], again, head, language)
         within = stood[-1].paragraph == unit.paragraph
         if opened != unit.paragraph or made[-1].only != head:
-            title = own.title if within or again.mirrored else _untitled(head, made, language)
-            made.append(Paragraph(title, head, ()))
+            kept = within or again.mirrored
+            resumes = own.resumes if kept else bool(made) and bool(made[-1].only) and not head
+            title = own.title if kept else prose(said("all-sizes"), language) if resumes else ""
+            made.append(Paragraph(title, head, (), resumes=resumes))
             opened = unit.paragraph if within else -1
         made[-1] = replace(made[-1], sentences=(*made[-1].sentences, line))
     told = tuple(replace(p, table=any(s.cells for s in p.sentences)) for p in made)
     return replace(section, paragraphs=told)
-
-
-def _untitled(head: str, before: Sequence[Paragraph], language: PrintedLanguage) -> str:
-    """The title of a reference to lines of several paragraphs: none, but where the head before it would go on."""
-    return prose(said("all-sizes"), language) if before and before[-1].only and not head else ""
 
 
 def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again, head: str, language: PrintedLanguage) -> Sentence:

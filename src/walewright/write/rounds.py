@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from walewright.knit import steps as st
 from walewright.report.said import said as said_of
+from walewright.write.align import Column, align
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
@@ -15,20 +16,29 @@ from walewright.write.said import StepSaid, between, prose
 
 
 def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """Of `steps.SpreadEvenly`: the loops on each needle, stretch by stretch, and those that are left."""
-    told: list[list[Part]] = []
-    for prefix in ("first_", "", "more_"):
-        times, singles = said.graded(f"{prefix}runs").unless_none, said.graded(f"{prefix}singles")
-        if any(times.values):
-            each = "" if singles.always(0) else "one" if singles.always(1) else "singles"
-            key = "-".join(part for part in (each, "once" if times.of_one and times.alone else "") if part)
-            # 0 needles where a size works the round without one between: a dash leaves the round out.
-            of = Graded(tuple(s if t else None for s, t in zip(singles.values, times.values, strict=True)), said.group)
-            told.append(list(filled(f"round/{key}" if key else "round", language, said, times=times, singles=of)))
+    """Of `steps.SpreadEvenly`: the loops on each needle, stretch by stretch, and those that are left. Rounds of sizes are laid
+    side by side where both have needles of one loop, or neither: a round without any is none of "0 needles"."""
+    of_sizes = [() if step is None else _rounds(step) for step in said.steps]
+    told = [_round(column, said, language) for column in align(of_sizes, lambda one: one[0] > 0)]
     left = Graded(tuple(None if step is None else _left(step) for step in said.steps), said.group).unless_none
     if any(left.values):
         told.append(list(filled("rest/one" if left.of_one and left.alone else "rest", language, said, rest=left)))
     return list(between(language.sentences["rounds"], told))
+
+
+def _rounds(step: st.Step) -> tuple[tuple[int, int], ...]:
+    """(needles of one loop each before the changed one, how often) of each stretch that is worked."""
+    assert isinstance(step, st.SpreadEvenly)
+    stretches = ((step.first_singles, step.first_runs), (step.singles, step.runs), (step.more_singles, step.more_runs))
+    return tuple((singles, runs) for singles, runs in stretches if runs)
+
+
+def _round(column: Column[tuple[int, int]], said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """One stretch; a dash leaves it out."""
+    singles, times = (Graded(tuple(None if one is None else one[i] for one in column), said.group) for i in (0, 1))
+    each = "" if singles.always(0) else "one" if singles.always(1) else "singles"
+    key = "-".join(part for part in (each, "once" if times.of_one and times.alone else "") if part)
+    return list(filled(f"round/{key}" if key else "round", language, said, times=times, singles=singles))
 
 
 def _left(step: st.Step) -> int:

@@ -263,8 +263,10 @@ def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | Non
         head = only(group, len(lists), language)
         for is_table, some in groupby(printed, key=_is_table):
             told = tuple(s for line in some for s in _told(line, group, language))
-            named = _going_on(is_table, head, made[-1] if made else before, language)
-            made.append(Paragraph((not made and spelt(title)) or named, head, told, is_table))
+            last = made[-1] if made else before
+            own = not made and spelt(title)
+            resumes = not own and _resumes(is_table, head, last)
+            made.append(Paragraph(own or _going_on(is_table, resumes, last, language), head, told, is_table, resumes))
     return made
 
 
@@ -283,11 +285,16 @@ def _stretches(line: Line) -> Column[Rows]:
     return tuple(step if isinstance(step, Rows) else None for step in line.columns[0])
 
 
-def _going_on(is_table: bool, head: str, before: Paragraph | None, language: PrintedLanguage) -> str:
+def _resumes(is_table: bool, head: str, before: Paragraph | None) -> bool:
+    """Whether all sizes go on after lines of some."""
+    return not is_table and before is not None and bool(before.only) and not head
+
+
+def _going_on(is_table: bool, resumes: bool, before: Paragraph | None, language: PrintedLanguage) -> str:
     """Title of a paragraph that has none of its own."""
     if is_table:
         return prose(said("at-once"), language)
-    if before is not None and before.only and not head:
+    if resumes:
         return prose(said("all-sizes"), language)
     return prose(said("afterwards"), language) if before is not None and before.table else ""
 

@@ -39,7 +39,7 @@ def _line(tracks: Column[st.Track], begun: Sequence[int | None], group: tuple[in
     phrases: list[Phrase] = []
     for column in align(steps, likeness, closeness):
         said = StepSaid(column, group_of_steps)
-        phrases.append(_for_some(said, language) if _apart(column, group_of_steps, language) else phrase(said, language))
+        phrases.append(_for_some(said, language) if _apart(column, tracks, group_of_steps, language) else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
     if once:
@@ -78,10 +78,14 @@ def buttonholes(tracks: Column[st.Track]) -> bool:
     return all(isinstance(s, st.SlotClosed) for s in steps) or all(isinstance(s, st.EyeletAt) for s in steps)
 
 
-def _apart(column: Column[Step], group: tuple[int, ...], language: PrintedLanguage) -> bool:
-    """Whether some sizes skip words that have no graded number to be a dash: then it is named which sizes work them."""
+def _apart(column: Column[Step], tracks: Column[st.Track], group: tuple[int, ...], language: PrintedLanguage) -> bool:
+    """Whether some sizes skip words that have no graded number to be a dash, or most of those that work the track skip them, which
+    makes a row of dashes: then it is named which sizes work them."""
     if all(column[i] is not None for i in group):
         return False
+    skipping = sum(tracks[i] is not None and column[i] is None for i in group)
+    if skipping and 2 * skipping >= sum(tracks[i] is not None for i in group):
+        return True
     return not varies(column) or not all(has_number(s, language) for s in column if s is not None)
 
 

@@ -173,11 +173,11 @@ ADVICE = {
     "hood": Advice(
         "If a child wears it",
         (
-            "This garment has a hood and is sized for grown people. Made for a child, it has no cord or drawstring at hood, "
-            "head or neck up to 7 years or 134 cm, and from 7 to 14 years none with free ends there (EN 14682, as told by "
-            "the Finnish Safety and Chemicals Agency); in the United States none at hood and neck of outerwear in sizes 2T "
-            "to 12 (16 CFR 1120.3).",
-            "Draw nothing through the edge of the hood then, and let it come away easily when it is caught.",
+            "This garment has a hood and is sized for grown people. If you make it for a child: no cord or drawstring at "
+            "hood, head or neck up to 7 years or 134 cm, and from 7 to 14 years none with free ends there (EN 14682, as told "
+            "by the Finnish Safety and Chemicals Agency); in the United States none at hood and neck of outerwear in sizes "
+            "2T to 12 (16 CFR 1120.3).",
+            "For a child, draw nothing through the edge of the hood, so that the hood comes away easily where it is caught.",
         ),
     ),
     # Common practice; block sizes and the mean of three measurements as in published how-to pages of the trade.

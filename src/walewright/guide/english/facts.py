@@ -16,9 +16,9 @@ FACTS = {
     "fact/begun-on": "Begun on",
     "fact/then": "{edges:/, then }",
     "fact/mirror": "Mirror image",
-    "fact/mirror-as-drawn": "of the {piece}: its drawing and measurements hold, turned left to right. Shaped where its own "
-    "carriage stands: work it from its own lines",
-    "fact/mirror-of": "of the {piece}, shaped where its own carriage stands: work it from its own lines",
+    "fact/mirror-as-drawn": "of the {piece}: its drawing and measurements hold, turned left to right{own:?; where its rows "
+    "differ, its own steps below say so}",
+    "fact/mirror-of": "of the {piece}{own:?; where its rows differ, its own steps below say so}",
     "fact/widest": "Widest",
     "fact/stitches": "{count} stitches",
     "fact/rows": "Rows",

@@ -186,11 +186,11 @@ ADVICE = {
     "hood": Advice(
         "Wenn ein Kind es trägt",
         (
-            "Dieses Kleidungsstück hat eine Kapuze und Größen für Erwachsene. Für ein Kind gemacht, hat es bis 7 Jahre oder 134"
-            " cm keine Kordel und kein Zugband an Kapuze, Kopf oder Hals, und von 7 bis 14 Jahren dort keine mit freien Enden"
+            "Dieses Kleidungsstück hat eine Kapuze und Größen für Erwachsene. Wenn Sie es für ein Kind machen: bis 7 Jahre oder"
+            " 134 cm keine Kordel und kein Zugband an Kapuze, Kopf oder Hals, von 7 bis 14 Jahren dort keine mit freien Enden"
             " (EN 14682, nach der finnischen Behörde für Sicherheit und Chemikalien); in den Vereinigten Staaten keine an"
             " Kapuze und Hals von Oberbekleidung in den Größen 2T bis 12 (16 CFR 1120.3).",
-            "Dann nichts durch den Rand der Kapuze ziehen und dafür sorgen, dass sie leicht nachgibt, wenn sie hängen bleibt.",
+            "Für ein Kind nichts durch den Rand der Kapuze ziehen, damit sie leicht nachgibt, wo sie hängen bleibt.",
         ),
     ),
     # Common practice; block sizes and the mean of three measurements as in published how-to pages of the trade.

@@ -16,9 +16,9 @@ FACTS = {
     "fact/begun-on": "Begonnen auf",
     "fact/then": "{edges:/, dann }",
     "fact/mirror": "Gegengleich",
-    "fact/mirror-as-drawn": "zu {piece}: Zeichnung und Maße wie dort, seitenverkehrt. Geformt, wo der eigene Schlitten steht: "
-    "nach den eigenen Zeilen arbeiten",
-    "fact/mirror-of": "zu {piece}, geformt, wo der eigene Schlitten steht: nach den eigenen Zeilen arbeiten",
+    "fact/mirror-as-drawn": "zu {piece}: Zeichnung und Maße wie dort, seitenverkehrt{own:?; wo die Reihen "
+    "abweichen, sagen es die eigenen Schritte unten}",
+    "fact/mirror-of": "zu {piece}{own:?; wo die Reihen abweichen, sagen es die eigenen Schritte unten}",
     "fact/widest": "Am breitesten",
     "fact/stitches": "{count} Maschen",
     "fact/rows": "Reihen",

@@ -14,9 +14,9 @@ MARKS = {
     "mark/two from right": "the st of the needle on the right comes here, on top of the needle's own",
     "mark/three": "the sts of the needles on the left and on the right come here, on top of the needle's own, the left one first",
     "mark/purl": "knit; where no such mark follows above, drop the column of these marks and latch it up on the other face",
-    "mark/purl-in-stages": "knit; where {rows} or more such marks of a column are not latched up yet and no cross stands beside"
-    " the column in the row above, and where none follows above, drop the column as far down as it was latched up last and latch"
-    " it up on the other face",
+    "mark/purl-in-stages": "knit; at the RC that the steps name, drop the column down to where it was last latched up and"
+    " latch it up on the other face: when {rows} or more such marks of it wait and no cross is next to it in the row above, and at"
+    " the last of them",
     "mark/tuck": "hold the needle, so that the yarn lies over it, until another mark stands above",
     "mark/slip": "hold the needle for this row, then lift the yarn off it to float past on your side",
     "mark/long": "hold the needle for this row, then draw the yarn through by hand to twice the length of a st",
@@ -42,7 +42,7 @@ NOTES = {
     "chart/side": "The purl side faces you; left and right are the bed's. Row 1 is the lowest and is knitted first.",
     "chart/before-the-row": "Moves and crosses are made before the row is knitted.",
     "chart/plain": "Where a needle of a move or a cross is missing, held or an edge st, knit all sts of that move or cross plain.",
-    "chart/slack": "A column of purl marks right beside a cross is dropped before it, as deep as it was not latched up yet, and"
+    "chart/slack": "A column of purl marks next to a cross is dropped before it, down to where it was last latched up, and"
     " latched up after it; one between two crosses is latched up after both.",
     "chart/tight": "A cross of 3 over 3 or wider without such a column beside it is knit plain.",
     "chart/columns": "Purl marks: latch each column up after the last of them, and sooner where the chart ends or where its needle"

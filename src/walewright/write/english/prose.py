@@ -75,13 +75,12 @@ NOTES = {
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
-    "rows-of-shoulder": "At its outer end the shoulder has {rows} rows more, its first and its last: they are not counted with the"
-    " {edge}; ease them in at the shoulder.",
+    "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at its outer end after that"
+    " go into the shoulder seam: ease them in there.",
     "oversew-buttonholes": "Oversew the two layers of each buttonhole together.",
     "through-both": "What is folded is picked up through both layers, row upon row: {edges:and}.",
     "joined-already": "These are joined already, so that the edges make one line: {joined:/; }.",
-    "still-open": "Still open until this is knitted: {still:/; }.",
-    "joined-and-open": "These are joined already, so that the edges make one line: {joined:/; }. Still open until this is knitted:"
+    "joined-and-open": "These are joined already, so that the edges make one line: {joined:/; }. Leave open until this is knitted:"
     " {still:/; }.",
     "seam": "{one:and} to {other:and}",
     "edge": "{piece} {edge}",

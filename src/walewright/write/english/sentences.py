@@ -159,14 +159,15 @@ EDGINGS = {
     " empty, on the empty one: {stitches} {stitches|st}",
     "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
     " loop counted, and pull out the ravel cord",
-    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, on needles"
-    " {@span}{@over}",
+    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}",
     "over": ", over the {STS} of the other piece",
     "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}{@stretch}{@ratio}, {left_end},"
-    " on needles {@span}",
+    " {@on_needles}",
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
-    " {left_end}, on needles {@span}",
+    " {left_end}, {@on_needles}",
+    "on_needles": "on needles {@span}",
+    "on_needles/one": "on needle {first:needle}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",
     "stretch/stitches": " from its {lowest:ordinal} to its {high:ordinal} {ST}, counted from the left",
     "edge_told": "{part}{piece}{@copy} {edge}",
@@ -194,16 +195,17 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "with the next row begin {@fabric_by}the chart {chart}, on needles {@span}{@area}{@plain_ends},"
-    " {@first_column} on {start:needle}",
+    "start_chart": "with the next row begin {@fabric_by}the chart {chart}, {@area}, {@first_column} on {start:needle}",
     "fabric_by": "“{fabric}” by ",
-    "area/whole": " and beyond",
-    "area/panel": " alone",
+    "area/whole": "on all {STS}{@but_ends}, now on needles {@span}",
+    "but_ends": " but the {edge} at each end of the work",
+    "area/panel": "on needles {@span} alone{@plain_ends}",
+    "area/one": "on needle {first:needle} alone{@plain_ends}",
     "plain_ends": ", plain on the {edge} {edge|st} at each end of the work",
     "first_column": "its first column",
     "first_column/repeat": "its repeat starting",
-    "stop_chart": "end the chart {chart}",
-    "stop_chart_on": "end the chart {chart} on needles {@span}",
+    "stop_chart": "the chart {chart} ends here: knit plain from now on, unless another begins",
+    "stop_chart_on": "the chart {chart} ends on needles {@span}: knit plain there from now on, unless another begins",
     "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, repeated from the first:"
     " {@stripes}; {@carrying}",
     "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, repeated from the first:"

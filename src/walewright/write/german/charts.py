@@ -16,9 +16,9 @@ MARKS = {
     "mark/three": "die M der Nadeln links und rechts kommen hierher, auf die eigene der Nadel, die linke zuerst",
     "mark/purl": "stricken; wo darüber kein solches Zeichen folgt, das Maschenstäbchen dieser Zeichen fallen lassen und auf der"
     " anderen Seite hochhäkeln",
-    "mark/purl-in-stages": "stricken; wo {rows} oder mehr solche Zeichen eines Maschenstäbchens noch nicht hochgehäkelt sind"
-    " und in der Reihe darüber keine Verkreuzung daneben steht, und wo darüber keines folgt, das Maschenstäbchen so weit"
-    " fallen lassen, wie es zuletzt hochgehäkelt wurde, und auf der anderen Seite hochhäkeln",
+    "mark/purl-in-stages": "stricken; bei dem RZ, den die Schritte nennen, das Maschenstäbchen bis dorthin fallen lassen, wo es"
+    " zuletzt hochgehäkelt wurde, und auf der anderen Seite hochhäkeln: wenn {rows} oder mehr solche Zeichen davon warten und in"
+    " der Reihe darüber keine Verkreuzung daneben steht, und beim letzten davon",
     "mark/tuck": "die Nadel in Haltestellung bringen, so dass der Faden darüber liegt, bis darüber ein anderes Zeichen steht",
     "mark/slip": "die Nadel für diese Reihe in Haltestellung bringen, dann den Faden abheben, so dass er auf Ihrer Seite"
     " vorbeiläuft",
@@ -48,8 +48,8 @@ NOTES = {
     "chart/before-the-row": "Umgehängt und verkreuzt wird, bevor die Reihe gestrickt wird.",
     "chart/plain": "Wo eine Nadel eines Umhängens oder einer Verkreuzung fehlt, gehalten wird oder eine Randmasche trägt, alle M"
     " davon glatt stricken.",
-    "chart/slack": "Ein Maschenstäbchen aus linken Zeichen unmittelbar neben einer Verkreuzung vor dieser fallen lassen, so"
-    " tief, wie es noch nicht hochgehäkelt ist, und danach hochhäkeln; eines zwischen zwei Verkreuzungen nach beiden"
+    "chart/slack": "Ein Maschenstäbchen aus linken Zeichen neben einer Verkreuzung vor dieser bis dorthin fallen lassen, wo"
+    " es zuletzt hochgehäkelt wurde, und danach hochhäkeln; eines zwischen zwei Verkreuzungen nach beiden"
     " hochhäkeln.",
     "chart/tight": "Eine Verkreuzung 3 über 3 oder breiter ohne ein solches Maschenstäbchen daneben glatt stricken.",
     "chart/columns": "Linke Zeichen: jedes Maschenstäbchen nach dem letzten davon hochhäkeln, und früher, wo die Strickschrift"

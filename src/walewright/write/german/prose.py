@@ -77,13 +77,12 @@ NOTES = {
     " Arbeit sind.",
     "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"
     " wo er begann.",
-    "rows-of-shoulder": "Am äußeren Ende hat die Schulter {rows} Reihen mehr, ihre erste und ihre letzte: sie zählen bei {edge}"
-    " nicht mit und werden an der Schulter eingehalten.",
+    "rows-of-shoulder": "{edge} endet, wo die Schulter beginnt. Die {rows} Reihen, die danach an ihrem äußeren Ende gestrickt"
+    " werden, kommen in die Schulternaht: sie dort einhalten.",
     "oversew-buttonholes": "Die zwei Lagen jedes Knopflochs zusammen umstechen.",
     "through-both": "Was gefaltet ist, wird durch beide Lagen aufgefasst, Reihe auf Reihe: {edges:and}.",
     "joined-already": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }.",
-    "still-open": "Noch offen, bis dies gestrickt ist: {still:/; }.",
-    "joined-and-open": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }. Noch offen, bis dies gestrickt ist:"
+    "joined-and-open": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }. Offen lassen, bis dies gestrickt ist:"
     " {still:/; }.",
     "seam": "{one:and} mit {other:and}",
     "edge": "{piece} {edge}",

@@ -158,14 +158,16 @@ EDGINGS = {
     " aber wo die Nadel rechts davon leer ist, auf die leere: {stitches} {stitches|st}",
     "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " Randschlinge mitgezählt, und den Trennfaden herausziehen",
-    "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, auf die Nadeln"
-    " {@span} einhängen{@over}",
+    "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, {@on_needles}"
+    " einhängen{@over}",
     "over": ", über die {STS} des anderen Teils",
-    "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, auf die Nadeln"
-    " {@span} auffassen",
+    "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, {@on_needles}"
+    " auffassen",
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
-    "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end}, auf die"
-    " Nadeln {@span} einhängen",
+    "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
+    " {@on_needles} einhängen",
+    "on_needles": "auf die Nadeln {@span}",
+    "on_needles/one": "auf die Nadel {first:needle}",
     "stretch/rows": " von {RC} {low} bis {RC} {high}",
     "stretch/stitches": " von der {lowest:ordinal} bis zur {high:ordinal} {ST}, von links gezählt",
     "edge_told": "{part}{piece}{@copy} {edge}",
@@ -196,16 +198,19 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, auf den Nadeln"
-    " {@span}{@area}{@plain_ends}, {@first_column} auf Nadel {start:needle}",
+    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, {@area},"
+    " {@first_column} auf Nadel {start:needle}",
     "fabric_by": "„{fabric}“ ",
-    "area/whole": " und allen daneben",
-    "area/panel": " allein",
+    "area/whole": "auf allen {STS}{@but_ends}, jetzt auf den Nadeln {@span}",
+    "but_ends": " außer {edge} an jedem Ende der Arbeit",
+    "area/panel": "nur auf den Nadeln {@span}{@plain_ends}",
+    "area/one": "nur auf der Nadel {first:needle}{@plain_ends}",
     "plain_ends": ", glatt auf {edge} {edge|st} an jedem Ende der Arbeit",
     "first_column": "die erste Spalte",
     "first_column/repeat": "der Anfang des Rapports",
-    "stop_chart": "die Strickschrift {chart} beenden",
-    "stop_chart_on": "die Strickschrift {chart} auf den Nadeln {@span} beenden",
+    "stop_chart": "die Strickschrift {chart} endet hier: ab jetzt glatt stricken, außer wo eine andere beginnt",
+    "stop_chart_on": "die Strickschrift {chart} endet auf den Nadeln {@span}: dort ab jetzt glatt stricken, außer wo eine"
+    " andere beginnt",
     "start_stripes": "ab der nächsten Reihe „{fabric}“ stricken, Maschenweite {tension}, in Streifen, immer wieder vom ersten an:"
     " {@stripes}; {@carrying}",
     "start_stripes/plate": "ab der nächsten Reihe „{fabric}“ stricken, Platte {tension}, in Streifen, immer wieder vom ersten an:"

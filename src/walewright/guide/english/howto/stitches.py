@@ -50,7 +50,7 @@ HOW_TO = {
     ),
     "slack-beside-a-cross": HowToText(
         "Slack beside a cross",
-        "Before the cross, drop the purl columns right beside it from their needles, one at the left and one at the right, "
+        "Before the cross, drop the purl columns next to it from their needles, one at the left and one at the right, "
         "only down to where they were latched up last: the bars give the yarn that the crossed stitches need. Cross, then "
         "latch them up towards you, to the top, and hang them back.",
         "the columns at both sides of a group dropped to bars, one being latched up",

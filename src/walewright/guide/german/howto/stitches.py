@@ -55,7 +55,7 @@ HOW_TO = {
     ),
     "slack-beside-a-cross": HowToText(
         "Spiel neben einer Verkreuzung",
-        "Vor dem Verkreuzen die linken Maschenstäbchen unmittelbar daneben von ihren Nadeln fallen lassen, eines links und"
+        "Vor dem Verkreuzen die linken Maschenstäbchen daneben von ihren Nadeln fallen lassen, eines links und"
         " eines rechts, nur bis dorthin, wo sie zuletzt hochgehäkelt wurden: die Querfäden geben das Garn, das die"
         " verkreuzten Maschen brauchen. Verkreuzen, dann sie zu Ihnen hin bis oben hochhäkeln und wieder einhängen.",
         "die Maschenstäbchen zu beiden Seiten einer Gruppe zu Querfäden gefallen, eines wird hochgehäkelt",
