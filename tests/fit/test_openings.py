@@ -230,8 +230,9 @@ def test_buttons_of_a_strip_along_a_shoulder_are_counted_from_the_neck(side: str
         assert buttons.counted_from == "neck"
         assert "from the end at the neck, at " in buttons_note(LANGUAGE, buttons, "cm")
         places.append([column[0] for column in buttons.places])
-    # The wearer's side turns the band: what is first on the one shoulder is last on the other.
-    assert sorted(places) == [pytest.approx([1.5, 8.5]), pytest.approx([3.5, 10.5])]
+    # The purl side faces: the left shoulder is hung from its armhole end on, the right one from the neck.
+    first, last = pytest.approx([1.5, 8.5]), pytest.approx([3.5, 10.5])
+    assert places == ([last, first] if side == "left" else [first, last])
 
 
 def test_buttons_on_a_front_are_counted_from_the_edge_of_its_welt() -> None:
