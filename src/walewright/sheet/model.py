@@ -115,6 +115,9 @@ class JoinsPicture:
     numbers: tuple[tuple[str, str], ...]
 
 
+BESIDE_FACTS = 120.0
+"""How wide a drawing is at most that has facts beside it, in its own mm; one in a column has them beneath it anyway."""
+
 MOST_ABREAST = 4
 """Tick boxes before one line."""
 
@@ -142,6 +145,11 @@ class SheetPart:
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: tuple[JoinsPicture, ...] = ()
     """In the last section of making up."""
+
+    @property
+    def across(self) -> bool:
+        """Whether its drawing is too wide for what it measures to stand beside it."""
+        return self.drawing is not None and self.legend is None and self.drawing.width > BESIDE_FACTS
 
     @property
     def bare(self) -> bool:
