@@ -113,6 +113,8 @@ class JoinsPicture:
     sizes: str
     reading: str
     numbers: tuple[tuple[str, str], ...]
+    columns: int = 0
+    """In how many the numbers stand beneath the drawing; 0: in one beside it."""
 
 
 BESIDE_FACTS = 120.0
