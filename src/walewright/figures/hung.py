@@ -10,11 +10,11 @@ from itertools import accumulate
 
 from walewright.counted.model import PickUp
 from walewright.figures.dimensions import LINE, box_round
-from walewright.figures.hung_names import Named, all_over, lettered, wrapped
+from walewright.figures.hung_names import WORD_MM, Named, all_over, lettered, wrapped
 from walewright.figures.marks import Bench
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
-from walewright.figures.pens import Paper, loops, path
+from walewright.figures.pens import LETTER_MM, Paper, loops, path
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
 
@@ -45,10 +45,14 @@ def edges_named(bench: Bench) -> None:
     several = len({pick.edge.piece for pick, _, _ in found}) > 1
     for pick, x0, x1 in found:
         edge = bench.guide.hung(pick.edge.edge)
-        lines = wrapped(f"{name_of(pick.edge.piece)} {edge}" if several else edge, x1 - x0 - 1)
-        if lines:
+        name, middle = f"{name_of(pick.edge.piece)} {edge}" if several else edge, (x0 + x1) / 2
+        # As a ruler reckons letters it keeps them off the sides; where a word is too long for that they are as wide as they are.
+        for room, clear in (((x1 - x0 - 2) * WORD_MM / LETTER_MM, True), (x1 - x0 - 1, False)):
+            lines = wrapped(name, room)
             low = -2.4 - (len(lines) - 1) * LINE
-            bench.ruler.write_free((((x0 + x1) / 2, y, "middle") for y in (low, low - 2.2)), lines, "word")
+            places = ((middle, low - up, "middle") for up in (0.0, 2.2))
+            if lines and bench.ruler.write_free(places, lines, "word", clear=clear):
+                break
 
 
 BAND, BAND_ACROSS, BAND_IN_A_COLUMN = 83.0, 212.0, 102.0

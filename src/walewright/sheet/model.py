@@ -53,10 +53,6 @@ class Row:
         return all(len(c.text) + len(c.under) <= 10 for c in self.cells)
 
 
-MANY_ALIKE = 3
-"""Rows with equal figures in all sizes: so many are rather said in one line."""
-
-
 @dataclass(frozen=True, slots=True)
 class RowGroup:
     """Rows under a small heading ("To fit"), which may be empty."""
@@ -66,9 +62,8 @@ class RowGroup:
 
     @property
     def alike(self) -> tuple[Row, ...]:
-        """The rows that say the same in all sizes, where there are enough of them to be said in one line."""
-        found = tuple(row for row in self.rows if len(row.cells) > 1 and len(set(row.cells)) == 1)
-        return found if len(found) >= MANY_ALIKE else ()
+        """The rows that say the same in all sizes, which are said in one line."""
+        return tuple(row for row in self.rows if len(row.cells) > 1 and len(set(row.cells)) == 1)
 
 
 @dataclass(frozen=True, slots=True)
