@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from tests.fit.tried_on import Worn, worn
-from tests.fit.wardrobe import CARDIGAN, DOLMAN, GORES, HAT, HEAD, ONE_BAND, PULLOVER, RAGLAN, TUBE, VEST
+from tests.fit.wardrobe import CARDIGAN, DOLMAN, FRONTS, GORES, HAT, HEAD, ONE_BAND, PULLOVER, RAGLAN, TUBE, VEST
+from tests.fit.wardrobe import body as body_piece
 from walewright.fit import Girth
 
 
@@ -54,6 +55,17 @@ def test_bust_is_below_the_armholes() -> None:
         made = worn(source)
         assert body(made).values == pytest.approx((86.0,)), "twice 44 cm less two seams"
         assert (body(made).at, made.fit.eases[0].ease) == ("under", pytest.approx((6.0,)))
+
+
+def test_a_facing_lies_behind_the_front_and_makes_it_no_wider() -> None:
+    """44 cm of back and twice 21 of front, less two seams, lapped by 8 cm; a band of 2 cm would add twice as much."""
+    bands = "\n".join(f"band {side}_facing with turned along {side}_front edge" for side in ("left", "right"))
+    lap = "\nlap left_facing over right_facing, 8 cm wide\n"
+    fronts = body_piece("back", 2).replace("square", "square, cast off") + FRONTS + bands + lap
+    faced = HEAD + "edging turned in plain, 2 cm deep, facing, added after, cast off chain\n"
+    plain = HEAD + "edging turned in plain, 2 cm deep, added after, cast off chain\n"
+    assert body(worn(fronts, faced)).values == pytest.approx((44 + 42 - 2 - 8,))
+    assert body(worn(fronts, plain)).values == pytest.approx((44 + 42 - 2 - 8 + 4,))
 
 
 def test_a_sleeve_is_no_body_and_has_its_own_girths() -> None:

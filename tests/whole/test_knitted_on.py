@@ -82,7 +82,7 @@ def test_the_counter_goes_on_and_the_fold_names_its_row() -> None:
     rows = counts.sizes[0].piece("skirt").rows
     assert rows == 120
     assert f"of the row knitted at RC {rows + 1} from left to right" in text
-    assert "and on along the ends of 12 rows of skirt welt and 12 rows of skirt top." in text
+    assert "and on along the ends of 12 rows of skirt welt and 12 rows of skirt top, with" in text
 
 
 def test_the_edge_is_as_long_as_the_edging_is_wide() -> None:

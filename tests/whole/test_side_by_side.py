@@ -281,7 +281,7 @@ IN_WORDS = (
     ("in turn", "The inner edges of the 3rd gap", "The inner edges of the 4th gap"),
     ("in turn", "The inner edges of the 2nd gap", "The inner edges of the 3rd gap"),
     ("in turn", "The inner edges of the 2nd gap from the left, from", "The inner edges from"),
-    ("in turn", "to\n        056.", "to\n        058."),
+    ("in turn", "Set the row counter to 032.", "Set the row counter to 034."),
 )
 
 

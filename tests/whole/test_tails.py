@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import pytest
 
+from tests.whole.garment import SHIPPED
+from tests.whole.glued_garments import misread
 from tests.whole.handwork_told import steps
 from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.design import Changes
 from walewright.knit import steps as st
 from walewright.knit.operations import BreakYarn
+from walewright.pipeline import compile
 
 GRAFTED = 4
 SEWN_IN = 20
@@ -63,3 +67,42 @@ def test_the_sock_is_grafted_from_its_tail_and_its_seam_has_a_long_one() -> None
         assert design is not None
         cm = side.rows / design.fabric("plain").rows_per_cm
         assert any(tail >= 1.5 * cm for tail in broken[1:2]), (cm, broken)
+
+
+TWO_SHOULDERS = """\
+pattern "Slipover"
+sizes S M
+    wide 38 42 cm
+    tall 40 44 cm
+machine standard
+yarn wool "wool", 50 g = 200 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14.3 cm by 15 cm
+"""
+
+HALF = """
+piece {name} in plain
+    levels hem 0 cm, top tall
+    start wide wide with e-wrap
+    edges straight to top called side
+    neck wide * 0.3 wide, 8 cm deep, v
+    end on waste yarn
+free {name} neckline
+free {name} side
+"""
+
+
+def test_each_of_two_shoulders_is_grafted_from_its_own_tail() -> None:
+    """The halves of a piece end at its outer edges, so that the tails hang at opposite ends."""
+    source = (
+        TWO_SHOULDERS + HALF.format(name="back") + HALF.format(name="front") + "join back shoulder to front shoulder, grafted\n"
+    )
+    outcome = compile(source, "slipover.wale", SHIPPED, Changes())
+    assert outcome.proven, outcome.diagnostics
+    text = " ".join((outcome.plain_text or "").split())
+    assert (
+        "Graft back shoulder left from its left end to front shoulder right from its right end and back shoulder right from its"
+        " right end to front shoulder left from its left end, loop for loop with the long tail, which hangs there." in text
+    )
+    assert misread(source, (outcome.plain_text or "").replace("from its left", "from its right", 1))

@@ -38,6 +38,16 @@ class Centre:
 
 
 @dataclass(frozen=True, slots=True)
+class ChartLook:
+    """What a chart shows besides its marks. `needles`: the slot below the first column, where that and those to the right of it are
+    all that knit the chart, and the columns are headed by them; they are numbered otherwise. `ground`: the yarn of the cells that
+    name none, where it is one and the same; they are white otherwise."""
+
+    needles: int | None = None
+    ground: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class _Sheet:
     guide: Guide
     design: Design
@@ -45,10 +55,7 @@ class _Sheet:
     cut: Cut
     window: Window
     paper: Paper
-    needles: int | None = None
-    """The slot below the first column, where the columns are headed by needles."""
-    ground: str = ""
-    """The yarn of cells that name none; empty where they stay white."""
+    look: ChartLook
 
     def x(self, column: float) -> float:
         return (column - self.window.first) * self.cut.width
@@ -80,15 +87,11 @@ def sheet(
     cut: Cut,
     window: Window,
     centres: tuple[Centre, ...],
-    *,
-    needles: int | None = None,
-    ground: str = "",
+    look: ChartLook = ChartLook(),
 ) -> Drawing:
-    """One sheet of a chart, the purl side facing, row 1 at the bottom. Its columns are numbered; or, where slot number `needles`
-    and those to the right of it are all that knit them, headed by those needles. `ground`: the yarn of the cells that name none,
-    where it is one and the same; they are white otherwise."""
+    """One sheet of a chart, the purl side facing, row 1 at the bottom."""
     paper = Paper()
-    on = _Sheet(guide, design, chart, cut, window, paper, needles=needles, ground=ground)
+    on = _Sheet(guide, design, chart, cut, window, paper, look=look)
     _colours(on)
     paper.draw("grid", *_lines(on, lambda n: n % 5 != 0))
     paper.draw("fifth", *_lines(on, lambda n: n % 5 == 0))
@@ -115,10 +118,10 @@ def sheet(
 def _colours(on: _Sheet) -> None:
     """The yarns' cells: neighbours in a row are one box, filled and then hatched by a tile, so that a large chart in colours
     stays a few bytes a cell."""
-    looks = yarns.in_chart(on.design, on.chart, on.ground)
+    looks = yarns.in_chart(on.design, on.chart, on.look.ground)
     found: dict[str, list[tuple[int, int]]] = {}
     for row, column, cell in on.cells():
-        if yarn := cell.yarn or on.ground:
+        if yarn := cell.yarn or on.look.ground:
             found.setdefault(yarn, []).append((row, column))
     w, h = on.cut.width, on.cut.height
     boxes = {name: "".join(_box(on, *run) for run in _runs(cells)) for name, cells in found.items()}
@@ -246,8 +249,8 @@ def _numbers(on: _Sheet) -> None:
 
 def _headings(on: _Sheet) -> Iterator[tuple[int, str]]:
     """As many of the columns as have room for their figures."""
-    if on.needles is not None:
-        yield from _needles(on, on.needles)
+    if on.look.needles is not None:
+        yield from _needles(on, on.look.needles)
         return
     step = _step(on, on.window.right)
     for column in on.window.columns:

@@ -103,7 +103,7 @@ def _from_lapped_edge(cloth: Cloth, owner: str, holes: Buttonholes, slot: SizedS
     if not lap.over[1]:
         return min(from_edges.values())
     band = band_on(cloth.design, lap.over)
-    return from_edges[holes.edge] + (cloth.depth(band) if band != owner else 0.0)
+    return from_edges[holes.edge] + (cloth.adds(band) if band != owner else 0.0)
 
 
 def _stitches_in(piece: SizedPiece, slot: SizedSlot, side: EdgeSide) -> float:

@@ -15,6 +15,7 @@ from walewright.counted.needles import ends
 from walewright.design.model import Band, Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
+from walewright.trade.edgings import EDGINGS
 from walewright.trade.sides import SIDES
 
 SHOULDERS = ("shoulder left", "shoulder right")
@@ -159,6 +160,22 @@ class Cloth:
         """How deep a band is, once: as it is seen where it is folded."""
         found = self.band(owner)
         return 0.0 if found is None else depth_cm(self.design, found[1])
+
+    def adds(self, owner: str) -> float:
+        """By how much a band goes on beyond the edge that it hangs on: one that is turned in lies behind that."""
+        found = self.band(owner)
+        return 0.0 if found is None or self._turned_in(found[0].edging) else self.depth(owner)
+
+    def start_adds(self, piece: str) -> float:
+        """The same of the edging at the start of a piece."""
+        return 0.0 if self._turned_in(self.design.piece(piece).start_edging) else self.start_depth(piece)
+
+    def end_adds(self, piece: str) -> float:
+        """The same of the edging at the end of a piece."""
+        return 0.0 if self._turned_in(self.design.piece(piece).end_edging) else self.end_depth(piece)
+
+    def _turned_in(self, edging: str | None) -> bool:
+        return edging is not None and EDGINGS[self.design.edging(edging).kind].turned_in
 
     def start_depth(self, piece: str) -> float:
         """How deep the edging at the start of a piece is."""

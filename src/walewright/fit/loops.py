@@ -161,7 +161,7 @@ class Walker:
                 return chords, LoopEnd(leaving.edge, leaving.edge), taken
             if bond.strip:
                 copy = bond.across[0].copy
-                chords.append(Chord(bond.strip, copy, "strip", 0.0, self.cloth.depth(bond.strip)))
+                chords.append(Chord(bond.strip, copy, "strip", 0.0, self.cloth.adds(bond.strip)))
                 return chords, LoopEnd((bond.strip, "rim", copy), leaving.edge), taken
             entered = self._cross(bond, leaving.share)
             made = self._enter(entered) if entered is not None else None
@@ -240,7 +240,7 @@ class Walker:
         return Exit((piece, edges[0].name, copy), edges[0].share(row)) if edges else None
 
     def _up(self, piece: str, copy: int, share: float) -> tuple[Chord, Exit, Exit] | None:
-        cm = self.cloth.height(piece, share) + self.cloth.start_depth(piece)
+        cm = self.cloth.height(piece, share) + self.cloth.start_adds(piece)
         top = self._top(piece, share)
         if top is None:
             return None

@@ -11,7 +11,7 @@ from walewright.fit.cloth import Cloth
 from walewright.fit.girths import narrower, width_of
 from walewright.fit.loops import Walker
 from walewright.fit.model import ROWS, Passing, Ring, Role
-from walewright.fit.rings import is_strip_end, measure
+from walewright.fit.openings import is_strip_end, measure, without_lapped
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, only, said
@@ -162,9 +162,9 @@ def _length(design: Design, walker: Walker, passage: Passage, ring: Ring) -> tup
         return None
     lapped = _between_lap(design, walker.cloth, whole, edges)
     if lapped is None:
-        return measure(design, walker.cloth, whole)
+        return measure(design, walker, without_lapped(design, walker.cloth, whole))
     inner, overlap = lapped
-    found = measure(design, walker.cloth, inner)
+    found = measure(design, walker, inner)
     if found is None:
         return None
     left = max(found[0] - overlap, 0.0)

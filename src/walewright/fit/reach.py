@@ -103,7 +103,7 @@ def whole(cloth: Cloth, glued: Glued, sleeve: str) -> float:
     begun = any(line.owner == sleeve for line in glued.lines)
     if begun:
         bands |= {line.owner for line in glued.lines for p in line.along if p.owner == sleeve and p.edge == "end"}
-    return cloth.height(sleeve, 0.5) + cloth.start_depth(sleeve) + cloth.end_depth(sleeve) + sum(cloth.depth(b) for b in bands)
+    return cloth.height(sleeve, 0.5) + cloth.start_adds(sleeve) + cloth.end_adds(sleeve) + sum(cloth.adds(b) for b in bands)
 
 
 def _shoulders(cloth: Cloth, piece: str) -> float:
@@ -132,5 +132,5 @@ def _spans(design: Design, walkers: Sequence[Walker], own: Tube, back: str) -> l
         if wide < at + SPAN_MORE / 2:
             return []
         cuffs = {line.owner for line in w.glued.lines for p in line.along if p.owner == back and w.cloth.named(back, p.edge)}
-        values.append(wide / 2 + max((w.cloth.depth(c) for c in cuffs), default=0.0))
+        values.append(wide / 2 + max((w.cloth.adds(c) for c in cuffs), default=0.0))
     return [_held(design, back, "half the span", tuple(values))]

@@ -10,19 +10,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from walewright.design.model import Design, PerSize
-from walewright.fit import shares
-from walewright.fit.cloth import Cloth, at_the_middle
+from walewright.fit.cloth import at_the_middle
 from walewright.fit.girths import Tube
 from walewright.fit.loops import Bond, PlaceKey, Walker, key
 from walewright.fit.model import Ring, Role
+from walewright.fit.openings import is_strip_end, measure, without_lapped
 from walewright.glue.model import Chain, Glued, Place
-from walewright.trade.edge_names import BAND_ENDS, is_top
-
-
-def is_strip_end(design: Design, place: Place) -> bool:
-    """Whether an edge is the end of a band, or of an edging along a piece."""
-    piece = next((p for p in design.pieces if p.name == place.owner), None)
-    return place.edge in BAND_ENDS if piece is None else piece.strip_at(place.edge) is not None
+from walewright.trade.edge_names import is_top
 
 
 def rings(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Ring, ...]:
@@ -32,13 +26,18 @@ def rings(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> t
     for which in dict.fromkeys(which for openings in of_size for which in openings):
         there = [openings.get(which, ()) for openings in of_size]
         chains = tuple(some[0] if some else () for some in there)
-        lengths = [measure(design, w.cloth, chain) if chain else None for w, chain in zip(walkers, chains, strict=True)]
+        lengths = [_length(design, w, chain) if chain else None for w, chain in zip(walkers, chains, strict=True)]
         known = [m for m in lengths if m is not None]
         relaxed: PerSize = tuple(m[0] for m in known) if len(known) == len(lengths) else ()
         stretched: PerSize = tuple(m[1] for m in known) if len(known) == len(lengths) else ()
         role = _role(design, walkers[0], tubes, chains[0]) if chains[0] else ""
         found.append(Ring(chains, relaxed, stretched, tuple(map(len, there)), role))
     return tuple(found)
+
+
+def _length(design: Design, walker: Walker, chain: Chain) -> tuple[float, float] | None:
+    """(at rest, stretched) of a whole opening."""
+    return measure(design, walker, without_lapped(design, walker.cloth, chain))
 
 
 WhichRing = tuple[frozenset[tuple[str, str]], int]
@@ -63,45 +62,6 @@ def _alike(edges: Chain) -> tuple[tuple[str, str], ...]:
     other = {"left": "right", "right": "left"}
     mirrored = [(p.owner, " ".join(other.get(word, word) for word in p.edge.split(" "))) for p in edges]
     return min(tuple(sorted((p.owner, p.edge) for p in edges)), tuple(sorted(mirrored)))
-
-
-# ----------------------------------------------------------------- lengths
-
-
-def measure(design: Design, cloth: Cloth, edges: Chain) -> tuple[float, float] | None:
-    """(at rest, stretched) of edges one after the other; None where one of them cannot be measured."""
-    relaxed = stretched = 0.0
-    for place in dict.fromkeys(edges):
-        length = cloth.length(place) if place.edge else _unnamed(cloth, edges, place)
-        if length is None:
-            return None
-        relaxed += length
-        stretched += length * share(design, place)
-    return relaxed, stretched
-
-
-def _unnamed(cloth: Cloth, edges: Chain, place: Place) -> float | None:
-    """All edges of a piece that have no name, if all of them are there: they cannot be told apart."""
-    own = [e for e in cloth.row_edges.get(place.owner, ()) if not e.name]
-    there = sum(1 for p in edges if p == place)
-    return sum(cloth.row_edge(place.owner, e) for e in own) if there == len(own) else None
-
-
-def share(design: Design, place: Place) -> float:
-    """How far an edge stretches."""
-    band = next((b for b in design.bands if b.name == place.owner), None)
-    if band is not None:
-        return shares.of_edging(design, design.edging(band.edging)) if place.edge == "rim" else shares.ROWS
-    piece = design.piece(place.owner)
-    if place.edge == "start":
-        if piece.start_edging is not None:
-            return shares.of_edging(design, design.edging(piece.start_edging), piece.start_way)
-        return shares.started(piece.start_way)
-    if is_top(place.edge):
-        if piece.end_edging is not None:
-            return shares.of_edging(design, design.edging(piece.end_edging))
-        return shares.closed(design.fabric(piece.fabric), piece.end_way)
-    return shares.ROWS
 
 
 # ----------------------------------------------------------------- which it is
@@ -185,4 +145,4 @@ def free_row_edges(design: Design, walker: Walker) -> tuple[tuple[str, str], ...
     return tuple(found)
 
 
-__all__ = ["edges_below", "free_row_edges", "is_sleeve", "key", "measure", "rings", "share"]
+__all__ = ["edges_below", "free_row_edges", "is_sleeve", "key", "rings"]

@@ -130,12 +130,15 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     if join.way == "grafted":
         rows = one = other = 0
     turn = in_turns(design, glued, [n for group in some for n in group])
-    tail = graft_tail(design, garment, first) if join.way == "grafted" and not turn else None
-    at_tail = None if tail is None else tail.first
+    at_tails = () if turn else _at_tails(design, glued, garment, some)
+    told_from = at_tails or (None,) * len(some)
     seams = (
         (turn.seam,)
         if turn
-        else tuple(seam_told(glued.seams[group[0]], _at_each(design, glued, group), at_tail=at_tail) for group in some)
+        else tuple(
+            seam_told(glued.seams[group[0]], _at_each(design, glued, group), at_tail=at)
+            for group, at in zip(some, told_from, strict=True)
+        )
     )
     open_ends = [open_end(design, p) for group in some for p in places(glued.seams[group[0]])]
     if join.way == "linked":
@@ -145,13 +148,23 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     )
     if first.beyond:
         edges = "beyond"
-    elif at_tail is not None:
+    elif at_tails:
         edges = "at tail"
     strips = _strips(design, glued, garment, [n for group in some for n in group])
     ratio = join.ratio or (0, 0)
     told = easing, longer, join.way, rows, one, other, edges, tuple(strips), tuple(strips.values()), *ratio
     in_turn = (turn.turn, turn.times) if turn else ()
     return st.JoinEdges(seams, *told, *in_turn, origin=join.origin.path)
+
+
+def _at_tails(design: Design, glued: Glued, garment: SizedGarment, some: Sequence[Sequence[int]]) -> tuple[bool, ...]:
+    """Of grafts that each have a tail at an end: whether it is the end where the seam begins as it runs. Nothing where one has
+    none."""
+    seams = [glued.seams[group[0]] for group in some]
+    if any(design.joins[seam.join].way != "grafted" for seam in seams):
+        return ()
+    tails = [graft_tail(design, garment, seam) for seam in seams]
+    return tuple(tail.first for tail in tails if tail is not None) if None not in tails else ()
 
 
 def _at_each(design: Design, glued: Glued, group: Sequence[int]) -> Copy | None:

@@ -69,11 +69,12 @@ def _part(
     fabric, ground = _fabric(design, chart, found), ground_yarn(design, chart, found)
     whole = cutting(chart.width, len(chart.rows), fabric.stitches_per_cm / fabric.rows_per_cm)
     lines = chart_places.centres(guide, chart, found) if needles is None else chart_places.mark(guide, chart, needles)
-    several = len(whole.sheets) > 1
+    several, look = len(whole.sheets) > 1, chart_drawing.ChartLook(needles, ground)
     sheets = tuple(
         ChartSheet(
             replace(
-                chart_drawing.sheet(guide, design, chart, whole, window, lines, needles=needles, ground=ground), scale=whole.scale
+                chart_drawing.sheet(guide, design, chart, whole, window, lines, look=look),
+                scale=whole.scale,
             ),
             _caption(guide, window) if several else "",
             ChartRows(window.low + 1, window.high, round(whole.height, 4), round(len(window.columns) * whole.width, 4)),

@@ -145,16 +145,13 @@ TABLES = {
     "yarn/other": "Another yarn does as well if its swatch comes out the same and feels as you like it. Buy it by the metres: a "
     "ball of the same weight may be shorter.",
     # How the pattern was checked.
-    "checked/one": "Before these pages were printed, the garment was knitted in the computer, loop by loop on a needle bed: "
-    "{loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that nothing holds.",
-    "checked/each": "Before these pages were printed, each of the {sizes} sizes was knitted in the computer, loop by loop on a "
-    "needle bed: {loops} loops in {moves} moves of hand and carriage, none that the machine cannot make, and no loop left that "
-    "nothing holds.",
-    "checked/read": "The printed words were then read back by a second reader that knows nothing of the first: what they tell a "
-    "knitter to do is what was knitted, move for move, or was knitted in its turn and made the same fabric.",
+    "checked/one": "Before it was printed, the garment was knitted in the computer, loop by loop on a needle bed: {loops} loops in "
+    "{moves} moves, none that the machine cannot make, and no loop left that nothing holds.",
+    "checked/each": "Before they were printed, all {sizes} sizes were knitted in the computer, loop by loop on a needle bed: {loops} "
+    "loops in {moves} moves, none that the machine cannot make, and no loop left that nothing holds.",
+    "checked/read": "The printed words were read back by a reader of their own and made the same fabric.",
     "checked/unread": "The printed words were not read back for: {sizes}.",
-    "checked/figures": "Stitches and rows are whole, so a measurement comes out to the nearest one; what was wanted and what was "
-    "knitted stand side by side in the plan document of the pattern.",
+    "checked/figures": "Stitches and rows are whole: a measurement comes out to the nearest one.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Regraded",
     "regraded/chosen": "Chosen",
@@ -185,8 +182,8 @@ TABLES = {
     "regrade/plates": "{fabric}: plate",
     "regrade/bed": "{bed}: {needles} needles, {pitch} mm apart",
     "regrade/fabric": "{stitch} in {yarn}",
-    "regrade/how": "The pattern can be worked out anew for your own figures. Tell whoever you have it from which of the lines "
-    "below shall change, and to what; all the rest stays as it is. A measurement that is not in the list follows from those "
-    "that are.",
+    "regrade/how": "The pattern can be worked out anew for your own figures: these measurements, another tension, yarn or bed. Tell "
+    "whoever you have it from what shall change, and to what; all the rest stays as it is. A measurement that is not in the list "
+    "follows from those that are.",
     "regrade/such-as": "Such as: {command}",
 }

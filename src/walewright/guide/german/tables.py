@@ -143,18 +143,13 @@ TABLES = {
     "yarn/other": "Ein anderes Garn tut es auch, wenn seine Maschenprobe gleich ausfällt und sich anfühlt, wie Sie es mögen."
     " Nach Metern kaufen: ein Knäuel von gleichem Gewicht kann kürzer sein.",
     # How the pattern was checked.
-    "checked/one": "Bevor diese Seiten gedruckt wurden, wurde das Kleidungsstück im Rechner gestrickt, Masche für Masche auf"
-    " einem Nadelbett: {loops} Maschen in {moves} Bewegungen von Hand und Schlitten, keine davon eine, die die Maschine nicht"
-    " machen kann, und keine Masche blieb, die nichts hält.",
-    "checked/each": "Bevor diese Seiten gedruckt wurden, wurde jede der {sizes} Größen im Rechner gestrickt, Masche für Masche"
-    " auf einem Nadelbett: {loops} Maschen in {moves} Bewegungen von Hand und Schlitten, keine davon eine, die die Maschine"
-    " nicht machen kann, und keine Masche blieb, die nichts hält.",
-    "checked/read": "Dann wurden die gedruckten Wörter von einem zweiten Leser zurückgelesen, der vom ersten nichts weiß: was"
-    " sie zu tun heißen, ist das, was gestrickt wurde, Bewegung für Bewegung, oder es wurde seinerseits gestrickt und ergab"
-    " dasselbe Gestrick.",
+    "checked/one": "Vor dem Druck wurde das Kleidungsstück im Rechner gestrickt, Masche für Masche auf einem Nadelbett: {loops}"
+    " Maschen in {moves} Bewegungen, keine, die die Maschine nicht machen kann, und keine Masche blieb, die nichts hält.",
+    "checked/each": "Vor dem Druck wurden alle {sizes} Größen im Rechner gestrickt, Masche für Masche auf einem Nadelbett: {loops}"
+    " Maschen in {moves} Bewegungen, keine, die die Maschine nicht machen kann, und keine Masche blieb, die nichts hält.",
+    "checked/read": "Die gedruckten Wörter las ein Leser zurück, der nur sie kennt: sie ergaben dasselbe Gestrick.",
     "checked/unread": "Die gedruckten Wörter wurden nicht zurückgelesen für: {sizes}.",
-    "checked/figures": "Maschen und Reihen sind ganze Zahlen, daher trifft ein Maß die jeweils nächste; was gewünscht war und was"
-    " gestrickt wurde, steht nebeneinander im Plandokument der Anleitung.",
+    "checked/figures": "Maschen und Reihen sind ganze Zahlen: ein Maß trifft die jeweils nächste.",
     # What a copy was regraded from, and what can be given.
     "regraded": "Umgerechnet",
     "regraded/chosen": "Gewählt",
@@ -185,8 +180,8 @@ TABLES = {
     "regrade/plates": "{fabric}: Platte",
     "regrade/bed": "{bed}: {needles} Nadeln, Teilung {pitch} mm",
     "regrade/fabric": "{stitch} in {yarn}",
-    "regrade/how": "Die Anleitung kann für eigene Zahlen neu berechnet werden. Zu sagen ist dem, von dem sie stammt, welche der"
-    " Zeilen sich ändern sollen und wie; alles andere bleibt, wie es ist. Ein Maß, das nicht in der Liste steht, folgt aus"
-    " denen, die darin stehen.",
+    "regrade/how": "Die Anleitung kann für eigene Zahlen neu berechnet werden: diese Maße, eine andere Maschenprobe, anderes Garn, ein"
+    " anderes Bett. Zu sagen ist dem, von dem sie stammt, was sich ändern soll und wie; alles andere bleibt, wie es ist. Ein Maß,"
+    " das nicht in der Liste steht, folgt aus denen, die darin stehen.",
     "regrade/such-as": "Zum Beispiel: {command}",
 }
