@@ -305,12 +305,16 @@ def _bracket(bench: Bench, from_row: int, to_row: int, text: str) -> None:
     bench.ruler.write_free(places, (text,), "figure")
 
 
+ALONG, UPWARDS = (0.5, 0.2, 0.62, 0.35, 0.1, 0.02, 0.28, 0.42), (0.1, 0.3, 0.5, 0.68, 0.2, 0.04, 0.4, 0.6)
+"""Of a piece's width and height: where the arrow may stand that says which way it grows, the best places first."""
+
+
 def _way_of_knitting(bench: Bench) -> None:
     """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
     shape, of = bench.piece.shape, bench.piece.of
     text = (bench.guide.say("label/knitted-this-way"),)
     wide = 3 + len(text[0]) * LETTER_MM
-    for share, rise in itertools.product((0.5, 0.2, 0.62, 0.35, 0.1, 0.02), (0.1, 0.3, 0.5, 0.68, 0.2, 0.04)):
+    for share, rise in itertools.product(ALONG, UPWARDS):
         height = shape.height * rise
         x0, x1 = (shape.edge_x(height, side) * bench.scale for side in ("left", "right"))
         x, y = x0 + (x1 - x0) * share, -height * bench.scale
