@@ -42,8 +42,9 @@ on the piece; it is further off; it is not at the middle."""
 
 @dataclass(frozen=True, slots=True)
 class Labelled:
-    """A line that has a number, on the piece whose outline is `shape`."""
+    """A line that has a number, on the piece whose outline is `shape`; those of one `joint` come together."""
 
+    joint: int
     label: str
     line: Sequence[Point]
     shape: Sequence[Point]
@@ -87,7 +88,7 @@ class Badges:
         within = all(inside(corner, of.shape) for corner in ring)
         on_a_line = any(meet(ring, other) for other in self.shapes if other is not of.shape or not within)
         own = _distance(at, of.line)
-        others = (_distance(at, other.line) for other in self.lines if other.label != of.label or other.shape is not of.shape)
+        others = (_distance(at, other.line) for other in self.lines if other.joint != of.joint or other.shape is not of.shape)
         at_another = min(others, default=math.inf) < own + 0.4
         crossed = math.dist(at, edge) > NEAR * INWARDS and any(through(box, (at, edge)) for box in self.taken)
         return aside + CROSSED * crossed + ON_A_LINE * on_a_line + AT_ANOTHER * at_another + (0 if within else OUTSIDE)

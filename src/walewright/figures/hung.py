@@ -10,7 +10,7 @@ from itertools import accumulate
 
 from walewright.counted.model import PickUp
 from walewright.figures.dimensions import LINE, box_round
-from walewright.figures.hung_names import WORD_MM, Named, all_over, lettered, wrapped
+from walewright.figures.hung_names import WORD_MM, OnNeedles, all_over, lettered, wrapped
 from walewright.figures.marks import Bench
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
@@ -96,7 +96,7 @@ def band_hung(guide: Guide, band: str, picked: Sequence[PickUp], widest: float =
     return paper.finished(title, wide, top + foot + 1.5, 0.0, -top - 0.5)
 
 
-def _on_needles(guide: Guide, edges: Sequence[PickUp], wide: float) -> list[Named]:
+def _on_needles(guide: Guide, edges: Sequence[PickUp], wide: float) -> list[OnNeedles]:
     """The edges along a row of that width, from the left to the right, with their names."""
     all_stitches, room = sum(pick.stitches for pick in edges), wide - 2 * BESIDE
     ends = [BESIDE + room * count / all_stitches for count in accumulate((pick.stitches for pick in edges), initial=0)]
@@ -104,14 +104,14 @@ def _on_needles(guide: Guide, edges: Sequence[PickUp], wide: float) -> list[Name
     return [_named(guide, pick, several, x0, x1) for pick, x0, x1 in zip(edges, ends, ends[1:], strict=False)]
 
 
-def _named(guide: Guide, pick: PickUp, several: bool, x0: float, x1: float) -> Named:
+def _named(guide: Guide, pick: PickUp, several: bool, x0: float, x1: float) -> OnNeedles:
     owner = f"{name_of(pick.edge.piece)} " if several else ""
     whole = f"{owner}{guide.hung(pick.edge.edge)}"
     arrow = pick.left_end in ("bottom", "top")
     if pick.part == "whole":
-        return Named(whole, whole, "", x0, x1, arrow)
+        return OnNeedles(whole, whole, "", x0, x1, arrow)
     name = f"{owner}{guide.hung(f'{pick.edge.edge} {pick.part}')}"
-    return Named(name, whole, guide.say(f"hung-part/{pick.part}"), x0, x1, arrow)
+    return OnNeedles(name, whole, guide.say(f"hung-part/{pick.part}"), x0, x1, arrow)
 
 
 def _arrow(paper: Paper, begin: float, end: float) -> None:

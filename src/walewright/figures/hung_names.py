@@ -30,13 +30,13 @@ TRIES = 20_000
 
 
 @dataclass(frozen=True, slots=True)
-class Named:
-    """An edge on the needles from `x0` to `x1`: `name` says all of it; `whole` and `part` say the edge that it is a part of, and
+class OnNeedles:
+    """An edge on the needles from `x0` to `x1`: `name` says all of it; `whole` and `short` say the edge that it is a part of, and
     which part, "" where it is none. `arrow`: one lies beneath it."""
 
     name: str
     whole: str
-    part: str
+    short: str
     x0: float
     x1: float
     arrow: bool = False
@@ -78,7 +78,7 @@ def _wider(box: Box) -> Box:
     return box[0] - APART, box[1], box[2] + APART, box[3]
 
 
-def lettered(paper: Paper, edges: Sequence[Named], wide: float, arrow: float) -> tuple[float, float] | None:
+def lettered(paper: Paper, edges: Sequence[OnNeedles], wide: float, arrow: float) -> tuple[float, float] | None:
     """The names of edges on paper `wide` mm wide, whose arrows lie at `arrow`; how high and how low they reach. None, and nothing
     drawn, where not all find a place."""
     over, rest = _over(edges)
@@ -94,7 +94,7 @@ def lettered(paper: Paper, edges: Sequence[Named], wide: float, arrow: float) ->
     return top, foot
 
 
-def all_over(edges: Sequence[Named]) -> bool:
+def all_over(edges: Sequence[OnNeedles]) -> bool:
     """Whether each name stands over its loops."""
     return not _over(edges)[1]
 
@@ -112,17 +112,17 @@ class _Over:
     bracket: bool = False
 
 
-def _over(edges: Sequence[Named]) -> tuple[list[_Over], list[Named]]:
+def _over(edges: Sequence[OnNeedles]) -> tuple[list[_Over], list[OnNeedles]]:
     """What stands over the loops, and the edges whose names have no room there."""
     over: list[_Over] = []
-    rest: list[Named] = []
-    for whole, run in groupby(edges, key=lambda edge: edge.whole if edge.part else None):
+    rest: list[OnNeedles] = []
+    for whole, run in groupby(edges, key=lambda edge: edge.whole if edge.short else None):
         parts = list(run)
-        across = Named(whole or "", "", "", parts[0].x0, parts[-1].x1)
-        if whole is not None and len(parts) > 1 and across.holds(whole) and any(of.holds(of.part) for of in parts):
+        across = OnNeedles(whole or "", "", "", parts[0].x0, parts[-1].x1)
+        if whole is not None and len(parts) > 1 and across.holds(whole) and any(of.holds(of.short) for of in parts):
             over.append(_Over((whole,), across.x0, across.x1, bracket=True))
-            over += [_Over((of.part,), of.x0, of.x1) for of in parts if of.holds(of.part)]
-            rest += [of for of in parts if not of.holds(of.part)]
+            over += [_Over((of.short,), of.x0, of.x1) for of in parts if of.holds(of.short)]
+            rest += [of for of in parts if not of.holds(of.short)]
             continue
         for of in parts:
             lines = wrapped(of.name, of.x1 - of.x0 - APART)
@@ -160,7 +160,7 @@ def wrapped(text: str, wide: float) -> tuple[str, ...]:
 # ----------------------------------------------------------------- beneath them
 
 
-def _beneath(edges: Sequence[Named], wide: float, arrow: float) -> list[_Beneath] | None:
+def _beneath(edges: Sequence[OnNeedles], wide: float, arrow: float) -> list[_Beneath] | None:
     """The names beneath, on the fewest levels on which each keeps off all others and their lines; None where none are."""
     tries = iter(range(TRIES))
     for levels in range(1, LEVELS + 1):
@@ -170,7 +170,7 @@ def _beneath(edges: Sequence[Named], wide: float, arrow: float) -> list[_Beneath
     return None
 
 
-def _places(of: Named, wide: float, arrow: float, levels: int) -> Iterator[_Beneath]:
+def _places(of: OnNeedles, wide: float, arrow: float, levels: int) -> Iterator[_Beneath]:
     """Where a name may stand: under its loops, or to a side of the line up to them."""
     half = len(of.name) * WORD_MM / 2
     begins = arrow + 0.9 if of.arrow else 0.6

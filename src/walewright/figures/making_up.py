@@ -50,6 +50,9 @@ GAP = 7.0
 TOUCHING = 0.6
 """Between the end of an edge and the beginning of the next, mm, for them to be one line."""
 
+APART = 1.5
+"""Between a name that stands beside its piece and any other piece, mm."""
+
 NAME_MM = 1.45
 """Width of a character of a name, mm, with a little air."""
 
@@ -92,18 +95,17 @@ def _laid_out(design: Design, joints: Sequence[Joint], discs: Mapping[DiscKey, D
     sheet = _OpenedPaper(Paper(), discs, scale, extent(discs.values()))
     for disc in discs.values():
         _cloth(sheet, design, disc)
-    lines = [(joint.label, edge, sheet.line(edge)) for joint in joints for side in joint.sides for edge in side]
-    strokes = (joint.number for joint in joints for side in joint.sides for _ in side)
-    for number, (_, _, line) in zip(strokes, lines, strict=True):
+    lines = [(at, edge, sheet.line(edge)) for at, joint in enumerate(joints) for side in joint.sides for edge in side]
+    for at, _, line in lines:
         if len(line) > 1:
-            sheet.paper.draw(PENS[(number - 1) % len(PENS)], path(line))
+            sheet.paper.draw(PENS[(joints[at].number - 1) % len(PENS)], path(line))
     unnamed = [disc for disc in discs.values() if not _name_on(sheet, disc)]
     shapes = {disc.key: sheet.put(disc.lying) for disc in discs.values()}
     found: list[Labelled] = []
-    for label, edge, line in _chains(lines):
+    for at, edge, line in _chains(lines):
         if edge.dotted:
             sheet.paper.draw("arrow", _circle(line[0], 0.6))
-        found.append(Labelled(label, line, shapes[edge.place.owner, edge.place.copy]))
+        found.append(Labelled(at, joints[at].label, line, shapes[edge.place.owner, edge.place.copy]))
     badges = Badges(sheet.paper, list(shapes.values()), found, sheet.taken)
     badges.put()
     for disc in unnamed:
@@ -111,25 +113,26 @@ def _laid_out(design: Design, joints: Sequence[Joint], discs: Mapping[DiscKey, D
     return sheet
 
 
-_Line = tuple[str, JoinedEdge, list[Point]]
+_EdgeLine = tuple[int, JoinedEdge, list[Point]]
+"""Which joint an edge is of, and where it lies."""
 
 
-def _chains(lines: Sequence[_Line]) -> Iterator[_Line]:
-    """Edges of one piece that follow each other under one number as one line, with the first of them: they have the number once."""
-    made: _Line | None = None
+def _chains(lines: Sequence[_EdgeLine]) -> Iterator[_EdgeLine]:
+    """Edges of one piece that follow each other of one joint as one line, with the first of them: they have the number once."""
+    made: _EdgeLine | None = None
     # An edge whose rows are all held lies in one point; of one that is not drawn there is none.
-    for label, edge, line in (one for one in lines if one[2]):
-        if made is not None and made[0] == label and _goes_on(made, edge, line):
-            made = label, made[1], [*made[2], *line]
+    for at, edge, line in (one for one in lines if one[2]):
+        if made is not None and made[0] == at and _goes_on(made, edge, line):
+            made = at, made[1], [*made[2], *line]
             continue
         if made is not None:
             yield made
-        made = label, edge, line
+        made = at, edge, line
     if made is not None:
         yield made
 
 
-def _goes_on(made: _Line, edge: JoinedEdge, line: Sequence[Point]) -> bool:
+def _goes_on(made: _EdgeLine, edge: JoinedEdge, line: Sequence[Point]) -> bool:
     _, first, before = made
     same = (first.place.owner, first.place.copy) == (edge.place.owner, edge.place.copy)
     return same and math.dist(before[-1], line[0]) < TOUCHING
@@ -244,7 +247,10 @@ def _name_by(sheet: _OpenedPaper, disc: Disc) -> None:
     half = len(name) * NAME_MM / 2
     for x, y, turn in _places_by(shape, half):
         box = _name_box(x, y, turn, half, 0.0)
-        if sheet.free(box) and not any(meet(_corners(box), other) for other in shapes):
+        # Nearer to its own piece than to any other.
+        about = _corners((box[0] - APART, box[1] - APART, box[2] + APART, box[3] + APART))
+        others = any(meet(about, other) for other in shapes if other != shape)
+        if sheet.free(box) and not others and not meet(_corners(box), shape):
             sheet.letter(x, y, turn, (name,), box)
             return
 
@@ -277,9 +283,10 @@ def _places_by(corners: Sequence[Point], half: float) -> Iterator[tuple[float, f
     """The same beneath the piece, above it, and along its sides."""
     left, top, right, foot = box_round(corners)
     x, y = (left + right) / 2, (top + foot) / 2
-    for off in (0.9, 5.5):
-        yield from ((x, foot + RISE + off, 0), (x, top - DROP - off, 0))
-        yield from ((left - DROP - off, y, -90), (right + RISE + off, y, -90))
+    for off in (0.9, 5.5, 9.0):
+        level = [(px, py, 0) for px in (x, right - half, left + half) for py in (foot + RISE + off, top - DROP - off)]
+        upright = [(px, py, -90) for py in (y, foot - half, top + half) for px in (left - DROP - off, right + RISE + off)]
+        yield from (*level, *upright) if right - left > foot - top else (*level[:2], *upright, *level[2:])
 
 
 def _circle(at: Point, r: float) -> str:

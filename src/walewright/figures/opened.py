@@ -290,7 +290,7 @@ def _clear(placed: Mapping[DiscKey, Disc], more: Mapping[DiscKey, Disc], by: Poi
     there = [disc.lying for disc in _moved(more, by).values()]
     _, low, right, _ = extent(placed.values())
     beyond = any(px > right or py < low for lying in there for px, py in lying)
-    return beyond and not any(meet(lying, disc.lying, gap) for lying in there for disc in placed.values())
+    return beyond and not any(meet(_about(lying, gap), disc.lying) for lying in there for disc in placed.values())
 
 
 def _in_a_corner(placed: Mapping[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: float) -> Point | None:
@@ -302,9 +302,16 @@ def _in_a_corner(placed: Mapping[DiscKey, Disc], more: Mapping[DiscKey, Disc], g
         for y in (low - own_low, high - own_high):
             there = [disc.lying for disc in _moved(more, (x, y)).values()]
             fits = own_right - own_left <= right - left and own_high - own_low <= high - low
-            if fits and not any(meet(lying, disc.lying, gap) for lying in there for disc in placed.values()):
+            if fits and not any(meet(_about(lying, gap), disc.lying) for lying in there for disc in placed.values()):
                 return x, y
     return None
+
+
+def _about(lying: Sequence[Point], gap: float) -> list[Point]:
+    """The box round a shape, that much wider on each side: a long strip keeps off by its sides too."""
+    xs, ys = [x for x, _ in lying], [y for _, y in lying]
+    x0, y0, x1, y1 = min(xs) - gap, min(ys) - gap, max(xs) + gap, max(ys) + gap
+    return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
 
 
 def _moved(discs: Mapping[DiscKey, Disc], by: Point) -> dict[DiscKey, Disc]:
