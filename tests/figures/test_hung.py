@@ -3,22 +3,30 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
+from io import BytesIO
+from itertools import combinations, pairwise
 
 import pytest
+from fontTools.ttLib import TTFont
 
 from tests.figures.surveyed import lines
 from tests.figures.test_worn import stages
+from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.counted.model import PickUp
 from walewright.design.model import EdgeName
-from walewright.figures.dimensions import DROP, LINE, RISE
+from walewright.figures.dimensions import DROP, LINE, RISE, Box, overlap
 from walewright.figures.garment import middle_size
-from walewright.figures.hung import BAND, BESIDE, WORD_MM, band_hung
-from walewright.figures.model import Drawing
+from walewright.figures.hung import BAND, BAND_ACROSS, BAND_IN_A_COLUMN, BESIDE, band_hung
+from walewright.figures.hung_names import WORD_MM
+from walewright.figures.model import Drawing, Lettering
 from walewright.figures.schematic import drawing, fitting_scale
 from walewright.guide.english import LANGUAGE
 from walewright.guide.german import LANGUAGE as GERMAN
 from walewright.guide.model import Guide
 from walewright.sheet.facts import section_facts
+from walewright.sheet.fonts import FACES, fixed
+from walewright.sheet.theme import LETTERINGS
 from walewright.trade.sides import EdgeEnd, EdgePart
 from walewright.write.model import Section
 
@@ -112,7 +120,7 @@ def test_each_edge_has_its_name_and_its_piece_where_there_are_several() -> None:
     def names(of: Drawing) -> str:
         return " ".join(t.text for t in sorted(of.letterings, key=lambda t: (round(t.x, 1), t.y)) if len(t.text) > 1)
 
-    assert names(band(*NECK)) == "neck left neck centre neck right"
+    assert names(band(*NECK)) == "left centre neck right"
     assert "front neck right" in names(band(*NECK, edge("neck", "right", 30, "bottom", "front")))
     assert "Halsausschnitt" in names(band(*NECK, guide=GERMAN))
 
@@ -122,7 +130,7 @@ def test_names_without_room_stand_beneath_their_loops() -> None:
     of = band(edge("armhole", "left", 2, "top"), edge("armhole", "right", 2, "bottom"), *NECK)
     low = [t for t in of.letterings if t.y > 1]
     assert [t.text for t in low] == ["armhole left", "armhole right"]
-    assert low[1].y - low[0].y == pytest.approx(LINE)
+    assert abs(low[1].y - low[0].y) == pytest.approx(LINE)
     for t in of.letterings:
         half = len(t.text) * WORD_MM / 2
         assert of.left <= t.x - half
@@ -131,6 +139,73 @@ def test_names_without_room_stand_beneath_their_loops() -> None:
         assert t.y + DROP < of.top + of.height
     far = band(edge("armhole", "left", 2, "top"), *NECK, edge("armhole", "right", 2, "bottom"))
     assert len({t.y for t in far.letterings if t.y > 1}) == 1
+
+
+def test_a_piece_that_hangs_in_parts_is_named_once_over_them() -> None:
+    front = tuple(replace(pick, edge=EdgeName("front", "neck")) for pick in NECK)
+    of = band(*NECK, *front)
+    texts = [t.text for t in of.letterings if len(t.text) > 1]
+    assert sorted(texts) == sorted(["back neck", "front neck", *["left", "centre", "right"] * 2])
+    over = {t.text: t for t in of.letterings}
+    assert over["back neck"].y < over["left"].y
+    # Its middle is that of the bracket: of all its parts together.
+    assert over["back neck"].x == pytest.approx((BESIDE + of.width / 2) / 2, abs=0.01)
+
+
+def test_the_drawing_is_wide_where_names_have_no_room_over_their_loops() -> None:
+    assert band(*NECK).width == BAND
+    tight = (edge("shoulder", "whole", 2, "left"), *NECK, edge("shoulder", "whole", 2, "left", "front"))
+    assert band(*tight).width == BAND_ACROSS
+    narrow = band_hung(LANGUAGE, "neckband", tight, BAND_IN_A_COLUMN)
+    assert narrow is not None
+    assert narrow.width == BAND_IN_A_COLUMN
+
+
+def test_names_that_find_no_room_are_no_drawing() -> None:
+    """The edges are listed in words then."""
+    crowd = [edge(f"a very long name of the edge number {n}", "whole", 1, "left") for n in range(40)]
+    assert band_hung(LANGUAGE, "neckband", crowd, BAND) is None
+
+
+FONT = TTFont(BytesIO(fixed(next(face for face in FACES if (face.family, face.style) == ("Sheet Serif", "italic")))))
+WORD = float(re.findall(r'font-size="([\d.]+)"', LETTERINGS["word"])[0])
+
+
+def box(t: Lettering) -> Box:
+    """What a name takes on paper, by the widths that the sheet's own face has."""
+    known, wide = FONT.getBestCmap(), FONT["hmtx"]
+    half = sum(wide[known[ord(c)]][0] for c in t.text) / FONT["head"].unitsPerEm * WORD / 2
+    return t.x - half, t.y - 0.72 * WORD, t.x + half, t.y + 0.2 * WORD
+
+
+def straight(of: Drawing) -> list[Box]:
+    """The ticks between edges, and the lines up to loops and over them."""
+    found = [lines(s.data) for s in of.strokes if s.kind in ("slit", "guide")]
+    sides = [side for drawn in found for line in drawn for side in pairwise(line)]
+    return [(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]), max(a[1], b[1])) for a, b in sides]
+
+
+@pytest.mark.parametrize("widest", [BAND, BAND_IN_A_COLUMN, BAND_ACROSS])
+@pytest.mark.parametrize("guide", [LANGUAGE, GERMAN], ids=["english", "german"])
+@pytest.mark.parametrize("name", GARMENTS)
+def test_no_name_meets_another_or_a_line_or_the_edge_of_the_drawing(name: str, guide: Guide, widest: float) -> None:
+    made = compiled(name)
+    assert made.design is not None
+    assert made.counts is not None
+    for sized in made.counts.sizes:
+        for hung in sized.bands:
+            of = band_hung(guide, hung.name, hung.pick_ups, widest)
+            if of is None:
+                assert sum(1 for pick in hung.pick_ups if pick.stitches) < 2
+                continue
+            taken = [box(t) for t in of.letterings]
+            for one, other in combinations(taken, 2):
+                assert not overlap(one, other), (name, hung.name)
+            for line in straight(of):
+                assert not any(overlap(line, text) for text in taken), (name, hung.name)
+            for x0, y0, x1, y1 in taken:
+                assert of.left <= x0 < x1 <= of.left + of.width
+                assert of.top <= y0 < y1 <= of.top + of.height
 
 
 def test_what_can_hang_in_one_way_only_is_not_drawn() -> None:

@@ -35,9 +35,13 @@ def told(pattern: str, text: str) -> tuple[float, ...]:
     return tuple(map(float, [found] if isinstance(found, str) else found))
 
 
-BESIDE = told(r"part\.drawing\.scale, (\d+)\)", STEPS)
+ACROSS, BESIDE = (
+    told(rf"part\.drawing\.scale, {of}", STEPS) for of in (r"(\d+) if part\.across", r"\d+ if part\.across else (\d+)")
+)
 IN_A_COLUMN = told(r"\.flow \.beside svg { max-width: (\d+)mm", HOUSE)
-FEW, MANY = (told(rf"j\.drawing\.scale, (\d+), {of}", MACROS) for of in (r"(\d+) if few", r"\d+ if few else (\d+)"))
+JOINS = r"j\.drawing\.scale, "
+BENEATH = told(rf"{JOINS}(\d+) if j\.columns", MACROS)
+FEW, MANY = (told(rf"{JOINS}\d+ if j\.columns else (\d+), {of}", MACROS) for of in (r"(\d+) if few", r"\d+ if few else (\d+)"))
 WORN = told(r"sheet\.cover\.scale, (\d+), (\d+)\)", FRONT)
 BY_HAND = told(r"\.way svg { max-width: (\d+)mm", HOUSE)
 
@@ -52,9 +56,13 @@ def printed(of: Drawing, wide: float = 1000, high: float = 1000) -> Iterator[flo
 def sizes_of(sheet: Sheet) -> Iterator[tuple[str, float]]:
     for part in sheet.parts:
         if part.drawing is not None:
-            yield from ((part.title, size) for size in printed(part.drawing, *(IN_A_COLUMN if sheet.narrow else BESIDE)))
+            yield from (
+                (part.title, size)
+                for size in printed(part.drawing, *(IN_A_COLUMN if sheet.narrow else ACROSS if part.across else BESIDE))
+            )
         for joins in part.joins:
-            yield from (("joins", size) for size in printed(joins.drawing, *(FEW if len(joins.numbers) <= 4 else MANY)))
+            wide, high = FEW if len(joins.numbers) <= 4 else MANY
+            yield from (("joins", size) for size in printed(joins.drawing, BENEATH[0] if joins.columns else wide, high))
     for chart in sheet.charts:
         yield from ((chart.title, size) for shown in chart.sheets for size in printed(shown.drawing))
         yield from ((chart.title, size) for size in (printed(chart.map) if chart.map else ()))

@@ -40,7 +40,7 @@ def overlap(a: Box, b: Box) -> bool:
     return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
 
 
-def _through(box: Box, edge: tuple[Point, Point]) -> bool:
+def through(box: Box, edge: tuple[Point, Point]) -> bool:
     """Whether a stretch has a part within a box: what the four sides leave of it (Liang and Barsky's way, 1984)."""
     (x, y), (dx, dy) = edge[0], (edge[1][0] - edge[0][0], edge[1][1] - edge[0][1])
     begin, end = 0.0, 1.0
@@ -86,7 +86,7 @@ class Ruler:
 
     def clear(self, box: Box) -> bool:
         """Whether lettering may stand in the box: it is free, and no edge of what is drawn goes through it."""
-        return self.free(box) and not any(_through(box, edge) for edge in self.edges)
+        return self.free(box) and not any(through(box, edge) for edge in self.edges)
 
     def write(
         self, x: float, y: float, lines: tuple[str, ...], anchor: str = "middle", turn: int = 0, kind: LetteringKind | None = None

@@ -9,19 +9,17 @@ from collections.abc import Iterator, Sequence
 from itertools import accumulate
 
 from walewright.counted.model import PickUp
-from walewright.figures.dimensions import DROP, LINE, RISE, box_round
+from walewright.figures.dimensions import LINE, box_round
+from walewright.figures.hung_names import WORD_MM, OnNeedles, all_over, lettered, wrapped
 from walewright.figures.marks import Bench
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
-from walewright.figures.pens import Paper, loops, path
+from walewright.figures.pens import LETTER_MM, Paper, loops, path
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
 
 THROUGH = 1.6
 """Between loops that are drawn through an edge, mm."""
-
-WORD_MM = 1.25
-"""Width of an average character of a name."""
 
 DIVIDED = 3.2
 """Height of the line between two edges, mm."""
@@ -47,14 +45,22 @@ def edges_named(bench: Bench) -> None:
     several = len({pick.edge.piece for pick, _, _ in found}) > 1
     for pick, x0, x1 in found:
         edge = bench.guide.hung(pick.edge.edge)
-        lines = _wrapped(f"{name_of(pick.edge.piece)} {edge}" if several else edge, x1 - x0 - 1)
-        if lines:
+        name, middle = f"{name_of(pick.edge.piece)} {edge}" if several else edge, (x0 + x1) / 2
+        # As a ruler reckons letters it keeps them off the sides; where a word is too long for that they are as wide as they are.
+        for room, clear in (((x1 - x0 - 2) * WORD_MM / LETTER_MM, True), (x1 - x0 - 1, False)):
+            lines = wrapped(name, room)
             low = -2.4 - (len(lines) - 1) * LINE
-            bench.ruler.write_free((((x0 + x1) / 2, y, "middle") for y in (low, low - 2.2)), lines, "word")
+            places = ((middle, low - up, "middle") for up in (0.0, 2.2))
+            if lines and bench.ruler.write_free(places, lines, "word", clear=clear):
+                break
 
 
-BAND = 83.0
-"""mm that the drawing of a band's first row is wide. It is printed at eight tenths of that, as schematics are."""
+BAND, BAND_ACROSS, BAND_IN_A_COLUMN = 83.0, 212.0, 102.0
+"""mm that the drawing of a band's first row is wide: beside the band's facts, across the page where its edges are many, and across
+a column. It is printed at eight tenths of that, as schematics are."""
+
+FEW = 3
+"""Edges whose drawing stands beside the facts however their names lie."""
 
 BESIDE = 4.5
 """mm for the letter of the needles, at either end."""
@@ -63,74 +69,59 @@ ARROW = 2.6
 """mm beneath the needles at which an arrow lies."""
 
 
-def band_hung(guide: Guide, band: str, picked: Sequence[PickUp]) -> Drawing | None:
+def band_hung(guide: Guide, band: str, picked: Sequence[PickUp], widest: float = BAND_ACROSS) -> Drawing | None:
     """The first row of a band that lies along several edges, each with its name, and an arrow up the rows of those that have some;
-    None of one that can be hung in one way only."""
+    `widest` mm wide where it needs that. None of one that can be hung in one way only, or whose names find no room."""
     edges = [pick for pick in picked if pick.stitches]
     if len(edges) < 2:
         return None
+    wide = min(BAND, widest)
+    if len(edges) > FEW and not all_over(_on_needles(guide, edges, wide)):
+        wide = widest
+    named = _on_needles(guide, edges, wide)
     paper = Paper()
-    whole, room = sum(pick.stitches for pick in edges), BAND - 2 * BESIDE
-    ends = [BESIDE + room * count / whole for count in accumulate((pick.stitches for pick in edges), initial=0)]
-    several = len({pick.edge.piece for pick in edges}) > 1
-    named = tuple(_edge_name(guide, pick, several) for pick in edges)
-    for number, (pick, x0, x1) in enumerate(zip(edges, ends, ends[1:], strict=False)):
-        paper.draw("mark", *(loops(x0, x1, 0.0) if pick.live else _drawn_through(x0, x1)))
+    for number, (pick, of) in enumerate(zip(edges, named, strict=True)):
+        paper.draw("mark", *(loops(of.x0, of.x1, 0.0) if pick.live else _drawn_through(of.x0, of.x1)))
         if number:
-            paper.draw("slit", path([(x0, ARROW), (x0, -DIVIDED)]))
-        if pick.left_end in ("bottom", "top"):
-            _arrow(paper, *((x0, x1) if pick.left_end == "bottom" else (x1, x0)))
-    top, foot = _lettered(paper, list(zip(named, ends, ends[1:], strict=False)))
-    for x, side in ((BESIDE / 2, -1), (BAND - BESIDE / 2, 0)):
+            paper.draw("slit", path([(of.x0, ARROW), (of.x0, -DIVIDED)]))
+        if of.arrow:
+            _arrow(paper, *((of.x0, of.x1) if pick.left_end == "bottom" else (of.x1, of.x0)))
+    reach = lettered(paper, named, wide, ARROW)
+    if reach is None:
+        return None
+    top, foot = reach
+    for x, side in ((BESIDE / 2, -1), (wide - BESIDE / 2, 0)):
         paper.letter(x, 0.8, needle(side)[0], kind="word")
-    title = guide.say("drawing/hung", band=name_of(band), edges=named)
-    return paper.finished(title, BAND, top + foot + 1.5, 0.0, -top - 0.5)
+    title = guide.say("drawing/hung", band=name_of(band), edges=tuple(of.name for of in named))
+    return paper.finished(title, wide, top + foot + 1.5, 0.0, -top - 0.5)
 
 
-def _edge_name(guide: Guide, pick: PickUp, several: bool) -> str:
-    edge = guide.hung(pick.edge.edge if pick.part == "whole" else f"{pick.edge.edge} {pick.part}")
-    return f"{name_of(pick.edge.piece)} {edge}" if several else edge
+def _on_needles(guide: Guide, edges: Sequence[PickUp], wide: float) -> list[OnNeedles]:
+    """The edges along a row of that width, from the left to the right, with their names."""
+    all_stitches, room = sum(pick.stitches for pick in edges), wide - 2 * BESIDE
+    ends = [BESIDE + room * count / all_stitches for count in accumulate((pick.stitches for pick in edges), initial=0)]
+    several = len({pick.edge.piece for pick in edges}) > 1
+    return [_named(guide, pick, several, x0, x1) for pick, x0, x1 in zip(edges, ends, ends[1:], strict=False)]
 
 
-def _lettered(paper: Paper, named: Sequence[tuple[str, float, float]]) -> tuple[float, float]:
-    """Each name over its loops, or beneath them where it is wider than they are; how high and how low they reach."""
-    top, foot = RISE, ARROW + 0.7
-    lanes: list[float] = []
-    for name, x0, x1 in named:
-        middle, half = (x0 + x1) / 2, len(name) * WORD_MM / 2
-        lines = _wrapped(name, x1 - x0 - 0.4)
-        for number, line in enumerate(reversed(lines)):
-            paper.letter(middle, -2.4 - number * LINE, line, kind="word")
-        if lines:
-            top = max(top, 2.4 + (len(lines) - 1) * LINE + RISE)
-            continue
-        x = min(max(middle, half + 0.5), BAND - half - 0.5)
-        lane = next((at for at, taken in enumerate(lanes) if taken < x - half), len(lanes))
-        lanes[lane:] = [x + half + 1, *lanes[lane + 1 :]]
-        y = ARROW + RISE + 1.2 + lane * LINE
-        paper.draw("guide", path([(middle, 0.6), (middle, y - RISE - 0.2)]))
-        paper.letter(x, y, name, kind="word")
-        foot = max(foot, y + DROP)
-    return top, foot
+def _named(guide: Guide, pick: PickUp, several: bool, x0: float, x1: float) -> OnNeedles:
+    owner = f"{name_of(pick.edge.piece)} " if several else ""
+    whole = f"{owner}{guide.hung(pick.edge.edge)}"
+    arrow = pick.left_end in ("bottom", "top")
+    if pick.part == "whole":
+        return OnNeedles(whole, whole, "", x0, x1, arrow)
+    name = f"{owner}{guide.hung(f'{pick.edge.edge} {pick.part}')}"
+    return OnNeedles(name, whole, guide.say(f"hung-part/{pick.part}"), x0, x1, arrow)
 
 
 def _arrow(paper: Paper, begin: float, end: float) -> None:
-    """Beneath an edge, from the foot of its rows to their top."""
+    """Beneath an edge, from the foot of its rows to their top; its head alone where there is room for no more."""
     way = 1 if end > begin else -1
-    tip = end - way * 0.8
-    paper.draw("guide", path([(begin + way * 0.8, ARROW), (tip - way * 1.4, ARROW)]))
+    room = abs(end - begin)
+    tip = end - way * min(0.8, max(room - 1.6, 0) / 2)
+    if room > 4:
+        paper.draw("guide", path([(begin + way * 0.8, ARROW), (tip - way * 1.4, ARROW)]))
     paper.draw("arrow", path([(tip, ARROW), (tip - way * 1.6, ARROW - 0.7), (tip - way * 1.6, ARROW + 0.7)], closed=True))
-
-
-def _wrapped(text: str, wide: float) -> tuple[str, ...]:
-    """The words in at most so many lines as are read at a glance, each no wider than `wide` mm; none if they do not fit."""
-    lines: list[str] = []
-    for word in text.split(" "):
-        if lines and len(lines[-1]) + len(word) + 1 <= wide / WORD_MM:
-            lines[-1] += f" {word}"
-        else:
-            lines.append(word)
-    return tuple(lines) if len(lines) <= 3 and max(map(len, lines)) <= wide / WORD_MM else ()
 
 
 def _edges(bench: Bench) -> Iterator[tuple[PickUp | None, float, float]]:

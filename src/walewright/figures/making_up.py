@@ -15,19 +15,20 @@ from itertools import pairwise
 from walewright.counted.edge_lines import along
 from walewright.counted.outline import Point
 from walewright.design.model import Design
-from walewright.figures.dimensions import AIR, DROP, RISE, Box, box_round, overlap
+from walewright.figures.badges import Badges, Labelled
+from walewright.figures.dimensions import AIR, DROP, LINE, RISE, Box, box_round, overlap
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.joints import JoinedEdge, Joint, Numbered, joined
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
-from walewright.figures.pens import LETTER_MM, Paper, path
+from walewright.figures.pens import Paper, path
 from walewright.figures.trims import finish, trim_of
 from walewright.guide.model import Guide
 
-MOST = (140.0, 70.0)
-"""mm that a drawing is wide and high at most. It is printed at eight tenths of that: the smallest size at which its numbers are
-read with ease, 6.5 pt."""
+BESIDE, ACROSS = (140.0, 76.0), (222.0, 62.0)
+"""mm that a drawing is wide and high at most: beside the list of its numbers, and across the page with the list beneath it. It is
+printed at eight tenths of that: the smallest size at which its numbers are read with ease, 6.5 pt."""
 
 LOW = 50.0
 """How high it is where it has no more than `FEW` numbers, whose list beside it is short."""
@@ -46,14 +47,14 @@ UPRIGHT = 1.15
 GAP = 7.0
 """Between pieces, mm."""
 
-ROUND = 2.1
-"""Half the height of a number's badge, mm."""
+TOUCHING = 0.6
+"""Between the end of an edge and the beginning of the next, mm, for them to be one line."""
 
-INWARDS = 3.4
-"""From an edge to the middle of its badge, mm."""
+APART = 1.5
+"""Between a name that stands beside its piece and any other piece, mm."""
 
-RINGS, AROUND = 60, 24
-"""Rings of places about an edge, each half a badge further off, and the places on each."""
+NAME_MM = 1.45
+"""Width of a character of a name, mm, with a little air."""
 
 EDGE = 1.2
 """Round the drawing, mm."""
@@ -73,12 +74,12 @@ class JoinsDrawn:
     numbers: tuple[Numbered, ...]
 
 
-def making_up(guide: Guide, garment: DrawnGarment) -> JoinsDrawn | None:
-    """The pieces opened out; None where nothing is joined."""
+def making_up(guide: Guide, garment: DrawnGarment, room: Point = BESIDE) -> JoinsDrawn | None:
+    """The pieces opened out, at most so wide and so high; None where nothing is joined."""
     joints, numbers = joined(garment.design, garment.glued)
     if not joints:
         return None
-    most = MOST[0], LOW if len(numbers) <= FEW else MOST[1]
+    most = room[0], LOW if len(numbers) <= FEW else room[1]
     discs, scale = _to_scale(garment, most)
     while True:
         sheet = _laid_out(garment.design, joints, discs, scale)
@@ -94,20 +95,47 @@ def _laid_out(design: Design, joints: Sequence[Joint], discs: Mapping[DiscKey, D
     sheet = _OpenedPaper(Paper(), discs, scale, extent(discs.values()))
     for disc in discs.values():
         _cloth(sheet, design, disc)
-    marked = [(joint, edge) for joint in joints for side in joint.sides for edge in side]
-    lines = [(joint, edge, sheet.line(edge)) for joint, edge in marked]
-    for joint, _, line in lines:
+    lines = [(at, edge, sheet.line(edge)) for at, joint in enumerate(joints) for side in joint.sides for edge in side]
+    for at, _, line in lines:
         if len(line) > 1:
-            sheet.paper.draw(PENS[(joint.number - 1) % len(PENS)], path(line))
-    for disc in discs.values():
-        _name(sheet, disc)
-    for joint, edge, line in lines:
-        # An edge whose rows are all held lies in one point.
-        if line:
-            if edge.dotted:
-                sheet.paper.draw("arrow", _circle(line[0], 0.6))
-            _badge(sheet, joint.label, line, discs[edge.place.owner, edge.place.copy])
+            sheet.paper.draw(PENS[(joints[at].number - 1) % len(PENS)], path(line))
+    unnamed = [disc for disc in discs.values() if not _name_on(sheet, disc)]
+    shapes = {disc.key: sheet.put(disc.lying) for disc in discs.values()}
+    found: list[Labelled] = []
+    for at, edge, line in _chains(lines):
+        if edge.dotted:
+            sheet.paper.draw("arrow", _circle(line[0], 0.6))
+        found.append(Labelled(at, joints[at].label, line, shapes[edge.place.owner, edge.place.copy]))
+    badges = Badges(sheet.paper, list(shapes.values()), found, sheet.taken)
+    badges.put()
+    for disc in unnamed:
+        _name_by(sheet, disc)
     return sheet
+
+
+_EdgeLine = tuple[int, JoinedEdge, list[Point]]
+"""Which joint an edge is of, and where it lies."""
+
+
+def _chains(lines: Sequence[_EdgeLine]) -> Iterator[_EdgeLine]:
+    """Edges of one piece that follow each other of one joint as one line, with the first of them: they have the number once."""
+    made: _EdgeLine | None = None
+    # An edge whose rows are all held lies in one point; of one that is not drawn there is none.
+    for at, edge, line in (one for one in lines if one[2]):
+        if made is not None and made[0] == at and _goes_on(made, edge, line):
+            made = at, made[1], [*made[2], *line]
+            continue
+        if made is not None:
+            yield made
+        made = at, edge, line
+    if made is not None:
+        yield made
+
+
+def _goes_on(made: _EdgeLine, edge: JoinedEdge, line: Sequence[Point]) -> bool:
+    _, first, before = made
+    same = (first.place.owner, first.place.copy) == (edge.place.owner, edge.place.copy)
+    return same and math.dist(before[-1], line[0]) < TOUCHING
 
 
 # ----------------------------------------------------------------- paper
@@ -122,6 +150,15 @@ class _OpenedPaper:
     scale: float
     ground: tuple[float, float, float, float]
     taken: list[Box] = field(default_factory=list)
+    ribbed: dict[DiscKey, list[Point]] = field(default_factory=dict)
+    """Of each piece with an edging along its start: the outline of that."""
+
+    def letter(self, x: float, y: float, turn: int, lines: Sequence[str], box: Box) -> None:
+        """A name, and that its box is taken."""
+        self.taken.append(box)
+        for number, line in enumerate(lines):
+            at = (x + number * LINE, y) if turn else (x, y + number * LINE)
+            self.paper.letter(*at, line, turn=turn, kind="word")
 
     def put(self, points: Iterable[Point]) -> list[Point]:
         left, _, _, high = self.ground
@@ -171,6 +208,7 @@ def _cloth(sheet: _OpenedPaper, design: Design, disc: Disc) -> None:
     sheet.paper.draw("mark", path(corners, closed=True))
     if disc.foot:
         upper, lower = sheet.put(disc.at(disc.foot)), sheet.put(disc.at(disc.edges["start", 0]))
+        sheet.ribbed[disc.key] = [*upper, *reversed(lower)]
         trim = replace(trim_of(design, disc.piece.piece.start_edging if disc.piece else None), shade="")
         pairs = zip(pairwise(upper), pairwise(lower), strict=True)
         finish(sheet.paper, trim, upper, lower, (rib for (a, b), (c, d) in pairs for rib in _ribs((a, b), (c, d))))
@@ -186,71 +224,69 @@ def _ribs(upper: tuple[Point, Point], lower: tuple[Point, Point]) -> Iterator[st
         yield path([along(upper, n / count)[0], along(lower, n / count)[0]])
 
 
-def _name(sheet: _OpenedPaper, disc: Disc) -> None:
-    """The piece's name on it, or beside it where it is too small; nowhere, where it would lie on something else."""
-    name = name_of(disc.key[0])
-    half = len(name) * LETTER_MM * 0.85 / 2
-    others = [sheet.put(other.lying) for other in sheet.discs.values() if other.key != disc.key]
-    for x, y, turn in _name_places(sheet.put(disc.lying), half):
-        box = (x - RISE, y - half, x + DROP, y + half) if turn else (x - half, y - RISE, x + half, y + DROP)
-        box = (box[0] - AIR, box[1] - AIR, box[2] + AIR, box[3] + AIR)
-        x0, y0, x1, y1 = box
-        if sheet.free(box) and not any(meet([(x0, y0), (x1, y0), (x1, y1), (x0, y1)], other) for other in others):
-            sheet.taken.append(box)
-            sheet.paper.letter(x, y, name, turn=turn, kind="word")
+def _name_on(sheet: _OpenedPaper, disc: Disc) -> bool:
+    """The piece's name on it, on one line or on two, off its rib; False, and nothing, where there is no room."""
+    name, shape = name_of(disc.key[0]), sheet.put(disc.lying)
+    words = tuple(name.split(" "))
+    for lines in ((name,), words) if len(words) == 2 else ((name,),):
+        wide, more = max(map(len, lines)) * NAME_MM / 2, (len(lines) - 1) * LINE
+        for x, y, turn in _places_on(shape, wide, more):
+            box = _name_box(x, y, turn, wide, more)
+            rib, corners = sheet.ribbed.get(disc.key), _corners(box)
+            off_rib = rib is None or not meet(corners, rib)
+            if off_rib and sheet.free(box) and all(inside(corner, shape) for corner in corners):
+                sheet.letter(x, y, turn, lines, box)
+                return True
+    return False
+
+
+def _name_by(sheet: _OpenedPaper, disc: Disc) -> None:
+    """The piece's name beside it; nowhere, where it would lie on something else."""
+    name, shape = name_of(disc.key[0]), sheet.put(disc.lying)
+    shapes = [sheet.put(other.lying) for other in sheet.discs.values()]
+    half = len(name) * NAME_MM / 2
+    for x, y, turn in _places_by(shape, half):
+        box = _name_box(x, y, turn, half, 0.0)
+        # Nearer to its own piece than to any other.
+        about = _corners((box[0] - APART, box[1] - APART, box[2] + APART, box[3] + APART))
+        others = any(meet(about, other) for other in shapes if other != shape)
+        if sheet.free(box) and not others and not meet(_corners(box), shape):
+            sheet.letter(x, y, turn, (name,), box)
             return
 
 
-def _name_places(corners: Sequence[Point], half: float) -> Iterator[tuple[float, float, int]]:
-    """x, y and the turn of a name of that half width: on the piece, beneath, above, and along its sides."""
+def _name_box(x: float, y: float, turn: int, half: float, more: float) -> Box:
+    if turn:
+        return x - RISE - AIR, y - half - AIR, x + DROP + more + AIR, y + half + AIR
+    return x - half - AIR, y - RISE - AIR, x + half + AIR, y + DROP + more + AIR
+
+
+def _corners(box: Box) -> list[Point]:
+    x0, y0, x1, y1 = box
+    return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
+
+
+def _places_on(corners: Sequence[Point], half: float, more: float = 0.0) -> Iterator[tuple[float, float, int]]:
+    """x, y and the turn of a name of that half width, and so much higher than a line: on the piece, from its middle outwards."""
     left, top, right, foot = box_round(corners)
     x, y = (left + right) / 2, (top + foot) / 2
-    if 2 * half < right - left - 2 and foot - top > RISE + DROP:
-        yield from ((x, y + d, 0) for d in (0.0, 4.0, -4.0, 8.0, -8.0))
-    if right - left > RISE + DROP + 2 and 2 * half < foot - top - 2:
-        yield x + 1, y, -90
-    yield from ((x, foot + RISE + 0.8, 0), (x, top - DROP - 0.8, 0), (left - DROP - 0.8, y, -90), (right + RISE + 0.8, y, -90))
+    steps = sorted((n / 8 for n in range(-7, 8)), key=abs)
+    on_it = [(x + across * (x - left), y + down * (y - top)) for down in steps for across in steps]
+    on_it.sort(key=lambda at: math.dist(at, (x, y)))
+    if 2 * half < right - left - 2:
+        yield from ((px, py + 1 - more / 2, 0) for px, py in on_it)
+    if 2 * half < foot - top - 2:
+        yield from ((px + 1 - more / 2, py, -90) for px, py in on_it)
 
 
-def _badge(sheet: _OpenedPaper, label: str, line: Sequence[Point], disc: Disc) -> None:
-    """The number in a ring, inside the edge where there is room, else outside it, or as near as it finds a place that is free, with
-    a line to its edge."""
-    half = max(ROUND, (len(label) * 1.9 + 1.2) / 2)
-    others = [sheet.put(other.lying) for other in sheet.discs.values() if other.key != disc.key]
-    near = [place for place in _badge_places(line, sheet.put(disc.lying), half) if sheet.free(_badge_box(place[0], half))]
-    clear = (place for place in near if not any(inside(place[0], other) for other in others))
-    (x, y), edge = next(clear, None) or (near or [_further(sheet, line, half)])[0]
-    sheet.taken.append(_badge_box((x, y), half))
-    if math.hypot(edge[0] - x, edge[1] - y) > 1.7 * INWARDS:
-        sheet.paper.draw("guide", path([edge, (x, y)]))
-    flat, turn = half - ROUND, f"a{ROUND} {ROUND} 0 0 1 0"
-    ring = f"M{x - flat:.2f} {y - ROUND:.2f}h{2 * flat:.2f}{turn} {2 * ROUND}h{-2 * flat:.2f}{turn} {-2 * ROUND}Z"
-    sheet.paper.draw("badge", ring)
-    sheet.paper.letter(x, y + 1.0, label)
-
-
-def _further(sheet: _OpenedPaper, line: Sequence[Point], half: float) -> tuple[Point, Point]:
-    """The nearest place all round the middle of an edge that is free: among so many there is always one."""
-    (x, y), _ = along(line, 0.5)
-    angles = [2 * math.pi * step / AROUND for step in range(AROUND)]
-    rings = (ring * ROUND for ring in range(3, RINGS))
-    places = ((x + far * math.cos(angle), y + far * math.sin(angle)) for far in rings for angle in angles)
-    return next(place for place in places if sheet.free(_badge_box(place, half))), (x, y)
-
-
-def _badge_places(line: Sequence[Point], shape: Sequence[Point], half: float) -> Iterator[tuple[Point, Point]]:
-    """Where a badge may stand, the best place first, each with the point of the edge that it stands at."""
-    for way, far in ((1, INWARDS), (-1, INWARDS), (1, INWARDS * 2), (-1, INWARDS * 2), (1, INWARDS * 3), (-1, INWARDS * 3)):
-        for share in (0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92) if far == INWARDS else (0.5, 0.2, 0.8):
-            (x, y), (dx, dy) = along(line, share)
-            # Square to the edge, to the side where the piece is.
-            inner = 1 if inside((x - dy * 0.05, y + dx * 0.05), shape) else -1
-            off = (far + (half - ROUND) * abs(dy)) * inner * way
-            yield (x - dy * off, y + dx * off), (x, y)
-
-
-def _badge_box(at: Point, half: float) -> Box:
-    return at[0] - half - 0.3, at[1] - ROUND - 0.3, at[0] + half + 0.3, at[1] + ROUND + 0.3
+def _places_by(corners: Sequence[Point], half: float) -> Iterator[tuple[float, float, int]]:
+    """The same beneath the piece, above it, and along its sides."""
+    left, top, right, foot = box_round(corners)
+    x, y = (left + right) / 2, (top + foot) / 2
+    for off in (0.9, 5.5, 9.0):
+        level = [(px, py, 0) for px in (x, right - half, left + half) for py in (foot + RISE + off, top - DROP - off)]
+        upright = [(px, py, -90) for py in (y, foot - half, top + half) for px in (left - DROP - off, right + RISE + off)]
+        yield from (*level, *upright) if right - left > foot - top else (*level[:2], *upright, *level[2:])
 
 
 def _circle(at: Point, r: float) -> str:

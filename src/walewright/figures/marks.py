@@ -12,7 +12,7 @@ from walewright.counted.outline import Outline, Point
 from walewright.design.model import DesignInSize
 from walewright.figures.dimensions import Ruler, box_round
 from walewright.figures.measures import LaidPiece, name_of
-from walewright.figures.pens import Paper, hatched, path, zigzag
+from walewright.figures.pens import LETTER_MM, Paper, hatched, path, zigzag
 from walewright.figures.trims import RIBBED, Trim, finish
 from walewright.figures.worked import clipped
 from walewright.guide.model import Guide
@@ -305,18 +305,23 @@ def _bracket(bench: Bench, from_row: int, to_row: int, text: str) -> None:
     bench.ruler.write_free(places, (text,), "figure")
 
 
+ALONG, UPWARDS = (0.5, 0.2, 0.62, 0.35, 0.1, 0.02, 0.28, 0.42), (0.1, 0.3, 0.5, 0.68, 0.2, 0.04, 0.4, 0.6)
+"""Of a piece's width and height: where the arrow may stand that says which way it grows, the best places first."""
+
+
 def _way_of_knitting(bench: Bench) -> None:
     """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
     shape, of = bench.piece.shape, bench.piece.of
     text = (bench.guide.say("label/knitted-this-way"),)
-    for share, rise in itertools.product((0.5, 0.2, 0.62), (0.1, 0.3, 0.5, 0.68)):
+    wide = 3 + len(text[0]) * LETTER_MM
+    for share, rise in itertools.product(ALONG, UPWARDS):
         height = shape.height * rise
         x0, x1 = (shape.edge_x(height, side) * bench.scale for side in ("left", "right"))
         x, y = x0 + (x1 - x0) * share, -height * bench.scale
-        box = (x - 2, y - 9, x + 27, y)
+        box = (x - 2, y - 9, x + wide, y)
         if (
-            x1 - x < 28
-            or not bench.ruler.free(box)
+            x1 - x < wide + 1
+            or not bench.ruler.clear(box)
             or _in_gap(bench, box)
             or height + 9 / bench.scale > of.height_cm(shape_rows(bench))
         ):

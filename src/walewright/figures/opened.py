@@ -264,10 +264,14 @@ def _angle(chord: tuple[Point, Point]) -> float:
 
 
 def _beneath(placed: dict[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: float, slant: float) -> None:
-    """Lays what hangs together into the room left beside or beneath what is placed, whichever keeps the whole closer to the
-    paper's shape."""
+    """Lays what hangs together into an empty corner, else into the room left beside or beneath what is placed, as close as it gets,
+    whichever keeps the whole closer to the paper's shape."""
     if not placed:
         placed.update(more)
+        return
+    corner = _in_a_corner(placed, more, gap)
+    if corner is not None:
+        placed.update(_moved(more, corner))
         return
     left, low, right, high = extent(placed.values())
     own_left, own_low, own_right, own_high = extent(more.values())
@@ -275,8 +279,43 @@ def _beneath(placed: dict[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: flo
     beside = max((right - left + gap + wide) * slant, max(high - low, tall))
     under = max(max(right - left, wide) * slant, high - low + gap + tall)
     by = (right + gap - own_left, low - own_low) if beside <= under else (left - own_left, low - gap - own_high)
-    for key, disc in more.items():
-        placed[key] = replace(disc, shift=(disc.shift[0] + by[0], disc.shift[1] + by[1]))
+    back = (-gap / 2, 0.0) if beside <= under else (0.0, gap / 2)
+    while _clear(placed, more, nearer := (by[0] + back[0], by[1] + back[1]), gap):
+        by = nearer
+    placed.update(_moved(more, by))
+
+
+def _clear(placed: Mapping[DiscKey, Disc], more: Mapping[DiscKey, Disc], by: Point, gap: float) -> bool:
+    """Whether what is moved so keeps that far from all that is placed, and goes by none of it."""
+    there = [disc.lying for disc in _moved(more, by).values()]
+    _, low, right, _ = extent(placed.values())
+    beyond = any(px > right or py < low for lying in there for px, py in lying)
+    return beyond and not any(meet(_about(lying, gap), disc.lying) for lying in there for disc in placed.values())
+
+
+def _in_a_corner(placed: Mapping[DiscKey, Disc], more: Mapping[DiscKey, Disc], gap: float) -> Point | None:
+    """By how much what hangs together is moved into a corner of what is placed that is empty, such as that between a back and a
+    sleeve: the paper grows by nothing. None where each has something in it."""
+    left, low, right, high = extent(placed.values())
+    own_left, own_low, own_right, own_high = extent(more.values())
+    for x in (right - own_right, left - own_left):
+        for y in (low - own_low, high - own_high):
+            there = [disc.lying for disc in _moved(more, (x, y)).values()]
+            fits = own_right - own_left <= right - left and own_high - own_low <= high - low
+            if fits and not any(meet(_about(lying, gap), disc.lying) for lying in there for disc in placed.values()):
+                return x, y
+    return None
+
+
+def _about(lying: Sequence[Point], gap: float) -> list[Point]:
+    """The box round a shape, that much wider on each side: a long strip keeps off by its sides too."""
+    xs, ys = [x for x, _ in lying], [y for _, y in lying]
+    x0, y0, x1, y1 = min(xs) - gap, min(ys) - gap, max(xs) + gap, max(ys) + gap
+    return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
+
+
+def _moved(discs: Mapping[DiscKey, Disc], by: Point) -> dict[DiscKey, Disc]:
+    return {key: replace(disc, shift=(disc.shift[0] + by[0], disc.shift[1] + by[1])) for key, disc in discs.items()}
 
 
 def extent(discs: Iterable[Disc]) -> tuple[float, float, float, float]:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
-from walewright.figures.hung import band_hung
+from walewright.figures.hung import BAND, BAND_ACROSS, BAND_IN_A_COLUMN, band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import IN_A_COLUMN, PRINTED
 from walewright.guide.model import Guide
@@ -103,7 +103,9 @@ def _sections(
     narrow = _narrow(pattern.instructions, options)
     printed = IN_A_COLUMN if narrow else PRINTED
     drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units, printed)
-    drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts)}
+    # Large print shows every drawing at one width, at which letters of a long one would be small.
+    widest = BAND if options.large_print else BAND_IN_A_COLUMN if narrow else BAND_ACROSS
+    drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts, widest)}
     bare = parts(guide, pattern, drawings, narrow)
     return with_joins(guide, pattern, pieces, bare)
 
@@ -121,9 +123,9 @@ def _texts(design: Design, key: str) -> tuple[str, ...]:
     return tuple(text for at, text in design.texts if at == key)
 
 
-def _bands_hung(guide: Guide, design: Design, counts: Counts) -> Drawings:
+def _bands_hung(guide: Guide, design: Design, counts: Counts, widest: float) -> Drawings:
     middle = design.at(middle_size(counts)).of(counts.sizes)
-    bands = ((band.name, band_hung(guide, band.name, band.pick_ups)) for band in middle.bands)
+    bands = ((band.name, band_hung(guide, band.name, band.pick_ups, widest)) for band in middle.bands)
     return {name: (hung, None) for name, hung in bands if hung is not None}
 
 

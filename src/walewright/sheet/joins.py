@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from math import ceil
 
 from walewright.figures.drawn import drawn
 from walewright.figures.joints import Numbered
-from walewright.figures.making_up import JoinsDrawn, making_up
+from walewright.figures.making_up import ACROSS, BESIDE, FEW, JoinsDrawn, making_up
 from walewright.figures.measures import MeasuredPiece
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
@@ -17,6 +18,21 @@ from walewright.sheet.model import JoinsPicture, SheetPart
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.stage import Stage
 from walewright.write.model import Instructions, Section
+
+PAGE, BETWEEN, NUMBER = 180.0, 6.0, 8.0
+"""mm of paper: the width of a page's words, what stays white beside a drawing, and what the number of an entry takes."""
+
+LETTER, LINE = 1.75, 5.2
+"""mm of paper: the width of a character of the list, about, and a line's height."""
+
+BESIDE_WIDE, BESIDE_HIGH, BESIDE_LOW = 112.0, 61.0, 40.0
+"""mm of paper: how wide and how high a drawing beside its list is at most, and how high beside few numbers."""
+
+HIGHER = 1.15
+"""By how much a list may be higher than the drawing that it stands beside."""
+
+FILLED = 0.9
+"""Of the width beside a list: a drawing that takes more is held by it, and becomes larger across the page."""
 
 JOINING = "JoinEdges"
 """The step by which edges are joined off the bed."""
@@ -46,13 +62,38 @@ def _pictures(
     """One for all sizes that are put together alike, of a size in their middle."""
     found: list[tuple[JoinsDrawn, JoinsPicture]] = []
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
-        made = making_up(guide, drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group))
+        garment = drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group)
+        made = making_up(guide, garment)
         if made is not None:
             names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
             numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
-            found.append((made, JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)))
+            picture = JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)
+            if _list_high(picture) > made.drawing.height * _printed(picture) * HIGHER:
+                if made.drawing.width > BESIDE[0] * FILLED:
+                    made = making_up(guide, garment, ACROSS) or made
+                picture = replace(picture, drawing=made.drawing, columns=_columns(picture))
+            found.append((made, picture))
     return found
+
+
+def _list_high(picture: JoinsPicture) -> float:
+    """mm of paper that the words beside a drawing take."""
+    wide = PAGE - BETWEEN - picture.drawing.width * _printed(picture)
+    lines = ceil(len(picture.reading) * LETTER / wide) + bool(picture.sizes)
+    return (lines + sum(ceil(len(what) * LETTER / (wide - NUMBER)) for _, what in picture.numbers)) * LINE
+
+
+def _printed(picture: JoinsPicture) -> float:
+    """At which share of its size the drawing stands beside its list."""
+    high = BESIDE_LOW if len(picture.numbers) <= FEW else BESIDE_HIGH
+    return min(1.0, BESIDE_WIDE / picture.drawing.width, high / picture.drawing.height)
+
+
+def _columns(picture: JoinsPicture) -> int:
+    """As many as its entries have room in, on two lines each."""
+    room = PAGE / 3 - NUMBER - BETWEEN
+    return 3 if all(len(what) * LETTER <= 2 * room for _, what in picture.numbers) else 2
 
 
 def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:

@@ -53,10 +53,6 @@ class Row:
         return all(len(c.text) + len(c.under) <= 10 for c in self.cells)
 
 
-MANY_ALIKE = 3
-"""Rows with equal figures in all sizes: so many are rather said in one line."""
-
-
 @dataclass(frozen=True, slots=True)
 class RowGroup:
     """Rows under a small heading ("To fit"), which may be empty."""
@@ -66,9 +62,8 @@ class RowGroup:
 
     @property
     def alike(self) -> tuple[Row, ...]:
-        """The rows that say the same in all sizes, where there are enough of them to be said in one line."""
-        found = tuple(row for row in self.rows if len(row.cells) > 1 and len(set(row.cells)) == 1)
-        return found if len(found) >= MANY_ALIKE else ()
+        """The rows that say the same in all sizes, which are said in one line."""
+        return tuple(row for row in self.rows if len(row.cells) > 1 and len(set(row.cells)) == 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +108,12 @@ class JoinsPicture:
     sizes: str
     reading: str
     numbers: tuple[tuple[str, str], ...]
+    columns: int = 0
+    """In how many the numbers stand beneath the drawing; 0: in one beside it."""
 
+
+BESIDE_FACTS = 120.0
+"""How wide a drawing is at most that has facts beside it, in its own mm; one in a column has them beneath it anyway."""
 
 MOST_ABREAST = 4
 """Tick boxes before one line."""
@@ -142,6 +142,11 @@ class SheetPart:
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: tuple[JoinsPicture, ...] = ()
     """In the last section of making up."""
+
+    @property
+    def across(self) -> bool:
+        """Whether its drawing is too wide for what it measures to stand beside it."""
+        return self.drawing is not None and self.legend is None and self.drawing.width > BESIDE_FACTS
 
     @property
     def bare(self) -> bool:

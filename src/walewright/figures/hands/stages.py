@@ -15,7 +15,8 @@ def _in_stages(s: Scene) -> None:
         s.yarn([(x - 1.2, y), (x - 0.9, y - 1.2), (x, y - 2.6), (x + 0.9, y - 1.2), (x + 1.2, y)])
     # The holder through the stitch that was hung last.
     s.transfer_tool(2, 1, 15.2)
-    s.word(s.x(3) + 4.4, 23.4, "latched-up-before")
+    # Beside the tool, whose handle is as low as the words.
+    s.word(s.width - 0.4, 23.4, "latched-up-before", "end")
 
 
 def _on_cord(s: Scene) -> None:

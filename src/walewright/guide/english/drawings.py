@@ -57,6 +57,10 @@ DRAWINGS = {
     "label/hung-closer": "hung back closer",
     "label/hung-wider": "hung back wider",
     "label/knitted-this-way": "knitted this way",
+    # Parts of an edge that is named over them.
+    "hung-part/left": "left",
+    "hung-part/centre": "centre",
+    "hung-part/right": "right",
     "slot/eyelet": "eyelet",
     "slot/eyelets": "eyelets",
     "slot/buttonhole": "buttonhole",

@@ -57,7 +57,11 @@ DRAWINGS = {
     "label/drawn-up": "zusammengezogen",
     "label/hung-closer": "enger eingehängt",
     "label/hung-wider": "weiter eingehängt",
-    "label/knitted-this-way": "in dieser Richtung gestrickt",
+    "label/knitted-this-way": "Strickrichtung",
+    # Teile einer Kante, die über ihnen benannt ist.
+    "hung-part/left": "links",
+    "hung-part/centre": "Mitte",
+    "hung-part/right": "rechts",
     "slot/eyelet": "Loch",
     "slot/eyelets": "Löcher",
     "slot/buttonhole": "Knopfloch",

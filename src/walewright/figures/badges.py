@@ -1,0 +1,147 @@
+"""The numbers of a drawing of making up, each in a ring at its own edge.
+
+A ring lies wholly on its piece or wholly on white paper, nearer to its own edge than to any other; where none of the places about
+the edge is such, it stands at the best that is free, with a line to its edge.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from walewright.counted.edge_lines import along
+from walewright.counted.outline import Point
+from walewright.figures.dimensions import Box, overlap, through
+from walewright.figures.opened import inside, meet
+from walewright.figures.pens import Paper, path
+
+ROUND = 2.1
+"""Half the height of a number's ring, mm."""
+
+INWARDS = 3.0
+"""From an edge to the middle of its ring, mm."""
+
+RINGS, AROUND = 60, 24
+"""Rings of places about an edge, each half a ring further off, and the places on each."""
+
+SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9)
+"""Of an edge's length: where a ring may stand along it, the best first."""
+
+FURTHER = (1.0, 1.35, 1.8, 2.4, 3.0)
+"""Times `INWARDS`: how far off it may stand."""
+
+NEAR = 1.7
+"""Times `INWARDS`: a ring further off than this has a line to its edge."""
+
+ON_A_LINE, CROSSED, AT_ANOTHER, OUTSIDE, FAR, ASIDE = 100.0, 60.0, 30.0, 4.0, 6.0, 1.0
+"""What speaks against a place: it lies across an outline; its line to the edge crosses words; another edge is as near; it is not
+on the piece; it is further off; it is not at the middle."""
+
+
+@dataclass(frozen=True, slots=True)
+class Labelled:
+    """A line that has a number, on the piece whose outline is `shape`; those of one `joint` come together."""
+
+    joint: int
+    label: str
+    line: Sequence[Point]
+    shape: Sequence[Point]
+
+
+@dataclass(slots=True)
+class Badges:
+    """Puts numbers on `paper`. `shapes` are the outlines of all that is laid out, `lines` all that have numbers, `taken` what
+    nothing may lie on."""
+
+    paper: Paper
+    shapes: Sequence[Sequence[Point]]
+    lines: Sequence[Labelled]
+    taken: list[Box] = field(default_factory=list)
+
+    def put(self) -> None:
+        """Each number, those of short lines first: they have the fewest places."""
+        for of in sorted(self.lines, key=lambda of: _long(of.line)):
+            self._put(of)
+
+    def _put(self, of: Labelled) -> None:
+        half = max(ROUND, (len(of.label) * 1.9 + 1.2) / 2)
+        rated = ((self._against(of, half, *place), place) for place in _places(of, half) if self._free(place[0], half))
+        best = min(rated, key=lambda one: one[0], default=None)
+        against, ((x, y), edge, _) = best if best is not None else (ON_A_LINE, self._further(of, half))
+        self.taken.append(_box((x, y), half))
+        if math.dist((x, y), edge) > NEAR * INWARDS or against >= AT_ANOTHER:
+            self.paper.draw("guide", path([edge, _rim((x, y), edge)]))
+        flat, turn = half - ROUND, f"a{ROUND} {ROUND} 0 0 1 0"
+        ring = f"M{x - flat:.2f} {y - ROUND:.2f}h{2 * flat:.2f}{turn} {2 * ROUND}h{-2 * flat:.2f}{turn} {-2 * ROUND}Z"
+        self.paper.draw("badge", ring)
+        self.paper.letter(x, y + 1.0, of.label)
+
+    def _free(self, at: Point, half: float) -> bool:
+        box = _box(at, half)
+        return not any(overlap(box, other) for other in self.taken)
+
+    def _against(self, of: Labelled, half: float, at: Point, edge: Point, aside: float) -> float:
+        """What speaks against a place, of which `aside` says already how far it is from the best one along the edge."""
+        ring = _corners(_box(at, half))
+        within = all(inside(corner, of.shape) for corner in ring)
+        on_a_line = any(meet(ring, other) for other in self.shapes if other is not of.shape or not within)
+        own = _distance(at, of.line)
+        others = (_distance(at, other.line) for other in self.lines if other.joint != of.joint or other.shape is not of.shape)
+        at_another = min(others, default=math.inf) < own + 0.4
+        crossed = math.dist(at, edge) > NEAR * INWARDS and any(through(box, (at, edge)) for box in self.taken)
+        return aside + CROSSED * crossed + ON_A_LINE * on_a_line + AT_ANOTHER * at_another + (0 if within else OUTSIDE)
+
+    def _further(self, of: Labelled, half: float) -> tuple[Point, Point, float]:
+        """The nearest place all round the middle of an edge that is free: among so many there is always one."""
+        (x, y), _ = along(of.line, 0.5)
+        angles = [2 * math.pi * step / AROUND for step in range(AROUND)]
+        rings = (ring * ROUND for ring in range(3, RINGS))
+        places = ((x + far * math.cos(angle), y + far * math.sin(angle)) for far in rings for angle in angles)
+        return next(place for place in places if self._free(place, half)), (x, y), 0.0
+
+
+def _places(of: Labelled, half: float) -> Iterator[tuple[Point, Point, float]]:
+    """Where a ring may stand, each with the point of the edge that it stands at, and what speaks against it."""
+    for number, share in enumerate(SHARES):
+        (x, y), (dx, dy) = along(of.line, share)
+        # Square to the edge, to the side where the piece is.
+        inner = 1 if inside((x - dy * 0.05, y + dx * 0.05), of.shape) else -1
+        for way in (1, -1):
+            for far in FURTHER:
+                off = (far * INWARDS + (half - ROUND) * abs(dy)) * inner * way
+                yield (x - dy * off, y + dx * off), (x, y), ASIDE * number + FAR * (far - 1)
+
+
+def _rim(at: Point, edge: Point) -> Point:
+    """Where a line from the edge meets the ring, about."""
+    far = math.dist(at, edge) or 1.0
+    return at[0] + (edge[0] - at[0]) * ROUND / far, at[1] + (edge[1] - at[1]) * ROUND / far
+
+
+def _box(at: Point, half: float) -> Box:
+    return at[0] - half - 0.3, at[1] - ROUND - 0.3, at[0] + half + 0.3, at[1] + ROUND + 0.3
+
+
+def _corners(box: Box) -> list[Point]:
+    x0, y0, x1, y1 = box
+    return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
+
+
+def _long(line: Sequence[Point]) -> float:
+    return sum(math.dist(a, b) for a, b in pairwise(line))
+
+
+def _distance(at: Point, line: Sequence[Point]) -> float:
+    """From a point to the nearest of a line."""
+    if len(line) == 1:
+        return math.dist(at, line[0])
+    return min(_to_side(at, a, b) for a, b in pairwise(line))
+
+
+def _to_side(at: Point, a: Point, b: Point) -> float:
+    dx, dy = b[0] - a[0], b[1] - a[1]
+    square = dx * dx + dy * dy
+    share = min(max(((at[0] - a[0]) * dx + (at[1] - a[1]) * dy) / square, 0.0), 1.0) if square else 0.0
+    return math.dist(at, (a[0] + share * dx, a[1] + share * dy))

@@ -1,0 +1,77 @@
+"""Where the list of a making-up drawing stands, and tables whose measures are equal in all sizes."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from math import ceil
+
+import pytest
+
+from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.cli.formats.format import Pattern
+from walewright.cli.options import Wanted
+from walewright.sheet.model import JoinsPicture
+
+GUIDE = Wanted({}, (), language="english").guide
+LIST_MM, LINE_MM = 180.0, 4.9
+"""A page's width, and the height of a line of 10 pt type (`sheet/themes/booklet.css`)."""
+
+
+@cache
+def printed(name: str) -> Pattern:
+    return Pattern(compiled(name), GUIDE, "a4", "cm", "", "2026-01-02")
+
+
+def pictures(name: str) -> list[JoinsPicture]:
+    return [picture for part in printed(name).sheet.parts for picture in part.joins]
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_no_list_is_much_higher_than_the_drawing_beside_it(name: str) -> None:
+    for picture in pictures(name):
+        if picture.columns:
+            continue
+        width, height = picture.drawing.width, picture.drawing.height
+        high = 40 if len(picture.numbers) <= 4 else 61
+        scale = min(1.0, 112 / width, high / height)
+        room = LIST_MM - 6 - width * scale
+        lines = sum(ceil(len(what) * 1.7 / (room - 8)) for _, what in picture.numbers) + ceil(len(picture.reading) * 1.7 / room)
+        assert lines * LINE_MM <= height * scale * 1.2
+
+
+@pytest.mark.parametrize("name", ["sanderling", "greylag"])
+def test_pieces_end_to_end_lie_across_the_page(name: str) -> None:
+    (picture,) = pictures(name)
+    assert picture.columns in (2, 3)
+    assert picture.drawing.width > 180
+    page = printed(name).page
+    (block,) = re.findall(
+        r'<div class="opened-out">(.*?)</svg>(.*?)<p class="by-hand"|<div class="opened-out">(.*?)<table', page, re.DOTALL
+    )
+    whole = "".join(block)
+    assert f'<div class="joined abreast of-{picture.columns}">' in whole
+    assert whole.count("<li>") == len(picture.numbers)
+
+
+def test_a_block_is_parted_by_no_page_end() -> None:
+    assert re.search(r"\.opened-out \{[^}]*break-inside: avoid", printed("greylag").page)
+
+
+def tables(name: str) -> list[str]:
+    return re.findall(r'<table class="sizes legend.*?</table>', printed(name).page, re.DOTALL)
+
+
+def test_measures_that_are_all_equal_have_no_head_over_them() -> None:
+    bare = [table for table in tables("peatbank") if "<thead>" not in table]
+    assert bare
+    for table in bare:
+        assert table.count("<tr") == table.count('<tr class="alike">') == 1
+
+
+@pytest.mark.parametrize("name", ["sanderling", "plover", "shoal", "peatbank"])
+def test_what_is_equal_in_all_sizes_is_never_a_row(name: str) -> None:
+    rows = [re.findall(r"<td>(.*?)</td>", row) for table in tables(name) for row in re.findall(r"<tr>(.*?)</tr>", table, re.DOTALL)]
+    graded = [row for row in rows if len(row) > 1]
+    assert graded
+    assert not [row for row in graded if len(set(row)) == 1]
