@@ -13,7 +13,12 @@ from walewright.knit.step import Step
 from walewright.readback.sentences import Unreadable
 from walewright.write.lines import lines
 
-SAID_EITHER_WAY = {("WasteStart", "way"), ("RehangStart", "facing"), ("FoldUp", "way"), ("JoinEdges", "way")}
+SAID_EITHER_WAY = {
+    ("WasteStart", "way"),
+    ("RehangStart", "facing"),
+    ("FoldUp", "way"),
+    *(("JoinEdges", name) for name in ("way", "edges", "longer_mm")),
+}
 """What hands cannot do without being told: the usual is said too, in other words."""
 
 APART = {

@@ -88,7 +88,7 @@ piece {name} in plain
     edges straight to top called side
     neck wide * 0.3 wide, 8 cm deep, v
     end on waste yarn
-free {name} neckline
+free {name} neck
 free {name} side
 """
 
