@@ -32,7 +32,7 @@ TRIES = 20_000
 @dataclass(frozen=True, slots=True)
 class OnNeedles:
     """An edge on the needles from `x0` to `x1`: `name` says all of it; `whole` and `short` say the edge that it is a part of, and
-    which part, "" where it is none. `arrow`: one lies beneath it."""
+    which part, or "". `arrow`: one lies beneath it."""
 
     name: str
     whole: str

@@ -120,7 +120,7 @@ _EdgeLine = tuple[int, JoinedEdge, list[Point]]
 def _chains(lines: Sequence[_EdgeLine]) -> Iterator[_EdgeLine]:
     """Edges of one piece that follow each other of one joint as one line, with the first of them: they have the number once."""
     made: _EdgeLine | None = None
-    # An edge whose rows are all held lies in one point; of one that is not drawn there is none.
+    # An edge whose rows are all held lies in one point; one that is not drawn has no such point.
     for at, edge, line in (one for one in lines if one[2]):
         if made is not None and made[0] == at and _goes_on(made, edge, line):
             made = at, made[1], [*made[2], *line]

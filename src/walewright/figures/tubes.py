@@ -86,7 +86,7 @@ class MadeTube:
     thumb: Thumb | None = None
     foot: Foot | None = None
     waist: float = 0.0
-    """cm above the start where a ring of another piece is set on; 0 where there is none."""
+    """cm above the start where a ring of another piece is set on; 0 without such a ring."""
     folds: int = 0
     """Of cloth that is laid in pleats, how many folds are seen all round."""
 

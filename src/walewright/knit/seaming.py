@@ -53,7 +53,7 @@ def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence
 
 
 def _thread(sewn: Sequence[SewnWith]) -> dict[str, Any]:
-    """What is told of the yarn of these seams."""
+    """What these seams say about their yarn."""
     told = {one.thread for one in sewn}
     thread: SeamThread = "either" if len(told) > 1 else next(iter(told), "")
     return {

@@ -47,7 +47,7 @@ class Patterns(Mind):
         self._charting = Charting()
         self._striped: _Striped | None = None
         self._columns_at: dict[int, tuple[int, ...]] = {}
-        """Needles whose purl columns have been latched up in this line and not been told of, by the counter's readings."""
+        """Needles whose purl columns have been latched up in this line and are not said yet, by the counter's readings."""
 
     # ------------------------------------------------------------- charts
 

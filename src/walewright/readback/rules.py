@@ -178,7 +178,7 @@ class ReadRules(ReadTokens):
         return ReadPhrase("start_chart", (chart, *(fabric or [""]), *area.arguments, start))
 
     def on_all(self, children: list[Any]) -> Several:
-        """Without plain stitches at the ends there are none."""
+        """Nothing is said without plain stitches at the ends."""
         *edge, first, last = children
         return Several(("whole", first, last, *(edge or [ReadGraded((0,))])))
 

@@ -20,7 +20,7 @@ TOPS = ("end", "shoulder")
 """The last row of a piece, and what is called so of one that is parted to its top."""
 
 OWN_TOPS: Mapping[str, str] = {"shoulder left": "end left", "shoulder right": "end right"}
-"""What a shoulder is told as that is joined to another one of its own piece, and so is none: a part of the last row."""
+"""What a shoulder that is joined to another one of its own piece is called: a part of the last row."""
 
 _BETWEEN = "shoulder "
 """Before the number of a part of the last row that lies between two openings."""

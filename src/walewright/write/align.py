@@ -35,7 +35,7 @@ Column = tuple[T | None, ...]
 def likeness(step: Step) -> Hashable:
     """What must agree for steps of several sizes to be one sentence: their shape, and whether a decrease is fashioned, because
     the two ways have different words; of a repeat, whether it begins with rows at all; of a join, whether its first side is
-    the shorter one and what is told of both; of a yarn's end or a length of its own, whether centimetres are asked for. What
+    the shorter one and what is said about both; of a yarn's end or a length of its own, whether centimetres are asked for. What
     must be true can be said of carriages at both sides at once, and what goes on together has tracks that are laid side by
     side."""
     return type(step).__name__ if isinstance(step, Now | Together) else (shape(step), _ways(step))

@@ -61,7 +61,7 @@ def hung_on(block: StepBlock, piece: str) -> StepBlock:
 
 
 WhatHangs = str | tuple[st.PickUpAlong, ...]
-"""What a block hangs: the first row of a piece, by its name; or edges of pieces, one a line, nothing else told of them."""
+"""What a block hangs: the first row of a piece, by its name; or edges of pieces, one a line, by their names alone."""
 
 
 def along_of(block: StepBlock) -> tuple[st.PickUpAlong, ...]:
@@ -101,7 +101,7 @@ def _step(step: Step, change: bool) -> Step:
         return replace(step, body=tuple(_step(s, change) for s in step.body))
     if isinstance(step, st.Together):
         return replace(step, tracks=tuple(_track(track, change) for track in step.tracks))
-    # Where the carriage is taken is told of no other half, but goes on in what is.
+    # Where the carriage is taken is not said again for the other half.
     return _changed(step) if change and (type(step).__name__ in MIRRORED or isinstance(step, st.CarriageAt)) else step
 
 

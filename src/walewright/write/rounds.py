@@ -17,7 +17,7 @@ from walewright.write.said import StepSaid, between, prose
 
 def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Of `steps.SpreadEvenly`: the loops on each needle, stretch by stretch, and those that are left. Rounds of sizes are laid
-    side by side where both have needles of one loop, or neither: a round without any is none of "0 needles"."""
+    side by side where both have needles of one loop, or neither: a round without any is never said as "0 needles"."""
     of_sizes = [() if step is None else _rounds(step) for step in said.steps]
     told = [_round(column, said, language) for column in align(of_sizes, lambda one: one[0] > 0)]
     left = Graded(tuple(None if step is None else _left(step) for step in said.steps), said.group).unless_none
