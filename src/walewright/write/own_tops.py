@@ -1,5 +1,5 @@
-"""What is called a shoulder though it is not: the last row of a part beside an opening, joined to another part of its own piece, as the
-halves of a sock's toe are. It is told as what it is, the last row at the left or the right."""
+"""What is called a shoulder though it is not: the last row of a part beside an opening, joined to another part of its own
+piece, as the toe of a sock is. It is said as a part of the last row, the left or the right."""
 
 from __future__ import annotations
 
