@@ -129,6 +129,3 @@ def _sewn_ends(design: Design, walker: Walker) -> Iterator[Place]:
     for seam in walker.glued.seams:
         if JOINS[design.joins[seam.join].way].by_needle:
             yield from (place for chain in (seam.one, seam.other, *seam.over) for place in chain)
-
-
-__all__ = ["is_strip_end", "measure", "share", "without_lapped"]

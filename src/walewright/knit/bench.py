@@ -18,7 +18,7 @@ from walewright.knit.bench_moves import told
 from walewright.knit.bench_steps import BenchBlock, BenchLine, BenchPart
 from walewright.knit.charting import PLAIN, InForce
 from walewright.knit.hands import in_turn
-from walewright.knit.merging import merged
+from walewright.knit.merging import one_by_one
 from walewright.knit.operations import Operation
 from walewright.knit.rows import knit_row
 from walewright.knit.state import State
@@ -64,7 +64,7 @@ def _block(block: StepBlock, charts: tuple[Chart, ...]) -> BenchBlock:
     paragraphs: list[tuple[st.Words, tuple[BenchPart, ...]]] = []
     for title, steps in block.paragraphs:
         made.parts = []
-        for step in steps:
+        for step in one_by_one(steps):
             made.work(step)
         paragraphs.append((title, tuple(made.parts)))
     if made.rows:
@@ -86,13 +86,6 @@ class _Lines:
     def work(self, step: Step) -> None:
         """The lines of one step of the plan."""
         match step:
-            case st.Repeat(body=body, times=times):
-                for _ in range(times):
-                    for inner in body:
-                        self.work(inner)
-            case st.Together():
-                for inner in merged(step):
-                    self.work(inner)
             case st.KnitRows(rows=rows):
                 self._knit(rows)
             case st.KnitTo(row=row):

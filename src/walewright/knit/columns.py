@@ -13,7 +13,7 @@ from walewright.design.model import Chart
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.hands import perform
-from walewright.knit.merging import merged
+from walewright.knit.merging import one_by_one
 from walewright.knit.pattern_steps import ColumnsLatched
 from walewright.knit.rows import knit_row
 from walewright.knit.state import State
@@ -33,7 +33,7 @@ def _of_block(block: StepBlock, charts: tuple[Chart, ...]) -> BlockColumns:
         return ()
     rows = _Rows(State(block.name, charts=charts))
     for _, steps in block.paragraphs:
-        for step in steps:
+        for step in one_by_one(steps):
             rows.work(step)
     return tuple(rows.found)
 
@@ -48,13 +48,6 @@ class _Rows:
 
     def work(self, step: Step) -> None:
         match step:
-            case st.Repeat(body=body, times=times):
-                for _ in range(times):
-                    for inner in body:
-                        self.work(inner)
-            case st.Together():
-                for inner in merged(step):
-                    self.work(inner)
             case st.KnitRows(rows=rows) if self.state.in_force:
                 self._knit(rows)
             case st.KnitTo(row=row) if self.state.in_force:

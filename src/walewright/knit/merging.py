@@ -55,6 +55,15 @@ def in_turn(steps: Sequence[Step]) -> Iterator[Step]:
             yield step
 
 
+def one_by_one(steps: Sequence[Step]) -> Iterator[Step]:
+    """The steps as hands come to them, with repeats written out and tracks merged."""
+    for step in in_turn(steps):
+        if isinstance(step, st.Together):
+            yield from merged(step)
+        else:
+            yield step
+
+
 def rows_of(step: Step) -> int:
     """The rows that a step knits."""
     return sum(one.rows for one in in_turn((step,)) if isinstance(one, st.KnitRows))
