@@ -17,6 +17,7 @@ from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_
 from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
 from walewright.world.shipped import (
     compiled_beside,
+    kept_beside,
     library_text,
     package_path,
     package_text,
@@ -52,6 +53,7 @@ __all__ = [
     "alike",
     "bytes_within",
     "compiled_beside",
+    "kept_beside",
     "file_fingerprint",
     "fingerprint",
     "forget",
