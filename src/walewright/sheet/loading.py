@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any
 
 from walewright import world
-from walewright.sheet.bindings import bound_beforehand
 
 LIBRARIES = ("libgobject-2.0.so.0", "libpango-1.0.so.0", "libharfbuzz.so.0", "libfontconfig.so.1", "libpangoft2-1.0.so.0")
 """What the renderer cannot do without, as the system's loader knows it on Linux."""
@@ -15,6 +14,6 @@ def renderer() -> Any:
     """The renderer's package. Its first import takes half a second.
 
     Raises OSError where a library of `LIBRARIES` is not installed."""
-    with world.loaded_by_name(LIBRARIES), bound_beforehand():
+    with world.loaded_by_name(LIBRARIES), world.bound_beforehand("weasyprint.text.ffi"):
         import weasyprint
     return weasyprint

@@ -1,4 +1,4 @@
-"""The renderer's bindings, compiled once, are those that it would parse at each start."""
+"""A package's bindings, compiled once, are those that it would parse at each start."""
 
 from __future__ import annotations
 
@@ -9,14 +9,17 @@ from pathlib import Path
 
 import pytest
 
-from walewright.sheet.bindings import DECLARED, declared
+from walewright.world.bindings import DECLARED, declared
+
+RENDERER = "weasyprint.text.ffi"
 
 PRINTED = """
 import sys
 from types import SimpleNamespace
-from walewright.sheet import bindings, render
+from walewright.sheet import render
+from walewright.world import bindings
 if {parsed}:
-    bindings.declared = lambda: None
+    bindings.declared = lambda _: None
 page = '<html lang="en"><head><title>A hat</title></head><body><h1>A hat</h1><p>Knit to RC <b>20</b>.</p></body></html>'
 laid = render.on_paper(page, SimpleNamespace(date="2026-01-02"))
 import weasyprint.text.ffi, cffi
@@ -34,7 +37,7 @@ def printed(where: Path, parsed: bool) -> list[str]:
 
 def test_the_renderer_declares_in_one_text() -> None:
     """A renderer that declares otherwise starts later, no more: how it does has to be looked up again."""
-    text = declared()
+    text = declared(RENDERER)
     assert text is not None
     assert "pango_layout_new" in text
 
@@ -58,6 +61,6 @@ def test_what_is_no_longer_whole_is_made_anew(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("source", ["ffi.cdef('''int a;''')\nffi.cdef('''int b;''')\n", "import made_beforehand\n"])
 def test_other_ways_of_declaring_are_left_alone(source: str, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("walewright.world.library_text", lambda *_: source)
-    assert declared() is None
+    monkeypatch.setattr("walewright.world.bindings.library_text", lambda *_: source)
+    assert declared(RENDERER) is None
     assert DECLARED.findall("ffi.cdef('''int a;''')\n") == ["int a;"]

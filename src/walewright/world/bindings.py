@@ -1,8 +1,8 @@
-"""The renderer's declarations of the C functions that it calls, compiled once for all starts.
+"""A package's declarations of the C functions that it calls, compiled once for all starts.
 
-The renderer declares them as C text, which cffi parses at each start; and it reads the name of a type anew at each call. What cffi
+A package that declares them as C text has it parsed by cffi at each start, and the name of a type read anew at each call. What cffi
 calls its out-of-line mode does both beforehand, for the same text (https://cffi.readthedocs.io/en/stable/cdef.html, "Preparing and
-distributing modules"). Where the renderer no longer declares them in one text of its own, it is loaded as it is.
+distributing modules"). A package that does not declare them in one text of one module is loaded as it is.
 """
 
 from __future__ import annotations
@@ -19,18 +19,17 @@ from pathlib import Path
 from types import SimpleNamespace
 from typing import Any
 
-from walewright import world
+from walewright.world.shipped import kept_beside, library_text
 
 DECLARED = re.compile(r"^ffi\.cdef\('''(.*?)'''\)$", re.MULTILINE | re.DOTALL)
-"""Where the renderer declares what it calls, in its module `BINDINGS`."""
-
-BINDINGS = "weasyprint.text.ffi"
+"""Where a module declares what it calls."""
 
 
 @contextmanager
-def bound_beforehand() -> Iterator[None]:
-    """While the renderer is imported for the first time: its bindings take what was compiled."""
-    made = None if BINDINGS in sys.modules else _bound()
+def bound_beforehand(module: str) -> Iterator[None]:
+    """While a package is imported for the first time whose `module` ("weasyprint.text.ffi") asks cffi for its bindings: they are of
+    what was compiled."""
+    made = None if module in sys.modules else _bound(module)
     if made is None:
         yield
         return
@@ -40,7 +39,7 @@ def bound_beforehand() -> Iterator[None]:
 
     def chosen(*given: Any, **named: Any) -> Any:
         asks = sys._getframe(1).f_globals.get("__name__")
-        return made if asks == BINDINGS else parsing(*given, **named)
+        return made if asks == module else parsing(*given, **named)
 
     cffi.FFI = chosen
     try:
@@ -49,17 +48,18 @@ def bound_beforehand() -> Iterator[None]:
         cffi.FFI = parsing
 
 
-def declared() -> str | None:
-    """The one text in which the renderer declares all that it calls; None where it has another way."""
+def declared(module: str) -> str | None:
+    """The one text in which it declares all that it calls; None where it has another way."""
+    package, _, rest = module.partition(".")
     with suppress(FileNotFoundError):
-        texts = DECLARED.findall(world.library_text("weasyprint", "text/ffi.py"))
+        texts = DECLARED.findall(library_text(package, f"{rest.replace('.', '/')}.py"))
         return texts[0] if len(texts) == 1 else None
     return None
 
 
-def _bound() -> Any:
+def _bound(module: str) -> Any:
     """Functions and types of that text, as an object that cffi makes of what was compiled; None where it cannot be had."""
-    text = declared()
+    text = declared(module)
     if text is None:
         return None
     import _cffi_backend
@@ -71,7 +71,7 @@ def _bound() -> Any:
 
     written_for = hashlib.sha256(f"{cffi.__version__} {sys.version} {text}".encode()).hexdigest()[:16]
     with suppress(cffi.CDefError, cffi.VerificationError, OSError):
-        code = world.kept_beside("sheet/bindings.py", f"bindings.{written_for}", lambda: _compiled(text))
+        code = kept_beside("world/bindings.py", f"bindings.{written_for}", lambda: _compiled(text))
         made: dict[str, Any] = {"_cffi_backend": SimpleNamespace(FFI=Bound)}
         exec(marshal.loads(code), made)
         return made["ffi"]
@@ -91,4 +91,4 @@ def _compiled(text: str) -> bytes:
         with redirect_stdout(io.StringIO()):
             parsed.emit_python_code(str(path))
         written = path.read_text(encoding="utf-8")
-    return marshal.dumps(compile(written.replace("import _cffi_backend\n", ""), BINDINGS, "exec"))
+    return marshal.dumps(compile(written.replace("import _cffi_backend\n", ""), "bindings", "exec"))
