@@ -76,7 +76,7 @@ class ReadRules(ReadTokens):
 
     def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        at = body.pop(0) if isinstance(body[0], ReadGraded) else None
+        at = body.pop(0) if isinstance(body[0], ReadRows) else None
         return ReadTrack(title, tuple(body), at)
 
     def repeat(self, children: list[Any]) -> ReadRepeat:

@@ -113,7 +113,7 @@ class SectionAtWork:
             if self._together is None:
                 raise Contradiction("contradiction/track-without-rows")
             at = None if first.at is None else first.at.of(self._size)
-            if first.at is None or at is not None:
+            if at is None or at:
                 self._together.tracks.append((first.title, list(self._counted(phrases(told, self._size))), at))
             self._together.stop = line.end
             return

@@ -96,9 +96,7 @@ def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     numbers = [graded_row(lists, i, longest, said) for i in range(longest)]
     if sum(not number.alone for number in numbers) > FEW_STAGES:
         return list(filled("stages/at", language, rows=_size_by_size(lists, said, language)))
-    columns = ([number.number(language)] for number in numbers)
-    told = tuple(between(language.sentences["between"], columns, language.sentences["and"]))
-    return list(filled("stages/at", language, rows=told))
+    return list(filled("stages/at", language, rows=enumerated(numbers, language)))
 
 
 def _size_by_size(lists: Sequence[tuple[int, ...] | None], said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
@@ -136,6 +134,12 @@ def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: in
         return rows[-1] if number == longest - 1 else rows[number]
 
     return Graded(tuple(row(rows) for rows in lists), said.group)
+
+
+def enumerated(numbers: Sequence[Graded], language: PrintedLanguage) -> tuple[Part, ...]:
+    """Graded numbers one after the other."""
+    columns = ([number.number(language)] for number in numbers)
+    return tuple(between(language.sentences["between"], columns, language.sentences["and"]))
 
 
 def looser(said: StepSaid, language: PrintedLanguage) -> list[Part]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 LINES = {
     "together": "At the same time, from {RC} {from_row} to {RC} {to_row}{@on_the_way}:",
     "track": "For the {title}: {steps}.",
-    "track/once": "For the {title}: at {RC} {row} {steps}.",
+    "track/at": "For the {title}: at {RC} {rows} {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
     "at/side": "{at}, {carriage}",

@@ -5,7 +5,7 @@ from __future__ import annotations
 LINES = {
     "together": "Gleichzeitig, von {RC} {from_row} bis {RC} {to_row}{@on_the_way}:",
     "track": "Dabei, {title}: {steps}.",
-    "track/once": "Dabei, {title}: bei {RC} {row} {steps}.",
+    "track/at": "Dabei, {title}: bei {RC} {rows} {steps}.",
     "for_some": "[{sizes}: {body}]",
     "at": "{RC} {row}",
     "at/side": "{at}, {carriage}",
