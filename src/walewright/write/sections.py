@@ -13,6 +13,7 @@ from walewright.report.said import said
 from walewright.write.align import Column, align
 from walewright.write.charts import worked_charts
 from walewright.write.heads import only
+from walewright.write.holes import told_by_rows, uneven
 from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
@@ -21,7 +22,7 @@ from walewright.write.mirrored import WhatHangs, along_of, along_others, hung_of
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.own_tops import own_tops_told
 from walewright.write.repeated import once
-from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
+from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several, titles
 from walewright.write.row_order import TitlesAtOnce, crowds, in_row_order
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
@@ -132,9 +133,9 @@ def link_name(linked: Linked, language: PrintedLanguage) -> str:
 
 def _section(column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
-    crowd = crowds(column)
+    crowd, by_rows = crowds(column), uneven(column)
     parts = [
-        () if b is None else _folded(_titled(b), drawn.charts, crowd, columns.get(b.name, {}))
+        () if b is None else _folded(_titled(b), drawn.charts, crowd, Going(columns=columns.get(b.name, {})), by_rows)
         for b, columns in zip(column, drawn.columns, strict=True)
     ]
     paragraphs: list[Paragraph] = []
@@ -242,13 +243,15 @@ def _titled(block: StepBlock) -> list[SectionPart]:
 
 
 def _folded(
-    parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce], columns: Columns
+    parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce], going: Going, holes_by_rows: bool
 ) -> list[SectionPart]:
-    """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows."""
-    tally, mind, going = RowTally(), InMind(), Going(columns=columns)
+    """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows, and so do holes if
+    they shall."""
+    tally, mind = RowTally(), InMind()
     made: list[SectionPart] = []
     for title, steps in parts:
-        with_rows, going = listed(in_row_order(steps, crowd), charts, going)
+        ordered = in_row_order(told_by_rows(steps, tally) if holes_by_rows else steps, crowd)
+        with_rows, going = listed(ordered, charts, going)
         said_now, mind = in_mind(with_rows, mind)
         rows, tally = folded([s for s in said_now if worked(s)], tally)
         made.append((title, rows))
@@ -261,12 +264,14 @@ def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | Non
     made: list[Paragraph] = []
     for group, printed in grouped(lines(columns), len(lists), language):
         head = only(group, len(lists), language)
-        for is_table, some in groupby(printed, key=_is_table):
+        for is_table, of_kind in groupby(printed, key=_is_table):
+            some = list(of_kind)
             told = tuple(s for line in some for s in _told(line, group, language))
             last = made[-1] if made else before
             own = not made and spelt(title)
             resumes = not own and _resumes(is_table, head, last)
-            made.append(Paragraph(own or _going_on(is_table, resumes, last, language), head, told, is_table, resumes))
+            of_table = "" if not is_table else "at-once" if any(_at_once(_stretches(line)) for line in some) else "by-rows"
+            made.append(Paragraph(own or _going_on(of_table, resumes, last, language), head, told, is_table, resumes))
     return made
 
 
@@ -281,6 +286,11 @@ def _is_table(line: Line) -> bool:
     return any(isinstance(step, Rows) for step in line.columns[0])
 
 
+def _at_once(stretches: Column[Rows]) -> bool:
+    """Whether more than one thing goes on in a table."""
+    return len(titles(stretches)) != 1
+
+
 def _stretches(line: Line) -> Column[Rows]:
     return tuple(step if isinstance(step, Rows) else None for step in line.columns[0])
 
@@ -290,10 +300,10 @@ def _resumes(is_table: bool, head: str, before: Paragraph | None) -> bool:
     return not is_table and before is not None and bool(before.only) and not head
 
 
-def _going_on(is_table: bool, resumes: bool, before: Paragraph | None, language: PrintedLanguage) -> str:
-    """Title of a paragraph that has none of its own."""
-    if is_table:
-        return prose(said("at-once"), language)
+def _going_on(of_table: str, resumes: bool, before: Paragraph | None, language: PrintedLanguage) -> str:
+    """Title of a paragraph that has none of its own; a table has that of its kind."""
+    if of_table:
+        return prose(said(of_table), language)
     if resumes:
         return prose(said("all-sizes"), language)
     return prose(said("afterwards"), language) if before is not None and before.table else ""

@@ -11,7 +11,6 @@ from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.filling import phrase as filled_phrase
-from walewright.write.grading import Graded
 from walewright.write.heads import only, varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence

@@ -26,6 +26,7 @@ TITLES = {
     "edges": "Edges for making up",
     "all-sizes": "All sizes",
     "at-once": "At the same time",
+    "by-rows": "Row by row",
     "afterwards": "After that",
     "making-up": "Making up",
     "before": "Before the {what}",
@@ -70,6 +71,7 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Note: at the same time {what:and}. At each RC do what stands there; the sts are counted after it.",
+    "by-rows/note": "Note: {what:and} in the order of the rows. At each RC do what stands there; the sts are counted after it.",
     "at-once/in-row-order": "Note: {what:and} go on at the same time, here in the order of the rows. At each RC do what stands"
     " there; the sts are counted after it.",
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",

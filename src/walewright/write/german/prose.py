@@ -26,6 +26,7 @@ TITLES = {
     "edges": "Kanten für die Ausarbeitung",
     "all-sizes": "Alle Größen",
     "at-once": "Gleichzeitig",
+    "by-rows": "Reihe für Reihe",
     "afterwards": "Danach",
     "making-up": "Ausarbeitung",
     "before": "Vor: {what}",
@@ -70,6 +71,7 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Hinweis: gleichzeitig {what:and}. Bei jedem RZ tun, was dort steht; danach werden die M gezählt.",
+    "by-rows/note": "Hinweis: {what:and} in der Folge der Reihen. Bei jedem RZ tun, was dort steht; danach werden die M gezählt.",
     "at-once/in-row-order": "Hinweis: {what:and} gehen gleichzeitig weiter, hier in der Folge der Reihen. Bei jedem RZ tun, was"
     " dort steht; danach werden die M gezählt.",
     "part-of-band": "Stück {number} von {parts} von {whole}: von {first} bis {last}.",
