@@ -71,6 +71,31 @@ class Mind:
         self._cords: dict[tuple[int, int], tuple[int, int]] = {}
         """Needles on ravel cord -> the rows counted when it was laid, and those that it is to keep them."""
 
+        self._as_far: int | None = None
+        """The reading of the counter at which steps of an earlier section are left."""
+
+    # ------------------------------------------------------------- as far as
+
+    def as_far_as(self, row: int) -> None:
+        """What follows is obeyed until the counter reads so."""
+        if row <= self._row:
+            raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
+        self._as_far = row
+
+    def so_far(self) -> None:
+        """It has come to read so."""
+        if self._as_far is not None and not self._come_so_far:
+            raise Contradiction("contradiction/counter-elsewhere", counter=self._row, row=self._as_far)
+        self._as_far = None
+
+    @property
+    def _come_so_far(self) -> bool:
+        return self._as_far == self._row
+
+    def _no_farther(self, rows: int) -> int:
+        """So many rows, or as many as are left."""
+        return rows if self._as_far is None else min(rows, self._as_far - self._row)
+
     # ------------------------------------------------------------- what is on the bed
 
     def _part(self) -> list[int]:

@@ -11,6 +11,7 @@ from walewright.knit.pattern_steps import ColumnsLatched
 from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, Words
 from walewright.report.said import said
 from walewright.write.align import Column, align
+from walewright.write.as_far import as_far
 from walewright.write.charts import worked_charts
 from walewright.write.heads import only
 from walewright.write.holes import told_by_rows, uneven
@@ -52,7 +53,7 @@ def write(
     aligned = align([p.blocks for p in own_tops_told(plans)], lambda block: block.name)
     drawn = ChartsWorked({chart.name: chart for chart in charts}, _by_name(plans, columns))
     told = tuple(_section(column, drawn, language) for column in aligned)
-    sections = once(told, language, _otherwise(aligned, drawn, language))
+    sections = once(told, language, _otherwise(aligned, drawn, language), as_far(aligned, told))
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
