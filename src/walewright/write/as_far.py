@@ -119,20 +119,31 @@ def _alike(
         return None
     ends = [at for at in done[here] if _stops(units[here][at]) and _same_to(units[here][at], done[here][at], both)]
     for end in reversed(ends):
-        for begin in (at for at in reversed(done[here]) if at < end):
-            for since in (at for at, count in done[of].items() if count == done[here][begin]):
-                told = units[here][begin + 1 : end + 1]
-                first = next((s.numbers[0] for unit in units[of][since + 1 :] for s in unit.sentences if s.numbers), 0)
-                if first and sum(unit.steps for unit in told) >= FEWEST and all(map(_sayable, told)):
-                    until = _reaching(units[of], units[here][end], since)
-                    return AsFar(begin + 1, end + 1, of, since=since + 1, until=until, first=first)
+        # Where both say last that the same is true: what stands before that may be the same line for line.
+        begin, since = next(
+            (
+                (at + 1, there + 1)
+                for at in reversed(done[here])
+                if at < end
+                for there in done[of]
+                if done[of][there] == done[here][at]
+            ),
+            (end, 0),
+        )
+        while begin < end and since < len(units[of]) and units[here][begin].key == units[of][since].key:
+            begin, since = begin + 1, since + 1
+        told = units[here][begin : end + 1]
+        first = next((s.numbers[0] for unit in units[of][since:] for s in unit.sentences if s.numbers), 0)
+        if first and sum(unit.steps for unit in told) >= FEWEST and all(map(_sayable, told)):
+            until = _reaching(units[of], units[here][end], since)
+            return AsFar(begin, end + 1, of, since=since, until=until, first=first)
     return None
 
 
 def _reaching(units: Sequence[SaidUnit], end: SaidUnit, since: int) -> int:
     """Behind the unit with which every size has come as far as the unit `end` says."""
     rows = [0 if now is None else now.row for now in end.sentences[-1].state]
-    for at in range(since + 1, len(units)):
+    for at in range(since, len(units)):
         state = units[at].sentences[-1].state
         if state and all(now is None or now.row >= row for now, row in zip(state, rows, strict=True)):
             return at + 1
