@@ -22,6 +22,7 @@ from walewright.write.language import PrintedLanguage
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
 from walewright.write.said import Phrase, StepSaid, between, capital, joined, plain, prose, worded
+from walewright.write.ticks import of_rounds
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -153,6 +154,7 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
         row_graded=bool(row) and StepSaid(last, group).graded("row").whole,
         state=tuple(s if isinstance(s, st.Now) else None for s in last) if isinstance(_step(last), st.Now) else (),
         keeps=all(isinstance(_step(c), _KEEPING) for c in line.columns),
+        ticks=of_rounds(line.columns),
     )
 
 

@@ -18,6 +18,7 @@ from walewright.write.language import PrintedLanguage
 from walewright.write.mirrored import WhatHangs
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
+from walewright.write.ticks import of_steps
 from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hung_in, numbered, once_mirrored, units_of
 from walewright.write.words import check, edges_hung
 
@@ -82,7 +83,7 @@ def _told(
     for section, other, as_far in zip(map(numbered, sections), otherwise, farther, strict=True):
         far = _farthest(as_far, section, own, names, sections)
         if far is not None:
-            line = _as_far(section, far, sections[far.of], language)
+            line = _as_far(section, far, (sections[far.of], own[far.of]), language)
             section, other = numbered(cut(section, far, line)), _cut_otherwise(other, far, line)
         units = tuple(units_of(section))
         told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.hung, cut=far is not None)
@@ -160,8 +161,9 @@ def _cut_otherwise(other: Otherwise, far: AsFar, line: Sentence) -> Otherwise:
     )
 
 
-def _as_far(section: Section, far: AsFar, of: Section, language: PrintedLanguage) -> Sentence:
+def _as_far(section: Section, far: AsFar, earlier: tuple[Section, _Own], language: PrintedLanguage) -> Sentence:
     """The line that says so."""
+    of, own = earlier
     sentences = [s for unit in tuple(units_of(section))[far.begin : far.end] for s in unit.sentences]
     state = sentences[-1].state
     told = StepSaid(state, tuple(range(len(state))))
@@ -182,6 +184,7 @@ def _as_far(section: Section, far: AsFar, of: Section, language: PrintedLanguage
         row_graded=row.whole,
         state=state,
         refers=of.name,
+        ticks=of_steps(s for unit in own.units[far.since : far.until] for s in unit.sentences),
     )
 
 
@@ -319,6 +322,7 @@ def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again,
         state=state,
         numbers=(first, last),
         refers="" if again.mirrored else of.name,
+        ticks=of_steps(referred),
     )
 
 
