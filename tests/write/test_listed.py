@@ -90,8 +90,8 @@ def changed(text: str, line: str, wrong: str) -> str:
         # In a repeat, in rows before one move, in a row of a table: left out, or one too many.
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC – (180: –: 188: –: –)"),
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC 176 (180: –: 188: –: 196)"),
-        ("teasel", "latching up at RC 24, move", "latching up at RC 24 and 26, move"),
-        ("teasel", "latching up at RC – (–: 72: 72: –)", "latching up at RC – (–: 72: –: –)"),
+        ("marram", "latching up at RC 6, move", "latching up at RC 4 and 6, move"),
+        ("marram", "latching up at RC 60 (60: 62:", "latching up at RC 60 (60: 60:"),
         ("shoal", "RC – (24: –: 88: –)", "RC – (24: –: 76: –)"),
         # Ladders begun and dropped.
         ("barnacle", "moving sts at RC 3 and 15", "moving sts at RC 3 and 14"),

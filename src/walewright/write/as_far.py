@@ -54,6 +54,8 @@ class _Way:
 
 def as_far(columns: Sequence[Column[StepBlock]], sections: Sequence[Section]) -> tuple[tuple[AsFar, ...], ...]:
     """For each section, how far each earlier one goes the same way."""
+    if len(sections) < 2:
+        return ((),) * len(sections)
     ways = [tuple(None if block is None else _way(block) for block in column) for column in columns]
     units = [tuple(units_of(numbered(section))) for section in sections]
     done = [_moves_done(own, way) for own, way in zip(units, ways, strict=True)]
