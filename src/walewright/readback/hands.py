@@ -32,8 +32,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         super().__init__(charts or {})
 
     def obey(self, phrase: str, *arguments: Reading) -> None:
-        """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep
-        ribs that it disturbs."""
+        """Do what the phrase of that name says. Stitches of charts and columns of deep ribs that it disturbs are settled before."""
         if self._come_so_far and phrase != "so_far":
             return
         done = len(self.made)
@@ -318,6 +317,7 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "increase_fashioned": Hands.increase_fashioned,
     "needle_out": Hands.needle_out,
     "needles_out_every": Hands.needles_out_every,
+    "columns_up": Hands.columns_up,
     "leave_out": Hands.leave_out,
     "leave_out_every": Hands.leave_out_every,
     "needle_back": Hands.needle_back,

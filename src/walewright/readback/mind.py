@@ -43,6 +43,12 @@ def needle(slot: int) -> Said:
     return said("needle/right", number=slot + 1) if slot >= 0 else said("needle/left", number=-slot)
 
 
+def within(left: int, right: int, plain: tuple[int, ...]) -> None:
+    """What is said to stay plain in the middle of a rib lies between the needles that its wales are counted from."""
+    if plain and plain != (left + 1, right - 1):
+        raise Contradiction("contradiction/not-mirrored", left=needle(plain[0]), right=needle(plain[-1]))
+
+
 def in_reach(needles: Mapping[int, Needle]) -> list[int]:
     """Slots in working position, in order; none is no fault."""
     return sorted(s for s, state in needles.items() if state == "work")

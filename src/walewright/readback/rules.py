@@ -123,6 +123,9 @@ class ReadRules(ReadTokens):
     def round_changed(self, children: list[Any]) -> Several:
         return self.round([ReadGraded((0,)), *children])
 
+    def columns_up(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("columns_up", (ReadRows(tuple(children)),))
+
     def latch_panel(self, children: list[Any]) -> ReadPhrase:
         *needles, rows = children
         return ReadPhrase("latch_panel", (ReadRows(tuple(needles)), rows))

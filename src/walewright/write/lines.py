@@ -17,6 +17,7 @@ from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.report.wording import phrased
 from walewright.write.align import Column
+from walewright.write.columns import ColumnsUp
 from walewright.write.heads import varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Manner, Run, Sentence
@@ -49,7 +50,7 @@ _STATED = (st.Now, st.EdgeIs, st.Say)
 _KEEPING = (
     *(st.Say, st.EdgeIs, st.MarkEdges, st.UseYarnStep, st.UseLooser, st.BreakOff),
     *(st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes, st.StopStripes),
-    *(st.WrapHeld, st.LatchRib, st.LatchPanel),
+    *(st.WrapHeld, st.LatchRib, st.LatchPanel, ColumnsUp),
 )
 """Steps after which the stitches of the part in work, the counter and the carriage are as before."""
 

@@ -8,6 +8,7 @@ from itertools import pairwise
 from walewright.knit import steps as st
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align
+from walewright.write.columns import ColumnsUp
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
@@ -58,6 +59,25 @@ FEW_STAGES = 4
 def few_wales(said: StepSaid) -> bool:
     """Whether every size has so few wales in a panel that each can be named."""
     return all(0 < len(_wales(step)) <= MOST_NEEDLES for step in said.steps if step is not None)
+
+
+def uneven_middle(said: StepSaid) -> bool:
+    """Whether more plain wales lie side by side in the middle of a rib of any size than elsewhere in it, or fewer."""
+    ribs = [step for step in said.steps if isinstance(step, st.LatchRib | st.LatchInStages)]
+    return any(2 * rib.begin != rib.every - 1 for rib in ribs) and all(rib.begin for rib in ribs)
+
+
+def needles_named(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The needles of a step from left to right, each with dashes for the sizes that have it not."""
+    lists = [() if step is None else _own_needles(step) for step in said.steps]
+    slots = sorted({slot for found in lists for slot in found})
+    numbers = (Graded(tuple(slot if slot in found else None for found in lists), said.group) for slot in slots)
+    return list(between(language.sentences["between"], ([n.needle(language)] for n in numbers), language.sentences["and"]))
+
+
+def _own_needles(step: st.Step) -> tuple[int, ...]:
+    assert isinstance(step, ColumnsUp)
+    return step.needles
 
 
 def wales(said: StepSaid, language: PrintedLanguage) -> list[Part]:

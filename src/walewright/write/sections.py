@@ -13,12 +13,13 @@ from walewright.report.said import said
 from walewright.write.align import Column, align
 from walewright.write.as_far import as_far
 from walewright.write.charts import worked_charts
+from walewright.write.columns import NO_COLUMNS, Columns
 from walewright.write.heads import only
 from walewright.write.holes import told_by_rows, uneven
 from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.listed import Columns, Going, listed, told_briefly
+from walewright.write.listed import Going, listed, told_briefly
 from walewright.write.mirrored import WhatHangs, along_of, along_others, hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.own_tops import own_tops_told
@@ -65,11 +66,17 @@ class ChartsWorked:
     columns: Sequence[Mapping[str, Columns]]
 
 
+def own_columns(latched: Sequence[ColumnsLatched]) -> Columns:
+    """When the columns of a block are latched up: in rows, and before steps."""
+    in_rows = {(one.nth, one.row): one.needles for one in latched if not one.before}
+    return Columns(in_rows, {(one.nth, one.row, one.before): one.needles for one in latched if one.before})
+
+
 def _by_name(plans: Sequence[SizePlan], columns: Sequence[Sequence[Sequence[ColumnsLatched]]]) -> list[dict[str, Columns]]:
     if not columns:
         return [{} for _ in plans]
     return [
-        {block.name: {(one.nth, one.row): one.needles for one in own} for block, own in zip(plan.blocks, of_plan, strict=True)}
+        {block.name: own_columns(own) for block, own in zip(plan.blocks, of_plan, strict=True)}
         for plan, of_plan in zip(plans, columns, strict=True)
     ]
 
@@ -136,7 +143,7 @@ def _section(column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLa
     block = next(b for b in column if b is not None)
     crowd, by_rows = crowds(column), uneven(column)
     parts = [
-        () if b is None else _folded(_titled(b), drawn.charts, crowd, Going(columns=columns.get(b.name, {})), by_rows)
+        () if b is None else _folded(_titled(b), drawn.charts, crowd, Going(columns=columns.get(b.name, NO_COLUMNS)), by_rows)
         for b, columns in zip(column, drawn.columns, strict=True)
     ]
     paragraphs: list[Paragraph] = []

@@ -51,6 +51,7 @@ KNITTING = {
     "changing/at": "changing the yarn at {RC} {rows}",
     "again_from_row_1": "row 1 of the chart again {rows}",
     "again_from_row_1/at": "row 1 of the chart again at {RC} {rows}",
+    "columns_up": "latch up the purl columns that wait on {@needles_named}",
     "every": "every {every} {every|row} from {RC} {firsts} to {RC} {last}",
     "decrease": "decrease {by} {by|st} at {ends}{@inset}",
     "inset": ", {inset} {inset|st} in",
@@ -176,12 +177,13 @@ EDGINGS = {
     "edge_told/upper": "cast-on edge above the {opening} of the {piece}{@copy}",
     "of_copy": " ({copy})",
     "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards,"
-    " {rows} {rows|row} deep, and latch it up on the other face; leave the end {STS} as they are",
+    " {rows} {rows|row} deep, and latch it up on the other face{@middle}; leave the end {STS} as they are",
+    "middle": "; in the middle {plain_left:needle} to {plain_right:needle} stay plain",
     "latch_panel": "drop {@wales}, {rows} {rows|row} deep, and latch up on the other face; leave the end {STS} as they are",
     "latch_panel/every": "of every {every:ordinal} {ST} counted outwards from {left:needle} and {begin:needle}, drop those on"
     " needles {@span}, {rows} {rows|row} deep, and latch them up on the other face; leave the end {STS} as they are",
     "latch_in_stages": "from here on latch up every {every:ordinal} {ST} on the other face, beginning with {left:needle} and"
-    " {begin:needle} and counting outwards{@at_rows}; leave the end {STS} as they are",
+    " {begin:needle} and counting outwards{@at_rows}{@middle}; leave the end {STS} as they are",
     "latch_panel_in_stages": "from here on latch up {@wales} on the other face{@at_rows}; leave the end {STS} as they are",
     "latch_panel_in_stages/every": "from here on latch up every {every:ordinal} {ST} on the other face, counted outwards from"
     " {left:needle} and {begin:needle}, only those on needles {@span}{@at_rows}; leave the end {STS} as they are",

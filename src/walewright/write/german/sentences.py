@@ -50,6 +50,7 @@ KNITTING = {
     "changing/at": "dabei bei {RC} {rows} das Garn wechseln",
     "again_from_row_1": "dabei {rows} wieder Reihe 1 der Strickschrift",
     "again_from_row_1/at": "dabei bei {RC} {rows} wieder Reihe 1 der Strickschrift",
+    "columns_up": "die wartenden linken Maschenstäbchen auf {@needles_named} hochhäkeln",
     "every": "alle {every} {every|row} von {RC} {firsts} bis {RC} {last}",
     "decrease": "{ends} {by} {by|st} abnehmen{@inset}",
     "inset": ", {inset} {inset|st} vom Rand",
@@ -176,14 +177,15 @@ EDGINGS = {
     "edge_told/upper": "der Anschlagkante über {opening} von {piece}{@copy}",
     "of_copy": " ({copy})",
     "latch_rib": "ab {left:needle} und {begin:needle} nach außen jede {every:ordinal} {ST} {rows} {rows|row} tief fallen lassen und"
-    " auf der anderen Seite hochhäkeln; die Randmaschen bleiben, wie sie sind",
+    " auf der anderen Seite hochhäkeln{@middle}; die Randmaschen bleiben, wie sie sind",
+    "middle": "; in der Mitte bleiben {plain_left:needle} bis {plain_right:needle} glatt",
     "latch_panel": "bei {@wales} die {STS} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die"
     " Randmaschen bleiben, wie sie sind",
     "latch_panel/every": "von jeder {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, die auf den"
     " Nadeln {@span} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die Randmaschen bleiben,"
     " wie sie sind",
     "latch_in_stages": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, auf der"
-    " anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
+    " anderen Seite hochhäkeln{@at_rows}{@middle}; die Randmaschen bleiben, wie sie sind",
     "latch_panel_in_stages": "von hier an bei {@wales} auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie"
     " sind",
     "latch_panel_in_stages/every": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt,"
