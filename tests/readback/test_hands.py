@@ -15,6 +15,7 @@ from walewright.report.wording import phrased
 START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5 to R 5 to working position: 10 sts."
 
 LATCH = "st outwards, 9 rows deep, and latch it up on the other face; leave the end sts as they are."
+MIDDLE = LATCH.replace("; leave", "; in the middle L 1 to R 1 stay plain; leave")
 
 SPREAD = "Take the sts in work off on waste yarn and hang them back from the left on"
 CHAINED = "chaining them through each other to the right and on to the next needle"
@@ -146,6 +147,10 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ),
         (
             f"Beginning with L 2 and R 2, drop every 2nd {LATCH}",
+            (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
+        ),
+        (
+            f"Beginning with L 2 and R 2, drop every 2nd {MIDDLE}",
             (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
         ),
         (

@@ -46,6 +46,8 @@ class Patterns(Mind):
         self._drawings = charts
         self._charting = Charting()
         self._striped: _Striped | None = None
+        self._up_told = -1
+        """How many rows were counted when it was last said which columns wait."""
         self._columns_at: dict[int, tuple[int, ...]] = {}
         """Needles whose purl columns have been latched up in this line and are not said yet, by the counter's readings."""
 
@@ -94,7 +96,10 @@ class Patterns(Mind):
 
     def _noted(self, moves: list[Operation]) -> list[Operation]:
         """Moves before those of a step; columns that they latch up are told in its line where rows have been knitted in it."""
-        if self._rows_of_line and (up := tuple(move.slot for move in moves if isinstance(move, op.LatchUp))):
+        up = tuple(move.slot for move in moves if isinstance(move, op.LatchUp))
+        if up and self._up_told == self._knitted:
+            raise Contradiction("contradiction/events-of-charts", counter=self._row)
+        if up and self._rows_of_line:
             self._columns_at[self._row] = (*self._columns_at.get(self._row, ()), *up)
         return moves
 
@@ -110,6 +115,7 @@ class Patterns(Mind):
         if {move.slot for move in moves if isinstance(move, op.LatchUp)} != {*needles}:
             raise Contradiction("contradiction/events-of-charts", counter=self._row)
         self.made += moves
+        self._up_told = self._knitted
 
     def _height(self, chart: str) -> int:
         return len(self._drawings[chart].rows) if chart in self._drawings else 0

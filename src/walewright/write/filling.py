@@ -121,9 +121,9 @@ _RECKONED: Mapping[str, Callable[..., int]] = {
     "working": lambda step: step.stitches - getattr(step, "held", 0),
     "held": lambda step: getattr(step, "held", 0),
 }
-"""Numbers that no field has: the first stitch of a stretch; the needle opposite to that a rib begins with, and those within both; by
-how much one side is longer; needles that get one loop each after the last changed one; of the stitches that are there those in work, and
-those held for shaping."""
+"""Numbers that no field has: the first stitch of a stretch; the needle opposite to that a rib begins with, and those within both;
+by how much one side is longer; needles that get one loop each after the last changed one; of the stitches that are there those in
+work, and those held for shaping."""
 
 
 def _noun(noun: str, language: PrintedLanguage, one: bool) -> Run:
