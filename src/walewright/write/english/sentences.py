@@ -58,13 +58,13 @@ KNITTING = {
     "increase_fashioned": "increase {1} {1|st} at {ends}{@inset}",
     "needle_out": "move the {ST} of {at:needle} to the needle at its right and push {at:needle} out of work:"
     " {stitches} {stitches|st}",
-    "needles_out_every": "of every {every:ordinal} needle from {first:needle} to {last:needle} move the {ST} to the needle at its"
-    " right and push it out of work: {stitches} {stitches|st}",
+    "needles_out_every": "of {first:needle} and every {every:ordinal} needle from there to {last:needle} move the {ST} to the"
+    " needle at its right and push it out of work: {stitches} {stitches|st}",
     "leave_out": "push {at:needle} back out of work: {stitches} {stitches|st}",
-    "leave_out_every": "push every {every:ordinal} needle from {first:needle} to {last:needle} back out of work:"
+    "leave_out_every": "push {first:needle} and every {every:ordinal} needle from there to {last:needle} back out of work:"
     " {stitches} {stitches|st}",
     "needle_back": "bring {at:needle} back to work, empty: {stitches} {stitches|st}",
-    "needles_back_every": "bring every {every:ordinal} needle from {first:needle} to {last:needle} back to work, empty:"
+    "needles_back_every": "bring {first:needle} and every {every:ordinal} needle from there to {last:needle} back to work, empty:"
     " {stitches} {stitches|st}",
     "decrease_on": "decrease {1} {1|st} at {ends}, on {@lines}, the {STS} outside moved inwards {prongs} at a time",
     "decrease_outer": "decrease {1} {1|st} at {ends}, the outer {stitches} {stitches|st} moved inwards {prongs} at a time",

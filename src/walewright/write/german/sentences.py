@@ -57,14 +57,14 @@ KNITTING = {
     "increase_fashioned": "{ends} {1} {1|st} zunehmen{@inset}",
     "needle_out": "die {ST} von {at:needle} auf die Nadel rechts daneben umhängen und {at:needle} außer Arbeit schieben:"
     " {stitches} {stitches|st}",
-    "needles_out_every": "von jeder {every:ordinal} Nadel von {first:needle} bis {last:needle} die {ST} auf die Nadel rechts"
-    " daneben umhängen und die Nadel außer Arbeit schieben: {stitches} {stitches|st}",
+    "needles_out_every": "von {first:needle} und jeder {every:ordinal} Nadel von dort bis {last:needle} die {ST} auf die Nadel"
+    " rechts daneben umhängen und die Nadel außer Arbeit schieben: {stitches} {stitches|st}",
     "leave_out": "die Nadel {at:needle} wieder außer Arbeit schieben: {stitches} {stitches|st}",
-    "leave_out_every": "jede {every:ordinal} Nadel von {first:needle} bis {last:needle} wieder außer Arbeit schieben:"
+    "leave_out_every": "die Nadel {first:needle} und jede {every:ordinal} von dort bis {last:needle} wieder außer Arbeit schieben:"
     " {stitches} {stitches|st}",
     "needle_back": "die Nadel {at:needle} leer wieder in Arbeitsstellung bringen: {stitches} {stitches|st}",
-    "needles_back_every": "jede {every:ordinal} Nadel von {first:needle} bis {last:needle} leer wieder in Arbeitsstellung bringen:"
-    " {stitches} {stitches|st}",
+    "needles_back_every": "die Nadel {first:needle} und jede {every:ordinal} von dort bis {last:needle} leer wieder in"
+    " Arbeitsstellung bringen: {stitches} {stitches|st}",
     "decrease_on": "{ends} {1} {1|st} auf {@lines} abnehmen, die {STS} außerhalb je {prongs} zugleich nach innen umhängen",
     "decrease_outer": "{ends} {1} {1|st} abnehmen, die äußeren {stitches} {stitches|st} je {prongs} zugleich nach innen umhängen",
     "increase_beside": "{ends} {1} {1|st} neben {@lines} zunehmen, die {STS} außerhalb je {prongs} zugleich nach außen umhängen",
