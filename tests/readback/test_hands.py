@@ -16,6 +16,7 @@ START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5
 
 LATCH = "st outwards, 9 rows deep, and latch it up on the other face; leave the end sts as they are."
 MIDDLE = LATCH.replace("; leave", "; in the middle L 1 to R 1 stay plain; leave")
+RESTS = "move the st to the needle at its right and push it out of work"
 
 SPREAD = "Take the sts in work off on waste yarn and hang them back from the left on"
 CHAINED = "chaining them through each other to the right and on to the next needle"
@@ -58,21 +59,15 @@ def refused(*lines: str) -> str:
         ),
         # Counted off, the last one named is one of them.
         (
-            (
-                "Of L 3 and every 3rd needle from there to R 2 move the st to the needle at its right and push it out of work: 8 sts.",
-            ),
+            (f"Of L 3 and every 3rd needle from there to R 2 {RESTS}: 8 sts.",),
             "L 3",
         ),
         (
-            (
-                "Of L 3 and every 1st needle from there to R 1 move the st to the needle at its right and push it out of work: 6 sts.",
-            ),
+            (f"Of L 3 and every 1st needle from there to R 1 {RESTS}: 6 sts.",),
             "L 3",
         ),
         (
-            (
-                "Of R 1 and every 3rd needle from there to L 3 move the st to the needle at its right and push it out of work: 8 sts.",
-            ),
+            (f"Of R 1 and every 3rd needle from there to L 3 {RESTS}: 8 sts.",),
             "R 1",
         ),
     ],
@@ -105,7 +100,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
             (op.Transfer(-2, -2, 1), op.OutOfWork(-2, -2), op.Pass("left"), op.IntoWork(-2, -2)),
         ),
         (
-            "Of L 3 and every 3rd needle from there to R 1 move the st to the needle at its right and push it out of work: 8 sts.",
+            f"Of L 3 and every 3rd needle from there to R 1 {RESTS}: 8 sts.",
             (op.Transfer(-3, -3, 1), op.OutOfWork(-3, -3), op.Transfer(0, 0, 1), op.OutOfWork(0, 0)),
         ),
         # Two at a time, those beside the needle first.

@@ -73,7 +73,7 @@ class _Rows:
         if not needles:
             return
         last = self.found[-1] if self.found else None
-        if last is not None and (last.nth, last.row, last.before) == (self.times, self.state.row, line):
+        if last is not None and (last.nth, last.row, last.line) == (self.times, self.state.row, line):
             self.found[-1] = replace(last, needles=tuple(sorted({*last.needles, *needles})))
         else:
             self.found.append(ColumnsLatched(self.times, self.state.row, needles, line))

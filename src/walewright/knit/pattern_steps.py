@@ -60,10 +60,9 @@ class StopStripes(Step):
 @dataclass(frozen=True, slots=True)
 class ColumnsLatched:
     """With the counter at `row`, since it was set for the `nth` time in the block, the purl columns of charts on the needles
-    `needles` are latched up, as far as they have come: as rows are knitted, or `before` a step of that class name, which takes,
-    moves or holds their stitches, or ends their chart."""
+    `needles` are latched up, as far as they have come: as rows are knitted, or before a `line` whose step has that class name
 
     nth: int
     row: int
     needles: tuple[int, ...]
-    before: str = ""
+    line: str = ""

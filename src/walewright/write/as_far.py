@@ -80,14 +80,14 @@ def _way(block: StepBlock) -> _Way:
     return _Way(tuple(moves), tuple(stands))
 
 
-Done = tuple[int | None, ...]
+MovesDone = tuple[int | None, ...]
 """How many moves each size has done; None in a size that does not work the section."""
 
 
-def _moves_done(units: Sequence[SaidUnit], ways: Sequence[_Way | None]) -> dict[int, Done]:
+def _moves_done(units: Sequence[SaidUnit], ways: Sequence[_Way | None]) -> dict[int, MovesDone]:
     """Of units that say what is true then, in all sizes: how many moves are done after each."""
     passed = [0] * len(ways)
-    found: dict[int, Done] = {}
+    found: dict[int, MovesDone] = {}
     for at, unit in enumerate(units):
         state = unit.sentences[-1].state
         if not state:
@@ -112,7 +112,7 @@ def _alike(
     of: int,
     ways: Sequence[tuple[_Way | None, ...]],
     units: Sequence[tuple[SaidUnit, ...]],
-    done: Sequence[dict[int, Done]],
+    done: Sequence[dict[int, MovesDone]],
     here: int,
 ) -> AsFar | None:
     """The longest stretch of a section that section number `of` has the same, from where both say what is true."""
@@ -158,7 +158,7 @@ def _stops(unit: SaidUnit) -> bool:
     return len(unit.sentences) == 1 and last.kinds == ("KnitTo", "Now")
 
 
-def _same_to(unit: SaidUnit, done: Done, both: Sequence[tuple[_Way | None, _Way | None]]) -> bool:
+def _same_to(unit: SaidUnit, done: MovesDone, both: Sequence[tuple[_Way | None, _Way | None]]) -> bool:
     """Whether all that is done before the unit's reading is the same, and nothing else is done before it there."""
     for now, count, (one, other) in zip(unit.sentences[-1].state, done, both, strict=True):
         if one is None or other is None or now is None or count is None:

@@ -68,8 +68,8 @@ class ChartsWorked:
 
 def own_columns(latched: Sequence[ColumnsLatched]) -> Columns:
     """When the columns of a block are latched up: in rows, and before steps."""
-    in_rows = {(one.nth, one.row): one.needles for one in latched if not one.before}
-    return Columns(in_rows, {(one.nth, one.row, one.before): one.needles for one in latched if one.before})
+    in_rows = {(one.nth, one.row): one.needles for one in latched if not one.line}
+    return Columns(in_rows, {(one.nth, one.row, one.line): one.needles for one in latched if one.line})
 
 
 def _by_name(plans: Sequence[SizePlan], columns: Sequence[Sequence[Sequence[ColumnsLatched]]]) -> list[dict[str, Columns]]:
