@@ -7,6 +7,7 @@ import io
 import os
 import re
 import socket
+import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
@@ -120,6 +121,23 @@ def test_the_same_sheet_gives_the_same_bytes(pattern: Make, monkeypatch: pytest.
     second, _ = pdf(html(sheet), sheet)
     assert first == second
     assert os.environ["SOURCE_DATE_EPOCH"] == "1"
+
+
+def test_what_is_on_a_page_is_compressed_once(pattern: Make, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The renderer would compress each page and face again, for its hash of the file."""
+    made: list[int] = []
+    compressing = zlib.compressobj
+
+    def counted(*given: Any, **named: Any) -> Any:
+        made.append(1)
+        return compressing(*given, **named)
+
+    monkeypatch.setattr(zlib, "compressobj", counted)
+    sheet = pattern(3).sheet()
+    read = pypdf.PdfReader(io.BytesIO(pdf(html(sheet), sheet)[0]))
+    assert not made
+    assert {page["/Contents"]["/Filter"] for page in read.pages} == {"/FlateDecode"}
+    assert len(read.pages[0].extract_text()) > 100
 
 
 def test_an_undated_sheet_says_no_date(pattern: Make) -> None:
