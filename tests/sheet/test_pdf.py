@@ -18,7 +18,7 @@ from fontTools.ttLib import TTFont
 
 from tests.sheet.pullover import printed
 from walewright.sheet import html, pdf
-from walewright.sheet.fonts import FACES, FixedFace, ShippedOnly, fixed, font_face_css
+from walewright.sheet.fonts import FACES, FixedFace, ShippedOnly, fixed, font_face_css, rare
 
 Make = Callable[..., Any]
 
@@ -198,12 +198,17 @@ def test_a_face_has_what_a_page_writes() -> None:
     def letters(page: str) -> set[int]:
         return set(TTFont(io.BytesIO(ShippedOnly(page).fetch(url).read())).getBestCmap())
 
-    assert {ord(letter) for letter in "azAZ09\u00e4\u00df\u0153\u2010\u2013\u2022\u2007"} <= letters("")
-    assert not {ord(letter) for letter in "\u03c9\u0436\u25a1"} & letters("")
+    assert {ord(letter) for letter in "azAZ09\u00e4\u00df\u0153\u2010\u2013\u2022\u2007\u25a1\u2212"} <= letters("")
+    assert not {ord(letter) for letter in "\u03c9\u0436"} & letters("")
     assert {ord(letter) for letter in "\u03c9\u03a9\u0436\u0416\u25a1"} <= letters(
         "<p>\u03c9\u25a1</p><style>a::after { content: '\\436 ' }</style>"
     )
     assert letters("<style>a::after { content: '\\ffffff' }</style>") == letters("")
+
+
+def test_a_printed_garment_has_no_rare_letters(pattern: Make) -> None:
+    """Its faces are those that were kept."""
+    assert rare(html(pattern(3).sheet())) == ""
 
 
 def test_a_face_is_made_once_for_all_pages(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

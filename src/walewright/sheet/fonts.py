@@ -82,6 +82,9 @@ FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
 LATIN = frozenset((*range(0x20, 0x250), *range(0x2000, 0x2070)))
 """Basic Latin to Latin Extended-B, and General Punctuation: blocks of the Unicode Standard, 16.0, `Blocks.txt`."""
 
+SIGNS = frozenset(map(ord, "\n←→−□"))
+"""What a page has besides, whatever it is of: the ends of its lines, minus, arrows and boxes to tick."""
+
 
 ESCAPED = re.compile(r"\\([0-9a-fA-F]{1,6})")
 """A letter that a style sheet writes by its number (CSS Syntax Module Level 3, section 4.3.7)."""
@@ -129,18 +132,18 @@ def _made(face: FixedFace, path: Path, rare: str) -> bytes:
     # What other forms a letter has, such as figures of one width, is kept with it.
     cut.glyph_set.clear()
     cut.unicode_set.clear()
-    cut.unicode_set.update({*LATIN, *map(ord, rare)})
+    cut.unicode_set.update({*LATIN, *SIGNS, *map(ord, rare)})
     for axis, at in face.axes:
         cut.pin_axis_location(whole, axis, at)
     return bytes(uharfbuzz.subset(whole, cut).blob.data)
 
 
 def rare(page: str) -> str:
-    """The letters of a page beyond `LATIN`: those written, those that its style sheets write by number, and their capitals."""
+    """The letters of a page beyond `LATIN` and `SIGNS`: those written, those that its style sheets write by number, and their capitals."""
     by_number = (chr(min(int(number, 16), sys.maxunicode)) for number in ESCAPED.findall(page))
     letters = {*page, *by_number}
     letters |= {capital for letter in letters for capital in letter.upper()}
-    return "".join(sorted(letter for letter in letters if ord(letter) not in LATIN))
+    return "".join(sorted(letter for letter in letters if ord(letter) not in LATIN | SIGNS))
 
 
 def _files(package: str) -> Path:
