@@ -139,7 +139,8 @@ def _made(face: FixedFace, path: Path, rare: str) -> bytes:
 
 
 def rare(page: str) -> str:
-    """The letters of a page beyond `LATIN` and `SIGNS`: those written, those that its style sheets write by number, and their capitals."""
+    """The letters of a page beyond `LATIN` and `SIGNS`: those written or, in its style sheets, given by number, and the capitals
+    of both."""
     by_number = (chr(min(int(number, 16), sys.maxunicode)) for number in ESCAPED.findall(page))
     letters = {*page, *by_number}
     letters |= {capital for letter in letters for capital in letter.upper()}
