@@ -135,7 +135,8 @@ def test_what_is_on_a_page_is_compressed_once(pattern: Make, monkeypatch: pytest
     monkeypatch.setattr(zlib, "compressobj", counted)
     sheet = pattern(3).sheet()
     read = pypdf.PdfReader(io.BytesIO(pdf(html(sheet), sheet)[0]))
-    assert not made
+    # No more than the list of all objects, which is hashed too, and where they lie.
+    assert len(made) == 3
     assert {page["/Contents"]["/Filter"] for page in read.pages} == {"/FlateDecode"}
     assert len(read.pages[0].extract_text()) > 100
 
@@ -203,6 +204,25 @@ def test_a_face_has_what_a_page_writes() -> None:
         "<p>\u03c9\u25a1</p><style>a::after { content: '\\436 ' }</style>"
     )
     assert letters("<style>a::after { content: '\\ffffff' }</style>") == letters("")
+
+
+def test_a_face_is_made_once_for_all_pages(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """But for the letters of one page, which no other may have."""
+    monkeypatch.setattr("walewright.world.shipped.compiled_beside", lambda _: tmp_path)
+    made: list[str] = []
+    monkeypatch.setattr("walewright.sheet.fonts._made", lambda face, path, rare: made.append(rare) or b"face" + rare.encode())
+    anew = fixed.__wrapped__
+    assert [anew(FACES[0]), anew(FACES[0]), anew(FACES[1]), anew(FACES[0], "\u0416")] == [
+        b"face",
+        b"face",
+        b"face",
+        "face\u0416".encode(),
+    ]
+    assert made == ["", "", "\u0416"]
+    assert len(list(tmp_path.iterdir())) == 2
+    next(tmp_path.iterdir()).write_bytes(b"half of it")
+    assert {anew(FACES[0]), anew(FACES[1])} == {b"face"}
+    assert made == ["", "", "\u0416", ""]
 
 
 @pytest.mark.parametrize("face", FACES, ids=lambda face: face.url)

@@ -3,11 +3,12 @@
 Source Serif 4 and Source Sans 3 (both under the SIL Open Font License 1.1) come from Python packages, so that a page is
 the same on every machine whatever is installed there. The packages hold variable fonts. The renderer would make a fixed one of
 each for every document, which takes a fifth of its time, and one for each size of type that it meets; so it is given fixed ones,
-made once a process.
+made once for all pages.
 """
 
 from __future__ import annotations
 
+import hashlib
 import importlib.util
 import re
 import sys
@@ -17,6 +18,8 @@ from functools import cache
 from pathlib import Path
 
 from weasyprint.urls import URLFetcher, URLFetcherResponse
+
+from walewright import world
 
 SCHEME = "sheet-face:"
 """How the style sheet of the faces names one for the fetcher."""
@@ -106,10 +109,21 @@ def face_path(kind: str) -> str:
 
 @cache
 def fixed(face: FixedFace, rare: str = "") -> bytes:
-    """The face as a TrueType font without axes, with the letters of Latin scripts, what goes with them, and the `rare` ones."""
+    """The face as a TrueType font without axes, with the letters of Latin scripts, what goes with them, and the `rare` ones. One
+    without rare letters is made once for all that is printed."""
+    path = _files(face.package) / face.file
+    if rare:
+        return _made(face, path, rare)
+    # Another release of the font, or another way to make it of it, is another face.
+    made_of = f"{path} {path.stat().st_size} {path.stat().st_mtime_ns} {face} {world.package_text('sheet/fonts.py')}"
+    name = f"{face.url.removeprefix(SCHEME)}.{hashlib.sha256(made_of.encode()).hexdigest()[:16]}"
+    return world.kept_beside("sheet/fonts.py", name, lambda: _made(face, path, rare))
+
+
+def _made(face: FixedFace, path: Path, rare: str) -> bytes:
     import uharfbuzz
 
-    whole = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(_files(face.package) / face.file)))
+    whole = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(path)))
     cut = uharfbuzz.SubsetInput()
     cut.keep_everything()
     # What other forms a letter has, such as figures of one width, is kept with it.
