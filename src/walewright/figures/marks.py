@@ -261,12 +261,12 @@ def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
     lift = 3.6 * (len(text) - 1)
     middle = (x0 + x1) / 2
     places = [
-        (middle, y - 2.0 - lift, "middle"),
-        (middle, y + 3.6, "middle"),
+        (middle, y - 2.3 - lift, "middle"),
+        (middle, y + 4.0, "middle"),
         (x1 + 1.6, y + 0.9, "start"),
         (x0 - 1.6, y + 0.9, "end"),
     ]
-    bench.ruler.write_free(places, tuple(text), "word")
+    bench.ruler.write_free(places, tuple(text), "word", clear=True)
 
 
 def _across(bench: Bench, run: SizedRun) -> None:
