@@ -18,8 +18,8 @@ LINES = {
     "reading/tick": "Tick each line off when it is done.",
     "reading/again": "The steps are numbered within each piece. “As the back, steps 1 to 6”: work those steps of the back here, "
     "with the figures of your size, and tick them off here. What the bar beside them says must be true after the last.",
-    "reading/mirrored": "“As steps 10 to 14, mirrored”: work those steps once more, left for right and right for left; "
-    "nothing need wait this time.",
+    "reading/mirrored": "“As steps 10 to 14, mirrored”: work those steps once more, left for right, right for left and COL for "
+    "COR; nothing need wait this time.",
     "reading/bar": "Lines with a bar are checks: they say what must now be true. If it is not, stop and look for the reason.",
     "reading/left-and-right": "Left and right are those of the machine as you sit before it. Needles are counted outwards from "
     "the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",

@@ -20,8 +20,8 @@ LINES = {
     "reading/again": "Die Schritte sind in jedem Teil nummeriert. „Wie back, Schritte 1 bis 6“: jene Schritte von back hier"
     " arbeiten, mit den Zahlen der eigenen Größe, und hier abhaken. Was am Balken daneben steht, muss nach dem letzten"
     " stimmen.",
-    "reading/mirrored": "„Gespiegelt wie Schritte 10 bis 14“: jene Schritte noch einmal arbeiten, links statt rechts und rechts "
-    "statt links; diesmal muss nichts warten.",
+    "reading/mirrored": "„Gespiegelt wie Schritte 10 bis 14“: jene Schritte noch einmal arbeiten, links statt rechts, rechts "
+    "statt links und SL statt SR; diesmal muss nichts warten.",
     "reading/bar": "Zeilen mit einem Balken sind Prüfungen: sie sagen, was jetzt stimmen muss. Stimmt es nicht, anhalten und"
     " die Ursache suchen.",
     "reading/left-and-right": "Links und rechts sind die Seiten der Maschine, wie Sie davor sitzen. Nadeln werden von der"
