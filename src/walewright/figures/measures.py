@@ -28,8 +28,8 @@ SAME = 0.05
 @dataclass(frozen=True, slots=True)
 class DrawnMeasure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | ending | neck width | neck depth |
-    shoulder | gap width | gap height | dart | worn. `at` are the names concerned: one level of a width, two of a height, an
-    opening, a side.
+    other depth (of the neck of another piece) | shoulder | gap width | gap height | dart | worn. `at` are the names concerned: one
+    level of a width, two of a height, an opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
     measured, as the guide has a phrase for it in mid-sentence."""
 
@@ -81,11 +81,13 @@ class LaidPiece:
 
 @dataclass(frozen=True, slots=True)
 class MeasuredPiece:
-    """A piece as it lies in each size, and what is measured of it in all."""
+    """A piece as it lies in each size, and what is measured of it in all. `beside`: a piece whose neck is drawn on it besides its
+    own, in each size."""
 
     piece: Piece
     laid: tuple[LaidPiece, ...]
     measures: tuple[DrawnMeasure, ...]
+    beside: tuple[LaidPiece, ...] = ()
 
 
 def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
