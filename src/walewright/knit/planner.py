@@ -19,6 +19,7 @@ from walewright.design.model import Design, Piece
 from walewright.glue.model import Face, Glued, GluedSizes, Task, start_facing
 from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
+from walewright.knit.alike_seams import told_together
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, finish, knitted_on, start
@@ -50,8 +51,8 @@ def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, .
     needed: dict[int, Tails] = {}
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
         needed |= zip(sizes, agreed([tails(design, group, counts.sizes[size]) for size in sizes]), strict=True)
-    return tuple(
-        _size_plan(design, glued.in_size(size), garment, drafts, needed[size]) for size, garment in enumerate(counts.sizes)
+    return told_together(
+        tuple(_size_plan(design, glued.in_size(size), garment, drafts, needed[size]) for size, garment in enumerate(counts.sizes))
     )
 
 

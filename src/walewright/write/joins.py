@@ -113,7 +113,8 @@ def eased(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     if said.any.edges == "beyond" and not said.graded("longer_mm").always(0):
         return []
     if not said.graded("longer_mm").always(0):
-        return list(filled("eased/stretching" if said.any.longer_mm < 0 else "eased/by", language, said))
+        folds = "eased/pleats" if said.any.way == "pleated" else "eased/by"
+        return list(filled("eased/stretching" if said.any.longer_mm < 0 else folds, language, said))
     if not said.any.one_mm:
         easing = said.graded("easing_mm")
         return [] if easing.always(0) else list(filled("eased", language, easing=easing))
@@ -157,5 +158,8 @@ def _strip(said: StepSaid, language: PrintedLanguage, number: int) -> Iterator[P
 
 
 def thread(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """The yarn that it is sewn with."""
-    return list(filled(f"thread/{said.any.thread}", language, said)) if said.any.thread else []
+    """The yarn that it is sewn with, a length for each of several seams."""
+    seams = said.any.seams
+    several = len(seams) > 1 or said.any.turn or any(edge.copy.each for seam in seams for edge in seam.one)
+    key = "thread/new_each" if said.any.thread == "new" and several else f"thread/{said.any.thread}"
+    return list(filled(key, language, said)) if said.any.thread else []

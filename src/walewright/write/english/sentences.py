@@ -247,6 +247,7 @@ JOINS = {
     "eased/second": ", easing in up to {easing:cm} cm of the second",
     "eased/second_too": ", and up to {easing:cm} cm of the second",
     "eased/by": ", easing in {beyond:cm} cm, give or take {easing_mm:cm} cm",
+    "eased/pleats": ", taking up {beyond:cm} cm in the folds, give or take {easing_mm:cm} cm",
     "eased/stretching": ", stretching it {beyond:cm} cm, give or take {easing_mm:cm} cm",
     "how/open": ", loop for loop, by grafting, or on the bed, both on the same needles, with 1 row knitted, 2 to 3 numbers looser,"
     " and cast off",
@@ -260,6 +261,7 @@ JOINS = {
     "strip": "{rows} {rows|row} of {name}",
     "thread/tail": ", with the tail",
     "thread/new": ", with a new length of {thread_cm} cm",
+    "thread/new_each": ", with a new length of {thread_cm} cm each",
     "thread/either": ", with the tail, or where none hangs with a new length of {thread_cm} cm",
 }
 

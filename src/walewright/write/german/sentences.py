@@ -252,6 +252,7 @@ JOINS = {
     "eased/second": ", dabei von der zweiten bis zu {easing:cm} cm einhalten",
     "eased/second_too": ", von der zweiten bis zu {easing:cm} cm",
     "eased/by": ", dabei {beyond:cm} cm einhalten, {easing_mm:cm} cm mehr oder weniger",
+    "eased/pleats": ", dabei {beyond:cm} cm in die Falten legen, {easing_mm:cm} cm mehr oder weniger",
     "eased/stretching": ", dabei um {beyond:cm} cm dehnen, {easing_mm:cm} cm mehr oder weniger",
     "how/open": ", Masche auf Masche, im Maschenstich oder auf dem Nadelbett, beide auf denselben Nadeln, 1 Reihe um 2 bis 3 Zahlen"
     " lockerer gestrickt und abgekettet",
@@ -265,6 +266,7 @@ JOINS = {
     "strip": "{rows} {rows|row} von {name}",
     "thread/tail": ", mit dem Fadenende",
     "thread/new": ", mit einem neuen Faden von {thread_cm} cm",
+    "thread/new_each": ", mit je einem neuen Faden von {thread_cm} cm",
     "thread/either": ", mit dem Fadenende oder, wo keines hängt, mit einem neuen Faden von {thread_cm} cm",
 }
 
