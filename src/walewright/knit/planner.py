@@ -93,7 +93,19 @@ def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapp
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
         for made in _done(design, glued, garment=garment, drafts=drafts, needed=needed, room=kind, tasks=tuple(tasks)):
             blocks.append(made)
-    return SizePlan(garment.size, tuple(_titled(blocks)), bool(design.machine.plates))
+    return SizePlan(garment.size, tuple(_titled(tuple(_steps_first(blocks)))), bool(design.machine.plates))
+
+
+def _steps_first(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
+    """Steps of the author's with no seam beside them are the first ones of the block that they come before: they need no heading
+    of their own."""
+    waiting: tuple[PlannedParagraph, ...] = ()
+    for block, after in zip(blocks, (*blocks[1:], None), strict=True):
+        if block.joining and after is not None and all(isinstance(s, st.Say) for _, steps in block.paragraphs for s in steps):
+            waiting = block.paragraphs
+            continue
+        yield replace(block, paragraphs=(*waiting, *block.paragraphs))
+        waiting = ()
 
 
 def _room(design: Design, glued: Glued, task: Task) -> str:

@@ -8,7 +8,6 @@ from itertools import groupby
 
 from walewright.knit.copies import EACH, Copy
 from walewright.knit.steps import EdgeInSeam, JoinEdges, SeamOf, Step
-from walewright.trade.edge_names import part_of_edge
 from walewright.write.filling import Part, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
@@ -47,7 +46,7 @@ def _seam(seam: SeamOf, language: PrintedLanguage) -> Iterator[Part]:
         return filled("seam/closed", language, one=tuple(_side(seam.one, language, begins=False)))
     one = tuple(_side(seam.one, language))
     if len({(edge.piece, edge.copy) for edge in (*seam.one, *seam.other)}) == 1 and len(seam.one) == len(seam.other) == 1:
-        return filled("seam/own", language, one=one, other=tuple(_begun(_parted(seam.other[0].edge, language), seam.other, language)))
+        return filled("seam/own", language, one=one, other=tuple(_begun((language.edge_of(seam.other[0].edge),), seam.other, language)))
     return filled("seam", language, one=one, other=tuple(_side(seam.other, language, before=seam.one[-1].piece)))
 
 
@@ -79,17 +78,7 @@ def _run(run: Sequence[EdgeInSeam], before: str, language: PrintedLanguage) -> I
 
 
 def _edge(edge: str, language: PrintedLanguage) -> Iterator[Part]:
-    return filled("edge", language, edge=tuple(_parted(edge, language)))
-
-
-def _parted(edge: str, language: PrintedLanguage) -> Iterator[Part]:
-    """An edge's name, and the part of it that is meant, each at its place."""
-    of = part_of_edge(edge)
-    part = "upper" if of.upper else of.part
-    if part == "whole":
-        return iter((language.edge(edge),))
-    key = "edge_part/row" if of.name in ("start", "end") else "edge_part"
-    return filled(key, language, edge=tuple(_parted(of.name, language)), half=language.edge(part))
+    return filled("edge", language, edge=(language.edge_of(edge),))
 
 
 def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
