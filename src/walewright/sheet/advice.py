@@ -27,16 +27,23 @@ def reading(
     some_sizes_only: bool,
     kinds: frozenset[str] = frozenset(),
     crossing: EmptyCrossing = "",
+    text: bool = False,
 ) -> Advice:
     """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has. `crossing`:
-    how the carriage of its bed passes loops without knitting them."""
+    how the carriage of its bed passes loops without knitting them. `text`: of the plain text, which has brackets for boxes and no
+    bars."""
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
-    told = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
-    keys += ["counter", "tick", *told, "bar", "left-and-right", "purl-side", "edges"]
+    also = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
+    keys += ["counter", "tick", *also, "bar", "left-and-right", "purl-side", "edges"]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
-    return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
+    told = (f"reading/{key}/text" if text and key in OF_TEXT else f"reading/{key}" for key in keys)
+    return Advice(guide.say("reading"), tuple(map(guide.say, told)))
+
+
+OF_TEXT = frozenset({"tick", "again", "bar"})
+"""What the plain text says otherwise than the page."""
 
 
 EXPLAINED = {

@@ -9,7 +9,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.hung import BAND, BAND_ACROSS, BAND_IN_A_COLUMN, band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import IN_A_COLUMN, PRINTED
-from walewright.guide.model import Guide
+from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
 from walewright.sheet.caring import care
@@ -64,7 +64,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         swatch=guide.advice["swatch"],
         care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
-        reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions), design.machine.crossing),
+        reading=reading(guide, design, instructions),
         handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=_explained(guide, instructions),
@@ -184,6 +184,12 @@ def _contents(
         ("regrade", guide.say("page/regrade")),
         ("checked", guide.say("page/checked")),
     )
+
+
+def reading(guide: Guide, design: Design, instructions: Instructions, text: bool = False) -> Advice:
+    """How to read the page, or the plain `text`."""
+    some, kinds = _for_some_sizes(instructions), _kinds(instructions)
+    return advice.reading(guide, design.sizes, some, kinds, design.machine.crossing, text=text)
 
 
 def _kinds(instructions: Instructions) -> frozenset[str]:
