@@ -15,6 +15,7 @@ from walewright.guide.numbers import inches, sentence
 from walewright.report.said import Said, said
 from walewright.sheet import fitting
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
+from walewright.sheet.saddles import Saddle, saddle
 from walewright.sheet.shared import shared
 from walewright.solve.model import Counts
 from walewright.trade.edgings import EDGINGS
@@ -110,7 +111,11 @@ def _finished(
     rows = [
         row
         for p in pieces
-        for row in (_across(design, p) if p.piece.name in across else _of_piece(design, counts, p, p.piece.name not in round_them))
+        for row in (
+            _across(design, p)
+            if p.piece.name in across
+            else _of_piece(design, counts, p, p.piece.name not in round_them, saddle(design, pieces, p.piece.name))
+        )
     ]
     yield from _merged(guide, rows)
 
@@ -138,13 +143,18 @@ def _ends_it(design: Design, band: Band) -> bool:
     return len({e.piece for e in band.along}) == 1 and not EDGINGS[design.edging(band.edging).kind].turned_in
 
 
-def _of_piece(design: Design, counts: Counts, piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
+def _of_piece(
+    design: Design, counts: Counts, piece: MeasuredPiece, with_widths: bool, on: Saddle | None
+) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
     repeated = any(p.sized.repeats for p in piece.laid)
     hung = [b for b in design.bands if [(e.piece, e.edge) for e in b.along] in ([(piece.piece.name, e)] for e in ("start", "end"))]
     for m in piece.measures:
         if m.place == "whole" and not repeated and hung:
             yield piece.piece.name, *_with_bands(design, counts, piece, hung, m.values)
+            continue
+        if m.place == "whole" and not repeated and on is not None:
+            yield piece.piece.name, said("measure/length-saddle", length=m.named, saddle=name_of(on.called)), on.with_it(m.values)
             continue
         wanted = (m.place == "whole" and not repeated) or (m.place == "rise" and not has_whole)
         if wanted or m.place in ("neck width", "worn") or (with_widths and m.place in ("start", "across")):
