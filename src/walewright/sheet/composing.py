@@ -71,7 +71,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         parts=sections,
         trouble=advice.trouble(guide),
         safety=guide.advice["safety"],
-        children=advice.cautions(guide, design),
+        children=advice.cautions(guide, design, fit),
         checked=checked(guide, proof),
         author=", ".join(texts["designer"]),
         credits=credits(guide, design),
