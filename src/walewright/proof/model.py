@@ -216,3 +216,6 @@ class Proof:
     sizes: tuple[SizeProof, ...]
     pictures: tuple[FabricPicture, ...] = ()
     """One for each charted or striped fabric and motif, from the first size that has it."""
+    small_swatches: tuple[tuple[str, int, int], ...] = ()
+    """Fabrics with the stitches and rows of swatches smaller than the author's, with which yarn is reckoned where the whole ones
+    would outweigh the garment."""

@@ -23,7 +23,7 @@ from walewright.sheet.model import ListTable, Sheet
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.reckoned import reckoned
 from walewright.sheet.regrading import source_of
-from walewright.sheet.supplies import basis_words, dial_words, stitch_words, together
+from walewright.sheet.supplies import basis_words, dial_words, small_words, stitch_words, together
 
 WIDE, HANGING = 96, 94
 """Characters of a line, and of one of several that hang below the first."""
@@ -42,7 +42,7 @@ def text_copy(guide: Guide, sheet: Sheet, pattern: ProvenPattern, steps: str, un
         _regraded(guide, sheet),
         _section(guide.say("text/sizes"), (graded(design.sizes), *_measurements(guide, design, units))),
         _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
-        _section(guide.say("text/tension"), (_tension(guide, design, fabric, units) for fabric in design.fabrics)),
+        _section(guide.say("text/tension"), _tensions(guide, design, proof, units)),
         _section(guide.say("text/materials"), _materials(guide, sheet, design, proof)),
         *(_table(guide, table) for table in (*bobbins(guide, design, proof), *((long,) if long else ()))),
         _notes(guide, sheet),
@@ -178,6 +178,14 @@ def _by_hand(guide: Guide, sheet: Sheet) -> str:
     told = (_section(how.title, (textwrap.fill(line, WIDE) for line in how.lines)) for how in sheet.handwork)
     title = guide.say("page/work-by-hand")
     return "\n\n".join(("\n".join((title, "=" * len(title))), *told)) if sheet.handwork else ""
+
+
+def _tensions(guide: Guide, design: Design, proof: Proof, units: str) -> Iterator[str]:
+    """Every fabric's, with how small a swatch may be."""
+    for fabric in design.fabrics:
+        yield _tension(guide, design, fabric, units)
+        if enough := small_words(guide, fabric, units, proof.small_swatches):
+            yield textwrap.fill(enough, HANGING, initial_indent="    ", subsequent_indent="    ")
 
 
 def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:
