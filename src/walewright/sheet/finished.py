@@ -51,7 +51,7 @@ def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tup
     )
     return (
         _to_choose(guide, design, fit, units),
-        seam_note(guide, design, units),
+        seam_note(guide, design, fit, units),
         # Two openings of a pair say the same.
         *dict.fromkeys(fitting.notes(guide, fit, units) if fit is not None else ()),
         *credits,
@@ -63,7 +63,7 @@ CLASSIC_CM, LOOSE_CM = (5, 10), (10, 15)
 
 
 def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str:
-    """How a size is chosen; of a garment round a body with what ease does. Empty for a single size."""
+    """How a size is chosen: of what fits a body by another one, round a body with what ease does. Empty for a single size."""
     if len(design.sizes) == 1:
         return ""
     eased = [ease.fits for ease in fit.eases if ease.girth is not None and ease.girth.body] if fit is not None else []
@@ -72,7 +72,8 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
         guide.say(f"told/{units}", cm=guide.say("span", low=low, high=high), inches=guide.say("span", low=a, high=b))
         for (low, high), (a, b) in ((CLASSIC_CM, (2, 4)), (LOOSE_CM, (4, 6)))
     )
-    return guide.say("sizes/choose", worn=worn, classic=classic, loose=loose)
+    fits = any(m.body for m in design.measurements) or (fit is not None and bool(fit.girths))
+    return guide.say("sizes/choose", worn=worn, classic=classic, loose=loose) if fits else guide.say("sizes/choose-cloth")
 
 
 def credit_words(guide: Guide, credit: Credit) -> str:
@@ -83,9 +84,9 @@ def credit_words(guide: Guide, credit: Credit) -> str:
     return guide.say("credit", published=told, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))
 
 
-def seam_note(guide: Guide, design: Design, units: str) -> str:
-    """What is measured, and what a seam takes of it."""
-    note = guide.say("sizes/as-knitted")
+def seam_note(guide: Guide, design: Design, fit: Fit | None, units: str) -> str:
+    """What is measured, and what a seam takes of it; of seams nothing where nothing is joined, nor of girths where there is none."""
+    note = guide.say("sizes/as-knitted", joined=bool(design.joins), round=fit is not None and bool(fit.girths))
     if not any(join.way == "sewn" for join in design.joins):
         return note
     widths = sorted({2 / design.fabric(p.fabric).stitches_per_cm for p in design.pieces})

@@ -144,7 +144,7 @@ def _finished(guide: Guide, proof: Proof, units: str) -> list[str]:
 
 def _worn(guide: Guide, design: Design, fit: Fit | None, units: str) -> list[str]:
     """Ease where a body measurement is known, and what the finished measurements are."""
-    said, lines = [seam_note(guide, design, units)], list(_folded(guide, design, units))
+    said, lines = [seam_note(guide, design, fit, units)], list(_folded(guide, design, units))
     if fit is not None:
         lines += [f"{guide.within(label)}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
         eases = ((guide.within(label), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))

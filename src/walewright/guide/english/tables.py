@@ -24,12 +24,13 @@ TABLES = {
     "sizes/finished": "Finished",
     "sizes/ease": "Ease: finished less body",
     "sizes/of-pieces": "{pieces}: {what}",
-    "sizes/as-knitted": "Finished measurements are those of the pieces as knitted and blocked, before seaming; what is all "
-    "round is seamed.",
+    "sizes/as-knitted": "Finished measurements are those of {joined:?the pieces|the piece} as knitted and blocked{joined:?, before "
+    "seaming}{round:?; all round is measured with it closed}.",
     "sizes/seamed": "{note} A sewn seam takes one stitch of each side into it: about {told} in all.",
     "sizes/bust": "bust",
     "sizes/chest": "chest",
-    "sizes/choose": "To choose a size, measure a garment that fits as you like it, laid flat, and take the size whose finished "
+    "sizes/choose-cloth": "Take the size whose finished measurements are as you want them.",
+    "sizes/choose": "To choose a size, measure one of its kind that fits as you like it, laid flat, and take the size whose finished "
     "measurements come nearest.{worn:? Round the {worn}, a garment as wide as the body is a close fit, {classic} more a classic "
     "one, {loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.

@@ -24,12 +24,13 @@ TABLES = {
     "sizes/finished": "Fertigmaße",
     "sizes/ease": "Weitenzugabe: Fertigmaß weniger Körpermaß",
     "sizes/of-pieces": "{pieces}: {what}",
-    "sizes/as-knitted": "Fertigmaße sind die der gestrickten und gespannten Teile vor dem Zusammennähen; was ringsum gemessen"
-    " ist, ist zusammengenäht.",
+    "sizes/as-knitted": "Fertigmaße sind die {joined:?der gestrickten und gespannten Teile vor dem Zusammennähen|des gestrickten und"
+    " gespannten Stücks}{round:?; ringsum ist geschlossen gemessen}.",
     "sizes/seamed": "{note} Eine genähte Naht nimmt eine Masche jeder Seite in sich auf: zusammen etwa {told}.",
     "sizes/bust": "Brust",
     "sizes/chest": "Brust",
-    "sizes/choose": "Zum Wählen der Größe ein Kleidungsstück, das so sitzt, wie Sie es mögen, flach liegend messen und die"
+    "sizes/choose-cloth": "Die Größe nehmen, deren Fertigmaße so sind, wie Sie sie haben wollen.",
+    "sizes/choose": "Zum Wählen der Größe ein Stück dieser Art, das so sitzt, wie Sie es mögen, flach liegend messen und die"
     " Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die {worn} liegt ein Kleidungsstück, so weit wie der"
     " Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
