@@ -98,12 +98,14 @@ class AsInFabric:
 
 @dataclass(frozen=True, slots=True)
 class OneLength:
-    """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times."""
+    """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times;
+    and another of `part_cm` for a part that waits on it. 0: there is none of the one, or of the other."""
 
     cm: int
     ends_cm: int
     times: int
     lengths: int = 1
+    part_cm: int = 0
 
 
 YarnKind = Literal["yarn", "waste", "ravel"]

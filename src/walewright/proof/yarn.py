@@ -44,6 +44,9 @@ SEAM_WIDTHS = 3
 RAVEL_ENDS_CM = 40
 """Of ravel cord beyond the row that it knits, to pull at: 20 cm at each end (common practice)."""
 
+PART_WIDTHS = 3
+"""Of ravel cord that a part waits on, in widths of the part on the bed (common practice)."""
+
 WEIGHED, MEASURED, PLAIN, OTHER = 0.05, 0.08, 0.15, 0.25
 """How far off a yarn may be that was weighed, measured, estimated for plain knit, estimated for another stitch (from memory)."""
 
@@ -221,8 +224,10 @@ def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
                 "waste", "", metres, grams, balls=0, way=AsInFabric(main.name, yarn.label or yarn.name), error=OTHER, kind="waste"
             )
         )
-    if spent.ravel:
-        length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
-        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords)
-        found.append(YarnUse("ravel", "", spent.cords * length / 100, grams=0.0, balls=0, way=way, error=OTHER, kind="ravel"))
+    if spent.ravel or spent.parts:
+        length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5 if spent.ravel else 0
+        part = math.ceil(PART_WIDTHS * max(spent.parts) * design.machine.pitch_mm / 50) * 5 if spent.parts else 0
+        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords, part)
+        metres = (spent.cords * length + part) / 100
+        found.append(YarnUse("ravel", "", metres, grams=0.0, balls=0, way=way, error=OTHER, kind="ravel"))
     return tuple(found)

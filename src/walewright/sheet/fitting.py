@@ -88,7 +88,7 @@ def ease_label(guide: Guide, ease: Ease) -> str:
 def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
     """What passes through which opening, and where buttons are sewn."""
     for passing in fit.passings:
-        if not passing.never and all(passing.good):
+        if all(passing.good):
             yield passing_note(guide, passing, units)
     for beside in fit.beside:
         yield beside_note(guide, beside, units)
@@ -112,7 +112,7 @@ def passing_note(guide: Guide, passing: Passing, units: str) -> str:
     """What goes through, and how far the opening has to stretch for it."""
     named = guide.say("fit/role", role=passing.name) if passing.name in get_args(Role) else name_of(passing.name)
     return guide.say(
-        "fit/passes",
+        "fit/never-passes" if passing.never else "fit/passes",
         opening=sentence(named),
         rest=told(guide, passing.relaxed, units),
         wide=told(guide, passing.stretched, units),

@@ -52,6 +52,8 @@ TABLES = {
     "fit/ease-round": "{body}: ringsum {where}",
     "fit/role": "{role:term}",
     "fit/passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}; so passt hindurch: {part:term}, gerechnet mit {figure}.",
+    "fit/never-passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}: {figure} dürfen nicht hindurchrutschen ({part:term}) und tun"
+    " es nicht.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
     " unter den Knopflöchern: {places}.",
     "fit/buttons-at": "{end} bei {places}",
@@ -123,9 +125,11 @@ TABLES = {
     "way/as-in-fabric": "in Maschen so lang wie die von {fabric}; das Gewicht ist das eines Garns, so dick wie {yarn}; auf etwa"
     " {error} % genau",
     "way/one-length": "ein Stück von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; es wird {times}-mal"
-    " gebraucht, oder so viele Stücke, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
+    " gebraucht, oder so viele Stücke, wenn Teile mit ihrem darin warten}",
     "way/lengths": "{lengths} Stücke von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; sie werden"
-    " {times}-mal gebraucht, oder so viele Paare, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
+    " {times}-mal gebraucht, oder so viele Paare, wenn Teile mit ihrem darin warten}",
+    "way/cord": "{cords:/; und }; auf etwa {error} % genau",
+    "way/cord-part": "ein Stück von {cm} cm für einen Teil, der wartet, dreimal so lang, wie dieser breit ist",
     # Where figures are from.
     "credit": "Quelle: {published:/; }{recalled:? (aus dem Gedächtnis, nicht eingesehen)}{own:?, doch eigene Angabe: {own}}",
     "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",
