@@ -115,7 +115,7 @@ def test_sizes_with_as_many_share_what_holds_for_them() -> None:
 def test_the_seams_are_one_sentence_with_their_number_by_size() -> None:
     words = " ".join(made(SKIRT).plain_text.split())
     assert (
-        "Join gore (each) side left to gore (next) side right, each to the next and the last to the first, 6 (6: 8) seams" in words
+        "Join the left side of each gore to the right side of the next one, and the last one to the first, 6 (6: 8) seams" in words
     )
     assert "size only" not in words
     assert "sizes only" not in words

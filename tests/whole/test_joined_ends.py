@@ -126,7 +126,7 @@ def test_ends_have_no_loops_to_link() -> None:
 
 def test_the_words_name_the_ends_and_say_which_rows_they_are() -> None:
     told = words(skirt())
-    assert "Join back welt left then side left to front welt right then side right" in told
+    assert "Join the left welt, then the left side of the back to the right welt, then the right side of the front" in told
     assert "row for row, 98 rows" in told
     assert "The outer edges from RC 0 to RC 18 make the welt." in told
     assert "The right edge from RC 0 to RC 8 makes the last end." in words(strapped())

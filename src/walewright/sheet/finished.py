@@ -85,7 +85,7 @@ def credit_words(guide: Guide, credit: Credit) -> str:
 
 
 def seam_note(guide: Guide, design: Design, fit: Fit | None, units: str) -> str:
-    """What is measured, and what a seam takes of it; of seams nothing where nothing is joined, nor of girths where there is none."""
+    """What is measured, and what a seam takes of it; of seams nothing where nothing is joined, nor of girths where none is."""
     note = guide.say("sizes/as-knitted", joined=bool(design.joins), round=fit is not None and bool(fit.girths))
     if not any(join.way == "sewn" for join in design.joins):
         return note

@@ -46,7 +46,9 @@ def _seam(seam: SeamOf, language: PrintedLanguage) -> Iterator[Part]:
         return filled("seam/closed", language, one=tuple(_side(seam.one, language, begins=False)))
     one = tuple(_side(seam.one, language))
     if len({(edge.piece, edge.copy) for edge in (*seam.one, *seam.other)}) == 1 and len(seam.one) == len(seam.other) == 1:
-        return filled("seam/own", language, one=one, other=tuple(_begun((language.edge_of(seam.other[0].edge),), seam.other, language)))
+        return filled(
+            "seam/own", language, one=one, other=tuple(_begun((language.edge_of(seam.other[0].edge),), seam.other, language))
+        )
     return filled("seam", language, one=one, other=tuple(_side(seam.other, language, before=seam.one[-1].piece)))
 
 

@@ -105,11 +105,11 @@ LINES = {
     "and none that are tied behind the neck (EN 14682, as told by the Finnish Safety and Chemicals Agency); from 7 to 14 "
     "years none with free ends there. In the United States none at hood and neck of outerwear in sizes 2T to 12 (CPSC; ASTM "
     "F1816-97; 16 CFR 1120.3).",
-    # The scope of EN 14682:2014, https://standards.iteh.ai/catalog/standards/cen/71dcd208-3fb7-48ef-aa21-ad8abdbd6d94/en-14682-2014,
-    # and that of its draft of 2023, https://www.din.de/en/getting-involved/standards-committees/textilnorm/projects/wdc-proj:din21:306662593.
-    "children/apart": "Hats, gloves and scarves are outside the rules of EN 14682 on cords, and its draft of 2023 asks that they be "
-    "judged by the same principles: no cord that ties them on or goes round the neck, none from one of a pair to the other, and no "
-    "end that can catch (common practice).",
+    # The scope of EN 14682:2014, standards.iteh.ai/catalog/standards/cen/71dcd208-3fb7-48ef-aa21-ad8abdbd6d94/en-14682-2014, and
+    # that of its draft of 2023, din.de/en/getting-involved/standards-committees/textilnorm/projects/wdc-proj:din21:306662593.
+    "children/apart": "Hats, gloves and scarves are outside the rules of EN 14682 on cords, and its draft of 2023 asks "
+    "that they be judged by the same principles: no cord that ties them on or goes round the neck, none from one of a pair "
+    "to the other, and no end that can catch (common practice).",
     "children/drawstrings": "At waist and hem, of outerwear in sizes 2T to 16, no more than 3 in (7.6 cm) of a drawstring "
     "outside its channel with the garment at its full width, no toggles or knots at free ends, and a string in one piece "
     "sewn fast (CPSC).",

@@ -30,9 +30,9 @@ TABLES = {
     "sizes/bust": "bust",
     "sizes/chest": "chest",
     "sizes/choose-cloth": "Take the size whose finished measurements are as you want them.",
-    "sizes/choose": "To choose a size, measure one of its kind that fits as you like it, laid flat, and take the size whose finished "
-    "measurements come nearest.{worn:? Round the {worn}, a garment as wide as the body is a close fit, {classic} more a classic "
-    "one, {loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
+    "sizes/choose": "To choose a size, measure one of its kind that fits as you like it, laid flat, and take the size "
+    "whose finished measurements come nearest.{worn:? Round the {worn}, a garment as wide as the body is a close fit, "
+    "{classic} more a classic one, {loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, finished",
     "fit/whole": "{name}, in all",

@@ -112,9 +112,9 @@ LINES = {
     " cm, und keine, die hinter dem Hals gebunden werden (EN 14682, nach der finnischen Behörde für Sicherheit und"
     " Chemikalien); von 7 bis 14 Jahren dort keine mit freien Enden. In den Vereinigten Staaten keine an Kapuze und Hals von"
     " Oberbekleidung in den Größen 2T bis 12 (CPSC; ASTM F1816-97; 16 CFR 1120.3).",
-    "children/apart": "Für Mützen, Handschuhe und Schals gelten die Regeln von EN 14682 zu Kordeln nicht; ihr Entwurf von 2023"
-    " verlangt, sie nach denselben Grundsätzen zu beurteilen: keine Kordel, mit der sie gebunden werden oder die um den Hals geht, keine von"
-    " einem zum anderen eines Paars und kein Ende, das hängen bleiben kann (allgemein üblich).",
+    "children/apart": "Für Mützen, Handschuhe und Schals gelten die Regeln von EN 14682 zu Kordeln nicht; ihr Entwurf von "
+    "2023 verlangt, sie nach denselben Grundsätzen zu beurteilen: keine Kordel, mit der sie gebunden werden oder die um "
+    "den Hals geht, keine von einem zum anderen eines Paars und kein Ende, das hängen bleiben kann (allgemein üblich).",
     "children/drawstrings": "An Taille und Saum von Oberbekleidung in den Größen 2T bis 16 nicht mehr als 7,6 cm (3 Zoll) eines"
     " Zugbands außerhalb seines Tunnels, wenn das Kleidungsstück in voller Weite liegt, keine Knebel oder Knoten an freien"
     " Enden, und ein Zugband in einem Stück fest angenäht (CPSC).",

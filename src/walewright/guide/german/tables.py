@@ -24,15 +24,15 @@ TABLES = {
     "sizes/finished": "Fertigmaße",
     "sizes/ease": "Weitenzugabe: Fertigmaß weniger Körpermaß",
     "sizes/of-pieces": "{pieces}: {what}",
-    "sizes/as-knitted": "Fertigmaße sind die {joined:?der gestrickten und gespannten Teile vor dem Zusammennähen|des gestrickten und"
-    " gespannten Stücks}{round:?; ringsum ist geschlossen gemessen}.",
+    "sizes/as-knitted": "Fertigmaße sind die {joined:?der gestrickten und gespannten Teile vor dem Zusammennähen|des "
+    "gestrickten und gespannten Stücks}{round:?; ringsum ist geschlossen gemessen}.",
     "sizes/seamed": "{note} Eine genähte Naht nimmt eine Masche jeder Seite in sich auf: zusammen etwa {told}.",
     "sizes/bust": "Brust",
     "sizes/chest": "Brust",
     "sizes/choose-cloth": "Die Größe nehmen, deren Fertigmaße so sind, wie Sie sie haben wollen.",
-    "sizes/choose": "Zum Wählen der Größe ein Stück dieser Art, das so sitzt, wie Sie es mögen, flach liegend messen und die"
-    " Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die {worn} liegt ein Kleidungsstück, so weit wie der"
-    " Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
+    "sizes/choose": "Zum Wählen der Größe ein Stück dieser Art, das so sitzt, wie Sie es mögen, flach liegend messen und "
+    "die Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die {worn} liegt ein Kleidungsstück, so weit wie der "
+    "Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, fertig",
     "fit/whole": "{name}, insgesamt",
@@ -52,8 +52,8 @@ TABLES = {
     "fit/ease-round": "{body}: ringsum {where}",
     "fit/role": "{role:term}",
     "fit/passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}; so passt hindurch: {part:term}, gerechnet mit {figure}.",
-    "fit/never-passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}: {figure} dürfen nicht hindurchrutschen ({part:term}) und tun"
-    " es nicht.",
+    "fit/never-passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}: {figure} dürfen nicht hindurchrutschen "
+    "({part:term}) und tun es nicht.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
     " unter den Knopflöchern: {places}.",
     "fit/buttons-at": "{end} bei {places}",
