@@ -88,7 +88,7 @@ def test_what_must_not_slip_through_is_told_with_its_figures() -> None:
 
 WORN = {
     "body": ("dunlin", "shoal", "teasel", "sanderling", "samphire"),
-    "from the waist": ("curlew",),
+    "waist": ("curlew",),
     "apart": ("limpet", "skerry", "mooring", "dotterel", "avocet", "breakwater"),
     "feet": ("driftline",),
 }

@@ -7,6 +7,7 @@ from typing import Any, cast
 
 from lark import Tree
 
+from walewright.knit.operations import NEXT_COPY
 from walewright.readback.phrases import (
     ReadCounts,
     ReadEased,
@@ -338,6 +339,10 @@ class ReadRules(ReadTokens):
     def edge(self, children: list[Any]) -> tuple[str, str, int]:
         piece, *copy, name = children
         return piece, name, copy[0] if copy else 0
+
+    def next_edge(self, children: list[Any]) -> tuple[str, str, int]:
+        """Of the next copy of the piece named before it."""
+        return "", children[0], NEXT_COPY
 
     def same_piece(self, children: list[Any]) -> tuple[str, str, int]:
         return "", children[0], 0

@@ -40,8 +40,8 @@ def reading(
     also = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
     keys += ["counter", "tick", *also, "bar", "left-and-right", "purl-side", "edges"]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
-    told = (f"reading/{key}/text" if text and key in OF_TEXT else f"reading/{key}" for key in keys)
-    return Advice(guide.say("reading"), tuple(map(guide.say, told)))
+    lines = (guide.say(f"reading/{key}/text") if text and key in OF_TEXT else guide.say(f"reading/{key}") for key in keys)
+    return Advice(guide.say("reading"), tuple(lines))
 
 
 OF_TEXT = frozenset({"tick", "again", "bar"})
@@ -81,13 +81,13 @@ def trouble(guide: Guide) -> tuple[Advice, ...]:
     return tuple(guide.advice[key] for key in TROUBLE)
 
 
-WornOn = Literal["body", "from the waist", "apart", "feet"]
+WornOn = Literal["body", "waist", "apart", "feet"]
 """Where a garment is worn, as rules for children's clothes part the body: about chest and neck, and whatever may be worn there |
 from the waist down | on head or hands, or as a cloth, which nothing closes to a tube | on the feet."""
 
 MEASURED: tuple[tuple[WornOn, frozenset[str]], ...] = (
     ("body", frozenset({"chest", "bust", "centre_back_neck_to_wrist", "cross_back", "arm_length_to_underarm", "upper_arm"})),
-    ("from the waist", frozenset({"waist", "hips"})),
+    ("waist", frozenset({"waist", "hips"})),
     ("feet", frozenset({"foot", "foot_circumference", "total_foot_length", "calf"})),
     ("apart", frozenset({"head", "hand"})),
 )
@@ -95,7 +95,7 @@ MEASURED: tuple[tuple[WornOn, frozenset[str]], ...] = (
 
 OF_CHILDREN: Mapping[WornOn, tuple[str, ...]] = {
     "body": ("no-cords", "drawstrings", "loose-threads", "nightwear"),
-    "from the waist": ("drawstrings", "loose-threads"),
+    "waist": ("drawstrings", "loose-threads"),
     "apart": ("apart", "loose-threads"),
     "feet": ("loose-threads",),
 }

@@ -12,7 +12,7 @@ from walewright.design.model.per_size import plus
 from walewright.figures.measures import LaidPiece, MeasuredPiece
 from walewright.trade.edge_names import is_top, part_of_edge
 
-Strip = tuple[str, str]
+SewnStrip = tuple[str, str]
 """A piece, and the name of the edges on both its sides."""
 
 
@@ -37,7 +37,7 @@ def saddle(design: Design, pieces: Sequence[MeasuredPiece], name: str) -> Saddle
     return Saddle(strip[1], tuple(_wide(one, strip[1]) / 2 for one in laid))
 
 
-def _sewn_on(design: Design) -> Iterator[tuple[str, Strip]]:
+def _sewn_on(design: Design) -> Iterator[tuple[str, SewnStrip]]:
     """A piece whose last row is sewn to an edge of rows of another piece that has such edges on both its sides."""
     for join in design.joins:
         for tops, strips in ((join.one, join.other), (join.other, join.one)):

@@ -6,12 +6,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
 
-from walewright.knit.copies import EACH, Copy
-from walewright.knit.steps import EdgeInSeam, JoinEdges, SeamOf, Step
+from walewright.knit.steps import Copy, EdgeInSeam, JoinEdges, SeamOf, Step
 from walewright.write.filling import Part, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.said import StepSaid, between
+
+EACH = Copy(each=True)
 
 
 def seams(said: StepSaid, language: PrintedLanguage) -> list[Part]:

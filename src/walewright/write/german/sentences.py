@@ -238,7 +238,7 @@ JOINS = {
     "edges/copy": "{piece} ({copy}) {edges}",
     "edges/each": "{piece} (jedes Teil) {edges}",
     "edges/next": "{piece} (nächstes Teil) {edges}",
-    "edges/next_one": "{piece} (nächstes Teil) {edges}",
+    "edges/next_one": "nächstem Teil {edges}",
     "edge": "{edge}",
     "edge_part": "{edge} {half}",
     "edge_part/row": "{edge} {half}",
