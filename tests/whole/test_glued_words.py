@@ -110,8 +110,8 @@ IN_WORDS: tuple[tuple[str, str, str, str], ...] = (
     (
         "the next panel",
         PANELS,
-        "to the one of the next one, and so on, 2 seams",
-        "to the one of the next one, and the last one to the first, 2 seams",
+        ": of the 1st to the one of the 2nd panel",
+        ": of the 1st to the one of the 3rd panel",
     ),
     ("panels exchanged below the band", PANELS, "last row of the panel (2nd)", "last row of the panel (3rd)"),
 )
