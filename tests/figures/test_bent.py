@@ -12,6 +12,7 @@ from tests.figures.test_fastened import cover_of, garment_of
 from tests.whole.shipped_once import compiled
 from walewright.figures.bent import bend, outline_of
 from walewright.figures.drawn import DrawnGarment, drawn
+from walewright.figures.evened import evened
 from walewright.figures.measures import measured
 from walewright.figures.tubes import tube
 
@@ -34,6 +35,50 @@ def test_a_strip_whose_wedges_lie_at_one_side_is_a_crescent() -> None:
     assert abs(lowest[0]) < 2
     highest = sorted(line, key=lambda p: p[1])[-1]
     assert abs(highest[0]) > 5
+
+
+def test_ends_that_run_out_to_a_tip_are_pinned_on_along_the_curve() -> None:
+    shawl = evened(garment_of("ebb").pieces[0])
+    found = bend(shawl)
+    assert found is not None
+    top = shawl.shape.height
+
+    def wale(x: float, low: float, high: float) -> list[tuple[float, float]]:
+        return found.line([(x, low), (x, high)])
+
+    inner = wale(found.edge, 0.0, top)
+    ways = [math.atan2(d - b, c - a) for (a, b), (c, d) in pairwise(inner) if math.dist((a, b), (c, d)) > 0.2]
+    assert ways == sorted(ways), "it bends one way only"
+    assert ways[-1] - ways[0] == pytest.approx(found.angle, rel=0.05), "by what its wedges make"
+    # The ends bend as well: what was straight on the bed is no straight line.
+    end = wale(found.edge, 0.0, found.low)
+    assert math.dist(end[0], end[-1]) < 0.99 * sum(math.dist(a, b) for a, b in pairwise(end))
+    # A wale is as long as where its ends lie straight, and as far from the inner edge.
+    straight = replace(found, pinned=0.0)
+    for out in (10.0, 20.0):
+        x = found.edge + out * found.way
+        one, other = (of.line([(x, 20.0), (x, top - 20.0)]) for of in (found, straight))
+        assert sum(math.dist(a, b) for a, b in pairwise(one)) == pytest.approx(
+            sum(math.dist(a, b) for a, b in pairwise(other)), rel=0.01
+        )
+        assert min(math.dist(one[len(one) // 2], p) for p in inner) == pytest.approx(out, rel=0.02)
+
+
+def test_a_strip_with_straight_ends_is_bent_where_its_wedges_are() -> None:
+    shawl = garment_of("ebb").pieces[0]
+    wide = replace(shawl.shape, left=tuple((-41.4, y) for _, y in shawl.shape.left))
+    found = bend(replace(shawl, shape=wide))
+    assert found is not None
+    assert found.pinned == 0
+    assert len(found.line([(found.edge, 0.0), (found.edge, found.low)])) == 2
+
+
+def test_a_slope_has_no_waves() -> None:
+    for name in ("ebb", "sandbar"):
+        piece = garment_of(name).pieces[0]
+        before, after = piece.shape, evened(piece).shape
+        assert len(before.polygon) > 15 > 8 > len(after.polygon) - 1
+        assert (before.width, before.height) == pytest.approx((after.width, after.height))
 
 
 def test_a_piece_without_repeats_or_with_a_pattern_lies_straight() -> None:

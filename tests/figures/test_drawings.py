@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import combinations
@@ -16,7 +17,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper
-from walewright.figures.schematic import drawing, fitting_scale, lettered
+from walewright.figures.schematic import drawing, fitting_scale, labels, lettered
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.legends import legend
 
@@ -137,3 +138,24 @@ def test_no_lettering_lies_across_an_edge() -> None:
     assert not ruler.write_free([(5.0, 0.0, "middle")], ("A",), "letter", clear=True)
     assert ruler.write_free([(5.0, 0.0, "middle"), (9.0, 0.0, "middle")], ("A",), "letter", clear=True)
     assert ruler.paper.finished("", 9, 9).letterings[0].x == 9
+
+
+def test_measures_that_are_alike_have_one_letter() -> None:
+    made = compiled("kittiwake")
+    assert made.design is not None
+    assert made.counts is not None
+    back = measured(made.design, made.counts, "back")
+    letters = [letter for (letter,) in labels(LANGUAGE, back, "cm", letters=True)]
+    assert len(letters) == 24
+    assert len(set(letters)) == 18, "one half is the mirror image of the other one"
+    values: dict[str, set[tuple[tuple[float, ...], tuple[int, ...]]]] = {}
+    for letter, measure in zip(letters, back.measures, strict=True):
+        values.setdefault(letter, set()).add((tuple(round(cm, 3) for cm in measure.values), measure.counts))
+    assert all(len(same) == 1 for same in values.values())
+    table = legend(LANGUAGE, back, made.design.sizes, "cm", lettered=True)
+    assert table is not None
+    rows = {row.key: row.label for group in table.groups for row in group.rows}
+    assert list(rows) == list(dict.fromkeys(letters))
+    assert rows["J"] == "Underarm to hem start and hem end to second underarm"
+    drawn = Counter(t.text for t in schematic(made, "back").letterings if t.kind == "letter")
+    assert drawn == Counter(letters), "it stands at each of them"

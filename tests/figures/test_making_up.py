@@ -200,6 +200,19 @@ def test_no_piece_lies_on_another_one(name: str) -> None:
     assert high > low
 
 
+@pytest.mark.parametrize("name", ["plover", "saltmarsh", "turnstone", "spindrift", "teasel", "tidewrack"])
+def test_every_piece_lies_square(name: str) -> None:
+    laid = opened(garment(name, middle_size(compiled(name).result()[1])), 4.0)
+    assert len(laid) > 2
+    assert {disc.turn % 90 for disc in laid.values()} == {0.0}
+    if name == "spindrift":
+        turns = {key: disc.turn % 360 for key, disc in laid.items()}
+        sleeves = {turns["sleeve", 1], turns["sleeve", 2]}
+        assert abs(turns["back", 1] - turns["front", 1]) == 180, "the neck lies between them"
+        assert len(sleeves) == 2
+        assert not sleeves & {turns["back", 1], turns["front", 1]}, "and a sleeve at each side"
+
+
 def test_neighbours_have_different_strokes_and_all_are_ink() -> None:
     used = [s.kind for s in drawn("tidewrack").drawing.strokes if s.kind in PENS]
     assert set(used) == set(PENS)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 import pytest
 
@@ -44,6 +45,26 @@ def test_a_drawn_up_top_closes(name: str, piece: str) -> None:
     assert line[-1][1] == pytest.approx(0, abs=1e-6)
     assert line[-1][0] == pytest.approx(made.height)
     assert [y for y, _ in line] == sorted(y for y, _ in line)
+
+
+def test_a_beret_rolls_over_above_its_band() -> None:
+    made = found("skerry", "beret")
+    assert made is not None
+    line = rounded(made)
+    widest = max(range(len(line)), key=lambda n: line[n][1])
+    assert line[widest][0] == pytest.approx(made.height / 2, rel=0.05), "as much of it lies above as below"
+    assert line[0][1] == pytest.approx(made.edging[1]), "it hangs on its band"
+    # No corner: where it is widest its side is upright.
+    (below, narrow), (above, wide) = line[widest - 1], line[widest]
+    assert wide - narrow < 0.2 * (above - below)
+    # What leans out more steeply than it is looked down upon is not seen, and its outline hides the band.
+    drawing = drawn(compiled("skerry"))
+    outline = [stroke for stroke in drawing.strokes if stroke.kind == "outline"][-1]
+    corners = [(float(x), float(y)) for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", outline.data)]
+    lowest = max(corners, key=lambda p: p[1])
+    assert lowest[0] == pytest.approx(drawing.width / 2, abs=1)
+    slopes = [(d - b) / (c - a) for (a, b), (c, d) in pairwise(corners) if a > lowest[0] + 1 and d < b]
+    assert slopes[0] > -0.2, "it is round at its foot"
 
 
 def test_a_tube_is_half_as_wide_as_its_piece() -> None:

@@ -7,14 +7,17 @@ import re
 import pytest
 
 from tests.whole.shipped_once import compiled
+from walewright.counted.edge_lines import edge_line
 from walewright.figures.collars import Collars, collars_of
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.drawn import drawn as in_one_size
 from walewright.figures.garment import cover, middle_size
+from walewright.figures.gathers import gathers
 from walewright.figures.measures import LaidPiece, MeasuredPiece, measured
 from walewright.figures.model import Drawing
 from walewright.figures.sideways import Sideways, sideways
 from walewright.figures.trunks import Trunk, trunk_of
+from walewright.figures.worn import HANG
 from walewright.guide.english import LANGUAGE
 from walewright.pipeline import Outcome
 
@@ -150,9 +153,53 @@ def test_a_set_in_sleeve_hangs_from_the_end_of_the_shoulder() -> None:
 
 def test_a_saddle_goes_on_over_the_shoulder() -> None:
     of = drawn("halyard")
-    sleeves = [line for line in outlines(of, "outline") if min(y for _, y in line) < 3]
-    assert len(sleeves) >= 2, "what lies highest is one outline with its sleeve"
-    assert all(max(y for _, y in line) > of.height / 2 for line in sleeves[:2])
+    sleeves = [line for line in outlines(of, "outline") if min(x for x, _ in line) < 2 or max(x for x, _ in line) > of.width - 2]
+    assert len(sleeves) == 2
+    body = max((line for line in outlines(of, "outline") if line not in sleeves), key=len)
+    for sleeve in sleeves:
+        assert min(y for _, y in sleeve) < min(y for _, y in body) - 3, "it lies above the front's shoulder"
+        assert max(y for _, y in sleeve) > of.height / 2, "and is one outline with the strap"
+
+
+def test_a_neckband_goes_over_the_ends_of_straps() -> None:
+    of = drawn("halyard")
+    folds = [
+        min(line, key=lambda p: p[1])
+        for line in outlines(of, "outline")
+        if min(x for x, _ in line) < 2 or max(x for x, _ in line) > of.width - 2
+    ]
+    bands = [line for line in outlines(of, "cloth") if max(x for x, _ in line) - min(x for x, _ in line) < of.width / 4]
+    assert bands
+    for x, y in folds:
+        assert all(min(abs(x - a) + abs(y - b) for a, b in band) < 0.1 for band in bands), "from fold to fold"
+    assert min(y for band in bands for _, y in band) >= 0, "and it is on the paper"
+
+
+def test_darts_are_seen_where_the_piece_is_taken_in() -> None:
+    bust = outlines(drawn("lapwing"), "dart")
+    assert len(bust) == 2
+    assert all(abs(line[0][0] - line[-1][0]) > 3 * abs(line[0][1] - line[-1][1]) for line in bust), "held rows go inwards"
+    waist = outlines(drawn("greylag"), "dart")
+    assert len(waist) == 6
+    assert all(abs(line[0][1] - line[-1][1]) > 3 * abs(line[0][0] - line[-1][0]) for line in waist), "inside lines go upwards"
+    assert len(outlines(drawn("kittiwake"), "dart")) == 2
+    assert not outlines(drawn("tidewrack"), "dart")
+
+
+def test_gathers_lie_in_the_sleeve_beside_the_armhole() -> None:
+    of = garment("lapwing")
+    body = trunk("lapwing")
+    (front,) = body.fronts
+    found = list(gathers(of, body, HANG))
+    assert len(found) > 8
+    armhole = [front.at(p) for side in ("left", "right") for p in edge_line(front.piece.of, front.piece.shape, f"armhole {side}")]
+    tip = max(y for _, y in armhole)
+    for (x, y), (far, low) in found:
+        assert abs(far) > abs(x)
+        assert low < y < tip, "they go down with the sleeve"
+        assert min(abs(abs(x) - abs(a)) for a, _ in armhole) < 0.5
+    assert len(outlines(drawn("lapwing"), "seam")) == len(found) + 2, "all are drawn, besides the edges of both cuffs"
+    assert not list(gathers(garment("fairlead"), trunk("fairlead"), HANG)), "a head that is eased in has none"
 
 
 def test_a_long_piece_that_is_all_there_is_lies_across_with_its_shorter_edge_up() -> None:

@@ -17,6 +17,7 @@ BENCH_STEPS, PATTERN_STEPS = "knit.bench_steps", "knit.pattern_steps"
 BED, WRITE, PROOF = "bed.model", "write.model", "proof.model"
 
 ALLOWED: dict[str, set[str]] = {
+    "record": set(),
     "report": set(),
     # The tables of the trade lean on nothing; bed and reader know the trade for themselves.
     "trade": set(),
@@ -75,6 +76,9 @@ ALLOWED: dict[str, set[str]] = {
 """What each stage may import besides itself. `pipeline` with its `renaming`, `used_besides` and `bench_copies`, `languages`, `cli`,
 `serve` and `__main__` stand outside: they call the stages."""
 
+MADE_OF = "record"
+"""What is handed on between stages is made of it."""
+
 CALLERS = {"pipeline", "bench_copies", "renaming", "used_besides", "languages", "cli", "serve", "__main__"}
 
 
@@ -84,7 +88,7 @@ def offences(importer: str, module: ast.Module, within: str) -> list[str]:
     for name, line in imports(module, within):
         short = name.removeprefix("walewright").removeprefix(".")
         own = short == importer or short.startswith(f"{importer}.")
-        allowed = any(short == a or short.startswith(f"{a}.") for a in ALLOWED[importer])
+        allowed = any(short == a or short.startswith(f"{a}.") for a in ALLOWED[importer] | {MADE_OF})
         if short and not own and not allowed:
             found.append(f"line {line}: {importer} imports {name}")
     return found

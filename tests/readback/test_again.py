@@ -134,7 +134,8 @@ def test_what_goes_on_together_is_referred_to_with_its_rows() -> None:
     text = plain_text(write(plans))
     # The rows stand above the first of the steps that are referred to.
     whole = text.replace(
-        "[ ] 1 to 9. As the one, steps 1 to 9.", "[ ] 1 to 5. As the one, steps 1 to 5.\n[ ] 6 to 9. As the one, steps 6 to 9."
+        f"[ ] 1 to 9. As the one, steps 1 to 9.\n{' ' * 12}[1] [2] [3] [4] [5] [6] [7] [8] [9]",
+        "[ ] 1 to 5. As the one, steps 1 to 5.\n[ ] 6 to 9. As the one, steps 6 to 9.",
     )
     assert whole != text
     for told in (text, whole):

@@ -15,6 +15,8 @@ from walewright.report.wording import phrased
 START = "Take the carriage to the right without knitting.\n[ ] Bring needles L 5 to R 5 to working position: 10 sts."
 
 LATCH = "st outwards, 9 rows deep, and latch it up on the other face; leave the end sts as they are."
+MIDDLE = LATCH.replace("; leave", "; in the middle L 1 to R 1 stay plain; leave")
+RESTS = "move the st to the needle at its right and push it out of work"
 
 SPREAD = "Take the sts in work off on waste yarn and hang them back from the left on"
 CHAINED = "chaining them through each other to the right and on to the next needle"
@@ -56,9 +58,18 @@ def refused(*lines: str) -> str:
             "L 1",
         ),
         # Counted off, the last one named is one of them.
-        (("Of every 3rd needle from L 3 to R 2 move the st to the needle at its right and push it out of work: 8 sts.",), "L 3"),
-        (("Of every 1st needle from L 3 to R 1 move the st to the needle at its right and push it out of work: 6 sts.",), "L 3"),
-        (("Of every 3rd needle from R 1 to L 3 move the st to the needle at its right and push it out of work: 8 sts.",), "R 1"),
+        (
+            (f"Of L 3 and every 3rd needle from there to R 2 {RESTS}: 8 sts.",),
+            "L 3",
+        ),
+        (
+            (f"Of L 3 and every 1st needle from there to R 1 {RESTS}: 6 sts.",),
+            "L 3",
+        ),
+        (
+            (f"Of R 1 and every 3rd needle from there to L 3 {RESTS}: 8 sts.",),
+            "R 1",
+        ),
     ],
 )
 def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ...], names: str) -> None:
@@ -89,7 +100,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
             (op.Transfer(-2, -2, 1), op.OutOfWork(-2, -2), op.Pass("left"), op.IntoWork(-2, -2)),
         ),
         (
-            "Of every 3rd needle from L 3 to R 1 move the st to the needle at its right and push it out of work: 8 sts.",
+            f"Of L 3 and every 3rd needle from there to R 1 {RESTS}: 8 sts.",
             (op.Transfer(-3, -3, 1), op.OutOfWork(-3, -3), op.Transfer(0, 0, 1), op.OutOfWork(0, 0)),
         ),
         # Two at a time, those beside the needle first.
@@ -146,6 +157,10 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ),
         (
             f"Beginning with L 2 and R 2, drop every 2nd {LATCH}",
+            (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
+        ),
+        (
+            f"Beginning with L 2 and R 2, drop every 2nd {MIDDLE}",
             (op.LatchUp(-4, 9), op.LatchUp(-2, 9), op.LatchUp(1, 9), op.LatchUp(3, 9)),
         ),
         (
@@ -371,7 +386,7 @@ def test_a_decrease_at_a_held_end_takes_the_outermost_of_the_held() -> None:
         (lambda h: (h.needles_to_work(0, 2, 3), h.hold_at_end("left", 4)), "4 stitches are asked for and 3 are there"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.needle_out(1, 2, 2)), "the stitch of R 2 is moved, and R 3 is to go out of work"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.needle_out(1, 1, 3)), "2"),
-        (lambda h: (h.needles_to_work(0, 8, 9), h.needles_out_every(3, 1, 6, 7)), "it is not so many times 3 needles"),
+        (lambda h: (h.needles_to_work(0, 8, 9), h.needles_out_every(1, 3, 6, 7)), "it is not so many times 3 needles"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(2, "left end", 1, 3)), "1 stitch goes along a line at a time, not 2"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(1, "both ends", 1, 3)), "a needle is named for 2 ends"),
         (lambda h: (h.needles_to_work(0, 2, 3), h.decrease_on(1, "left end", 0, 3)), "outside R 1 no stitch can be moved"),

@@ -337,11 +337,15 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
         replace(made.proof.sizes[1], bobbins=ends[:1]),
     )
     proof = replace(made.proof, sizes=sizes)
-    (table,) = bobbins(LANGUAGE, made.design, proof)
+    summed, table = bobbins(LANGUAGE, made.design, proof)
     assert table.rows == (
         ("1", "Navy", "L 3 to R 2", "RC 9", "to RC 40; it hangs from RC 14 to 16 and is taken up again", "2.5", "2.5"),
         ("2", "Navy", "L 3 to R 2", "RC 19", "to RC 40", "5.0", "–"),
     )
+    assert summed.rows == (("Navy", "2 (1)", "7.5", "2.5"),)
+    assert len(summed.heads) == len(summed.rows[0])
+    (single,) = bobbins(LANGUAGE, made.design, replace(proof, sizes=(sizes[1], sizes[1])))
+    assert len(single.rows) == 1, "one bobbin needs no sum"
     told = floats(LANGUAGE, made.design, proof)
     assert told is not None
     assert told.rows == (("Front (XS)", "Gold", "33, 35", "L 9 to L 3: 7 stitches, 5.4 cm"),)

@@ -13,8 +13,13 @@ from hypothesis import given
 from hypothesis import strategies as hs
 
 from tests.sheet.pullover import printed
+from tests.whole.shipped_once import compiled
+from walewright.cli.formats.format import Pattern
+from walewright.cli.options import Wanted
 from walewright.figures.chart_sheets import LARGE, large
 from walewright.sheet import html, pdf
+from walewright.sheet.theme import LETTERINGS
+from walewright.world import package_text
 
 Make = Callable[..., Any]
 
@@ -54,6 +59,23 @@ def test_no_type_is_small(in_large_print: bytes) -> None:
 
 def test_in_ordinary_print_some_is() -> None:
     assert any(size < 10 for size, _, _ in lettered(printed()[0]))
+
+
+@pytest.mark.parametrize("name", ["kittiwake", "mooring"])
+def test_the_type_of_the_opened_out_pieces_is_as_large_as_what_is_read(name: str) -> None:
+    outcome = compiled(name)
+    guide = Wanted({}, (), language="english").guide
+    ordinary, large_print = (Pattern(outcome, guide, "a4", "cm", "", "2026-01-02", large_print=big).sheet for big in (False, True))
+    for sheet, least in ((ordinary, 6.5), (large_print, 13.9)):
+        (picture,) = (joins for part in sheet.parts for joins in part.joins)
+        drawing = picture.drawing
+        kinds = {lettering.kind for lettering in drawing.letterings}
+        sizes = [float(re.findall(r'font-size="([\d.]+)"', LETTERINGS[kind])[0]) for kind in kinds]
+        assert min(sizes) * drawing.scale * 72 / 25.4 >= least
+        assert drawing.width * drawing.scale <= ROOM[0]
+    (beneath,) = (joins for part in large_print.parts for joins in part.joins)
+    assert beneath.columns == 1, "the list stands beneath it"
+    assert ".joins, .joins > *" in package_text("sheet/themes/large.css")
 
 
 @given(hs.integers(1, 120), hs.integers(1, 160), hs.floats(0.5, 1.5))

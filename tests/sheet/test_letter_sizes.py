@@ -23,9 +23,8 @@ LEAST = 6.5
 
 GUIDE = Wanted({}, (), language="english").guide
 MILLIMETRES = {kind: float(re.findall(r'font-size="([\d.]+)"', said)[0]) for kind, said in LETTERINGS.items()}
-HOUSE, MACROS, FRONT, STEPS = (
-    package_text(f"sheet/{file}")
-    for file in ("themes/booklet.css", "templates/macros.html", "templates/front.html", "templates/sheet.html")
+HOUSE, FRONT, STEPS = (
+    package_text(f"sheet/{file}") for file in ("themes/booklet.css", "templates/front.html", "templates/sheet.html")
 )
 
 
@@ -39,9 +38,7 @@ ACROSS, BESIDE = (
     told(rf"part\.drawing\.scale, {of}", STEPS) for of in (r"(\d+) if part\.across", r"\d+ if part\.across else (\d+)")
 )
 IN_A_COLUMN = told(r"\.flow \.beside svg { max-width: (\d+)mm", HOUSE)
-JOINS = r"j\.drawing\.scale, "
-BENEATH = told(rf"{JOINS}(\d+) if j\.columns", MACROS)
-FEW, MANY = (told(rf"{JOINS}\d+ if j\.columns else (\d+), {of}", MACROS) for of in (r"(\d+) if few", r"\d+ if few else (\d+)"))
+JOINS = told(r"\.joins svg { max-width: (\d+)mm", HOUSE)
 WORN = told(r"sheet\.cover\.scale, (\d+), (\d+)\)", FRONT)
 BY_HAND = told(r"\.way svg { max-width: (\d+)mm", HOUSE)
 
@@ -61,8 +58,7 @@ def sizes_of(sheet: Sheet) -> Iterator[tuple[str, float]]:
                 for size in printed(part.drawing, *(IN_A_COLUMN if sheet.narrow else ACROSS if part.across else BESIDE))
             )
         for joins in part.joins:
-            wide, high = FEW if len(joins.numbers) <= 4 else MANY
-            yield from (("joins", size) for size in printed(joins.drawing, BENEATH[0] if joins.columns else wide, high))
+            yield from (("joins", size) for size in printed(joins.drawing, *JOINS))
     for chart in sheet.charts:
         yield from ((chart.title, size) for shown in chart.sheets for size in printed(shown.drawing))
         yield from ((chart.title, size) for size in (printed(chart.map) if chart.map else ()))

@@ -32,12 +32,20 @@ def test_no_list_is_much_higher_than_the_drawing_beside_it(name: str) -> None:
     for picture in pictures(name):
         if picture.columns:
             continue
-        width, height = picture.drawing.width, picture.drawing.height
-        high = 40 if len(picture.numbers) <= 4 else 61
-        scale = min(1.0, 112 / width, high / height)
+        scale, height = picture.drawing.scale, picture.drawing.height
+        width = picture.drawing.width
         room = LIST_MM - 6 - width * scale
         lines = sum(ceil(len(what) * 1.7 / (room - 8)) for _, what in picture.numbers) + ceil(len(picture.reading) * 1.7 / room)
         assert lines * LINE_MM <= height * scale * 1.2
+
+
+def test_a_drawing_is_as_high_as_a_long_list_beside_it() -> None:
+    (picture,) = pictures("kittiwake")
+    high = picture.drawing.height * picture.drawing.scale
+    assert not picture.columns
+    assert high > 70, "a page's drawing is 61 mm high beside a short list"
+    assert high <= (len(picture.numbers) + ceil(len(picture.reading) * 1.7 / 110)) * 6.2
+    assert f"--wide: {round(picture.drawing.width * picture.drawing.scale, 2)}mm" in printed("kittiwake").page
 
 
 @pytest.mark.parametrize("name", ["sanderling", "greylag"])

@@ -7,6 +7,7 @@ import io
 import os
 import re
 import socket
+import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
@@ -17,7 +18,7 @@ from fontTools.ttLib import TTFont
 
 from tests.sheet.pullover import printed
 from walewright.sheet import html, pdf
-from walewright.sheet.fonts import FACES, FixedFace, ShippedOnly, fixed, font_face_css
+from walewright.sheet.fonts import FACES, FixedFace, ShippedOnly, fixed, font_face_css, rare
 
 Make = Callable[..., Any]
 
@@ -122,6 +123,24 @@ def test_the_same_sheet_gives_the_same_bytes(pattern: Make, monkeypatch: pytest.
     assert os.environ["SOURCE_DATE_EPOCH"] == "1"
 
 
+def test_what_is_on_a_page_is_compressed_once(pattern: Make, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The renderer would compress each page and face again, for its hash of the file."""
+    made: list[int] = []
+    compressing = zlib.compressobj
+
+    def counted(*given: Any, **named: Any) -> Any:
+        made.append(1)
+        return compressing(*given, **named)
+
+    monkeypatch.setattr(zlib, "compressobj", counted)
+    sheet = pattern(3).sheet()
+    read = pypdf.PdfReader(io.BytesIO(pdf(html(sheet), sheet)[0]))
+    # No more than the list of all objects, which is hashed too, and where they lie.
+    assert len(made) == 3
+    assert {page["/Contents"]["/Filter"] for page in read.pages} == {"/FlateDecode"}
+    assert len(read.pages[0].extract_text()) > 100
+
+
 def test_an_undated_sheet_says_no_date(pattern: Make) -> None:
     sheet = pattern(1).sheet(date="")
     data, _ = pdf(cover(html(sheet)), sheet)
@@ -179,12 +198,36 @@ def test_a_face_has_what_a_page_writes() -> None:
     def letters(page: str) -> set[int]:
         return set(TTFont(io.BytesIO(ShippedOnly(page).fetch(url).read())).getBestCmap())
 
-    assert {ord(letter) for letter in "azAZ09\u00e4\u00df\u0153\u2010\u2013\u2022\u2007"} <= letters("")
-    assert not {ord(letter) for letter in "\u03c9\u0436\u25a1"} & letters("")
+    assert {ord(letter) for letter in "azAZ09\u00e4\u00df\u0153\u2010\u2013\u2022\u2007\u25a1\u2212"} <= letters("")
+    assert not {ord(letter) for letter in "\u03c9\u0436"} & letters("")
     assert {ord(letter) for letter in "\u03c9\u03a9\u0436\u0416\u25a1"} <= letters(
         "<p>\u03c9\u25a1</p><style>a::after { content: '\\436 ' }</style>"
     )
     assert letters("<style>a::after { content: '\\ffffff' }</style>") == letters("")
+
+
+def test_a_printed_garment_has_no_rare_letters(pattern: Make) -> None:
+    """Its faces are those that were kept."""
+    assert rare(html(pattern(3).sheet())) == ""
+
+
+def test_a_face_is_made_once_for_all_pages(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """But for the letters of one page, which no other may have."""
+    monkeypatch.setattr("walewright.world.shipped.compiled_beside", lambda _: tmp_path)
+    made: list[str] = []
+    monkeypatch.setattr("walewright.sheet.fonts._made", lambda face, path, rare: made.append(rare) or b"face" + rare.encode())
+    anew = fixed.__wrapped__
+    assert [anew(FACES[0]), anew(FACES[0]), anew(FACES[1]), anew(FACES[0], "\u0416")] == [
+        b"face",
+        b"face",
+        b"face",
+        "face\u0416".encode(),
+    ]
+    assert made == ["", "", "\u0416"]
+    assert len(list(tmp_path.iterdir())) == 2
+    next(tmp_path.iterdir()).write_bytes(b"half of it")
+    assert {anew(FACES[0]), anew(FACES[1])} == {b"face"}
+    assert made == ["", "", "\u0416", ""]
 
 
 @pytest.mark.parametrize("face", FACES, ids=lambda face: face.url)

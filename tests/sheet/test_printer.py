@@ -12,6 +12,7 @@ import weasyprint
 
 from tests.sheet.pullover import Pattern
 from walewright.sheet import html
+from walewright.sheet.fewer_boxes import with_fewer_boxes
 from walewright.sheet.kept_words import keep_figures
 from walewright.sheet.printer import MARKS, NOTES, PrintedPage
 
@@ -66,9 +67,10 @@ def flat(element: ElementTree.Element) -> list[tuple[str, dict[str, str], str, s
 
 
 def as_parsed(page: str) -> ElementTree.Element:
-    """The renderer's own tree, its figures kept with their units."""
+    """The renderer's own tree, its figures kept with their units, in as few boxes."""
     tree: ElementTree.Element = weasyprint.HTML(string=page).etree_element
     keep_figures(tree)
+    with_fewer_boxes(tree)
     return tree
 
 

@@ -90,8 +90,8 @@ def changed(text: str, line: str, wrong: str) -> str:
         # In a repeat, in rows before one move, in a row of a table: left out, or one too many.
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC – (180: –: 188: –: –)"),
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC 176 (180: –: 188: –: 196)"),
-        ("teasel", "latching up at RC 24, move", "latching up at RC 24 and 26, move"),
-        ("teasel", "latching up at RC – (–: 72: 72: –)", "latching up at RC – (–: 72: –: –)"),
+        ("marram", "latching up at RC 6, move", "latching up at RC 4 and 6, move"),
+        ("marram", "latching up at RC 60 (60: 62:", "latching up at RC 60 (60: 60:"),
         ("shoal", "RC 4 (–: 24: –: 4)", "RC 4 (–: 12: –: 4)"),
         # Ladders begun and dropped.
         ("barnacle", "moving sts at RC 3 and 15", "moving sts at RC 3 and 14"),
@@ -104,6 +104,9 @@ def changed(text: str, line: str, wrong: str) -> str:
         ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns on L 9 and R 8 every 12 rows from RC 12"),
         ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns on L 9 and R 9 every 12 rows from RC 24"),
         ("hawser", "columns on L 9 and R 9 every 12 rows\n        from RC 12", "columns every 12 rows from RC 24"),
+        # And those that wait where the neck's centre is taken off.
+        ("hawser", "that wait on L 9, L 8, L 1, R 1", "that wait on L 9, L 8, R 1"),
+        ("hawser", "that wait on L 9, L 8, L 1, R 1", "that wait on L 9, L 8, L 2, R 1"),
     ],
 )
 def test_what_is_told_on_the_way_has_to_be_so(name: str, line: str, wrong: str) -> None:

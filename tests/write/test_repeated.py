@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from tests.in_english import plain_text, read_back_all, write
 from walewright.knit import expand
+from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.write.model import Section
+from walewright.report.english import in_english
+from walewright.write.model import Section, Sentence
 
 Titled = tuple[str, tuple[Step, ...]]
 
@@ -71,6 +73,88 @@ def test_a_run_of_steps_is_one_line_that_says_what_is_true_after_it() -> None:
     assert (line.row, line.side, line.refers, line.check) == ("54", "right", "back", False)
     # Whoever asks which kinds of steps a section has is told those that it refers to.
     assert {"WasteStart", "MarkEdges", "KnitTo"} <= set(line.kinds)
+
+
+def narrowed(half: int, *runs: tuple[int, int]) -> tuple[Step, ...]:
+    """Decreases at both ends, every so many rows so many times."""
+    steps: list[Step] = []
+    row, stitches = 0, 2 * half
+    for rows, times in runs:
+        row, stitches = row + rows * times, stitches - 2 * times
+        side = "left" if row % 2 else "right"
+        steps += [st.Repeat((st.KnitRows(rows), st.Decrease("both ends", 1, 2)), times), st.Now(stitches, row, side)]
+    return tuple(steps)
+
+
+def told_so_far(*blocks: StepBlock) -> tuple[Sentence, ...]:
+    """The lines of the last section, read back to the moves of the plan; what must be true on the way is said elsewhere."""
+    plan = SizePlan("M", blocks)
+    made = write((plan,))
+    works, faults = read_back_all(plain_text(made))
+    assert works is not None
+    assert not faults
+    read, planned = (
+        [[move for move in block.operations if not isinstance(move, op.Check)] for block in work.blocks]
+        for work in (works[0], expand(plan))
+    )
+    assert read == planned
+    return made.sections[-1].sentences
+
+
+def raglan(name: str, end: int, *runs: tuple[int, int]) -> StepBlock:
+    """Decreases up to a row, which is knitted to after them."""
+    left = 40 - 2 * sum(times for _, times in runs)
+    told = (*narrowed(20, *runs), st.KnitTo(end), st.Now(left, end, "left" if end % 2 else "right"))
+    return block(name, cast_on(20), ("Knit", (*told, MARKED)), ("Finish", ENDED))
+
+
+def test_what_goes_the_same_way_to_a_row_is_said_so_however_its_runs_are_cut() -> None:
+    back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
+    told = [told_so_far(back, raglan("front", 19, (2, 3), *runs)) for runs in (((3, 4),), ((3, 2), (3, 2)))]
+    assert [s.numbers for s in told[1]] == [(1, 5), (6,), (7,), (8,)]
+    far = [[s.text for s in sentences if "from step" in s.text] for sentences in told]
+    # Two steps are as easily read again.
+    assert far == [[], ["As the back, from step 6 on to RC 19; stop there, before anything is done at that reading. 26 sts, COL."]]
+
+
+def test_another_way_before_that_row_is_not_the_same() -> None:
+    back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
+    for runs in (((3, 1), (3, 1), (4, 1)), ((3, 1), (3, 1), (3, 1), (2, 1))):
+        assert not any("from step" in s.text for s in told_so_far(back, raglan("front", 19, (2, 3), *runs)))
+
+
+def test_what_is_done_at_the_row_itself_is_left_out() -> None:
+    """The back decreases at RC 18; the front stops there before."""
+    back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
+    told = told_so_far(back, raglan("front", 18, (2, 3), (3, 1), (3, 2)))
+    assert any("on to RC 18" in s.text and "28 sts" in s.text for s in told)
+
+
+def test_steps_that_never_come_to_that_row_cannot_be_worked_so_far() -> None:
+    back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
+    text = plain_text(write((SizePlan("M", (back, raglan("front", 19, (2, 3), (3, 2), (3, 2)))),)))
+    for row in ("41", "6"):
+        assert read_back_all(text.replace("on to RC 19;", f"on to RC {row};"))[1]
+
+
+def test_many_steps_that_are_referred_to_are_ticked_off_one_by_one() -> None:
+    back = block("back", cast_on(20), ("Knit", knitted(20, *range(10, 60, 10), 90)), ("Finish", ENDED))
+    few, many = (
+        block("front", cast_on(20), ("Knit", (*knitted(20, *range(10, rows, 10)), MARKED)), ("Finish", ENDED)) for rows in (50, 60)
+    )
+    assert printed(back, few)["front"].sentences[0].ticks == ()
+    assert printed(back, many)["front"].sentences[0].ticks == tuple(range(1, 10))
+    text = plain_text(write((SizePlan("M", (back, many)),)))
+    assert "[1] [2] [3] [4] [5] [6] [7] [8] [9]\n" in text
+    faults = read_back_all(text.replace("[8] [9]", "[8] [10]"))[1]
+    assert [in_english(fault).message for fault in faults] == ["front: what is ticked off below step 1 is not what that step says"]
+
+
+def test_rounds_are_ticked_off() -> None:
+    turn = st.Repeat((st.HoldAtEnd("right", 2), st.KnitRows(1), st.WrapHeld("right"), st.KnitRows(1)), 3)
+    start, rounds = st.KnitTo(1), st.Repeat((turn, st.ReturnHeld("right"), st.KnitRows(2)), 4)
+    made = printed(block("hat", cast_on(20), ("Knit", (start, st.Now(40, 1, "left"), rounds)), ("Finish", ENDED)))
+    assert [s.ticks for s in made["hat"].sentences if s.ticks] == [(1, 2, 3, 4)]
 
 
 def test_nothing_is_said_of_an_empty_bed() -> None:

@@ -18,7 +18,7 @@ from walewright.write.model import Sentence
 from walewright.write.row_by_row import Entry
 from walewright.write.row_order import MOST_TRACKS
 from walewright.write.runs import EntryRun, in_runs
-from walewright.write.together import done_once
+from walewright.write.together import told_by_readings
 
 LEFT, RIGHT = st.Decrease("left end", 1, 2), st.Decrease("right end", 1, 0)
 
@@ -44,7 +44,7 @@ def test_nobody_counts_more_than_two_things_at_once(name: str) -> None:
             side_by_side += "KnitRows" in line.kinds or "Repeat" in line.kinds
             most = max(most, side_by_side)
     assert most <= MOST_TRACKS
-    crowded = any(sum(not done_once(track) for track in step.tracks) > MOST_TRACKS for step in several)
+    crowded = any(sum(not told_by_readings(track) for track in step.tracks) > MOST_TRACKS for step in several)
     assert any(line.cells for line in lines(name)) == crowded
 
 

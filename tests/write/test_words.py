@@ -58,6 +58,12 @@ def test_a_number_or_none(step: st.Step) -> None:
             "beginning with L 2 and R 2, drop every 3rd st outwards, 12 (14) rows deep,"
             " and latch it up on the other face; leave the end sts as they are",
         ),
+        # Two plain wales lie in the middle of a rib that has one elsewhere.
+        (
+            (st.LatchRib(2, 1, 12), st.LatchRib(2, 1, 14)),
+            "beginning with L 2 and R 2, drop every 2nd st outwards, 12 (14) rows deep,"
+            " and latch it up on the other face; in the middle L 1 to R 1 stay plain; leave the end sts as they are",
+        ),
         (
             (joined("a b", "c d + e f", 0, ends="left top"), joined("a b", "c d + e f", 5, ends="left top")),
             "join the b of the a from its left end to the d of the c from its top, then the f of the e, easing in up to 0 (0.5) cm",

@@ -39,6 +39,9 @@ ON_A_LINE, CROSSED, AT_ANOTHER, OUTSIDE, FAR, ASIDE = 100.0, 60.0, 30.0, 4.0, 6.
 """What speaks against a place: it lies across an outline; its line to the edge crosses words; another edge is as near; it is not
 on the piece; it is further off; it is not at the middle."""
 
+Place = tuple[Point, Point, float]
+"""Where a ring may stand, the point of the edge that it stands at, and what speaks against it already by how far off it is."""
+
 
 @dataclass(frozen=True, slots=True)
 class Labelled:
@@ -67,9 +70,7 @@ class Badges:
 
     def _put(self, of: Labelled) -> None:
         half = max(ROUND, (len(of.label) * 1.9 + 1.2) / 2)
-        rated = ((self._against(of, half, *place), place) for place in _places(of, half) if self._free(place[0], half))
-        best = min(rated, key=lambda one: one[0], default=None)
-        against, ((x, y), edge, _) = best if best is not None else (ON_A_LINE, self._further(of, half))
+        against, ((x, y), edge, _) = self._best(of, half) or (ON_A_LINE, self._further(of, half))
         self.taken.append(_box((x, y), half))
         if math.dist((x, y), edge) > NEAR * INWARDS or against >= AT_ANOTHER:
             self.paper.draw("guide", path([edge, _rim((x, y), edge)]))
@@ -77,6 +78,19 @@ class Badges:
         ring = f"M{x - flat:.2f} {y - ROUND:.2f}h{2 * flat:.2f}{turn} {2 * ROUND}h{-2 * flat:.2f}{turn} {-2 * ROUND}Z"
         self.paper.draw("badge", ring)
         self.paper.letter(x, y + 1.0, of.label)
+
+    def _best(self, of: Labelled, half: float) -> tuple[float, Place] | None:
+        """The place that the least speaks against, the first of equals; None where none is free.
+
+        Those of which little is said already are looked at first: most of the others then need no look, and a look is long."""
+        best: tuple[float, int, Place] | None = None
+        for number, place in sorted(enumerate(_places(of, half)), key=lambda one: one[1][2]):
+            if best is not None and place[2] > best[0]:
+                break
+            if self._free(place[0], half):
+                rated = (self._against(of, half, *place), number, place)
+                best = rated if best is None or rated[:2] < best[:2] else best
+        return best and (best[0], best[2])
 
     def _free(self, at: Point, half: float) -> bool:
         box = _box(at, half)
@@ -93,7 +107,7 @@ class Badges:
         crossed = math.dist(at, edge) > NEAR * INWARDS and any(through(box, (at, edge)) for box in self.taken)
         return aside + CROSSED * crossed + ON_A_LINE * on_a_line + AT_ANOTHER * at_another + (0 if within else OUTSIDE)
 
-    def _further(self, of: Labelled, half: float) -> tuple[Point, Point, float]:
+    def _further(self, of: Labelled, half: float) -> Place:
         """The nearest place all round the middle of an edge that is free: among so many there is always one."""
         (x, y), _ = along(of.line, 0.5)
         angles = [2 * math.pi * step / AROUND for step in range(AROUND)]
@@ -102,8 +116,8 @@ class Badges:
         return next(place for place in places if self._free(place, half)), (x, y), 0.0
 
 
-def _places(of: Labelled, half: float) -> Iterator[tuple[Point, Point, float]]:
-    """Where a ring may stand, each with the point of the edge that it stands at, and what speaks against it."""
+def _places(of: Labelled, half: float) -> Iterator[Place]:
+    """Where a ring may stand."""
     for number, share in enumerate(SHARES):
         (x, y), (dx, dy) = along(of.line, share)
         # Square to the edge, to the side where the piece is.

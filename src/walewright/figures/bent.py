@@ -2,6 +2,9 @@
 
 On the bed it is straight, and what is repeated is drawn once. Worn it goes round a middle: in each repeat the side of the wedges
 has fewer rows than the other one, and the angle is what they lack, over as far as they reach in.
+
+Ends that run out to a tip are pinned on along the same curve: each wale keeps its length and its distance from the inner edge, and
+only the rows lean (common practice).
 """
 
 from __future__ import annotations
@@ -26,11 +29,18 @@ ROUND_ABOUT = math.radians(300)
 FINE = 40
 """Into so many parts is a line divided that goes round the whole bend."""
 
+HALVINGS = 40
+"""In which a place on a curve is found."""
+
+TIP = 0.25
+"""Of its greatest width, how wide an end is at most that runs out to a tip."""
+
 
 @dataclass(frozen=True, slots=True)
 class Bend:
     """Of what lies between `low` and `high` (cm above the start, drawn once): the angle of all repeats together, and the radius of
-    the inner edge, which lies at `edge` cm right of the middle of the start; `way` leads from there into the piece."""
+    the inner edge, which lies at `edge` cm right of the middle of the start; `way` leads from there into the piece. `pinned`: the
+    length of the inner edge that lies on one curve from tip to tip, 0 where the ends are straight."""
 
     low: float
     high: float
@@ -38,6 +48,7 @@ class Bend:
     radius: float
     edge: float
     way: int
+    pinned: float = 0.0
 
     def at(self, point: Point) -> Point:
         """Where a point of the piece lies, its middle below the centre of the bend."""
@@ -46,7 +57,27 @@ class Bend:
         share = min(max((y - self.low) / (self.high - self.low), 0.0), 1.0)
         turned = self.angle * (share - 0.5)
         along = min(y - self.low, 0.0) + max(y - self.high, 0.0)
+        if self.pinned:
+            return self._on_curve(turned * far + along, far - self.radius)
         return far * math.sin(turned) + along * math.cos(turned), along * math.sin(turned) - far * math.cos(turned)
+
+    def _on_curve(self, along: float, out: float) -> Point:
+        """What lies so far along its own wale from the middle, and so far out from the inner edge, as that is pinned: along a curve
+        that bends most in its middle and no more at its tips, by the same angle in all."""
+        half = self.pinned / 2
+        low, high = -half, half
+        for _ in range(HALVINGS):
+            at = (low + high) / 2
+            # A wale outside of the curve is longer by what the curve has turned, times how far out it lies.
+            low, high = (at, high) if at + out * self._turned(at) < along else (low, at)
+        step = at / FINE
+        turns = [self._turned(step * (n + 0.5)) for n in range(FINE)]
+        x, y = sum(map(math.cos, turns)) * step, sum(map(math.sin, turns)) * step
+        return x + out * math.sin(self._turned(at)), y - out * math.cos(self._turned(at))
+
+    def _turned(self, at: float) -> float:
+        """The angle by which the inner edge has turned so far from its middle."""
+        return self.angle / 2 * math.sin(math.pi * at / self.pinned)
 
     def line(self, points: list[Point]) -> list[Point]:
         """A line on the piece as it is bent."""
@@ -59,7 +90,9 @@ class Bend:
         """Where to divide a line between two heights, as shares of it: finely, as far as it is bent."""
         if begin == end:
             return [1.0]
-        fine = (self.low + (self.high - self.low) * n / FINE for n in range(FINE + 1))
+        fine = [self.low + (self.high - self.low) * n / FINE for n in range(FINE + 1)]
+        if self.pinned:
+            fine += [begin + (end - begin) * n / FINE for n in range(FINE)]
         shares = sorted((y - begin) / (end - begin) for y in fine)
         return [*(t for t in shares if 0 < t < 1), 1.0]
 
@@ -83,8 +116,17 @@ def bend(piece: LaidPiece) -> Bend | None:
         for w in of.sized.wedges
         if w.edge == inner and repeat.from_row <= w.from_row < repeat.to_row
     )
-    radius = max(high - low - held, 0.0) * repeat.times / angle
-    return Bend(low, high, angle, radius, edge=piece.shape.edge_x((low + high) / 2, inner), way=1 if inner == "left" else -1)
+    bent = max(high - low - held, 0.0) * repeat.times
+    edge, way = piece.shape.edge_x((low + high) / 2, inner), 1 if inner == "left" else -1
+    whole = bent + piece.shape.height - (high - low)
+    return Bend(low, high, angle, bent / angle, edge=edge, way=way, pinned=whole if _tipped(piece) else 0.0)
+
+
+def _tipped(piece: LaidPiece) -> bool:
+    """Whether both ends run out to a tip."""
+    shape = piece.shape
+    ends = (shape.left[0][0], shape.right[0][0]), (shape.left[-1][0], shape.right[-1][0])
+    return all(abs(right - left) <= TIP * shape.width for left, right in ends)
 
 
 def _angles(piece: LaidPiece, repeat: SizedRepeat, side: EdgeSide) -> Iterator[float]:

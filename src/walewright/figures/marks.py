@@ -6,10 +6,10 @@ import itertools
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from walewright.counted.inside import moves
 from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import DesignInSize
+from walewright.figures.darts import inside_lines
 from walewright.figures.dimensions import Ruler, box_round
 from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.pens import LETTER_MM, Paper, hatched, path, zigzag
@@ -83,7 +83,8 @@ def cloth(bench: Bench) -> None:
     for out in sized.needles_out:
         for needle_out in out.slots:
             paper.draw("texture", path([bench.stitch(needle_out + 0.5, row) for row in (out.from_row, out.to_row)]))
-    for line in inside_lines(bench):
+    for spots in inside_lines(sized):
+        line = [bench.stitch(*spot) for spot in spots]
         paper.draw("dart", path(line))
         bench.ruler.lines.append(box_round(line))
     for slot in sized.slots:
@@ -95,18 +96,6 @@ def cloth(bench: Bench) -> None:
         _drawn_up(bench)
     for repeat in sized.repeats:
         _bracket(bench, repeat.from_row, repeat.to_row, f"× {repeat.times}")
-
-
-def inside_lines(bench: Bench) -> Iterator[list[Point]]:
-    """Each line within the piece along which an edge is shaped, over the rows of its run."""
-    sized = bench.piece.sized
-    every = sorted(moves(sized), key=lambda m: (m.side, m.run.from_row, m.line))
-    for (side, begin, _), some in itertools.groupby(every, key=lambda m: (m.side, m.run.from_row, m.line)):
-        of_line = list(some)
-        # On the side of the needle that is towards the edge.
-        off = 0 if side == "left" else 1
-        ends = ((begin, of_line[0].slot), *((m.row, m.slot) for m in of_line), (of_line[-1].run.to_row, of_line[-1].slot))
-        yield [bench.stitch(slot + off, row) for row, slot in ends]
 
 
 def words(bench: Bench) -> None:

@@ -1,8 +1,8 @@
 """The pieces of a garment opened out: laid flat with the side up that is worn inside, next to what they are joined to.
 
-A piece is turned so that an edge of it lies along the edge that it meets, to a right angle where it nearly makes one, and moved
-away until it lies on nothing. What finds no such place, as a thumb or a pocket's lining, lies beneath the others. Parts that are
-alike, as two socks are, lie there once.
+A piece is turned so that an edge of it lies along the edge that it meets, by right angles: all of them lie square, and none takes
+the room of its corners. It is moved away until it lies on nothing. What finds no such place, as a thumb or a pocket's lining, lies
+beneath the others. Parts that are alike, as two socks are, lie there once.
 """
 
 from __future__ import annotations
@@ -20,9 +20,6 @@ from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import turned
 from walewright.glue.model import EndAt, Glued, Place, Seam, bare
-
-SQUARE = 25.0
-"""Degrees. A piece that would be turned by nearly a right angle is turned by just one."""
 
 PUSHES = 24
 """Places tried, each half a gap further off, before a piece is laid beneath the others."""
@@ -236,10 +233,7 @@ def _fitted(
     placed: Mapping[DiscKey, Disc], disc: Disc, own: tuple[Point, Point], other: tuple[Point, Point], about: Point, gap: float
 ) -> Disc | None:
     """The disc turned and moved beside the chord, or None where it would lie on something wherever it is tried."""
-    turn = math.degrees(_angle(other) - _angle(own))
-    square = round(turn / 90) * 90.0
-    if abs(turn - square) <= SQUARE:
-        turn = square
+    turn = round(math.degrees(_angle(other) - _angle(own)) / 90) * 90.0
     middle = ((other[0][0] + other[1][0]) / 2, (other[0][1] + other[1][1]) / 2)
     out = _outwards(other, middle, about)
     ((x, y),) = turned([((own[0][0] + own[1][0]) / 2, (own[0][1] + own[1][1]) / 2)], (0.0, 0.0), turn)

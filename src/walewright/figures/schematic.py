@@ -11,7 +11,7 @@ from walewright.design.model import DesignInSize
 from walewright.figures.dimensions import LANE, Box, Ruler, box_round, lanes
 from walewright.figures.hung import edges_named, first_row
 from walewright.figures.marks import Bench, cloth, words
-from walewright.figures.measures import DrawnMeasure, LaidPiece, MeasuredPiece, name_of
+from walewright.figures.measures import SAME, DrawnMeasure, LaidPiece, MeasuredPiece, name_of
 from walewright.figures.model import Drawing, LetteringKind
 from walewright.figures.pens import Paper
 from walewright.figures.trims import finishes
@@ -156,10 +156,28 @@ def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
 
 
 def labels(guide: Guide, piece: MeasuredPiece, units: str, letters: bool) -> tuple[tuple[str, ...], ...]:
-    """The lines that letter each measure: its letter, or its figures."""
+    """The lines that letter each measure: its letter, or its figures. What is alike has one letter, as the two halves of a piece
+    that is knitted from side to side."""
     if letters:
-        return tuple((_letter(i),) for i in range(len(piece.measures)))
+        first = [next(i for i, other in enumerate(piece.measures) if _alike(other, m)) for m in piece.measures]
+        order = list(dict.fromkeys(first))
+        return tuple((_letter(order.index(i)),) for i in first)
     return tuple(_figures(guide, m, units) for m in piece.measures)
+
+
+def _alike(one: DrawnMeasure, other: DrawnMeasure) -> bool:
+    """Whether two measures of one kind are the same in every size, stitch for stitch and row for row."""
+    near = (abs(a - b) <= SAME for a, b in zip(one.values, other.values, strict=True))
+    same = (_WIDTHS.get(one.place, one.place), one.counts, one.unit) == (
+        _WIDTHS.get(other.place, other.place),
+        other.counts,
+        other.unit,
+    )
+    return same and all(near)
+
+
+_WIDTHS = {"start": "across"}
+"""Places of one kind."""
 
 
 def _letter(index: int) -> str:

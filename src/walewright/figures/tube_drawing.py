@@ -35,7 +35,7 @@ def box(made: MadeTube) -> tuple[float, float, float, float]:
         return -half, -foot.leg - foot.thick, foot.length - half, made.edging[0]
     widest = max(made.widest, made.edging[1])
     low = -made.edging[0] - ROUND * max(made.edging[1], made.profile[0][1])
-    high = made.height + made.band + (0.0 if made.closed else ROUND * made.profile[-1][1])
+    high = rounded(made)[-1][0] + made.band + (0.0 if made.closed else ROUND * made.profile[-1][1])
     left, right = -widest, widest
     if made.thumb is not None:
         out = max(abs(x) for x, _ in _thumb_shape(made, made.thumb))
@@ -100,14 +100,34 @@ def _uprights(line: Sequence[Point], spacing: float, quarter: int = 0) -> Iterat
     for n in range(1 - count, count):
         angle = n / count * math.pi / 2
         t, sink = math.sin(angle), math.cos(angle)
-        yield tuple((half * t, y - ROUND * half * sink) for y, half in line)
+        seen = next((at for at, lean in enumerate(_leans(line)) if lean <= sink), 0)
+        yield tuple((half * t, y - ROUND * half * sink) for y, half in line[seen:])
+
+
+def _leans(line: Sequence[Point]) -> list[float]:
+    """Of each stretch of a profile, how it leans out as it rises, where 1 is as steep as it is looked down upon: what leans out
+    more is seen nowhere, and what leans out less nearer to its middle than the cosine of this."""
+    return [max(ROUND * (b - a) / max(high - low, 1e-9), 0.0) for (low, a), (high, b) in pairwise(line)]
+
+
+def _silhouette(line: Sequence[Point]) -> list[Point]:
+    """The right half of a body's outline, from the middle of its foot up: on a cloth that leans out its outline lies before its
+    sides, and hides where it hangs on."""
+    made: list[Point] = []
+    for ((low, a), (high, b)), lean in zip(pairwise(line), _leans(line), strict=True):
+        if lean > 1 or high <= low:
+            continue
+        aside = math.sqrt(1 - lean**2)
+        if not made:
+            made += [(x, y) for x, y in _rim(low, a) if 0 <= x < a * aside]
+        made += [(half * aside, y - ROUND * half * lean) for y, half in ((low, a), (high, b))]
+    return [p for at, p in enumerate(made) if not at or p != made[at - 1]]
 
 
 def _body(paper: Paper, design: Design, made: MadeTube, line: Sequence[Point], place: Placement, scale: float) -> None:
-    left = [(-half, y) for y, half in line]
-    right = [(half, y) for y, half in line]
+    right = _silhouette(line)
     top = [] if made.closed else list(reversed(_rim(*line[-1])))
-    shape = [*_rim(*line[0]), *right, *top, *reversed(left)]
+    shape = [*right, *top, *((-x, y) for x, y in reversed(right))]
     shade = shade_of(design, design.fabric(made.piece.piece.fabric))
     lay(paper, shade, path([place(p) for p in shape], closed=True))
     striped = list(_stripes(design, made, line)) if made.upright else []

@@ -347,12 +347,24 @@ def rounded(made: MadeTube) -> tuple[Point, ...]:
     """The profile with a closed top drawn as the dome that it lies as, about as high as a quarter of the tube is wide."""
     if not made.closed:
         return made.profile
+    profile = made.profile if made.upright else _bulging(made.profile)
     widest = made.widest
-    height = made.height
-    shoulder = max(y for y, half in made.profile if half >= 0.97 * widest)
+    height = profile[-1][0]
+    shoulder = max(y for y, half in profile if half >= 0.97 * widest)
     # What is knitted in gores lies as their rows let it; anything else is drawn up.
     deep = min(max(height - shoulder, 0.5 * widest if made.upright else 0.0), 1.25 * widest, height)
     begin = height - deep
-    half = next(h for y, h in made.profile if y >= begin - 1e-6)
+    half = next(h for y, h in profile if y >= begin - 1e-6)
     dome = [(begin + deep * math.sin(n * math.pi / 24), half * math.cos(n * math.pi / 24)) for n in range(13)]
-    return (*((y, h) for y, h in made.profile if y < begin), *dome)
+    return (*((y, h) for y, h in profile if y < begin), *dome)
+
+
+def _bulging(profile: tuple[Point, ...]) -> tuple[Point, ...]:
+    """What a band holds in at its foot goes out from there and round, as a beret's cloth does, and rolls over in the middle of its
+    height, without a corner where it is widest."""
+    (low, narrow), (_, wide), *above = profile
+    if narrow >= HELD * wide:
+        return profile
+    rise, out = (profile[-1][0] - low) / 2, wide - narrow
+    curve = ((low + rise * (1 - math.cos(t)), narrow + out * math.sin(t)) for t in (n * math.pi / 24 for n in range(13)))
+    return (*curve, *((max(y, low + rise), half) for y, half in above))

@@ -14,12 +14,14 @@ from walewright.counted.outline import Outline, Point
 from walewright.design.model import Design, EdgeName
 from walewright.figures.banded import Rim, draw_rims
 from walewright.figures.collars import NO_COLLARS, Collars, draw_hood, draw_rolled, draw_stand
+from walewright.figures.darts import worn_darts
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.fastened import draw_buttons, draw_pockets, on_bands, own_buttons
+from walewright.figures.gathers import gathers
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
-from walewright.figures.rims import RIB, Placing, beside, draw_rim, inner_rim
+from walewright.figures.rims import RIB, UP_THE_NECK, Placing, beside, draw_rim, inner_rim
 from walewright.figures.textures import show_charted
 from walewright.figures.trims import RIBBED, Trim, finish, lay, rule, shade_of, trim_of
 from walewright.figures.trunks import Placed, Trunk
@@ -63,6 +65,8 @@ class Sleeve:
     shade: str = ""
     trim: Trim = RIBBED
     """Of its cuff."""
+    strap: tuple[Point, ...] = ()
+    """Of a sleeve that goes on over the shoulder, the end there that is seen: from its fold down to the front."""
 
 
 def worn(
@@ -82,13 +86,15 @@ def worn(
         corners += [*(placed.at(p) for p in placed.piece.shape.polygon), (0.0, foot)]
         corners += [placed.at(p) for rim in edged.get(placed.name, ()) for p in rim.outer]
     corners += [(x * side, y) for sleeve in sleeves for x, y in sleeve.shape for side in (1, -1)]
+    corners += [(x, y + UP_THE_NECK[1] * trunk.band) for sleeve in sleeves for x, y in sleeve.strap[:1]]
     low, high = min(y for _, y in corners), max(y for _, y in corners)
     wide = max(abs(x) for x, _ in corners)
     scale = min(BOX[0] / (2 * wide), BOX[1] / (high - low))
     across = -scale if mirrored(design, trunk.fronts[0].piece) else scale
     place: Placing = lambda p: (EDGE + wide * scale + p[0] * across, EDGE + (high - p[1]) * scale)  # noqa: E731
     paper = Paper()
-    _back(paper, trunk, place)
+    strap = next((sleeve.strap for sleeve in sleeves), ())
+    _back(paper, trunk, place, strap)
     draw_hood(paper, collars, place)
     draw_stand(paper, collars, place)
     for sleeve in sleeves:
@@ -99,9 +105,10 @@ def worn(
         draw_piece(paper, design, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_pockets(paper, garment, placed.piece, lambda p, on=placed: place(on.at(p)))  # type: ignore[misc]
         draw_rolled(paper, collars, placed.name, place)
+    paper.draw("seam", *(path([place(p) for p in gather]) for gather in gathers(garment, trunk, HANG)))
     inner: Mapping[str, Rim] = {}
     if len(trunk.fronts) == 1:
-        _neckband(paper, trunk, place)
+        _neckband(paper, trunk, place, strap)
     else:
         inner = _front_bands(paper, trunk, place)
     draw_buttons(paper, _buttons(garment, trunk, edged, inner, place))
@@ -136,6 +143,7 @@ def draw_piece(paper: Paper, design: Design, piece: LaidPiece, place: Placing, s
     show_panels(paper, design, piece, put)
     show_charted(paper, design, piece, put)
     show_motifs(paper, design, piece, put)
+    paper.draw("dart", *(path([put(p) for p in line]) for line in worn_darts(piece)))
     # What lies over the inner half of the outline is no part of it.
     paper.draw("outline", path([put(p) for p in shape.polygon], closed=True))
 
@@ -256,7 +264,8 @@ def _hung(design: Design, sleeve: LaidPiece, edge: str, shoulder: tuple[Point, P
     shade, trim = shade_of(design, design.fabric(sleeve.piece.fabric)), trim_of(design, sleeve.piece.start_edging)
     lying = hang(outline)
     seen = (*lying[:-1], *strap, lying[-1])
-    return Sleeve(seen, cuff, striped, half=plain, hung=lambda p: hang((p,))[0], shade=shade, trim=trim)
+    end = strap[::-1]
+    return Sleeve(seen, cuff, striped, half=plain, hung=lambda p: hang((p,))[0], shade=shade, trim=trim, strap=end)
 
 
 def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> None:
@@ -279,7 +288,12 @@ def _draw_sleeve(paper: Paper, sleeve: Sleeve, side: int, place: Placing) -> Non
 # ----------------------------------------------------------------- neck and front
 
 
-def _back(paper: Paper, trunk: Trunk, place: Placing) -> None:
+def _round_the_neck(line: Iterable[Point], strap: tuple[Point, ...]) -> list[Point]:
+    """A neck's line from the garment's left to its right with the ends of the straps on the shoulders, if there are any."""
+    return [*((-x, y) for x, y in strap), *line, *reversed(strap)]
+
+
+def _back(paper: Paper, trunk: Trunk, place: Placing, strap: tuple[Point, ...]) -> None:
     """The back as far as it is seen: through the front's neck, or between the fronts."""
     front = trunk.fronts[0].piece.shape
     top = max(p.piece.shape.height for p in trunk.fronts)
@@ -296,16 +310,17 @@ def _back(paper: Paper, trunk: Trunk, place: Placing) -> None:
         # Seen from within, left and right are exchanged: walked from the garment's left to its right all the same.
         line = raised(back.neck[::-1])
         if line and front.neck:
-            paper.draw("inside", path([place(p) for p in (*line, *reversed(front.neck))], closed=True))
+            seen = _round_the_neck(line, strap), _round_the_neck(front.neck, strap)
+            paper.draw("inside", path([place(p) for p in (*seen[0], *reversed(seen[1]))], closed=True))
             if trunk.band:
-                line = raised(back.neckline[::-1])
+                line = _round_the_neck(raised(back.neckline[::-1]), strap)
                 draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
             else:
                 paper.draw("seam", path([place(p) for p in line]))
 
 
-def _neckband(paper: Paper, trunk: Trunk, place: Placing) -> None:
-    line = list(trunk.fronts[0].piece.shape.neckline)
+def _neckband(paper: Paper, trunk: Trunk, place: Placing, strap: tuple[Point, ...]) -> None:
+    line = _round_the_neck(trunk.fronts[0].piece.shape.neckline, strap)
     if trunk.band and line:
         draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
 

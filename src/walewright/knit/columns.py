@@ -33,8 +33,8 @@ def _of_block(block: StepBlock, charts: tuple[Chart, ...]) -> BlockColumns:
         return ()
     rows = _Rows(State(block.name, charts=charts))
     for _, steps in block.paragraphs:
-        for step in one_by_one(steps):
-            rows.work(step)
+        for step in steps:
+            rows.line(step)
     return tuple(rows.found)
 
 
@@ -46,15 +46,37 @@ class _Rows:
     found: list[ColumnsLatched] = field(default_factory=list)
     times: int = 0
 
-    def work(self, step: Step) -> None:
+    def line(self, step: Step) -> None:
+        """A step with its repeats, and what goes on together in it."""
+        begun = self.state.row
+        for one in one_by_one((step,)):
+            within = one is not step and self.state.row > begun
+            self._work(one, "" if within else type(step).__name__)
+
+    def _work(self, step: Step, line: str) -> None:
+        """A step; what it latches up is told before the `line`, or in it where rows of the line have been knitted."""
         match step:
             case st.KnitRows(rows=rows) if self.state.in_force:
                 self._knit(rows)
             case st.KnitTo(row=row) if self.state.in_force:
                 self._knit(row - self.state.row)
             case _:
+                self._by_step(step, line)
                 self.times += isinstance(step, st.SetRowCounter)
                 _, self.state = perform(self.state, step)
+
+    def _by_step(self, step: Step, line: str) -> None:
+        if not self.state.in_force or isinstance(step, st.LatchRib | st.LatchPanel):
+            return
+        moves, _ = perform(replace(self.state, ribs=()), step)
+        needles = tuple(move.slot for move in moves if isinstance(move, op.LatchUp))
+        if not needles:
+            return
+        last = self.found[-1] if self.found else None
+        if last is not None and (last.nth, last.row, last.line) == (self.times, self.state.row, line):
+            self.found[-1] = replace(last, needles=tuple(sorted({*last.needles, *needles})))
+        else:
+            self.found.append(ColumnsLatched(self.times, self.state.row, needles, line))
 
     def _knit(self, rows: int) -> None:
         for _ in range(rows):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
 from walewright.counted.parts import open_at
@@ -15,12 +15,13 @@ from walewright.knit.lengths import gathering_cm, tail_cm
 from walewright.knit.manners import EdgeStretchOf, LoopsOpen
 from walewright.knit.needles_out import left_out
 from walewright.knit.operations import NamedRows, Side, other
+from walewright.knit.shoulder_rows import rows_at_end
+from walewright.knit.shoulder_rows import told as rows_told
 from walewright.knit.state import State
 from walewright.knit.steps import Step
 from walewright.knit.strips import Named, strip_note
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
-from walewright.report.said import said
 from walewright.trade.ends import STARTS, WasteCastOn
 
 
@@ -166,8 +167,8 @@ def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, wo
 # ----------------------------------------------------------------- names of edges
 
 
-def edge_notes(piece: Piece, sized: SizedPiece) -> Iterator[Step]:
-    """The named edges, by what the row counter shows where they begin and end."""
+def edge_notes(piece: Piece, sized: SizedPiece, steps: Sequence[Step]) -> Iterator[Step]:
+    """The named edges, by what the row counter shows where they begin and end in the `steps` of the piece."""
     left, right = _named(sized.left), _named(sized.right)
     for run in left:
         # Edges alike of one statement are one name for both sides.
@@ -177,25 +178,27 @@ def edge_notes(piece: Piece, sized: SizedPiece) -> Iterator[Step]:
     for opening in sized.openings:
         yield _inner(sized, opening)
     # Said once of edges alike.
-    yield from dict.fromkeys(_above(sized))
+    yield from dict.fromkeys(_above(sized, steps))
 
 
 NamedRun = tuple[str, int, int, str]
 """(name, from row, to row, origin)"""
 
 
-def _above(sized: SizedPiece) -> Iterator[Step]:
-    """A note of the rows that are knitted at an outer end above a named edge, where a shoulder is held from there in steps: its
-    first and its last. The edge is measured to where the shoulder begins (common practice)."""
-    for sides, runs in ((("left", "both"), sized.left), (("right", "both"), sized.right)):
+def _above(sized: SizedPiece, steps: Sequence[Step]) -> Iterator[Step]:
+    """A note of the rows that are knitted at an outer end above a named edge, where a shoulder is held from there in steps. That
+    edge is measured to where the shoulder begins (common practice)."""
+    ends: tuple[tuple[Side, tuple[SizedRun, ...]], ...] = (("left", sized.left), ("right", sized.right))
+    for side, runs in ends:
         named = _named(runs)
         last = named[-1] if named else None
         for wedge in sized.wedges:
             after = sized.rows - wedge.to_row
-            begins = last is not None and wedge.kind == "in" and wedge.edge in sides and last[2] == wedge.from_row
+            begins = last is not None and wedge.kind == "in" and wedge.edge in (side, "both") and last[2] == wedge.from_row
             if last is not None and begins and after <= 2:
-                rows = 2 + after
-                yield st.Say(said("rows-of-shoulder", edge=last[0], rows=rows), origin=last[3])
+                begin, end = sized.counter(last[2]), sized.counter(sized.rows)
+                rows = rows_at_end(steps, side, begin)
+                yield st.Say(rows_told(last[0], rows, begin, end), origin=last[3])
 
 
 def _named(runs: tuple[SizedRun, ...]) -> list[NamedRun]:

@@ -220,7 +220,8 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
     if worked[-1].turn.part.whole:
         add(said("knit-on"), knitted_on(design, piece, sized, state, worn))
         add(said("finish"), off("end"))
-    add(said("edges"), (*edge_notes(piece, sized), *end_note(design, piece, sized, named)))
+    knitted = [step for _, steps in paragraphs for step in steps]
+    add(said("edges"), (*edge_notes(piece, sized, knitted), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, sized.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 

@@ -7,9 +7,9 @@ from collections.abc import Callable, Iterable, Mapping
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
-from walewright.readback.charting import ranges
 from walewright.readback.mind import Contradiction, Mind, needle
 from walewright.readback.phrases import Listed, Reading, ReadPhrase
+from walewright.readback.stretches import ranges
 from walewright.report.said import said
 
 

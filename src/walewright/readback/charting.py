@@ -15,6 +15,7 @@ from walewright.knit.operations import Operation, Side
 from walewright.readback.charts import Mark, ReadChart
 from walewright.readback.groups import Found, groups
 from walewright.readback.mind import Contradiction
+from walewright.readback.stretches import blocks, ranges
 
 Moves = list[Operation]
 YarnAtTension = tuple[str, str]
@@ -184,9 +185,13 @@ class Charting:
                 own.purl[slot] = rows
         return [op.LatchUp(slot, rows) for slot, rows in sorted(up.items())]
 
+    def settled(self, slots: set[int]) -> Moves:
+        """What waits on these needles, done now."""
+        return _settled(self._charts, {id(c): c.begun_on & slots for c in self._charts})
+
     def hung_on(self, slot: int) -> Moves:
         """What has to be done before a further loop is hung on a needle that stays in work: nothing drops through two."""
-        made = _settled(self._charts, {id(c): c.begun_on & {slot} for c in self._charts})
+        made = self.settled({slot})
         for chart in self._charts:
             chart.ladder.pop(slot, None)
         return made
@@ -318,7 +323,7 @@ class Charting:
             at[slot][0].tucked.add(slot)
         if pictures and yarn is not None:
             laid = ((at[s][1].yarn if s in at else "") or yarn[0] for s in working)
-            made.append(op.PictureRow(to, yarn[1], _blocks(laid, working)))
+            made.append(op.PictureRow(to, yarn[1], blocks(laid, working)))
         else:
             made.append(op.Pass(to))
         made += [op.LiftOff(*r) for r in ranges(slips)] + [op.Release(*r) for r in ranges(slips)]
@@ -377,24 +382,3 @@ def _settled(charts: Iterable[MarksInForce], lost: dict[int, set[int]]) -> Moves
         back |= gone & chart.tucked
         chart.tucked -= gone
     return [*(op.LatchUp(s, rows) for s, rows in sorted(up) if rows), *(op.Release(*r) for r in ranges(back))]
-
-
-def _blocks(yarns: Iterable[str], working: Sequence[int]) -> tuple[tuple[str, int, int], ...]:
-    made: list[tuple[str, int, int]] = []
-    for yarn, slot in zip(yarns, working, strict=True):
-        if made and made[-1][0] == yarn:
-            made[-1] = (yarn, made[-1][1], slot)
-        else:
-            made.append((yarn, slot, slot))
-    return tuple(made)
-
-
-def ranges(slots: Collection[int]) -> list[tuple[int, int]]:
-    """Neighbouring slots as (first, last), from left to right."""
-    made: list[tuple[int, int]] = []
-    for slot in sorted(slots):
-        if made and made[-1][1] == slot - 1:
-            made[-1] = (made[-1][0], slot)
-        else:
-            made.append((slot, slot))
-    return made

@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 
 from walewright.knit import operations as op
-from walewright.readback.mind import Contradiction, Mind, needle
+from walewright.readback.mind import Contradiction, Mind, needle, within
 
 
 class Edgings(Mind):
@@ -97,7 +97,9 @@ class Edgings(Mind):
             )
         )
 
-    def latch_rib(self, left: int, right: int, every: int, rows: int) -> None:
+    def latch_rib(self, left: int, right: int, every: int, rows: int, *plain: int) -> None:
+        """`plain`: the first and the last needle between both, if they are named."""
+        within(left, right, plain)
         self.made += [op.LatchUp(s, rows) for s in self._wales(left, right, every)]
 
     def latch_panel(self, *told: int | tuple[int, ...]) -> None:

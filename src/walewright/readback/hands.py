@@ -32,8 +32,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         super().__init__(charts or {})
 
     def obey(self, phrase: str, *arguments: Reading) -> None:
-        """Do what the phrase of that name says. Stitches that leave a chart by it are settled before, and so are columns of deep
-        ribs that it disturbs."""
+        """Do what the phrase of that name says. Stitches of charts and columns of deep ribs that it disturbs are settled before."""
+        if self._come_so_far and phrase != "so_far":
+            return
         done = len(self.made)
         columns, ribs = self._columns_before(), len(self._deep)
         there = dict(self._needles) if self._charting.any else self._needles
@@ -98,6 +99,7 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             self.made.append(op.Pass(self._carriage))
 
     def knit_rows(self, rows: int) -> None:
+        rows = self._no_farther(rows)
         self._few_enough(rows)
         for _ in range(rows):
             self._one_row()
@@ -315,6 +317,7 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "increase_fashioned": Hands.increase_fashioned,
     "needle_out": Hands.needle_out,
     "needles_out_every": Hands.needles_out_every,
+    "columns_up": Hands.columns_up,
     "leave_out": Hands.leave_out,
     "leave_out_every": Hands.leave_out_every,
     "needle_back": Hands.needle_back,
@@ -363,6 +366,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "use_looser": Hands.use_looser,
     "every_out_of_work": Hands.every_out_of_work,
     "picot_row": Hands.picot_row,
+    "as_far_as": Hands.as_far_as,
+    "so_far": Hands.so_far,
     "fold_up": Hands.fold_up,
     "hang_to_link": Hands.hang_to_link,
     "rehang_start": Hands.rehang_start,

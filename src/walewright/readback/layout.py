@@ -10,6 +10,9 @@ from walewright.readback.tokens import as_name
 
 _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 
+_TICKS = re.compile(r" {4,}(?:\[[0-9]{1,4}\] ?)+")
+"""What is ticked off below a line, number by number."""
+
 
 @dataclass(frozen=True, slots=True)
 class PrintedLine:
@@ -25,6 +28,8 @@ class PrintedLine:
     """In the author's own words: its box is round."""
     first: int = 0
     last: int = 0
+    ticks: tuple[int, ...] = ()
+    """What is ticked off below it, number by number, once for each box."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +102,10 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
         under = rows[number + 1] if number + 1 < len(rows) else ""
         here = opened[-1] if opened else None
         mark = _MARK.match(row)
+        if going_on and here is not None and not here.chart and _TICKS.fullmatch(row):
+            line = here.lines[-1]
+            here.lines[-1] = replace(line, ticks=(*line.ticks, *map(int, re.findall(r"[0-9]+", row))), end=start + len(row))
+            continue
         if going_on and row.startswith("    ") and row.strip() and here is not None:
             _go_on(here, row, start + len(row))
             continue

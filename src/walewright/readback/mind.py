@@ -43,6 +43,12 @@ def needle(slot: int) -> Said:
     return said("needle/right", number=slot + 1) if slot >= 0 else said("needle/left", number=-slot)
 
 
+def within(left: int, right: int, plain: tuple[int, ...]) -> None:
+    """What is said to stay plain in the middle of a rib lies between the needles that its wales are counted from."""
+    if plain and plain != (left + 1, right - 1):
+        raise Contradiction("contradiction/not-mirrored", left=needle(plain[0]), right=needle(plain[-1]))
+
+
 def in_reach(needles: Mapping[int, Needle]) -> list[int]:
     """Slots in working position, in order; none is no fault."""
     return sorted(s for s, state in needles.items() if state == "work")
@@ -70,6 +76,31 @@ class Mind:
         """Rows that were counted, however often the counter was set back."""
         self._cords: dict[tuple[int, int], tuple[int, int]] = {}
         """Needles on ravel cord -> the rows counted when it was laid, and those that it is to keep them."""
+
+        self._as_far: int | None = None
+        """The reading of the counter at which steps of an earlier section are left."""
+
+    # ------------------------------------------------------------- as far as
+
+    def as_far_as(self, row: int) -> None:
+        """What follows is obeyed until the counter reads so."""
+        if row <= self._row:
+            raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
+        self._as_far = row
+
+    def so_far(self) -> None:
+        """It has come to read so."""
+        if self._as_far is not None and not self._come_so_far:
+            raise Contradiction("contradiction/counter-elsewhere", counter=self._row, row=self._as_far)
+        self._as_far = None
+
+    @property
+    def _come_so_far(self) -> bool:
+        return self._as_far == self._row
+
+    def _no_farther(self, rows: int) -> int:
+        """So many rows, or as many as are left."""
+        return rows if self._as_far is None else min(rows, self._as_far - self._row)
 
     # ------------------------------------------------------------- what is on the bed
 

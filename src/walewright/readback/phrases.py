@@ -156,8 +156,8 @@ class ReadTrack:
 
     title: str
     body: tuple[ReadSaid, ...]
-    at: ReadGraded | None = None
-    """The reading of the counter at which all of it is done, where one is named."""
+    at: ReadRows | None = None
+    """The readings of the counter at each of which all of it is done, where any are named."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -85,11 +85,11 @@ def _unreadable(page: PrintedText, said: LinesSaid) -> tuple[Diagnostic, ...]:
         for line in section.lines:
             faults += _line_faults(line, len(page.sizes), said)
     # A line that cannot be read takes its number with it.
-    return tuple(faults or _numbering(page))
+    return tuple(faults or _numbering(page, said))
 
 
-def _numbering(page: PrintedText) -> Iterator[Diagnostic]:
-    """Steps that are not numbered from 1 on."""
+def _numbering(page: PrintedText, said: LinesSaid) -> Iterator[Diagnostic]:
+    """Steps that are not numbered from 1 on, and what is ticked off below them and is not what they say."""
     for section in page.sections:
         number = 0
         for line in section.lines:
@@ -99,6 +99,23 @@ def _numbering(page: PrintedText) -> Iterator[Diagnostic]:
                     "words-contradict/step", line.start, line.end, section=section.name, printed=printed, number=number + 1
                 )
             number = line.last or number
+            if line.ticks and not _ticked(line, said):
+                yield _fault("words-contradict/ticks", line.start, line.end, section=section.name, number=line.first)
+
+
+def _ticked(line: PrintedLine, said: LinesSaid) -> bool:
+    """Whether what is ticked off are the steps that a line refers to, or its rounds, once for each of its boxes."""
+    told = said.read(line.words)
+    first = None if isinstance(told, Unreadable) else told[0]
+    if isinstance(first, ReadRepeat):
+        begin, end = 1, max(times or 0 for times in first.times.readings)
+    elif isinstance(first, ReadPhrase):
+        steps = [a for a in first.arguments if isinstance(a, int)]
+        begin, end = (steps[0], steps[-1] if len(steps) > 1 else max(line.ticks)) if steps else (0, 0)
+    else:
+        return False
+    once = tuple(range(begin, end + 1))
+    return bool(once) and line.ticks == once * (len(line.ticks) // len(once))
 
 
 def _charts(page: PrintedText, language: ReadLanguage) -> tuple[dict[str, ReadChart], tuple[Diagnostic, ...]]:
@@ -144,7 +161,7 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
             yield from one.numbers
             yield from _numbers((*one.body, *one.on_the_way, one.stands))
         elif isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
-            yield from (one.at,) if isinstance(one, ReadTrack) and one.at is not None else ()
+            yield from one.at.numbers if isinstance(one, ReadTrack) and one.at is not None else ()
             yield from _numbers(one.body)
         else:
             for argument in one.arguments:

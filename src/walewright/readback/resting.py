@@ -14,22 +14,22 @@ class Resting(Mind):
             raise Contradiction("contradiction/other-needle", needle=needle(at), other=needle(pushed))
         self._rest([at], stitches)
 
-    def needles_out_every(self, every: int, first: int, last: int, stitches: int) -> None:
-        self._rest(self._counted_off(every, first, last), stitches)
+    def needles_out_every(self, first: int, every: int, last: int, stitches: int) -> None:
+        self._rest(self._counted_off(first, every, last), stitches)
 
     def leave_out(self, at: int, stitches: int) -> None:
         self._leave([at], stitches)
 
-    def leave_out_every(self, every: int, first: int, last: int, stitches: int) -> None:
-        self._leave(self._counted_off(every, first, last), stitches)
+    def leave_out_every(self, first: int, every: int, last: int, stitches: int) -> None:
+        self._leave(self._counted_off(first, every, last), stitches)
 
     def needle_back(self, at: int, stitches: int) -> None:
         self._again([at], stitches)
 
-    def needles_back_every(self, every: int, first: int, last: int, stitches: int) -> None:
-        self._again(self._counted_off(every, first, last), stitches)
+    def needles_back_every(self, first: int, every: int, last: int, stitches: int) -> None:
+        self._again(self._counted_off(first, every, last), stitches)
 
-    def _counted_off(self, every: int, first: int, last: int) -> list[int]:
+    def _counted_off(self, first: int, every: int, last: int) -> list[int]:
         if every < 2 or last < first or (last - first) % every:
             raise Contradiction("contradiction/not-counted-off", first=needle(first), last=needle(last), every=every)
         return list(range(first, last + 1, every))

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation
-from walewright.readback.mind import Contradiction, Mind, needle
+from walewright.readback.mind import Contradiction, Mind, needle, within
 
 
 @dataclass(slots=True)
@@ -48,9 +48,11 @@ class Ribs(Mind):
         self._latched_at: set[int] = set()
         """Readings in this line at which a rib was to be latched up."""
 
-    def latch_in_stages(self, every: int, left: int, right: int, rows: tuple[int, ...], sooner: str = "") -> None:
+    def latch_in_stages(self, every: int, left: int, right: int, rows: tuple[int, ...], *more: str | int) -> None:
+        """`more`: "sooner", if it is said; the first and the last needle between both, if they are named."""
         self._mirrored(every, left, right)
-        self._begin_rib(_Deep(right, every, rows, None, bool(sooner), self._row))
+        within(left, right, tuple(told for told in more if isinstance(told, int)))
+        self._begin_rib(_Deep(right, every, rows, None, any(isinstance(told, str) for told in more), self._row))
 
     def latch_panel_in_stages(self, *told: int | str | tuple[int, ...]) -> None:
         """`told`: the needles one by one; or every how many, the two that are counted from, the first and the last; then the rows

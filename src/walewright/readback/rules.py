@@ -78,7 +78,7 @@ class ReadRules(ReadTokens):
 
     def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        at = body.pop(0) if isinstance(body[0], ReadGraded) else None
+        at = body.pop(0) if isinstance(body[0], ReadRows) else None
         return ReadTrack(title, tuple(body), at)
 
     def repeat(self, children: list[Any]) -> ReadRepeat:
@@ -124,6 +124,9 @@ class ReadRules(ReadTokens):
 
     def round_changed(self, children: list[Any]) -> Several:
         return self.round([ReadGraded((0,)), *children])
+
+    def columns_up(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("columns_up", (ReadRows(tuple(children)),))
 
     def latch_panel(self, children: list[Any]) -> ReadPhrase:
         *needles, rows = children

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from walewright.readback.hands import Contradiction
@@ -19,6 +19,10 @@ _FIRST = (
 """What goes before the rest at one row, and in which order: the yarn has just come past what is to be wrapped."""
 
 
+_COUNTER = ("knit_to", "set_row_counter", "now", "now_in_half")
+"""What names the counter."""
+
+
 @dataclass(slots=True)
 class Shapings:
     """Rows `begin` to `end` of the counter (None: this size works nothing here), printed as characters `start`..`stop`, and the
@@ -30,8 +34,8 @@ class Shapings:
     stop: int
     ways: tuple[ReadPhrase, ...] = ()
     """At which rows something is done on the way."""
-    tracks: list[tuple[str, list[ReadPhrase], int | None]] = field(default_factory=list)
-    """Each with the reading of the counter at which all of it is done, where that is named."""
+    tracks: list[tuple[str, list[ReadPhrase], tuple[int, ...] | None]] = field(default_factory=list)
+    """Each with the readings of the counter at each of which all of it is done, where they are named."""
 
     def in_rows(self, size: int) -> Iterator[ReadPhrase]:
         """What is done, row by row. Raises `Contradiction` where a track does not count the rows named."""
@@ -40,16 +44,20 @@ class Shapings:
                 raise Contradiction("contradiction/work-without-rows")
             return
         todo: list[tuple[int, int, int, ReadPhrase]] = []
-        for number, (title, phrases, reading) in enumerate(self.tracks):
-            at = self.begin if reading is None else self._within(reading)
+        for number, (title, phrases, readings) in enumerate(self.tracks):
+            if readings is not None:
+                rows = (self._within(reading) for reading in readings)
+                todo += ((row, _rank(phrase), number, phrase) for row in rows for phrase in _at_once(phrases))
+                continue
+            at = self.begin
             for phrase in phrases:
                 if phrase.kind == "knit_rows":
                     at += _rows(phrase, size)
-                elif phrase.kind in ("knit_to", "set_row_counter", "now", "now_in_half"):
+                elif phrase.kind in _COUNTER:
                     raise Contradiction("contradiction/counter-within-tracks")
                 else:
                     todo.append((at, _rank(phrase), number, phrase))
-            if phrases and reading is None and at != self.end:
+            if phrases and at != self.end:
                 raise Contradiction("contradiction/rows-of-track", track=title, rows=at - self.begin, wanted=self.end - self.begin)
         at = self.begin
         yield ReadPhrase("reads", (ReadGraded((at,)),))
@@ -68,6 +76,13 @@ class Shapings:
         if self.begin is None or self.end is None or not self.begin <= reading <= self.end:
             raise Contradiction("contradiction/counter-elsewhere", counter=self.begin or 0, row=reading)
         return reading
+
+
+def _at_once(phrases: Sequence[ReadPhrase]) -> Sequence[ReadPhrase]:
+    """What is done at a reading of the counter: no row is knitted in it."""
+    if any(phrase.kind == "knit_rows" or phrase.kind in _COUNTER for phrase in phrases):
+        raise Contradiction("contradiction/counter-within-tracks")
+    return phrases
 
 
 def _rows(phrase: ReadPhrase, size: int) -> int:

@@ -30,7 +30,7 @@ ReadAs = Callable[[ReadPhrase], ReadPhrase]
 SaidInstead = Mapping[int, tuple[ReadSaid, ...]]
 """What lines, by where they begin, say otherwise than they are printed."""
 
-_AGAIN = ("again", "again_mirrored", "again_on", "again_along")
+_AGAIN = ("again", "again_mirrored", "again_on", "again_along", "again_far")
 """Phrases that refer to steps said above."""
 
 
@@ -53,7 +53,10 @@ class SectionAtWork:
                 first = told[0]
                 if isinstance(first, ReadPhrase) and first.kind in _AGAIN:
                     self.start, self.end = line.start, line.end
-                    self._again(first, *self._referred(first, line, before), line)
+                    if first.kind == "again_far":
+                        self._as_far(first, line, before)
+                    else:
+                        self._again(first, *self._referred(first, line, before), line)
                 else:
                     self._line(told, line)
         self._close()
@@ -93,6 +96,26 @@ class SectionAtWork:
             if isinstance(now, ReadPhrase) and now.kind != "edge_told" and now not in stated:
                 self._reached(now)
 
+    def _as_far(self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]) -> None:
+        """The steps of an earlier section from one on until the counter reads so, and then what is said to be true."""
+        name, first, row, *now = phrase.arguments
+        assert isinstance(name, str)
+        assert isinstance(first, int)
+        assert isinstance(row, ReadGraded)
+        reading = row.of(self._size)
+        if reading is None:
+            return
+        self._obey(ReadPhrase("as_far_as", (ReadGraded((reading,)),)))
+        for one in _from_step(name, first, before, self._said):
+            if not self._passed_by(one):
+                self._line(_told(one, self._said), line)
+        self._close()
+        self.start, self.end = line.start, line.end
+        self._obey(ReadPhrase("so_far", ()))
+        for told in now:
+            assert isinstance(told, ReadPhrase)
+            self._reached(told)
+
     def _before_last(self, phrase: ReadPhrase, line: PrintedLine) -> None:
         """What is said to be true before the last of the steps that a line stands for."""
         self._close()
@@ -113,7 +136,7 @@ class SectionAtWork:
             if self._together is None:
                 raise Contradiction("contradiction/track-without-rows")
             at = None if first.at is None else first.at.of(self._size)
-            if first.at is None or at is not None:
+            if at is None or at:
                 self._together.tracks.append((first.title, list(self._counted(phrases(told, self._size))), at))
             self._together.stop = line.end
             return
@@ -168,14 +191,35 @@ def referred(phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSect
     assert isinstance(name, str)
     assert isinstance(first, int)
     assert isinstance(last, int)
+    return _steps(name, _section_of(name, before, said).lines, (first, last), line, said)
+
+
+def _section_of(name: str, before: Sequence[PrintedSection], said: LinesSaid) -> PrintedSection:
+    """The one section that a sentence calls so."""
     of = section_name(name, said.language)
     found = [section for section in before if section.name == of and not section.joining]
     if not found:
         raise Contradiction("contradiction/section-missing", section=name)
     if len(found) > 1:
         raise Contradiction("contradiction/sections-alike", section=name, found=len(found))
-    (section,) = found
-    return _steps(name, section.lines, (first, last), line, said)
+    return found[0]
+
+
+def _from_step(name: str, first: int, before: Sequence[PrintedSection], said: LinesSaid) -> tuple[PrintedLine, ...]:
+    """The lines of a section from a step on, up to one that refers on."""
+    lines = _section_of(name, before, said).lines
+    begin = next((at for at, one in enumerate(lines) if one.first == first), None)
+    if begin is None:
+        raise Contradiction("contradiction/steps-of-section", section=name, first=first, last=first)
+    end = next((at for at in range(begin, len(lines)) if _refers_on(lines[at], said)), len(lines))
+    return lines[_with_rows(lines, begin, said) : end]
+
+
+def _with_rows(lines: Sequence[PrintedLine], begin: int, said: LinesSaid) -> int:
+    """Where a line begins with what stands above it: what goes on together has its rows said there."""
+    while begin > 0 and isinstance(_told(lines[begin], said)[0], ReadTrack):
+        begin -= 1
+    return begin
 
 
 def _steps(
@@ -191,10 +235,7 @@ def _steps(
         raise Contradiction("contradiction/steps-of-section", section=name, first=first, last=last)
     if last - first != line.last - line.first:
         raise Contradiction("contradiction/steps-referred-to", wanted=line.last - line.first + 1, there=last - first + 1)
-    # What goes on together has its rows said above it.
-    while begin > 0 and isinstance(_told(lines[begin], said)[0], ReadTrack):
-        begin -= 1
-    told = lines[begin : end + 1]
+    told = lines[_with_rows(lines, begin, said) : end + 1]
     if any(_refers_on(one, said) for one in told):
         raise Contradiction("contradiction/steps-refer-on", section=name, first=first, last=last)
     return told

@@ -107,7 +107,7 @@ def _sections(
     widest = BAND if options.large_print else BAND_IN_A_COLUMN if narrow else BAND_ACROSS
     drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts, widest)}
     bare = parts(guide, pattern, drawings, narrow)
-    return with_joins(guide, pattern, pieces, bare)
+    return with_joins(guide, pattern, pieces, bare, options.large_print)
 
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")

@@ -3,11 +3,12 @@
 Source Serif 4 and Source Sans 3 (both under the SIL Open Font License 1.1) come from Python packages, so that a page is
 the same on every machine whatever is installed there. The packages hold variable fonts. The renderer would make a fixed one of
 each for every document, which takes a fifth of its time, and one for each size of type that it meets; so it is given fixed ones,
-made once a process.
+made once for all pages.
 """
 
 from __future__ import annotations
 
+import hashlib
 import importlib.util
 import re
 import sys
@@ -17,6 +18,8 @@ from functools import cache
 from pathlib import Path
 
 from weasyprint.urls import URLFetcher, URLFetcherResponse
+
+from walewright import world
 
 SCHEME = "sheet-face:"
 """How the style sheet of the faces names one for the fetcher."""
@@ -79,6 +82,9 @@ FONTS = tuple(f"data:font/{kind};base64," for kind in ("ttf", "otf", "woff2"))
 LATIN = frozenset((*range(0x20, 0x250), *range(0x2000, 0x2070)))
 """Basic Latin to Latin Extended-B, and General Punctuation: blocks of the Unicode Standard, 16.0, `Blocks.txt`."""
 
+SIGNS = frozenset(map(ord, "\n←→−□"))
+"""What a page has besides, whatever it is of: the ends of its lines, minus, arrows and boxes to tick."""
+
 
 ESCAPED = re.compile(r"\\([0-9a-fA-F]{1,6})")
 """A letter that a style sheet writes by its number (CSS Syntax Module Level 3, section 4.3.7)."""
@@ -106,27 +112,38 @@ def face_path(kind: str) -> str:
 
 @cache
 def fixed(face: FixedFace, rare: str = "") -> bytes:
-    """The face as a TrueType font without axes, with the letters of Latin scripts, what goes with them, and the `rare` ones."""
+    """The face as a TrueType font without axes, with the letters of Latin scripts, what goes with them, and the `rare` ones. One
+    without rare letters is made once for all that is printed."""
+    path = _files(face.package) / face.file
+    if rare:
+        return _made(face, path, rare)
+    # Another release of the font, or another way to make it of it, is another face.
+    made_of = f"{path} {path.stat().st_size} {path.stat().st_mtime_ns} {face} {world.package_text('sheet/fonts.py')}"
+    name = f"{face.url.removeprefix(SCHEME)}.{hashlib.sha256(made_of.encode()).hexdigest()[:16]}"
+    return world.kept_beside("sheet/fonts.py", name, lambda: _made(face, path, rare))
+
+
+def _made(face: FixedFace, path: Path, rare: str) -> bytes:
     import uharfbuzz
 
-    whole = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(_files(face.package) / face.file)))
+    whole = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(path)))
     cut = uharfbuzz.SubsetInput()
     cut.keep_everything()
     # What other forms a letter has, such as figures of one width, is kept with it.
     cut.glyph_set.clear()
     cut.unicode_set.clear()
-    cut.unicode_set.update({*LATIN, *map(ord, rare)})
+    cut.unicode_set.update({*LATIN, *SIGNS, *map(ord, rare)})
     for axis, at in face.axes:
         cut.pin_axis_location(whole, axis, at)
     return bytes(uharfbuzz.subset(whole, cut).blob.data)
 
 
 def rare(page: str) -> str:
-    """The letters of a page beyond `LATIN`: those written, those that its style sheets write by number, and their capitals."""
+    """The letters of a page beyond `LATIN` and `SIGNS`: those written, those that its style sheets write by number, and their capitals."""
     by_number = (chr(min(int(number, 16), sys.maxunicode)) for number in ESCAPED.findall(page))
     letters = {*page, *by_number}
     letters |= {capital for letter in letters for capital in letter.upper()}
-    return "".join(sorted(letter for letter in letters if ord(letter) not in LATIN))
+    return "".join(sorted(letter for letter in letters if ord(letter) not in LATIN | SIGNS))
 
 
 def _files(package: str) -> Path:

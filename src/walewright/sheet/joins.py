@@ -7,10 +7,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from math import ceil
 
-from walewright.figures.drawn import drawn
+from walewright.figures.drawn import DrawnGarment, drawn
 from walewright.figures.joints import Numbered
 from walewright.figures.making_up import ACROSS, BESIDE, FEW, JoinsDrawn, making_up
 from walewright.figures.measures import MeasuredPiece
+from walewright.figures.model import Drawing
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
@@ -22,8 +23,8 @@ from walewright.write.model import Instructions, Section
 PAGE, BETWEEN, NUMBER = 180.0, 6.0, 8.0
 """mm of paper: the width of a page's words, what stays white beside a drawing, and what the number of an entry takes."""
 
-LETTER, LINE = 1.75, 5.2
-"""mm of paper: the width of a character of the list, about, and a line's height."""
+LETTER, LINE, ENTRY = 1.75, 5.2, 6.0
+"""mm of paper: the width of a character of the list, about, a line's height, and that of an entry of one line."""
 
 BESIDE_WIDE, BESIDE_HIGH, BESIDE_LOW = 112.0, 61.0, 40.0
 """mm of paper: how wide and how high a drawing beside its list is at most, and how high beside few numbers."""
@@ -34,16 +35,22 @@ HIGHER = 1.15
 FILLED = 0.9
 """Of the width beside a list: a drawing that takes more is held by it, and becomes larger across the page."""
 
+LARGER = 1.72
+"""By how much all type of the drawing is larger in large print: as large as what is read there, 14 pt."""
+
+LARGE = (PAGE - 2) / LARGER, 130.0 / LARGER
+"""mm that a drawing is wide and high at most that is printed so: its list stands beneath it."""
+
 JOINING = "JoinEdges"
 """The step by which edges are joined off the bed."""
 
 
 def with_joins(
-    guide: Guide, pattern: ProvenPattern, pieces: Sequence[MeasuredPiece], parts: tuple[SheetPart, ...]
+    guide: Guide, pattern: ProvenPattern, pieces: Sequence[MeasuredPiece], parts: tuple[SheetPart, ...], large_print: bool = False
 ) -> tuple[SheetPart, ...]:
     """`parts`, one a section of the instructions, with the pictures and their numbers; as they are where nothing is joined."""
     glued, instructions = pattern.glued, pattern.instructions
-    pictures = _pictures(guide, pattern, glued, pieces) if glued is not None else []
+    pictures = _pictures(guide, pattern, glued, pieces, large_print) if glued is not None else []
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
     if not pictures or not joining:
         return parts
@@ -57,37 +64,67 @@ def with_joins(
 
 
 def _pictures(
-    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece]
+    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece], large_print: bool
 ) -> list[tuple[JoinsDrawn, JoinsPicture]]:
     """One for all sizes that are put together alike, of a size in their middle."""
     found: list[tuple[JoinsDrawn, JoinsPicture]] = []
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
         garment = drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group)
-        made = making_up(guide, garment)
+        made = making_up(guide, garment, LARGE if large_print else BESIDE)
         if made is not None:
             names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
             numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
             picture = JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)
-            if _list_high(picture) > made.drawing.height * _printed(picture) * HIGHER:
-                if made.drawing.width > BESIDE[0] * FILLED:
-                    made = making_up(guide, garment, ACROSS) or made
-                picture = replace(picture, drawing=made.drawing, columns=_columns(picture))
+            if large_print:
+                picture = replace(picture, drawing=replace(made.drawing, scale=LARGER), columns=1)
+            else:
+                picture = _placed(guide, garment, picture)
             found.append((made, picture))
     return found
 
 
+def _placed(guide: Guide, garment: DrawnGarment, picture: JoinsPicture) -> JoinsPicture:
+    """The picture beside its list, as high as that lets it be, or across the page with the list beneath."""
+    beside = _beside(picture, BESIDE_LOW if len(picture.numbers) <= FEW else BESIDE_HIGH)
+    if _list_high(beside) <= beside.drawing.height * beside.drawing.scale * HIGHER:
+        high = _lines(beside) * LINE + len(picture.numbers) * ENTRY
+        if high <= BESIDE_HIGH:
+            return beside
+        higher = making_up(guide, garment, (BESIDE[0], high / BESIDE_HIGH * BESIDE[1]))
+        larger = _beside(picture, high) if higher is None else _beside(replace(picture, drawing=higher.drawing), high)
+        return larger if _list_high(larger) <= high * HIGHER else beside
+    wide = beside
+    if picture.drawing.width > BESIDE[0] * FILLED:
+        made = making_up(guide, garment, ACROSS)
+        wide = picture if made is None else replace(picture, drawing=made.drawing)
+        wide = replace(wide, drawing=_scaled(wide.drawing, PAGE - 2, BESIDE_HIGH))
+    return replace(wide, columns=_columns(wide))
+
+
+def _beside(picture: JoinsPicture, high: float) -> JoinsPicture:
+    """As large as it is printed beside its list, so high at most."""
+    return replace(picture, drawing=_scaled(picture.drawing, BESIDE_WIDE, high))
+
+
+def _scaled(drawing: Drawing, wide: float, high: float) -> Drawing:
+    return replace(drawing, scale=min(1.0, wide / drawing.width, high / drawing.height))
+
+
+def _room(picture: JoinsPicture) -> float:
+    """mm of paper: how wide the words beside a drawing are."""
+    return PAGE - BETWEEN - picture.drawing.width * picture.drawing.scale
+
+
+def _lines(picture: JoinsPicture) -> int:
+    """Those above the list."""
+    return ceil(len(picture.reading) * LETTER / _room(picture)) + bool(picture.sizes)
+
+
 def _list_high(picture: JoinsPicture) -> float:
     """mm of paper that the words beside a drawing take."""
-    wide = PAGE - BETWEEN - picture.drawing.width * _printed(picture)
-    lines = ceil(len(picture.reading) * LETTER / wide) + bool(picture.sizes)
-    return (lines + sum(ceil(len(what) * LETTER / (wide - NUMBER)) for _, what in picture.numbers)) * LINE
-
-
-def _printed(picture: JoinsPicture) -> float:
-    """At which share of its size the drawing stands beside its list."""
-    high = BESIDE_LOW if len(picture.numbers) <= FEW else BESIDE_HIGH
-    return min(1.0, BESIDE_WIDE / picture.drawing.width, high / picture.drawing.height)
+    wide = _room(picture) - NUMBER
+    return (_lines(picture) + sum(ceil(len(what) * LETTER / wide) for _, what in picture.numbers)) * LINE
 
 
 def _columns(picture: JoinsPicture) -> int:

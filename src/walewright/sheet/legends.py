@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from walewright.design.model import Design
 from walewright.figures.garment import middle_size
-from walewright.figures.measures import MeasuredPiece, name_of
+from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
 from walewright.figures.schematic import PRINTED, fitting_scale, labels, schematic
 from walewright.guide.model import Guide
-from walewright.guide.numbers import inches
+from walewright.guide.numbers import inches, sentence
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 from walewright.sheet.parts import Drawings
 from walewright.solve.model import Counts
@@ -31,12 +31,19 @@ def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: st
     """The figures of the letters, or None where the drawing carries them itself."""
     if not lettered:
         return None
+    found: dict[str, list[DrawnMeasure]] = {}
+    for (key,), measure in zip(labels(guide, piece, units, lettered), piece.measures, strict=True):
+        found.setdefault(key, []).append(measure)
     rows = tuple(
-        Row(m.label(guide), tuple(_cell(guide, cm, units) for cm in m.values), key=key)
-        for (key,), m in zip(labels(guide, piece, units, lettered), piece.measures, strict=True)
+        Row(_told(guide, alike), tuple(_cell(guide, cm, units) for cm in alike[0].values), key=key) for key, alike in found.items()
     )
     caption = guide.say("legend", piece=name_of(piece.piece.name), unit=guide.say(f"unit/{units}"))
     return SizesTable(caption, sizes, (RowGroup("", rows),))
+
+
+def _told(guide: Guide, alike: Sequence[DrawnMeasure]) -> str:
+    """What one letter stands for."""
+    return sentence(guide.listed([measure.spoken(guide) for measure in alike]))
 
 
 def drawn_turned(guide: Guide, piece: MeasuredPiece, pieces: Iterable[MeasuredPiece]) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+
 from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.figures.yarns import yarn_named
@@ -24,7 +26,8 @@ def bobbins(guide: Guide, design: Design, proof: Proof) -> tuple[ListTable, ...]
         for use in size.bobbins:
             rows = found.setdefault(use.piece, {})
             rows.setdefault(use.number, [None] * len(proof.sizes))[place] = use
-    return tuple(_bobbins(guide, design, piece, rows) for piece, rows in found.items())
+    tables = ((_by_yarn(guide, design, piece, rows), _bobbins(guide, design, piece, rows)) for piece, rows in found.items())
+    return tuple(table for pair in tables for table in pair if table is not None)
 
 
 def _bobbins(guide: Guide, design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]) -> ListTable:
@@ -35,9 +38,29 @@ def _bobbins(guide: Guide, design: Design, piece: str, rows: dict[int, list[Bobb
         lengths = (guide.decimal(f"{u.metres:.1f}") if u is not None else "–" for u in uses)
         made.append((str(number), sentence(yarn_named(design, some.yarn).label), *places, *lengths))
     columns = ("bobbin", "yarn", "begins-on", "counter", "last-row")
-    metres = (guide.say("bobbins/metres", size=s.replace(" ", NARROW)) for s in design.sizes)
-    heads = (*(guide.say(f"bobbins/{column}") for column in columns), *metres)
+    heads = (*(guide.say(f"bobbins/{column}") for column in columns), *_metres(guide, design))
     return ListTable(guide.say("bobbins", piece=name_of(piece)), heads, tuple(made))
+
+
+def _by_yarn(guide: Guide, design: Design, piece: str, rows: Mapping[int, Sequence[BobbinUse | None]]) -> ListTable | None:
+    """How many bobbins each yarn is wound on, and how much of it on all together; None where no yarn is wound on several."""
+    found: dict[str, list[Sequence[BobbinUse | None]]] = {}
+    for _, uses in sorted(rows.items()):
+        found.setdefault(next(u.yarn for u in uses if u is not None), []).append(uses)
+    if all(len(several) < 2 for several in found.values()):
+        return None
+    made = []
+    for yarn, several in found.items():
+        by_size = [[use for use in of_size if use is not None] for of_size in zip(*several, strict=True)]
+        count = graded([str(len(of_size)) for of_size in by_size])
+        lengths = (guide.decimal(f"{sum(use.metres for use in of_size):.1f}") for of_size in by_size)
+        made.append((sentence(yarn_named(design, yarn).label), count, *lengths))
+    heads = (guide.say("bobbins/yarn"), guide.say("bobbins/how-many"), *_metres(guide, design))
+    return ListTable(guide.say("bobbins/by-yarn", piece=name_of(piece)), heads, tuple(made))
+
+
+def _metres(guide: Guide, design: Design) -> tuple[str, ...]:
+    return tuple(guide.say("bobbins/metres", size=s.replace(" ", NARROW)) for s in design.sizes)
 
 
 def _block(guide: Guide, uses: list[BobbinUse | None]) -> str:

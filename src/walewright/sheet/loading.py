@@ -14,6 +14,6 @@ def renderer() -> Any:
     """The renderer's package. Its first import takes half a second.
 
     Raises OSError where a library of `LIBRARIES` is not installed."""
-    with world.loaded_by_name(LIBRARIES):
+    with world.loaded_by_name(LIBRARIES), world.bound_beforehand("weasyprint.text.ffi"):
         import weasyprint
     return weasyprint

@@ -163,6 +163,7 @@ def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...],
         below_figures=((0, len(below)),) if below and sentence.row_graded else (),
         number=_number(guide, sentence),
         refers=anchor(sentence.refers) if sentence.refers else "",
+        ticks=sentence.ticks,
         note=sentence.manner is Manner.NOTE,
     )
 

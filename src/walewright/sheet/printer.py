@@ -11,6 +11,7 @@ from xml.etree import ElementTree
 import weasyprint
 
 from walewright import world
+from walewright.sheet.fewer_boxes import with_fewer_boxes
 from walewright.sheet.fonts import ShippedOnly
 from walewright.sheet.kept_words import keep_figures
 from walewright.sheet.page_numbers import KEEPING_ROOM, numbered
@@ -42,6 +43,7 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
             self.wrapper_element = type(self.wrapper_element).from_html_root(root, content_language=None)
             self.etree_element = self.wrapper_element.etree_element
         keep_figures(self.etree_element)
+        with_fewer_boxes(self.etree_element)
 
     def laid_out(self, faces: weasyprint.CSS, fonts: Any, options: Mapping[str, Any]) -> Any:
         """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""

@@ -32,6 +32,8 @@ class StepLine:
     number: str = ""
     refers: str = ""
     """The anchor of the section that it refers to."""
+    ticks: tuple[int, ...] = ()
+    """What is ticked off below it, once for each box before it."""
     joint: str = ""
     """The number, in the drawing of the pieces opened out, of what it joins."""
     note: bool = False

@@ -13,10 +13,12 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
+from walewright.world.bindings import bound_beforehand
 from walewright.world.names import SOURCE_SUFFIX, alike, is_source_name, source_behind, sources_known
 from walewright.world.reading import LARGEST_SOURCE, Held, read_held, read_source
 from walewright.world.shipped import (
     compiled_beside,
+    kept_beside,
     library_text,
     package_path,
     package_text,
@@ -50,6 +52,7 @@ __all__ = [
     "SOURCE_SUFFIX",
     "Held",
     "alike",
+    "bound_beforehand",
     "bytes_within",
     "compiled_beside",
     "file_fingerprint",
@@ -58,6 +61,7 @@ __all__ = [
     "is_folder",
     "is_source_name",
     "kept",
+    "kept_beside",
     "library_text",
     "loaded_by_name",
     "names_fingerprint",

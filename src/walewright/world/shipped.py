@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import hashlib
 import os
 import sys
-from importlib.resources import files
-from importlib.util import cache_from_source
+from collections.abc import Callable
+from contextlib import suppress
+from importlib.util import cache_from_source, find_spec
 from pathlib import Path
 from typing import Literal
 
@@ -55,8 +57,11 @@ def package_text(relative: str) -> str:
 
 
 def library_text(package: str, relative: str) -> str:
-    """Text of a data file inside an installed library. Raises FileNotFoundError."""
-    return files(package).joinpath(relative).read_text(encoding="utf-8")
+    """Text of a file inside an installed library, which is not loaded for it. Raises FileNotFoundError."""
+    found = find_spec(package)
+    if found is None or not found.submodule_search_locations:
+        raise FileNotFoundError(f"there is no {package}")
+    return Path(found.submodule_search_locations[0], relative).read_text(encoding="utf-8")
 
 
 def package_path(relative: str) -> Path:
@@ -75,3 +80,23 @@ def compiled_beside(relative: str) -> Path | None:
     except OSError:
         return None
     return folder if os.access(folder, os.W_OK) else None
+
+
+def kept_beside(relative: str, name: str, make: Callable[[], bytes]) -> bytes:
+    """What `make` makes, from where it was kept under `name` beside `relative` (`compiled_beside`); made, and kept where it can be,
+    when it is not there or is no longer whole."""
+    folder = compiled_beside(relative)
+    if folder is None:
+        return make()
+    path = folder / name
+    with suppress(OSError):
+        check, data = (kept := path.read_bytes())[:32], kept[32:]
+        if check == hashlib.sha256(data).digest():
+            return data
+    data = make()
+    with suppress(OSError):
+        # Whoever reads it meanwhile finds all of it or nothing.
+        aside = path.with_suffix(f".{os.getpid()}")
+        aside.write_bytes(hashlib.sha256(data).digest() + data)
+        aside.replace(path)
+    return data

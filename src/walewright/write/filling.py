@@ -114,14 +114,16 @@ def _field(name: str, said: StepSaid | None) -> FilledIn:
 _RECKONED: Mapping[str, Callable[..., int]] = {
     "lowest": lambda step: step.low + 1,
     "left": lambda step: -1 - step.begin,
+    "plain_left": lambda step: -step.begin,
+    "plain_right": lambda step: step.begin - 1,
     "beyond": lambda step: abs(step.longer_mm),
     "rest": lambda step: step.left,
     "working": lambda step: step.stitches - getattr(step, "held", 0),
     "held": lambda step: getattr(step, "held", 0),
 }
-"""Numbers that no field has: the first stitch of a stretch; the needle opposite to that a rib begins with; by how much one side is
-longer; needles that get one loop each after the last changed one; of the stitches that are there those in work, and those held for
-shaping."""
+"""Numbers that no field has: the first stitch of a stretch; the needle opposite to that a rib begins with, and those within both;
+by how much one side is longer; needles that get one loop each after the last changed one; of the stitches that are there those in
+work, and those held for shaping."""
 
 
 def _noun(noun: str, language: PrintedLanguage, one: bool) -> Run:

@@ -17,11 +17,13 @@ from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.report.wording import phrased
 from walewright.write.align import Column
+from walewright.write.columns import ColumnsUp
 from walewright.write.heads import varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Manner, Run, Sentence
 from walewright.write.row_by_row import SHAPING, Rows
 from walewright.write.said import Phrase, StepSaid, between, capital, joined, plain, prose, worded
+from walewright.write.ticks import of_rounds
 from walewright.write.words import check, has_number, kinds, phrase, repeated
 
 SizeNumbers = tuple[int, ...]
@@ -48,7 +50,7 @@ _STATED = (st.Now, st.EdgeIs, st.Say)
 _KEEPING = (
     *(st.Say, st.EdgeIs, st.MarkEdges, st.UseYarnStep, st.UseLooser, st.BreakOff),
     *(st.StartChart, st.StopChart, st.StopChartOn, st.StartStripes, st.StopStripes),
-    *(st.WrapHeld, st.LatchRib, st.LatchPanel),
+    *(st.WrapHeld, st.LatchRib, st.LatchPanel, ColumnsUp),
 )
 """Steps after which the stitches of the part in work, the counter and the carriage are as before."""
 
@@ -154,6 +156,7 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
         state=tuple(s if isinstance(s, st.Now) else None for s in last) if isinstance(_step(last), st.Now) else (),
         also_of=tuple(of for c in line.columns for of in _further(_step(c))),
         keeps=all(isinstance(_step(c), _KEEPING) for c in line.columns),
+        ticks=of_rounds(line.columns),
     )
 
 

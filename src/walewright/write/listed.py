@@ -13,13 +13,11 @@ from walewright.knit.bench_steps import Needles
 from walewright.knit.steps import Step
 from walewright.trade.cells import CellKind
 from walewright.write.align import Column
+from walewright.write.columns import NO_COLUMNS, Columns, ColumnsUp
 from walewright.write.tally import RowTally, counted
 
 Readings = tuple[int, ...]
 """Readings of the counter before the rows at which something is done; of latching up, at which it is done."""
-
-Columns = Mapping[tuple[int, int], Needles]
-"""Needles whose columns are latched up, by which setting of the counter it was, and its reading."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,7 +168,7 @@ class Going:
     within: tuple[int, int] | None = None
     """Of a part that goes on after another one has been taken off: its needles, which alone are in work."""
     taken_off: bool = False
-    columns: Columns = field(default_factory=dict)
+    columns: Columns = NO_COLUMNS
     times: int = 0
     """How often the counter has been set."""
 
@@ -196,6 +194,10 @@ def listed(steps: Iterable[Step], drawn: Mapping[str, Chart], going: Going) -> t
     """The steps, those that knit rows with what is done on the way."""
     made: list[Step] = []
     for step in steps:
+        if up := going.columns.before.get((going.times, going.tally.row or 0, _in_plan(step))):
+            made.append(ColumnsUp(up))
+            left = {at: needles for at, needles in going.columns.before.items() if needles is not up}
+            going = replace(going, columns=replace(going.columns, before=left))
         after = _after(step, drawn, going)
         if isinstance(step, InRowOrder):
             body, _ = listed(step.body, drawn, going)
@@ -204,6 +206,11 @@ def listed(steps: Iterable[Step], drawn: Mapping[str, Chart], going: Going) -> t
             made.append(_with_way(step, going, after.tally.row))
         going = after
     return tuple(made), going
+
+
+def _in_plan(step: Step) -> str:
+    """The class name of the step in the plan."""
+    return st.Together.__name__ if isinstance(step, InRowOrder) else type(step).__name__
 
 
 def _with_way(step: Step, going: Going, end: int | None) -> Step:
@@ -225,7 +232,7 @@ def _with_way(step: Step, going: Going, end: int | None) -> Step:
 def way_through(going: Going, begin: int, end: int) -> Way:
     """What is done in the rows from reading `begin` to `end`."""
     rows, charts = range(begin, end), going.worked or ()
-    columns = ((row, going.columns.get((going.times, row), ())) for row in range(begin + 1, end + 1))
+    columns = ((row, going.columns.in_rows.get((going.times, row), ())) for row in range(begin + 1, end + 1))
     # Where needles are held for yarns too, or in every row, the chart alone says which.
     by_chart = any(c.chart.yarns or c.always(HELD) for c in charts)
     held = () if by_chart else tuple(r for r in rows if any(c.asks(r, HELD) for c in charts))

@@ -135,6 +135,8 @@ class Sentence:
     """Which step of its section it is; the first and the last of those that it stands for. None for what is not ticked off."""
     refers: str = ""
     """The name of the section whose steps it refers to."""
+    ticks: tuple[int, ...] = ()
+    """What is ticked off one by one below it: the numbers of the many steps that it refers to, or of its rounds."""
 
     @property
     def text(self) -> str:

@@ -11,7 +11,7 @@ from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.listed import Readings, Way
-from walewright.write.rounds import MOST_NEEDLES, graded_row
+from walewright.write.rounds import MOST_NEEDLES, enumerated, graded_row
 from walewright.write.said import StepSaid, between
 
 FEW = 4
@@ -67,11 +67,11 @@ def _told(
     if regular is None:
         longest = max(len(rows) for rows in lists if rows)
         columns = [graded_row(lists, i, longest, said) for i in range(longest)]
-        return tuple(filled(f"{key}/at", language, rows=_enumerated(columns, language), needles=needles))
+        return tuple(filled(f"{key}/at", language, rows=enumerated(columns, language), needles=needles))
     every, firsts = regular
     begun = [Graded(tuple(_nth(rows, i) for rows in firsts), said.group) for i in range(max(map(len, firsts)))]
     last = Graded(tuple(rows[-1] if rows else None for rows in lists), said.group)
-    rows = filled("every", language, every=every, firsts=_enumerated(begun, language), last=last)
+    rows = filled("every", language, every=every, firsts=enumerated(begun, language), last=last)
     return tuple(filled(key, language, rows=tuple(rows), needles=needles))
 
 
@@ -88,11 +88,6 @@ def _needles(said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
         [Graded(tuple(needles[i] if needles and i < len(needles) else None for needles in lists), said.group).needle(language)]
         for i in range(longest)
     )
-    return tuple(between(language.sentences["between"], columns, language.sentences["and"]))
-
-
-def _enumerated(numbers: Sequence[Graded], language: PrintedLanguage) -> tuple[Part, ...]:
-    columns = ([number.number(language)] for number in numbers)
     return tuple(between(language.sentences["between"], columns, language.sentences["and"]))
 
 

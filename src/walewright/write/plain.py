@@ -76,6 +76,8 @@ def _paragraph(paragraph: Paragraph, copies: int, width: int, language: PrintedL
     for sentence, mark in zip(paragraph.sentences, marks, strict=True):
         if sentence.cells is None:
             yield from _wrapped(_unbroken(sentence, language), mark)
+            for _ in range(min(copies, _MOST_BOXES) if sentence.ticks else 0):
+                yield from _wrapped(" ".join(f"[{number}]" for number in sentence.ticks), " " * len(mark))
         else:
             yield from next(rows)
     yield ""

@@ -12,11 +12,13 @@ from dataclasses import dataclass, replace
 
 from walewright.knit.steps import Now
 from walewright.report.said import said
+from walewright.write.as_far import AsFar, cut
 from walewright.write.filling import phrase
 from walewright.write.language import PrintedLanguage
 from walewright.write.mirrored import WhatHangs
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
+from walewright.write.ticks import of_steps
 from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hung_in, numbered, once_mirrored, units_of
 from walewright.write.words import check, edges_hung
 
@@ -47,26 +49,46 @@ class _Own:
     keys: list[int | None]
     hung: WhatHangs = ""
     """The piece whose first row it hangs, or the edges."""
+    cut: bool = False
+    """Whether it says of some of its steps that they are those of an earlier section up to a reading of the counter."""
 
 
-def once(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: Sequence[Otherwise] = ()) -> tuple[Section, ...]:
+def once(
+    sections: tuple[Section, ...],
+    language: PrintedLanguage,
+    otherwise: Sequence[Otherwise] = (),
+    farther: Sequence[Sequence[AsFar]] = (),
+) -> tuple[Section, ...]:
     """The sections with their steps numbered, and what an earlier one says already as references to it; `otherwise`: what else each
-    would say. Where halves that are told as mirrored leave more to say of others, they are told as they are."""
+    would say; `farther`: as far as which earlier ones each goes the same way. Where halves that are told as mirrored leave more to
+    say of others, they are told as they are."""
     of_each = otherwise or (NOTHING_ELSE,) * len(sections)
-    tellings = [_told(sections, language, of_each)]
+    as_far = farther or ((),) * len(sections)
+    tellings = [_told(sections, language, of_each, as_far)]
     if any(one.halves for one in of_each):
-        tellings.append(_told(sections, language, [replace(one, halves=None) for one in of_each]))
+        tellings.append(_told(sections, language, [replace(one, halves=None) for one in of_each], as_far))
     return min(tellings, key=lambda told: sum(len(section.sentences) for section in told))
 
 
-def _told(sections: tuple[Section, ...], language: PrintedLanguage, otherwise: Sequence[Otherwise]) -> tuple[Section, ...]:
+def _told(
+    sections: tuple[Section, ...],
+    language: PrintedLanguage,
+    otherwise: Sequence[Otherwise],
+    farther: Sequence[Sequence[AsFar]],
+) -> tuple[Section, ...]:
     names = Counter(section.called for section in sections)
     known: dict[Hashable, int] = {}
     own: list[_Own] = []
     made: list[Section] = []
-    for section, other in zip(map(numbered, sections), otherwise, strict=True):
+    for section, other, as_far in zip(map(numbered, sections), otherwise, farther, strict=True):
+        far = _farthest(as_far, section, own, names, sections)
+        if far is not None:
+            line = _as_far(section, far, (sections[far.of], own[far.of]), language)
+            section, other = numbered(cut(section, far, line)), _cut_otherwise(other, far, line)
         units = tuple(units_of(section))
-        told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.hung)
+        told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.hung, cut=far is not None)
+        if far is not None:
+            told.keys[far.begin] = None
         of_others = {
             hung: [known.get(unit.key) for unit in units_of(numbered(said_so))] for hung, said_so in other.of_others.items()
         }
@@ -90,7 +112,7 @@ def _references(
     found: list[_Again] = []
     free = list(told.keys)
     for begin, end, at in once_mirrored(told.units, halves, FEWEST):
-        steps = sum(unit.steps for unit in told.units[begin:end])
+        steps = _steps(told.units[begin:end])
         found.append(_Again(begin, end, len(earlier), at, steps, mirrored=True))
         for number in (*range(begin, end), *range(at, at + end - begin)):
             free[number] = None
@@ -106,6 +128,64 @@ def label(sentence: Sentence, language: PrintedLanguage) -> str:
         case (first, last):
             return prose(said("steps", first=first, last=last), language)
     return ""
+
+
+# ----------------------------------------------------------------- as far as another
+
+
+def _farthest(
+    as_far: Sequence[AsFar], section: Section, own: Sequence[_Own], names: Mapping[str, int], sections: Sequence[Section]
+) -> AsFar | None:
+    """That which says most, of an earlier section that says all of it itself, where fewer steps are said already."""
+    units = tuple(units_of(section))
+    found: AsFar | None = None
+    for far in as_far:
+        of = own[far.of]
+        if names[sections[far.of].called] > 1 or of.cut or None in of.keys[far.since : far.until]:
+            continue
+        if found is None or _steps(units[far.begin : far.end]) > _steps(units[found.begin : found.end]):
+            found = far
+    return found
+
+
+def _steps(units: Sequence[SaidUnit]) -> int:
+    return sum(unit.steps for unit in units)
+
+
+def _cut_otherwise(other: Otherwise, far: AsFar, line: Sentence) -> Otherwise:
+    halves = other.halves
+    return replace(
+        other,
+        halves=None if halves is None else Halves(cut(halves.plain, far, line), cut(halves.mirrored, far, line)),
+        of_others={hung: cut(said_so, far, line) for hung, said_so in other.of_others.items()},
+    )
+
+
+def _as_far(section: Section, far: AsFar, earlier: tuple[Section, _Own], language: PrintedLanguage) -> Sentence:
+    """The line that says so."""
+    of, own = earlier
+    sentences = [s for unit in tuple(units_of(section))[far.begin : far.end] for s in unit.sentences]
+    state = sentences[-1].state
+    told = StepSaid(state, tuple(range(len(state))))
+    row = told.graded("row")
+    key = "again/link/far" if of.link else "again/far"
+    words = capital(phrase(key, language, section=(Run(of.called, "section"),), first=str(far.first), row=row))
+    stop = Run(language.sentences["stop"])
+    sides = {now.side for now in state if now is not None}
+    return Sentence(
+        runs=worded(*words, Run(f"{stop.text} "), *check(told, language, counter=False), stop),
+        sizes=told.working,
+        row=row.text(language),
+        side=sides.pop() if len(sides) == 1 else "",
+        origin=next((s.origin for s in sentences if s.origin), ""),
+        check=False,
+        kinds=("Again", *(kind for s in sentences for kind in s.kinds)),
+        row_said=True,
+        row_graded=row.whole,
+        state=state,
+        refers=of.name,
+        ticks=of_steps(s for unit in own.units[far.since : far.until] for s in unit.sentences),
+    )
 
 
 # ----------------------------------------------------------------- what is said already
@@ -154,7 +234,7 @@ def _trimmed(units: Sequence[SaidUnit], begin: int, end: int, of: int, stop: int
     while begin < end and not units[begin].steps:
         begin += 1
     if begin < end and units[end - 1].steps:
-        yield _Again(begin, end, of, stop - (end - begin), sum(unit.steps for unit in units[begin:end]))
+        yield _Again(begin, end, of, stop - (end - begin), _steps(units[begin:end]))
 
 
 # ----------------------------------------------------------------- what is printed instead
@@ -242,6 +322,7 @@ def _reference(stood: Sequence[SaidUnit], of: Section, own: _Own, again: _Again,
         state=state,
         numbers=(first, last),
         refers="" if again.mirrored else of.name,
+        ticks=of_steps(referred),
     )
 
 

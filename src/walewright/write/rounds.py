@@ -8,6 +8,7 @@ from itertools import pairwise
 from walewright.knit import steps as st
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align
+from walewright.write.columns import ColumnsUp
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
@@ -60,6 +61,25 @@ def few_wales(said: StepSaid) -> bool:
     return all(0 < len(_wales(step)) <= MOST_NEEDLES for step in said.steps if step is not None)
 
 
+def uneven_middle(said: StepSaid) -> bool:
+    """Whether more plain wales lie side by side in the middle of a rib of any size than elsewhere in it, or fewer."""
+    ribs = [step for step in said.steps if isinstance(step, st.LatchRib | st.LatchInStages)]
+    return any(2 * rib.begin != rib.every - 1 for rib in ribs) and all(rib.begin for rib in ribs)
+
+
+def needles_named(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """The needles of a step from left to right, each with dashes for the sizes that have it not."""
+    lists = [() if step is None else _own_needles(step) for step in said.steps]
+    slots = sorted({slot for found in lists for slot in found})
+    numbers = (Graded(tuple(slot if slot in found else None for found in lists), said.group) for slot in slots)
+    return list(between(language.sentences["between"], ([n.needle(language)] for n in numbers), language.sentences["and"]))
+
+
+def _own_needles(step: st.Step) -> tuple[int, ...]:
+    assert isinstance(step, ColumnsUp)
+    return step.needles
+
+
 def wales(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """The needles of a panel of rib from left to right, each as all sizes have it; a size that has fewer has dashes at the end."""
     lists = [None if step is None else _wales(step) for step in said.steps]
@@ -96,9 +116,7 @@ def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     numbers = [graded_row(lists, i, longest, said) for i in range(longest)]
     if sum(not number.alone for number in numbers) > FEW_STAGES:
         return list(filled("stages/at", language, rows=_size_by_size(lists, said, language)))
-    columns = ([number.number(language)] for number in numbers)
-    told = tuple(between(language.sentences["between"], columns, language.sentences["and"]))
-    return list(filled("stages/at", language, rows=told))
+    return list(filled("stages/at", language, rows=enumerated(numbers, language)))
 
 
 def _size_by_size(lists: Sequence[tuple[int, ...] | None], said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
@@ -136,6 +154,12 @@ def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: in
         return rows[-1] if number == longest - 1 else rows[number]
 
     return Graded(tuple(row(rows) for rows in lists), said.group)
+
+
+def enumerated(numbers: Sequence[Graded], language: PrintedLanguage) -> tuple[Part, ...]:
+    """Graded numbers one after the other."""
+    columns = ([number.number(language)] for number in numbers)
+    return tuple(between(language.sentences["between"], columns, language.sentences["and"]))
 
 
 def looser(said: StepSaid, language: PrintedLanguage) -> list[Part]:

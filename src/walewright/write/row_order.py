@@ -10,10 +10,10 @@ from walewright.knit.steps import Step
 from walewright.report.said import said
 from walewright.write.align import Column
 from walewright.write.listed import InRowOrder
-from walewright.write.together import buttonholes, done_once
+from walewright.write.together import buttonholes, told_by_readings
 
 MOST_TRACKS = 2
-"""What goes on at the same time and is still told side by side; what is done once has its reading of the counter."""
+"""What goes on at the same time and is still told side by side; what has its readings of the counter is looked up."""
 
 TitlesAtOnce = frozenset[st.Words]
 """The titles of what goes on together."""
@@ -27,7 +27,7 @@ def crowds(column: Column[st.StepBlock]) -> frozenset[TitlesAtOnce]:
         if block is not None
         for _, steps in block.paragraphs
         for step in steps
-        if isinstance(step, st.Together) and sum(not done_once(track) for track in step.tracks) > MOST_TRACKS
+        if isinstance(step, st.Together) and sum(not told_by_readings(track) for track in step.tracks) > MOST_TRACKS
     )
 
 

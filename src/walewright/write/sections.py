@@ -11,17 +11,20 @@ from walewright.knit.pattern_steps import ColumnsLatched
 from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, Words
 from walewright.report.said import said
 from walewright.write.align import Column, align
+from walewright.write.as_far import as_far
 from walewright.write.charts import worked_charts
+from walewright.write.columns import NO_COLUMNS, Columns
 from walewright.write.heads import only
+from walewright.write.holes import told_by_rows, uneven
 from walewright.write.in_mind import InMind, in_mind
 from walewright.write.language import PrintedLanguage
 from walewright.write.lines import Line, grouped, lines, sentence
-from walewright.write.listed import Columns, Going, listed, told_briefly
+from walewright.write.listed import Going, listed, told_briefly
 from walewright.write.mirrored import WhatHangs, along_of, along_others, hung_of, hung_on, mirrored, nothing_waiting, waits
 from walewright.write.model import Abbreviation, Instructions, Paragraph, Section, Sentence
 from walewright.write.own_tops import own_tops_told
 from walewright.write.repeated import once
-from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several
+from walewright.write.row_by_row import Rows, closeness, folded, likeness, only_several, titles
 from walewright.write.row_order import TitlesAtOnce, crowds, in_row_order
 from walewright.write.said import SPACE, prose, spelt
 from walewright.write.table import tabled
@@ -51,7 +54,7 @@ def write(
     aligned = align([p.blocks for p in own_tops_told(plans)], lambda block: block.name)
     drawn = ChartsWorked({chart.name: chart for chart in charts}, _by_name(plans, columns))
     told = tuple(_section(column, drawn, language) for column in aligned)
-    sections = once(told, language, _otherwise(aligned, drawn, language))
+    sections = once(told, language, _otherwise(aligned, drawn, language), as_far(aligned, told))
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
@@ -63,11 +66,17 @@ class ChartsWorked:
     columns: Sequence[Mapping[str, Columns]]
 
 
+def own_columns(latched: Sequence[ColumnsLatched]) -> Columns:
+    """When the columns of a block are latched up: in rows, and before steps."""
+    in_rows = {(one.nth, one.row): one.needles for one in latched if not one.line}
+    return Columns(in_rows, {(one.nth, one.row, one.line): one.needles for one in latched if one.line})
+
+
 def _by_name(plans: Sequence[SizePlan], columns: Sequence[Sequence[Sequence[ColumnsLatched]]]) -> list[dict[str, Columns]]:
     if not columns:
         return [{} for _ in plans]
     return [
-        {block.name: {(one.nth, one.row): one.needles for one in own} for block, own in zip(plan.blocks, of_plan, strict=True)}
+        {block.name: own_columns(own) for block, own in zip(plan.blocks, of_plan, strict=True)}
         for plan, of_plan in zip(plans, columns, strict=True)
     ]
 
@@ -132,9 +141,9 @@ def link_name(linked: Linked, language: PrintedLanguage) -> str:
 
 def _section(column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLanguage) -> Section:
     block = next(b for b in column if b is not None)
-    crowd = crowds(column)
+    crowd, by_rows = crowds(column), uneven(column)
     parts = [
-        () if b is None else _folded(_titled(b), drawn.charts, crowd, columns.get(b.name, {}))
+        () if b is None else _folded(_titled(b), drawn.charts, crowd, Going(columns=columns.get(b.name, NO_COLUMNS)), by_rows)
         for b, columns in zip(column, drawn.columns, strict=True)
     ]
     paragraphs: list[Paragraph] = []
@@ -242,13 +251,15 @@ def _titled(block: StepBlock) -> list[SectionPart]:
 
 
 def _folded(
-    parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce], columns: Columns
+    parts: list[SectionPart], charts: Mapping[str, Chart], crowd: Collection[TitlesAtOnce], going: Going, holes_by_rows: bool
 ) -> list[SectionPart]:
-    """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows."""
-    tally, mind, going = RowTally(), InMind(), Going(columns=columns)
+    """The paragraphs without steps that do nothing, stretches of shaping as one; a `crowd` goes by its rows, and so do holes if
+    they shall."""
+    tally, mind = RowTally(), InMind()
     made: list[SectionPart] = []
     for title, steps in parts:
-        with_rows, going = listed(in_row_order(steps, crowd), charts, going)
+        ordered = in_row_order(told_by_rows(steps, tally) if holes_by_rows else steps, crowd)
+        with_rows, going = listed(ordered, charts, going)
         said_now, mind = in_mind(with_rows, mind)
         rows, tally = folded([s for s in said_now if worked(s)], tally)
         made.append((title, rows))
@@ -261,12 +272,14 @@ def _graded(title: str, lists: Sequence[Sequence[Step]], before: Paragraph | Non
     made: list[Paragraph] = []
     for group, printed in grouped(lines(columns), len(lists), language):
         head = only(group, len(lists), language)
-        for is_table, some in groupby(printed, key=_is_table):
+        for is_table, of_kind in groupby(printed, key=_is_table):
+            some = list(of_kind)
             told = tuple(s for line in some for s in _told(line, group, language))
             last = made[-1] if made else before
             own = not made and spelt(title)
             resumes = not own and _resumes(is_table, head, last)
-            made.append(Paragraph(own or _going_on(is_table, resumes, last, language), head, told, is_table, resumes))
+            of_table = "" if not is_table else "at-once" if any(_at_once(_stretches(line)) for line in some) else "by-rows"
+            made.append(Paragraph(own or _going_on(of_table, resumes, last, language), head, told, is_table, resumes))
     return made
 
 
@@ -281,6 +294,11 @@ def _is_table(line: Line) -> bool:
     return any(isinstance(step, Rows) for step in line.columns[0])
 
 
+def _at_once(stretches: Column[Rows]) -> bool:
+    """Whether more than one thing goes on in a table."""
+    return len(titles(stretches)) != 1
+
+
 def _stretches(line: Line) -> Column[Rows]:
     return tuple(step if isinstance(step, Rows) else None for step in line.columns[0])
 
@@ -290,10 +308,10 @@ def _resumes(is_table: bool, head: str, before: Paragraph | None) -> bool:
     return not is_table and before is not None and bool(before.only) and not head
 
 
-def _going_on(is_table: bool, resumes: bool, before: Paragraph | None, language: PrintedLanguage) -> str:
-    """Title of a paragraph that has none of its own."""
-    if is_table:
-        return prose(said("at-once"), language)
+def _going_on(of_table: str, resumes: bool, before: Paragraph | None, language: PrintedLanguage) -> str:
+    """Title of a paragraph that has none of its own; a table has that of its kind."""
+    if of_table:
+        return prose(said(of_table), language)
     if resumes:
         return prose(said("all-sizes"), language)
     return prose(said("afterwards"), language) if before is not None and before.table else ""

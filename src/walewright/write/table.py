@@ -19,9 +19,8 @@ from walewright.write.words import carriage, kinds, phrase
 def tabled(stretches: Column[Rows], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Sentence, ...]:
     """What is announced first, then the rows. `group` are the sizes that the table is printed for."""
     going_on = tuple(titled(title, language) for title in titles(stretches))
-    note = prose(
-        said("at-once/in-row-order", what=going_on) if going_on else said("at-once/note", what=announced(stretches)), language
-    )
+    key = "at-once/note" if not going_on else "by-rows/note" if len(going_on) == 1 else "at-once/in-row-order"
+    note = prose(said(key, what=going_on or announced(stretches)), language)
     working = tuple(i for i, s in enumerate(stretches) if s is not None)
     head = Sentence((Run(note),), working, "", "", "", True, manner=Manner.NOTE)
     return (head, *(_row(entries, group, language) for entries in in_runs(table(stretches))))

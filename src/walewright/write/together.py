@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from walewright.knit import steps as st
 from walewright.knit.merging import in_turn
@@ -10,10 +11,10 @@ from walewright.knit.steps import Step
 from walewright.report.said import said as said_of
 from walewright.write.align import Column, align, closeness, likeness
 from walewright.write.filling import phrase as filled_phrase
-from walewright.write.grading import Graded
 from walewright.write.heads import only, varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence
+from walewright.write.rounds import enumerated, graded_row
 from walewright.write.said import Phrase, StepSaid, between, capital, titled, worded
 from walewright.write.words import PARTS, has_number, kinds, phrase, repeated, worked
 
@@ -29,12 +30,13 @@ def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: 
 
 
 def _line(tracks: Column[st.Track], begun: Sequence[int | None], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
-    """A track, `begun` at these readings of the counter: of rows to count, or of one reading where something is done once."""
+    """A track, `begun` at these readings of the counter: of rows to count, or of readings where each time the same is done."""
     title = said_of("buttonholes") if buttonholes(tracks) else next(t.title for t in tracks if t is not None)
-    once = all(t is None or done_once(t) for t in tracks)
+    readings = all(t is None or told_by_readings(t) for t in tracks)
     # The dash of a size that does nothing stands with the reading.
-    group_of_steps = tuple(i for i in group if tracks[i] is not None) if once else group
-    steps = [() if t is None else tuple(m for _, m in moves_of(t, 0)) if once else _worked(t) for t in tracks]
+    group_of_steps = tuple(i for i in group if tracks[i] is not None) if readings else group
+    at_each = [() if t is None else at_readings(t, at or 0) for t, at in zip(tracks, begun, strict=True)]
+    steps = [found[0][1] if readings and found else _worked(t) if t else () for t, found in zip(tracks, at_each, strict=True)]
     told: list[str] = []
     phrases: list[Phrase] = []
     for column in align(steps, likeness, closeness):
@@ -42,9 +44,11 @@ def _line(tracks: Column[st.Track], begun: Sequence[int | None], group: tuple[in
         phrases.append(_for_some(said, language) if _apart(column, tracks, group_of_steps, language) else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
-    if once:
-        row = Graded(tuple(None if t is None else moves_of(t, at or 0)[0][0] for t, at in zip(tracks, begun, strict=True)), group)
-        runs = capital(filled_phrase("track/once", language, title=titled(title, language), row=row, steps=all_of_it))
+    if readings:
+        lists = [tuple(row for row, _ in found) or None for found in at_each]
+        longest = max(len(rows) for rows in lists if rows)
+        rows = enumerated([graded_row(lists, i, longest, StepSaid((), group)) for i in range(longest)], language)
+        runs = capital(filled_phrase("track/at", language, title=titled(title, language), rows=rows, steps=all_of_it))
     else:
         runs = capital(filled_phrase("track", language, title=titled(title, language), steps=all_of_it))
     working = tuple(i for i, t in enumerate(tracks) if t is not None)
@@ -67,9 +71,20 @@ def moves_of(track: st.Track, begun: int) -> list[tuple[int, Step]]:
     return found
 
 
-def done_once(track: st.Track) -> bool:
-    """Whether there is one thing to do, once: nobody has to count for it."""
-    return len(moves_of(track, 0)) == 1
+def at_readings(track: st.Track, begun: int) -> list[tuple[int, tuple[Step, ...]]]:
+    """What is done at each reading of the counter, in a track that begins at one."""
+    found = groupby(moves_of(track, begun), key=lambda move: move[0])
+    return [(row, tuple(step for _, step in moves)) for row, moves in found]
+
+
+def told_by_readings(track: st.Track) -> bool:
+    """Whether the readings of the counter say all: something that is done once, or the same holes each time. Nobody has to count
+    for it."""
+    moves = moves_of(track, 0)
+    if len(moves) == 1:
+        return True
+    each = {steps for _, steps in at_readings(track, 0)}
+    return buttonholes((track,)) and len(each) == 1
 
 
 def buttonholes(tracks: Column[st.Track]) -> bool:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from walewright.figures.model import Drawing
@@ -44,19 +44,23 @@ class Scene:
         """A row of needles, those in `out` held, those in `back` out of work, over the edge of the bed."""
         self.count = count
         self.paper.draw("hatch", path([(0.6, 2.2), (self.width - 0.6, 2.2)]), path([(0.6, 1.2), (self.width - 0.6, 1.2)]))
-        for i in range(count):
-            self.needle(i, OUT if i in out else BACK if i in back else 0.0)
+        self._hung({i: OUT if i in out else BACK if i in back else 0.0 for i in range(count)})
         return self
 
     def needle(self, at: float, out: float = 0.0) -> None:
-        x, y = self.x(at), HOOK + out
+        self._hung({at: out})
+
+    def _hung(self, needles: Mapping[float, float]) -> None:
+        """Needles by where they are, each so far out. None lies over another: all steel in one stroke, all latches in the next."""
         hook = "a0.95 0.95 0 0 0 1.9 0l0 -1.1l-0.7 0l0 1a0.25 0.25 0 0 1 -0.5 0"
-        shaft = f"M{x - 0.5:.2f} 0.4L{x - 0.5:.2f} {y:.2f}{hook}L{x + 0.3:.2f} 0.4Z"
-        self.paper.draw("steel", shaft)
-        # The open latch, lying back.
-        self.paper.draw(
-            "tool", path([(x - 0.1, y - 2.6), (x + 0.9, y - 4.2)]) if out else path([(x - 0.1, y - 2.6), (x + 0.7, y - 1.3)])
-        )
+        steel, latches = [], []
+        for at, out in needles.items():
+            x, y = self.x(at), HOOK + out
+            steel.append(f"M{x - 0.5:.2f} 0.4L{x - 0.5:.2f} {y:.2f}{hook}L{x + 0.3:.2f} 0.4Z")
+            # The open latch, lying back.
+            latches.append(path([(x - 0.1, y - 2.6), (x + 0.9, y - 4.2) if out else (x + 0.7, y - 1.3)]))
+        self.paper.draw("steel", *steel)
+        self.paper.draw("tool", *latches)
 
     def loop(self, at: float, low: float = 16.5, out: float = 0.0, top: float | None = None) -> None:
         """A stitch on a needle, its legs down to `low`."""

@@ -22,8 +22,8 @@ LINES = {
     "with the figures of your size, and tick them off here. What the bar beside them says must be true after the last.",
     "reading/again/text": "The steps are numbered within each piece. “As the back, steps 1 to 6”: work those steps of the back "
     "here, with the figures of your size, and tick them off here. What stands behind them must be true after the last.",
-    "reading/mirrored": "“As steps 10 to 14, mirrored”: work those steps once more, left for right and right for left; "
-    "nothing need wait this time.",
+    "reading/mirrored": "“As steps 10 to 14, mirrored”: work those steps once more, left for right, right for left and COL for "
+    "COR; nothing need wait this time.",
     "reading/bar": "Lines with a bar are checks: they say what must now be true. If it is not, stop and look for the reason.",
     "reading/bar/text": "Stitches, RC and carriage without a verb, such as “84 sts, RC 92, COR”, are a check: they say what must "
     "now be true. If it is not, stop and look for the reason.",

@@ -75,6 +75,8 @@ TABLES = {
     "bobbins/ends": "to RC {row}",
     "bobbins/hangs": "{ends}; it hangs from {hangs} and is taken up again",
     "bobbins/stretch": "RC {first} to {last}",
+    "bobbins/by-yarn": "Bobbins for the {piece}: how many of each yarn",
+    "bobbins/how-many": "Bobbins",
     "floats": "Long floats, on which fingers catch: catch each at its middle. When the next row is to be knitted, lift the "
     "float with a transfer tool on to the needle at the middle of those that it passes, above its stitch; both are knitted "
     "as one",

@@ -24,8 +24,8 @@ LINES = {
     " stimmen.",
     "reading/again/text": "Die Schritte sind in jedem Teil nummeriert. „Wie back, Schritte 1 bis 6“: jene Schritte von back hier"
     " arbeiten, mit den Zahlen der eigenen Größe, und hier abhaken. Was dahinter steht, muss nach dem letzten stimmen.",
-    "reading/mirrored": "„Gespiegelt wie Schritte 10 bis 14“: jene Schritte noch einmal arbeiten, links statt rechts und rechts "
-    "statt links; diesmal muss nichts warten.",
+    "reading/mirrored": "„Gespiegelt wie Schritte 10 bis 14“: jene Schritte noch einmal arbeiten, links statt rechts, rechts "
+    "statt links und SL statt SR; diesmal muss nichts warten.",
     "reading/bar": "Zeilen mit einem Balken sind Prüfungen: sie sagen, was jetzt stimmen muss. Stimmt es nicht, anhalten und"
     " die Ursache suchen.",
     "reading/bar/text": "Maschen, RZ und Schlitten ohne Tätigkeit, wie „84 M, RZ 92, SR“, sind eine Prüfung: sie sagen, was jetzt"

@@ -74,6 +74,8 @@ TABLES = {
     "bobbins/ends": "bis RZ {row}",
     "bobbins/hangs": "{ends}; sie hängt von {hangs} und wird wieder aufgenommen",
     "bobbins/stretch": "RZ {first} bis {last}",
+    "bobbins/by-yarn": "Spulen für {piece}: wie viele von jedem Garn",
+    "bobbins/how-many": "Spulen",
     "floats": "Lange Spannfäden, in denen sich Finger verfangen: jeden in seiner Mitte einfangen. Ist die nächste Reihe zu"
     " stricken, den Spannfaden mit einem Decker auf die mittlere der Nadeln heben, an denen er vorbeiläuft, über ihre Masche;"
     " beide werden als eine gestrickt",

@@ -58,6 +58,7 @@ WORDINGS: dict[str, Wording] = {
     "words-contradict/chart": Wording("chart {chart}: {fault}"),
     "words-contradict/chart-twice": Wording("there are two charts {chart}"),
     "words-contradict/step": Wording("{section}: this is step {number}, not {printed}"),
+    "words-contradict/ticks": Wording("{section}: what is ticked off below step {number} is not what that step says"),
     "words-contradict/section": Wording("{section}: {fault}"),
     "words-knit-otherwise/fabric": Wording(
         "the printed words for {name} knit another fabric than the plan",

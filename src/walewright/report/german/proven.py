@@ -61,6 +61,7 @@ WORDINGS: dict[str, Wording] = {
     "words-contradict/chart": Wording("Strickschrift {chart}: {fault}"),
     "words-contradict/chart-twice": Wording("es gibt zwei Strickschriften {chart}"),
     "words-contradict/step": Wording("{section}: das ist Schritt {number}, nicht {printed}"),
+    "words-contradict/ticks": Wording("{section}: was unter Schritt {number} abgehakt wird, sagt der Schritt nicht"),
     "words-contradict/section": Wording("{section}: {fault}"),
     "words-knit-otherwise/fabric": Wording(
         "die gedruckten Worte für {name} stricken etwas anderes, als geplant ist",

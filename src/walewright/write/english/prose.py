@@ -26,6 +26,7 @@ TITLES = {
     "edges": "Edges for making up",
     "all-sizes": "All sizes",
     "at-once": "At the same time",
+    "by-rows": "Row by row",
     "afterwards": "After that",
     "making-up": "Making up",
     "before": "Before the {what}",
@@ -70,6 +71,7 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Note: at the same time {what:and}. At each RC do what stands there; the sts are counted after it.",
+    "by-rows/note": "Note: {what:and} in the order of the rows. At each RC do what stands there; the sts are counted after it.",
     "at-once/in-row-order": "Note: {what:and} go on at the same time, here in the order of the rows. At each RC do what stands"
     " there; the sts are counted after it.",
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
@@ -77,6 +79,12 @@ NOTES = {
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
     "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at its outer end after that"
     " go into the shoulder seam: ease them in there.",
+    "rows-of-shoulder/ends": "The {edge} ends where the shoulder begins. Of the rows after that the first and the last are knitted"
+    " at its outer end too: these {rows} rows go into the shoulder seam, ease them in there.",
+    "rows-of-shoulder/ends-more": "The {edge} ends where the shoulder begins. Of the rows after that the first and the last {last}"
+    " are knitted at its outer end too: these {rows} rows go into the shoulder seam, ease them in there.",
+    "rows-of-shoulder/last": "The {edge} ends where the shoulder begins. Of the rows after that only the last {rows} are knitted at"
+    " its outer end: they go into the shoulder seam, ease them in there.",
     "oversew-buttonholes": "Oversew the two layers of each buttonhole together.",
     "through-both": "What is folded is picked up through both layers, row upon row: {edges:and}.",
     "joined-already": "These are joined already, so that the edges make one line: {joined:/; }.",

@@ -51,19 +51,20 @@ KNITTING = {
     "changing/at": "changing the yarn at {RC} {rows}",
     "again_from_row_1": "row 1 of the chart again {rows}",
     "again_from_row_1/at": "row 1 of the chart again at {RC} {rows}",
+    "columns_up": "latch up the purl columns that wait on {@needles_named}",
     "every": "every {every} {every|row} from {RC} {firsts} to {RC} {last}",
     "decrease": "decrease {by} {by|st} at {ends}{@inset}",
     "inset": ", {inset} {inset|st} in",
     "increase_fashioned": "increase {1} {1|st} at {ends}{@inset}",
     "needle_out": "move the {ST} of {at:needle} to the needle at its right and push {at:needle} out of work:"
     " {stitches} {stitches|st}",
-    "needles_out_every": "of every {every:ordinal} needle from {first:needle} to {last:needle} move the {ST} to the needle at its"
-    " right and push it out of work: {stitches} {stitches|st}",
+    "needles_out_every": "of {first:needle} and every {every:ordinal} needle from there to {last:needle} move the {ST} to the"
+    " needle at its right and push it out of work: {stitches} {stitches|st}",
     "leave_out": "push {at:needle} back out of work: {stitches} {stitches|st}",
-    "leave_out_every": "push every {every:ordinal} needle from {first:needle} to {last:needle} back out of work:"
+    "leave_out_every": "push {first:needle} and every {every:ordinal} needle from there to {last:needle} back out of work:"
     " {stitches} {stitches|st}",
     "needle_back": "bring {at:needle} back to work, empty: {stitches} {stitches|st}",
-    "needles_back_every": "bring every {every:ordinal} needle from {first:needle} to {last:needle} back to work, empty:"
+    "needles_back_every": "bring {first:needle} and every {every:ordinal} needle from there to {last:needle} back to work, empty:"
     " {stitches} {stitches|st}",
     "decrease_on": "decrease {1} {1|st} at {ends}, on {@lines}, the {STS} outside moved inwards {prongs} at a time",
     "decrease_outer": "decrease {1} {1|st} at {ends}, the outer {stitches} {stitches|st} moved inwards {prongs} at a time",
@@ -176,12 +177,13 @@ EDGINGS = {
     "edge_told/upper": "cast-on edge above the {opening} of the {piece}{@copy}",
     "of_copy": " ({copy})",
     "latch_rib": "beginning with {left:needle} and {begin:needle}, drop every {every:ordinal} {ST} outwards,"
-    " {rows} {rows|row} deep, and latch it up on the other face; leave the end {STS} as they are",
+    " {rows} {rows|row} deep, and latch it up on the other face{@middle}; leave the end {STS} as they are",
+    "middle": "; in the middle {plain_left:needle} to {plain_right:needle} stay plain",
     "latch_panel": "drop {@wales}, {rows} {rows|row} deep, and latch up on the other face; leave the end {STS} as they are",
     "latch_panel/every": "of every {every:ordinal} {ST} counted outwards from {left:needle} and {begin:needle}, drop those on"
     " needles {@span}, {rows} {rows|row} deep, and latch them up on the other face; leave the end {STS} as they are",
     "latch_in_stages": "from here on latch up every {every:ordinal} {ST} on the other face, beginning with {left:needle} and"
-    " {begin:needle} and counting outwards{@at_rows}; leave the end {STS} as they are",
+    " {begin:needle} and counting outwards{@at_rows}{@middle}; leave the end {STS} as they are",
     "latch_panel_in_stages": "from here on latch up {@wales} on the other face{@at_rows}; leave the end {STS} as they are",
     "latch_panel_in_stages/every": "from here on latch up every {every:ordinal} {ST} on the other face, counted outwards from"
     " {left:needle} and {begin:needle}, only those on needles {@span}{@at_rows}; leave the end {STS} as they are",

@@ -26,6 +26,7 @@ TITLES = {
     "edges": "Kanten für die Ausarbeitung",
     "all-sizes": "Alle Größen",
     "at-once": "Gleichzeitig",
+    "by-rows": "Reihe für Reihe",
     "afterwards": "Danach",
     "making-up": "Ausarbeitung",
     "before": "Vor: {what}",
@@ -70,6 +71,7 @@ HEADS = {
 
 NOTES = {
     "at-once/note": "Hinweis: gleichzeitig {what:and}. Bei jedem RZ tun, was dort steht; danach werden die M gezählt.",
+    "by-rows/note": "Hinweis: {what:and} in der Folge der Reihen. Bei jedem RZ tun, was dort steht; danach werden die M gezählt.",
     "at-once/in-row-order": "Hinweis: {what:and} gehen gleichzeitig weiter, hier in der Folge der Reihen. Bei jedem RZ tun, was"
     " dort steht; danach werden die M gezählt.",
     "part-of-band": "Stück {number} von {parts} von {whole}: von {first} bis {last}.",
@@ -79,6 +81,12 @@ NOTES = {
     " wo er begann.",
     "rows-of-shoulder": "{edge} endet, wo die Schulter beginnt. Die {rows} Reihen, die danach an ihrem äußeren Ende gestrickt"
     " werden, kommen in die Schulternaht: sie dort einhalten.",
+    "rows-of-shoulder/ends": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzte auch an"
+    " ihrem äußeren Ende gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
+    "rows-of-shoulder/ends-more": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzten"
+    " {last} auch an ihrem äußeren Ende gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
+    "rows-of-shoulder/last": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden nur die letzten {rows} an ihrem"
+    " äußeren Ende gestrickt: sie kommen in die Schulternaht, dort einhalten.",
     "oversew-buttonholes": "Die zwei Lagen jedes Knopflochs zusammen umstechen.",
     "through-both": "Was gefaltet ist, wird durch beide Lagen aufgefasst, Reihe auf Reihe: {edges:and}.",
     "joined-already": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }.",

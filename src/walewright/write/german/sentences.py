@@ -50,20 +50,21 @@ KNITTING = {
     "changing/at": "dabei bei {RC} {rows} das Garn wechseln",
     "again_from_row_1": "dabei {rows} wieder Reihe 1 der Strickschrift",
     "again_from_row_1/at": "dabei bei {RC} {rows} wieder Reihe 1 der Strickschrift",
+    "columns_up": "die wartenden linken Maschenstäbchen auf {@needles_named} hochhäkeln",
     "every": "alle {every} {every|row} von {RC} {firsts} bis {RC} {last}",
     "decrease": "{ends} {by} {by|st} abnehmen{@inset}",
     "inset": ", {inset} {inset|st} vom Rand",
     "increase_fashioned": "{ends} {1} {1|st} zunehmen{@inset}",
     "needle_out": "die {ST} von {at:needle} auf die Nadel rechts daneben umhängen und {at:needle} außer Arbeit schieben:"
     " {stitches} {stitches|st}",
-    "needles_out_every": "von jeder {every:ordinal} Nadel von {first:needle} bis {last:needle} die {ST} auf die Nadel rechts"
-    " daneben umhängen und die Nadel außer Arbeit schieben: {stitches} {stitches|st}",
+    "needles_out_every": "von {first:needle} und jeder {every:ordinal} Nadel von dort bis {last:needle} die {ST} auf die Nadel"
+    " rechts daneben umhängen und die Nadel außer Arbeit schieben: {stitches} {stitches|st}",
     "leave_out": "die Nadel {at:needle} wieder außer Arbeit schieben: {stitches} {stitches|st}",
-    "leave_out_every": "jede {every:ordinal} Nadel von {first:needle} bis {last:needle} wieder außer Arbeit schieben:"
+    "leave_out_every": "die Nadel {first:needle} und jede {every:ordinal} von dort bis {last:needle} wieder außer Arbeit schieben:"
     " {stitches} {stitches|st}",
     "needle_back": "die Nadel {at:needle} leer wieder in Arbeitsstellung bringen: {stitches} {stitches|st}",
-    "needles_back_every": "jede {every:ordinal} Nadel von {first:needle} bis {last:needle} leer wieder in Arbeitsstellung bringen:"
-    " {stitches} {stitches|st}",
+    "needles_back_every": "die Nadel {first:needle} und jede {every:ordinal} von dort bis {last:needle} leer wieder in"
+    " Arbeitsstellung bringen: {stitches} {stitches|st}",
     "decrease_on": "{ends} {1} {1|st} auf {@lines} abnehmen, die {STS} außerhalb je {prongs} zugleich nach innen umhängen",
     "decrease_outer": "{ends} {1} {1|st} abnehmen, die äußeren {stitches} {stitches|st} je {prongs} zugleich nach innen umhängen",
     "increase_beside": "{ends} {1} {1|st} neben {@lines} zunehmen, die {STS} außerhalb je {prongs} zugleich nach außen umhängen",
@@ -176,14 +177,15 @@ EDGINGS = {
     "edge_told/upper": "der Anschlagkante über {opening} von {piece}{@copy}",
     "of_copy": " ({copy})",
     "latch_rib": "ab {left:needle} und {begin:needle} nach außen jede {every:ordinal} {ST} {rows} {rows|row} tief fallen lassen und"
-    " auf der anderen Seite hochhäkeln; die Randmaschen bleiben, wie sie sind",
+    " auf der anderen Seite hochhäkeln{@middle}; die Randmaschen bleiben, wie sie sind",
+    "middle": "; in der Mitte bleiben {plain_left:needle} bis {plain_right:needle} glatt",
     "latch_panel": "bei {@wales} die {STS} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die"
     " Randmaschen bleiben, wie sie sind",
     "latch_panel/every": "von jeder {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, die auf den"
     " Nadeln {@span} fallen lassen, {rows} {rows|row} tief, und auf der anderen Seite hochhäkeln; die Randmaschen bleiben,"
     " wie sie sind",
     "latch_in_stages": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt, auf der"
-    " anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie sind",
+    " anderen Seite hochhäkeln{@at_rows}{@middle}; die Randmaschen bleiben, wie sie sind",
     "latch_panel_in_stages": "von hier an bei {@wales} auf der anderen Seite hochhäkeln{@at_rows}; die Randmaschen bleiben, wie sie"
     " sind",
     "latch_panel_in_stages/every": "von hier an jede {every:ordinal} {ST}, ab {left:needle} und {begin:needle} nach außen gezählt,"
