@@ -34,7 +34,7 @@ def notes(room: Any, flat: int, *phrases: ShapingPhrase, rows: int = 6, arm: flo
 def test_at_a_right_angle_twice_the_depth_is_too_much(room: Any) -> None:
     # 2 cm deep, 2 stitches to the cm: 2 x 2 cm.
     assert notes(room, 24) == [
-        "At each of the 2 inner corners of the front neck the last row is 8 sts longer than the line it comes to lie on. "
+        "At each of the 2 inner corners of the neck of the front the last row is 8 sts longer than the line it comes to lie on. "
         "Take that in as you cast off: beside the corner 2 sts together, 4 times on each side of it."
     ]
     # 3 cm deep: 12 stitches.
@@ -80,7 +80,7 @@ def around(room: Any, *phrases: ShapingPhrase) -> list[str]:
 
 def test_a_band_all_round_an_opening_has_a_corner_at_its_ends_too(room: Any) -> None:
     (note,) = around(room)
-    assert "each of the 4 inner corners of the front face the last row is 8 sts longer" in note
+    assert "each of the 4 inner corners of the face of the front the last row is 8 sts longer" in note
 
 
 def test_an_opening_that_narrows_has_none_above(room: Any) -> None:

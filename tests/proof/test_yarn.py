@@ -266,7 +266,7 @@ def test_a_swatch_stays_as_large_at_any_tension(design: Design, tighter: float, 
 
 
 def test_a_tighter_longer_pair_of_mittens_takes_no_less() -> None:
-    """Most of what mittens take is swatches."""
+    """Much of what mittens take is swatches."""
     text = shipped_text("patterns", "mooring.wale")
     size = text.partition("sizes")[2].split()[0]
     author, tighter = (
@@ -277,7 +277,7 @@ def test_a_tighter_longer_pair_of_mittens_takes_no_less() -> None:
     assert tighter is not None
     (before, *_), (after, *_) = author.sizes[0].yarn, tighter.sizes[0].yarn
     assert after.swatch_grams == pytest.approx(before.swatch_grams)
-    assert before.swatch_grams > before.garment_grams
+    assert before.swatch_grams > before.garment_grams / 2
     assert after.grams >= before.grams * 0.98
 
 

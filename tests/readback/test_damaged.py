@@ -35,8 +35,8 @@ TEXT = plain_text(write(three_sizes()))
         ("RC 22 (–: 34), COR", "RC 22 (10: 34), COR", "words-contradict"),
         ("hang the 90 (96: 102) loops", "hang the 91 (96: 102) loops", "words-contradict"),
         ("Beginning with L 2 and R 2", "Beginning with L 2 and R 3", "words-contradict"),
-        ("[ ] 2. Join back side", "[ ] 2. Break off the yarn. Join back side", "words-contradict"),
-        ("[ ] 13. Break off the yarn.", "[ ] 13. Join back side to front side.", "words-contradict"),
+        ("[ ] 2. Join the", "[ ] 2. Break off the yarn. Join the", "words-contradict"),
+        ("[ ] 13. Break off the yarn.", "[ ] 13. Join the side of the back to the side of the front.", "words-contradict"),
     ],
 )
 def test_damage(there: str, instead: str, code: str) -> None:

@@ -291,7 +291,9 @@ def test_two_parts_wait_at_once_and_come_together() -> None:
 
 def _join(words: str, sizes: str = "M", size: int = 0) -> op.Join | None:
     """One join as it is read, None where it is refused."""
-    work, faults = read_back(f"Sizes {sizes}\n\nBack\n====\n\nMaking up\n=========\n\n[ ] Join a b to c d, {words}.", size)
+    work, faults = read_back(
+        f"Sizes {sizes}\n\nBack\n====\n\nMaking up\n=========\n\n[ ] Join the b of the a to the d of the c, {words}.", size
+    )
     assert (work is None) == bool(faults)
     return None if work is None else work.joins[0]
 
@@ -335,12 +337,17 @@ def test_joins() -> None:
     text = "Sizes M\n\nBack\n====\n\nMaking up\n=========\n\n" + "\n".join(
         f"[ ] {line}"
         for line in (
-            "Join a b to c d.",
-            "Join a b from its top to c (2nd) d then e f, easing in up to 0.5 cm.",
-            "Gather a b from its left end to c d from its right end, easing in 9 cm, give or take 0 cm.",
-            "Join a b to c d, stretching it 2 cm, give or take 0.5 cm.",
-            "Graft a b to c d and a e to c f.",
-            "Join a (each) b upon itself. Gather c d upon itself.",
+            "Join the b of the a to the d of the c.",
+            "Join the b of the a from its top to the d of the 2nd c, then the f of the e, easing in up to 0.5 cm.",
+            "Gather the b of the a from its left end to the d of the c from its right end, easing in 9 cm, give or take 0 cm.",
+            "Pleat the b of the a from its left end to the d of the c, taking up 9 cm in the folds, give or take 0 cm.",
+            "Join the b of the a to the d of the c, stretching it 2 cm, give or take 0.5 cm.",
+            "Graft the b of the a to the d of the c and the e of the a to the f of the c.",
+            "Join the b of each a upon itself. Gather the d of the c upon itself.",
+            "Join the left b of each a to its right b.",
+            "Join the left b, then the last row of each a from its top: of the 1st to the d of the c; of the 2nd to the f of the"
+            " c.",
+            "Join the b of each a to the d of the next one, and so on, 2 seams.",
         )
     )
     work, faults = read_back(text, 0)
@@ -351,11 +358,17 @@ def test_joins() -> None:
         op.Join(ab, cd, rows, 0),
         op.Join(ab, (("c", "d", 2), ("e", "f", 0)), ("top", "bottom"), 5),
         op.Join(ab, cd, ("left", "right"), 0, 90, "gathered"),
+        op.Join(ab, cd, ("left", "bottom"), 0, 90, "pleated"),
         op.Join(ab, cd, rows, 5, -20),
         op.Join(ab, cd, rows, 0, 0, "grafted"),
         op.Join((("a", "e", 0),), (("c", "f", 0),), rows, 0, 0, "grafted"),
         op.Join(ab, (), ("", ""), 0),
         op.Join(cd, (), ("", ""), 0, 0, "gathered"),
+        op.Join((("a", "b left", 0),), (("a", "b right", 0),), rows, 0),
+        op.Join((("a", "b left", 1), ("a", "end", 1)), cd, ("top", "bottom"), 0),
+        op.Join((("a", "b left", 2), ("a", "end", 2)), (("c", "f", 0),), ("top", "bottom"), 0),
+        op.Join((("a", "b", 1),), (("a", "d", 2),), rows, 0),
+        op.Join((("a", "b", 2),), (("a", "d", 3),), rows, 0),
     )
 
 

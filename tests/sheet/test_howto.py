@@ -65,7 +65,7 @@ def everything(pattern: Make) -> Any:
         edgings=(*design.edgings, *(replace(design.edgings[0], name=f"edge{i}", kind=kind) for i, kind in enumerate(edgings))),
         bands=(*design.bands, *bands),
         joins=(
-            *(replace(design.joins[1], way=way) for way in ("sewn", "grafted", "linked", "gathered")),
+            *(replace(design.joins[1], way=way) for way in ("sewn", "grafted", "linked", "gathered", "pleated")),
             replace(design.joins[1], one=(d.EdgeName("back", "start"),)),
             replace(design.joins[1], one=(d.EdgeName("back", "start"),), other=(d.EdgeName("front", "start"),)),
         ),

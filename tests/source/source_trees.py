@@ -307,7 +307,7 @@ joins = st.builds(
     refs,
     _maybe(expressions),
     _maybe(expressions),
-    st.sampled_from(("sewn", "grafted", "linked", "gathered")),
+    st.sampled_from(("sewn", "grafted", "linked", "gathered", "pleated")),
     st.booleans(),
     of_rows=st.just(4),
     to_stitches=counts,

@@ -40,7 +40,7 @@ def test_which_joins_are_loop_by_loop() -> None:
         assert len(told) == 1
         assert "the numbers of stitches are equal" in told[0]
     assert {way for way, facts in JOINS.items() if facts.by_loops} == {"grafted", "linked"}
-    assert {way for way, facts in JOINS.items() if facts.by_needle} == {"sewn", "gathered"}
+    assert {way for way, facts in JOINS.items() if facts.by_needle} == {"sewn", "gathered", "pleated"}
     assert JoinFacts() == JoinFacts(by_loops=False, by_needle=False)
 
 
@@ -48,6 +48,7 @@ JOINED = (
     "- `grafted`: open loops to open loops, with a needle; the numbers of stitches are equal.",
     "- `linked`: on the bed, open loops with open loops or with a cast-off edge; the numbers of stitches are equal.",
     "- `gathered`: sewn, the fullness of the longer one drawn in.",
+    "- `pleated`: sewn, the fullness of the longer one laid in folds.",
 )
 
 

@@ -115,7 +115,7 @@ def test_sizes_with_as_many_share_what_holds_for_them() -> None:
 def test_the_seams_are_one_sentence_with_their_number_by_size() -> None:
     words = " ".join(made(SKIRT).plain_text.split())
     assert (
-        "Join gore (each) side left to gore (next) side right, each to the next and the last to the first, 6 (6: 8) seams" in words
+        "Join the left side of each gore to the right side of the next one, and the last one to the first, 6 (6: 8) seams" in words
     )
     assert "size only" not in words
     assert "sizes only" not in words
@@ -128,7 +128,7 @@ def test_a_row_and_what_is_sewn_to_each() -> None:
         assert joins_of(outcome, size) == [*own, *row]
     words = " ".join(outcome.plain_text.split())
     assert "each to its own, 6 (6: 8) seams" in words
-    assert "each to the next, 5 (5: 7) seams" in words
+    assert "and so on, 5 (5: 7) seams" in words
 
 
 def test_what_is_needed_and_the_yarn_go_by_the_copies() -> None:
@@ -238,9 +238,9 @@ DAMAGES = {
     "too few numbers": ("(knit 6 (6: 8))", "(knit 6 (8))"),
     "a seam too few": ("6 (6: 8) seams", "6 (6: 7) seams"),
     "sizes exchanged": ("6 (6: 8) seams", "8 (6: 6) seams"),
-    "not all round": ("each to the next and the last to the first", "each to the next"),
-    "each to its own": ("each to the next and the last to the first", "each to its own"),
-    "copies told otherwise": ("gore (next) side", "gore (each) side"),
+    "not all round": ("and the last one to the first", "and so on"),
+    "each to its own": ("and the last one to the first", "each to its own"),
+    "copies told otherwise": ("of the next one", "of each gore"),
 }
 
 

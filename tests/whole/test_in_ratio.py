@@ -71,7 +71,7 @@ def test_either_side_can_be_named_first() -> None:
 def test_the_words_say_it_and_the_plan_has_it() -> None:
     made = compiled("4 rows to 3 stitches")
     text = " ".join(plain_text(made.result()[2]).split())
-    assert "Join border inner to shawl last row from its right end, 4 rows to 3 sts" in text
+    assert "Join the inner of the border to the last row of the shawl from its right end, 4 rows to 3 sts" in text
     (seam,) = [task for task in plan_json(made)["sizes"][0]["work"] if task["kind"] == "seam"]
     assert seam["ratio"] == [4, 3]
 

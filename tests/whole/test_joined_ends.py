@@ -126,7 +126,7 @@ def test_ends_have_no_loops_to_link() -> None:
 
 def test_the_words_name_the_ends_and_say_which_rows_they_are() -> None:
     told = words(skirt())
-    assert "Join back welt left then side left to front welt right then side right" in told
+    assert "Join the left welt, then the left side of the back to the right welt, then the right side of the front" in told
     assert "row for row, 98 rows" in told
     assert "The outer edges from RC 0 to RC 18 make the welt." in told
     assert "The right edge from RC 0 to RC 8 makes the last end." in words(strapped())
@@ -140,7 +140,7 @@ def test_free_welts_are_vents_and_nothing_is_sewn_there() -> None:
 
 def test_the_same_edging_at_both_ends_is_joined_by_its_upper_name() -> None:
     text = skirt(join="back welt + back side + back welt_upper to front welt + front side + front welt_upper", end="with welt")
-    assert "then welt upper left to front welt right" in words(text)
+    assert "then the left upper welt of the front, row for row" in words(text)
 
 
 def test_plan_and_table_have_the_rows_of_what_a_seam_goes_on_along() -> None:
@@ -212,8 +212,8 @@ def _is_end(op: object) -> bool:
 @pytest.mark.parametrize(
     ("old", "new"),
     [
-        ("back welt left then side left", "back side left"),
-        ("back welt left then", "front welt left then"),
+        ("welt, then the left side of the front", "side of the front"),
+        ("welt, then the left side of the front", "welt, then the right side of the front"),
         ("98 rows", "96 rows"),
         ("RC 0 to RC 18 make the welt", "RC 0 to RC 16 make the welt"),
     ],

@@ -106,7 +106,7 @@ def test_no_size_is_too_tight_for_the_form_that_it_shares() -> None:
     """The neck of the smaller size is shorter in the form that both sizes have in common, and a head does not go through."""
     tension = "20.3 st 44 rows"
     both = compile(
-        source("shoal"), "shoal.wale", SHIPPED, Changes(("6_years", "8_years"), {"plain": tension, "waves": tension}, {})
+        source("shoal"), "shoal.wale", SHIPPED, Changes(("6_years", "8_years"), {"plain": tension, "stripes": tension}, {})
     )
     assert both.proven
     assert [d.code for d in both.diagnostics] == ["sizes-not-graded"]

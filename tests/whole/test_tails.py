@@ -102,7 +102,8 @@ def test_each_of_two_shoulders_is_grafted_from_its_own_tail() -> None:
     assert outcome.proven, outcome.diagnostics
     text = " ".join((outcome.plain_text or "").split())
     assert (
-        "Graft back shoulder left from its left end to front shoulder right from its right end and back shoulder right from its"
-        " right end to front shoulder left from its left end, loop for loop with the long tail, which hangs there." in text
+        "Graft the left shoulder of the back from its left end to the right shoulder of the front from its right end and the right"
+        " shoulder of the back from its right end to the left shoulder of the front from its left end, loop for loop with the long"
+        " tail, which hangs there." in text
     )
     assert misread(source, (outcome.plain_text or "").replace("from its left", "from its right", 1))

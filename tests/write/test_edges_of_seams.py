@@ -33,26 +33,28 @@ def half(piece: str) -> StepBlock:
 def test_a_piece_is_named_once() -> None:
     head = side("sleeve", "head left", "end", "head right", copy=Copy(1))
     assert told(head, (*side("front", "armhole right"), *side("back", "armhole left"))) == (
-        "Join sleeve (1st) head left then last row then head right to front armhole right then back armhole left,"
-        " row for row, 20 rows."
+        "Join the left head, then the last row, then the right head of the 1st sleeve to the right armhole of the front, then the"
+        " left armhole of the back, row for row, 20 rows."
     )
 
 
 def test_another_copy_is_named() -> None:
     both = (*side("sleeve", "end", copy=Copy(1)), *side("sleeve", "end", copy=Copy(2)))
-    assert told(both, side("body", "edge")).startswith("Join sleeve (1st) last row then sleeve (2nd) last row to body edge,")
+    assert told(both, side("body", "edge")).startswith(
+        "Join the last row of the 1st sleeve, then the last row of the 2nd sleeve to the edge of the body,"
+    )
 
 
 def test_an_edge_of_ones_own_name_stays_an_edge() -> None:
     assert told(side("hood", "face", "end"), side("cape", "neck", "rim")).startswith(
-        "Join hood face then last row to cape neck then rim,"
+        "Join the face, then the last row of the hood to the neck, then the rim of the cape,"
     )
 
 
 def test_no_shoulder_is_told_of_a_piece_that_meets_itself() -> None:
     block = half("sock")
     assert told(side("sock", "shoulder right"), side("sock", "shoulder left"), block).startswith(
-        "Join sock last row right to sock last row left,"
+        "Join the right part of the last row of the sock to its left part of the last row,"
     )
     off = write((SizePlan("S", (block, joined(side("sock", "shoulder right"), side("sock", "shoulder left")))),)).sections[0]
     assert "(last row right)" in off.sentences[-1].text.replace("\N{NO-BREAK SPACE}", " ")
@@ -60,7 +62,7 @@ def test_no_shoulder_is_told_of_a_piece_that_meets_itself() -> None:
 
 def test_a_shoulder_that_meets_another_piece_is_one() -> None:
     assert told(side("back", "shoulder right"), side("front", "shoulder left")).startswith(
-        "Join back shoulder right to front shoulder left,"
+        "Join the right shoulder of the back to the left shoulder of the front,"
     )
 
 

@@ -92,7 +92,7 @@ def changed(text: str, line: str, wrong: str) -> str:
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC 176 (180: –: 188: –: 196)"),
         ("marram", "latching up at RC 6, move", "latching up at RC 4 and 6, move"),
         ("marram", "latching up at RC 60 (60: 62:", "latching up at RC 60 (60: 60:"),
-        ("shoal", "RC – (24: –: 88: –)", "RC – (24: –: 76: –)"),
+        ("shoal", "RC 4 (–: 24: –: 4)", "RC 4 (–: 12: –: 4)"),
         # Ladders begun and dropped.
         ("barnacle", "moving sts at RC 3 and 15", "moving sts at RC 3 and 14"),
         ("barnacle", "dropping ladders at RC 7 and 19", "dropping ladders at RC 7"),

@@ -66,7 +66,7 @@ def test_a_number_or_none(step: st.Step) -> None:
         ),
         (
             (joined("a b", "c d + e f", 0, ends="left top"), joined("a b", "c d + e f", 5, ends="left top")),
-            "join a b from its left end to c d then e f from its top, easing in up to 0 (0.5) cm",
+            "join the b of the a from its left end to the d of the c from its top, then the f of the e, easing in up to 0 (0.5) cm",
         ),
         # One needle, where it is one for all, is named once.
         (

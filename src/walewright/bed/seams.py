@@ -18,7 +18,7 @@ from walewright.report.said import Amount, tenths
 _CLOSE = 1e-6
 _ROUNDED = 0.5 + _CLOSE
 """Lengths are told in whole millimetres."""
-WAYS = ("sewn", "gathered", "grafted")
+WAYS = ("sewn", "gathered", "pleated", "grafted")
 
 SeamWalk = Sequence[tuple[str, str, int]]
 """(piece, edge, copy) along one side of a seam."""

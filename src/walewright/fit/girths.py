@@ -7,7 +7,7 @@ other edges, of armholes or raglan lines, begin; its girth is that of the last r
 from __future__ import annotations
 
 from collections.abc import Container, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from walewright.design.model import Design, EdgeName, Lap, Measured
@@ -143,7 +143,10 @@ def tubes(design: Design, walker: Walker) -> tuple[Tube, ...]:
                 # Higher up, a loop may go round body and sleeves together: nothing of a body is so large.
                 continue
             open_above = levels[-1][0] != levels_there[-1]
-            tube = Tube(discs, piece.name, tuple(_before_sleeves(levels)), open_above)
+            tube = Tube(discs, piece.name, tuple(levels), open_above)
+            if not _one_of_two(design, tube):
+                # A sleeve has none of its own, however wide it becomes.
+                tube = replace(tube, at=tuple(_before_sleeves(levels)))
             if discs not in found or len(levels) > len(found[discs].at):
                 found[discs] = tube
     alike: dict[tuple[str, ...], Tube] = {}

@@ -26,7 +26,7 @@ SeamEnd = Literal[HungEnd, ""]
 NamedRows = Literal["outer", "left", "right", "inner"]
 """Which edges of rows: the outer ones of both sides, one of them, or those of the parted halves."""
 
-SeamWay = Literal["sewn", "gathered", "grafted"]
+SeamWay = Literal["sewn", "gathered", "pleated", "grafted"]
 
 NEXT_COPY = -1
 """In place of the number of a copy: each copy of the block takes the next one, the last copy the first."""

@@ -297,10 +297,11 @@ class Join:
     """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from
     the same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does.
     `copy` 0: of a piece knitted once, or the seam is made at each copy. Without `other` the edge `one` is closed upon itself,
-    folded in half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in) or "grafted" (open
-    loops). Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of one side to stitches of
-    the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or `one_mm` and `other_mm`.
-    `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band the edging is empty.
+    folded in half ("sewn") or drawn up on a thread ("gathered"). `way` "sewn", "gathered" (fullness drawn in), "pleated" (laid in
+    folds) or "grafted" (open loops). Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of
+    one side to stitches of the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or
+    `one_mm` and `other_mm`. `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band
+    the edging is empty.
     `thread_cm`: the new length of yarn that it is sewn with where no tail is; 0: none is asked for."""
 
     one: tuple[tuple[str, str, int], ...]

@@ -19,6 +19,7 @@ from walewright.design.model import Design, Piece
 from walewright.glue.model import Face, Glued, GluedSizes, Task, start_facing
 from walewright.knit import part_titles, parting
 from walewright.knit import steps as st
+from walewright.knit.alike_seams import told_together
 from walewright.knit.at_once import Crowd, crowds
 from walewright.knit.bands import band_block, edging_block
 from walewright.knit.ends import edge_notes, finish, knitted_on, start
@@ -50,8 +51,8 @@ def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, .
     needed: dict[int, Tails] = {}
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
         needed |= zip(sizes, agreed([tails(design, group, counts.sizes[size]) for size in sizes]), strict=True)
-    return tuple(
-        _size_plan(design, glued.in_size(size), garment, drafts, needed[size]) for size, garment in enumerate(counts.sizes)
+    return told_together(
+        tuple(_size_plan(design, glued.in_size(size), garment, drafts, needed[size]) for size, garment in enumerate(counts.sizes))
     )
 
 
@@ -92,7 +93,19 @@ def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapp
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
         for made in _done(design, glued, garment=garment, drafts=drafts, needed=needed, room=kind, tasks=tuple(tasks)):
             blocks.append(made)
-    return SizePlan(garment.size, tuple(_titled(blocks)), bool(design.machine.plates))
+    return SizePlan(garment.size, tuple(_titled(tuple(_steps_first(blocks)))), bool(design.machine.plates))
+
+
+def _steps_first(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
+    """Steps of the author's with no seam beside them are the first ones of the block that they come before: they need no heading
+    of their own."""
+    waiting: tuple[PlannedParagraph, ...] = ()
+    for block, after in zip(blocks, (*blocks[1:], None), strict=True):
+        if block.joining and after is not None and all(isinstance(s, st.Say) for _, steps in block.paragraphs for s in steps):
+            waiting = block.paragraphs
+            continue
+        yield replace(block, paragraphs=(*waiting, *block.paragraphs))
+        waiting = ()
 
 
 def _room(design: Design, glued: Glued, task: Task) -> str:

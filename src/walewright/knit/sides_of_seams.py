@@ -1,5 +1,5 @@
 """The sides of seams as they are told: from which end, and of which copies. Where the number of copies differs by size, seams at
-one copy after the other are told as one, so that they are the same sentence in every size."""
+one copy after the other are told as one, so that they are the same sentence in every size; so are many of them."""
 
 from __future__ import annotations
 
@@ -48,14 +48,19 @@ class SeamsInTurn:
     times: int
 
 
+MANY = 3
+"""So many seams, each at another copy, are not told one by one."""
+
+
 def in_turns(design: Design, glued: Glued, numbers: Sequence[int]) -> SeamsInTurn | None:
-    """These seams as one, where they are made at every copy of pieces whose number of copies differs by size."""
+    """These seams as one, where they are made at every copy of pieces whose number of copies differs by size, or where they are
+    many."""
     seams = [glued.seams[number] for number in numbers]
     first = seams[0]
     copies = first.one[0].copies
     if any((s.join, names(s)) != (first.join, names(first)) for s in seams):
         return None
-    if not all(varies(design, place.owner) for place in (*first.one, *first.other)):
+    if len(seams) < MANY and not all(varies(design, place.owner) for place in (*first.one, *first.other)):
         return None
     own = design.joins[first.join].next_copy in ("", "own")
     if within_a_copy(first) and own:

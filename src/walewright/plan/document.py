@@ -272,7 +272,8 @@ def _reckoned(way: Reckoning) -> Json:
         case AsInFabric():
             return {"as_in_fabric": way.fabric, "as_thick_as": way.label}
         case OneLength():
-            return {"length_cm": way.cm, "ends_cm": way.ends_cm, "times": way.times, **_several(way.lengths)}
+            part = {"part_cm": way.part_cm} if way.part_cm else {}
+            return {"length_cm": way.cm, "ends_cm": way.ends_cm, "times": way.times, **_several(way.lengths), **part}
 
 
 def _use(use: YarnUse) -> Json:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import groupby
 
 from walewright.bed import BedResult, KnitFabric
 from walewright.counted.model import SizedGarment
@@ -113,7 +114,7 @@ def _otherwise_sewn_on(
     design: Design, glued: Glued, result: BedResult, told: Mapping[SeamWays, SeamWays], copies: dict[str, int]
 ) -> Iterator[Said]:
     """Ends of strips that a seam goes on along in the one and not in the other. Seams that are told together have theirs told
-    together."""
+    together: those of one join, and those one after the other with which the same strips are named."""
     along: dict[SeamWays, frozenset[tuple[str, str]]] = {}
     of_join: dict[int, frozenset[tuple[str, str]]] = {}
     number: dict[SeamWays, int] = {}
@@ -122,13 +123,14 @@ def _otherwise_sewn_on(
         along[key] = along.get(key, frozenset()) | {_strip(design, place) for ends in seam.over for place in ends}
         number[key] = seam.join
         of_join[seam.join] = of_join.get(seam.join, frozenset()) | along[key]
-    for task in (done for done in result.done if isinstance(done, Join)):
-        for seam_made in _seams_of(task, copies):
-            key = told.get(seam_made, seam_made)
-            sewn = {(piece, edging) for piece, edging, _ in task.over}
+    for over, tasks in groupby((done for done in result.done if isinstance(done, Join)), key=lambda task: task.over):
+        keys = [told.get(made, made) for task in tasks for made in _seams_of(task, copies)]
+        sewn = {(piece, edging) for piece, edging, _ in over}
+        there = frozenset[tuple[str, str]]().union(*(of_join.get(number.get(key, -1), frozenset()) for key in keys))
+        for key in keys:
             for piece, edging in sorted(along.get(key, frozenset()) - sewn):
                 yield said("ends-not-sewn", piece=piece, edging=edging, **_sides(key))
-            for piece, edging in sorted(sewn - of_join.get(number.get(key, -1), frozenset())):
+            for piece, edging in sorted(sewn - there):
                 yield said("ends-sewn-otherwise", piece=piece, edging=edging, **_sides(key))
 
 

@@ -98,12 +98,14 @@ class AsInFabric:
 
 @dataclass(frozen=True, slots=True)
 class OneLength:
-    """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times."""
+    """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times;
+    and another of `part_cm` for a part that waits on it. 0: there is none of the one, or of the other."""
 
     cm: int
     ends_cm: int
     times: int
     lengths: int = 1
+    part_cm: int = 0
 
 
 YarnKind = Literal["yarn", "waste", "ravel"]
@@ -216,3 +218,6 @@ class Proof:
     sizes: tuple[SizeProof, ...]
     pictures: tuple[FabricPicture, ...] = ()
     """One for each charted or striped fabric and motif, from the first size that has it."""
+    small_swatches: tuple[tuple[str, int, int], ...] = ()
+    """Fabrics with the stitches and rows of swatches smaller than the author's, with which yarn is reckoned where the whole ones
+    would outweigh the garment."""

@@ -28,7 +28,7 @@ from walewright.proof.seams import pairs, seam_proofs, sewn, unlike
 from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.strips import band_ends_as_counted, strips_as_counted
-from walewright.proof.yarn import yarn_uses
+from walewright.proof.yarn import yarn_of_sizes
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Said, said
 from walewright.report.wording import message_of
@@ -87,7 +87,9 @@ def prove(
     if faults:
         return None, merged(faults)
     drawn = pictures(design, counts.sizes, tuple(one.fabrics for one in made))
-    return Proof(tuple(sizes), drawn), tuple(float_warnings(floats))
+    yarn, small = yarn_of_sizes(design, [(spent(design, m.result.fabrics), seams_cm(design, m.glued, m.fabrics)) for m in made])
+    taken = tuple(replace(size, yarn=uses) for size, uses in zip(sizes, yarn, strict=True))
+    return Proof(taken, drawn, small), tuple(float_warnings(floats))
 
 
 # ----------------------------------------------------------------- what does not hold
@@ -293,7 +295,7 @@ def _size(of: _Knitted, seams: tuple[JoinProof, ...], floats: tuple[LongFloat, .
         size=of.garment.size,
         pieces=tuple(_piece(of, fabric) for fabric in fabrics),
         joins=seams,
-        yarn=yarn_uses(of.design, spent(of.design, fabrics), seams_cm(of.design, of.glued, of.fabrics)),
+        yarn=(),
         operations=sum(len(block.operations) * block.copies for block in of.work.blocks) + len(of.work.joins),
         loops=sum(fabric.loops * fabric.copies for fabric in fabrics),
         read_back=of.again is not None,

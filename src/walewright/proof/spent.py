@@ -30,13 +30,14 @@ class Tally:
 @dataclass(frozen=True, slots=True)
 class Spent:
     """`tallies` by (fabric, yarn); `tails_cm` by yarn; `waste` loops of waste yarn, `ravel` loops of each row of ravel cord,
-    `cords` of which lie in one start."""
+    `cords` of which lie in one start; `parts`: the stitches of each part that waited on cord."""
 
     tallies: dict[tuple[str, str], Tally] = field(default_factory=dict)
     tails_cm: Counter[str] = field(default_factory=Counter)
     waste: int = 0
     ravel: tuple[int, ...] = ()
     cords: int = 1
+    parts: tuple[int, ...] = ()
 
 
 def spent(design: Design, fabrics: Iterable[KnitFabric]) -> Spent:
@@ -46,7 +47,8 @@ def spent(design: Design, fabrics: Iterable[KnitFabric]) -> Spent:
     waste = 0
     ravel: list[int] = []
     cords = 1
-    for fabric in fabrics:
+    every = tuple(fabrics)
+    for fabric in every:
         for key, count in _counts(design, fabric).items():
             counts[key] += count * fabric.copies
         for yarn, cm in fabric.tails_cm.items():
@@ -57,7 +59,8 @@ def spent(design: Design, fabrics: Iterable[KnitFabric]) -> Spent:
         cords = max(cords, rows)
     of = dict.fromkeys((knit, yarn) for knit, yarn, _ in counts)
     tallies = {key: Tally(*(counts[(*key, what)] for what in ("loops", "longs", "chains", "passed", "empty"))) for key in of}
-    return Spent(tallies, tails, waste, tuple(ravel), cords)
+    parts = tuple(last - first + 1 for fabric in every for *_, first, last in fabric.corded)
+    return Spent(tallies, tails, waste, tuple(ravel), cords, parts)
 
 
 LoopCounts = Counter[tuple[str, str, str]]

@@ -14,7 +14,7 @@ are as long as they were asked for; for cast-offs, seams, ends and swatches see 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import get_args
 
@@ -44,6 +44,9 @@ SEAM_WIDTHS = 3
 RAVEL_ENDS_CM = 40
 """Of ravel cord beyond the row that it knits, to pull at: 20 cm at each end (common practice)."""
 
+PART_WIDTHS = 3
+"""Of ravel cord that a part waits on, in widths of the part on the bed (common practice)."""
+
 WEIGHED, MEASURED, PLAIN, OTHER = 0.05, 0.08, 0.15, 0.25
 """How far off a yarn may be that was weighed, measured, estimated for plain knit, estimated for another stitch (from memory)."""
 
@@ -69,15 +72,40 @@ class _YarnPart:
         return self.garment + self.swatch
 
 
-def yarn_uses(design: Design, spent: Spent, seams_cm: Mapping[str, float] | None = None) -> tuple[YarnUse, ...]:
+SMALL_CM = 10
+"""Of a block that is measured for something small: as wide and as high as what tensions are given to (common practice)."""
+
+
+def small_block(knit: Knit) -> tuple[int, int]:
+    """Stitches and rows of such a block, no more than the author's."""
+    stitches, rows = (2 * math.ceil(SMALL_CM * of / 2) for of in (knit.stitches_per_cm, knit.rows_per_cm))
+    return min(stitches, math.ceil(knit.swatch_stitches)), min(rows, math.ceil(knit.swatch_rows))
+
+
+def yarn_of_sizes(
+    design: Design, taken: Sequence[tuple[Spent, Mapping[str, float]]]
+) -> tuple[tuple[tuple[YarnUse, ...], ...], tuple[tuple[str, int, int], ...]]:
+    """What each size takes, and the fabrics of which a small swatch is enough: where whole ones are heavier than the garment in its
+    middle size, nobody would buy so much."""
+    whole = tuple(yarn_uses(design, spent, seams) for spent, seams in taken)
+    middle = whole[(len(whole) - 1) // 2]
+    if sum(use.swatch_grams for use in middle) <= sum(use.garment_grams for use in middle):
+        return whole, ()
+    blocks = tuple((f.name, *small_block(f)) for f in design.fabrics if not f.swatch_of)
+    return tuple(yarn_uses(design, spent, seams, small=True) for spent, seams in taken), blocks
+
+
+def yarn_uses(
+    design: Design, spent: Spent, seams_cm: Mapping[str, float] | None = None, small: bool = False
+) -> tuple[YarnUse, ...]:
     """What one size takes: each yarn of the design in its order, whole balls rounded up, then waste yarn and ravel cord, if any.
 
-    The swatches of all fabrics are included. `seams_cm` is the length sewn with each yarn."""
+    The swatches of all fabrics are included, of `small` blocks or of the author's. `seams_cm` is the length sewn with each yarn."""
     tex = {yarn.name: yarn.tex for yarn in design.yarns}
     grams: dict[str, dict[str, _YarnPart]] = {yarn.name: {} for yarn in design.yarns}
     for knit in design.fabrics:
         own = {yarn: t for (name, yarn), t in spent.tallies.items() if name == knit.name and yarn in tex}
-        for name, part in _of_fabric(knit, own, tex).items():
+        for name, part in _of_fabric(knit, own, tex, small).items():
             grams[name][knit.name] = part
     cut = {y.name: spent.tails_cm.get(y.name, 0) + SEAM_WIDTHS * (seams_cm or {}).get(y.name, 0.0) for y in design.yarns}
     found = []
@@ -114,10 +142,10 @@ def _loop(knit: Knit, tex: float) -> _Loop:
     return _Loop(loop_length_cm(knit.stitches_per_cm, knit.rows_per_cm), "estimated", error)
 
 
-def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -> dict[str, _YarnPart]:
+def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float], small: bool) -> dict[str, _YarnPart]:
     """Grams of each yarn in the garment's share of a fabric and in its swatch; they share both alike."""
     loop = _loop(knit, tex.get(knit.yarn, 0.0))
-    swatch = _swatch(knit, tex.get(knit.yarn, 0.0)) if not knit.swatch_of else 0.0
+    swatch = _swatch(knit, tex.get(knit.yarn, 0.0), small) if not knit.swatch_of else 0.0
     cells = sum(t.loops + t.empty for t in own.values())
     if not cells:
         # Not knitted in this size but as a cast-off, or not at all: the swatch is its own yarn's.
@@ -145,11 +173,12 @@ def _of_fabric(knit: Knit, own: Mapping[str, Tally], tex: Mapping[str, float]) -
     return result
 
 
-def _swatch(knit: Knit, tex: float) -> float:
+def _swatch(knit: Knit, tex: float, small: bool) -> float:
     """Grams of a swatch in the fabric's own yarn, with what is knitted beside the block. At another tension it is a piece of fabric
     of the same size as the author's, and takes as much."""
     block = knit.as_written or knit
-    return (block.swatch_stitches + SWATCH_STITCHES) * block.swatch_rows * _loop(block, tex).cm * tex / 1e5
+    stitches, rows = small_block(block) if small else (block.swatch_stitches, block.swatch_rows)
+    return (stitches + SWATCH_STITCHES) * rows * _loop(block, tex).cm * tex / 1e5
 
 
 def _chains(tally: Tally, cm: float, tex: float) -> float:
@@ -195,8 +224,10 @@ def _helpers(design: Design, spent: Spent) -> tuple[YarnUse, ...]:
                 "waste", "", metres, grams, balls=0, way=AsInFabric(main.name, yarn.label or yarn.name), error=OTHER, kind="waste"
             )
         )
-    if spent.ravel:
-        length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5
-        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords)
-        found.append(YarnUse("ravel", "", spent.cords * length / 100, grams=0.0, balls=0, way=way, error=OTHER, kind="ravel"))
+    if spent.ravel or spent.parts:
+        length = math.ceil((max(spent.ravel) * cm + RAVEL_ENDS_CM) / 5) * 5 if spent.ravel else 0
+        part = math.ceil(PART_WIDTHS * max(spent.parts) * design.machine.pitch_mm / 50) * 5 if spent.parts else 0
+        way = OneLength(length, RAVEL_ENDS_CM // 2, len(spent.ravel) // spent.cords, spent.cords, part)
+        metres = (spent.cords * length + part) / 100
+        found.append(YarnUse("ravel", "", metres, grams=0.0, balls=0, way=way, error=OTHER, kind="ravel"))
     return tuple(found)

@@ -20,8 +20,9 @@ class ReadGraded:
 
 SeamEdgesRead = tuple[tuple[str, str, int], ...]
 """(piece, edge, copy) along a seam."""
-Seams = tuple[tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]], ...]
-"""Both sides of each seam, and the end of the first edge of each at which it begins."""
+SeamRead = tuple[SeamEdgesRead, SeamEdgesRead, tuple[SeamEnd, SeamEnd]]
+"""Both sides of a seam, and the end of the first edge of each at which it begins."""
+Seams = tuple[SeamRead, ...]
 ReadStripes = tuple[tuple[str, int], ...]
 """(yarn, rows) from the first knitted on."""
 StripsRead = tuple[tuple[str, str, int], ...]

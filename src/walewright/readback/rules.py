@@ -7,6 +7,7 @@ from typing import Any, cast
 
 from lark import Tree
 
+from walewright.knit.operations import NEXT_COPY
 from walewright.readback.phrases import (
     ReadCounts,
     ReadEased,
@@ -22,6 +23,7 @@ from walewright.readback.phrases import (
     ReadStrips,
     ReadTrack,
     SeamEdgesRead,
+    SeamRead,
     Several,
 )
 from walewright.readback.tokens import ReadTokens
@@ -230,7 +232,7 @@ class ReadRules(ReadTokens):
 
     def join_edges(self, children: list[Any]) -> ReadPhrase:
         way, *told = children
-        seams = tuple(c for c in told if isinstance(c, tuple))
+        seams = tuple(seam for c in told if isinstance(c, tuple | list) for seam in (c if isinstance(c, list) else (c,)))
         over = next((c for c in told if isinstance(c, ReadStrips)), ReadStrips((), ()))
         numbers = [several.arguments for several in told if isinstance(several, Several)]
         matched = next((n for n in numbers if len(n) == 3), (ReadGraded((0,)),) * 3)
@@ -259,19 +261,55 @@ class ReadRules(ReadTokens):
         first, last = children
         return Several((ReadGraded(tuple(None if r is None else r - 1 for r in first.readings)), last))
 
-    def seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
-        """Where nothing is said of it, a side begins at the bottom of its rows."""
+    def seam(self, children: list[Any]) -> SeamRead:
+        """Where nothing is said of it, a side begins at the bottom of its rows. "The next one" is another copy of the piece named
+        before it."""
         (one, begin), (other, beside) = children
-        return one, other, (begin or "bottom", beside or "bottom")
+        there = tuple((piece or one[-1][0], edge, copy) for piece, edge, copy in other)
+        return one, there, (begin or "bottom", beside or "bottom")
 
-    def closed_seam(self, children: list[Any]) -> tuple[SeamEdgesRead, SeamEdgesRead, tuple[str, str]]:
-        return (children[0],), (), ("", "")
+    def own_seam(self, children: list[Any]) -> SeamRead:
+        """Two edges of one piece."""
+        (one, begin), edge, *beside = children
+        piece, _, copy = one[-1]
+        return one, ((piece, edge, copy),), (begin or "bottom", beside[0] if beside else "bottom")
+
+    def closed_seam(self, children: list[Any]) -> SeamRead:
+        told = children[0] if isinstance(children[0], list) else children[0][0]
+        return tuple(told), (), ("", "")
+
+    def seams_of_copies(self, children: list[Any]) -> list[SeamRead]:
+        """The same edges of one copy after the other."""
+        (edges, begin), *others = children
+        return [
+            (tuple((piece, edge, copy) for piece, edge, _ in edges), other, (begin or "bottom", beside or "bottom"))
+            for copy, (other, beside) in others
+        ]
+
+    def copy_seam(self, children: list[Any]) -> tuple[int, tuple[SeamEdgesRead, str]]:
+        copy, side = children
+        return copy, side
 
     def side(self, children: list[Any]) -> tuple[SeamEdgesRead, str]:
         edges: list[tuple[str, str, int]] = []
-        for piece, name, copy in (c for c in children if isinstance(c, tuple)):
-            edges.append((piece, name, copy) if piece else (edges[-1][0], name, edges[-1][2]))
+        told = (c if isinstance(c, list) else [c] for c in children if isinstance(c, tuple | list))
+        for piece, name, copy in (edge for some in told for edge in some):
+            edges.append((piece, name, copy) if piece or not edges else (edges[-1][0], name, edges[-1][2]))
         return tuple(edges), next((c for c in children if isinstance(c, str)), "")
+
+    def edges(self, children: list[Any]) -> list[tuple[str, str, int]]:
+        """Edges of one piece, or of one of its copies."""
+        *names, (piece, copy) = children
+        return [(piece, name, copy) for name in names]
+
+    def owner(self, children: list[Any]) -> tuple[str, int]:
+        """A piece, and which of its copies; of the next one, whichever it is, its name was said before."""
+        return next((c for c in children if isinstance(c, str)), ""), next((c for c in children if isinstance(c, int)), 0)
+
+    def edge_words(self, children: list[Any]) -> str:
+        """The last word is the edge; each word before it says which part of what follows."""
+        *parts, row = children
+        return " ".join(("shoulder" if row == "end" and parts else row, *reversed(parts)))
 
     def strips(self, children: list[Any]) -> ReadStrips:
         strips = [c for c in children if isinstance(c, tuple)]
@@ -304,6 +342,10 @@ class ReadRules(ReadTokens):
     def edge(self, children: list[Any]) -> tuple[str, str, int]:
         piece, *copy, name = children
         return piece, name, copy[0] if copy else 0
+
+    def next_edge(self, children: list[Any]) -> tuple[str, str, int]:
+        """Of the next copy of the piece named before it."""
+        return "", children[0], NEXT_COPY
 
     def same_piece(self, children: list[Any]) -> tuple[str, str, int]:
         return "", children[0], 0

@@ -34,8 +34,9 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
         "FIRST_END": "first end",
         "LAST_END": "last end",
     },
-    **{"JOIN": "sewn", "GATHER": "gathered", "GRAFT": "grafted", "PURL_FACING": "purl", "KNIT_FACING": "knit"},
-    **{"EACH": 0, "NEXT": NEXT_COPY, "TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
+    **{"JOIN": "sewn", "GATHER": "gathered", "PLEAT": "pleated", "GRAFT": "grafted", "PURL_FACING": "purl", "KNIT_FACING": "knit"},
+    **{"EACH": 0, "OF_EACH": 0, "NEXT": NEXT_COPY, "OF_NEXT_ONE": NEXT_COPY},
+    **{"TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
     **{"OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
     **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},
@@ -105,6 +106,8 @@ class ReadTokens(Transformer[Token, Any]):
 
     def NTH(self, token: Token) -> int:
         return figure(token)
+
+    NTH_ONE = NTH
 
     def NEEDLE(self, token: Token) -> ReadGraded:
         side: Side = "right"

@@ -4,9 +4,11 @@ cautions."""
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import Literal
 
 from walewright.design.model import Design
 from walewright.design.model.design import Caution
+from walewright.fit.model import Fit
 from walewright.guide.model import Advice, Guide
 from walewright.trade.beds import EmptyCrossing
 
@@ -27,16 +29,23 @@ def reading(
     some_sizes_only: bool,
     kinds: frozenset[str] = frozenset(),
     crossing: EmptyCrossing = "",
+    text: bool = False,
 ) -> Advice:
     """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has. `crossing`:
-    how the carriage of its bed passes loops without knitting them."""
+    how the carriage of its bed passes loops without knitting them. `text`: of the plain text, which has brackets for boxes and no
+    bars."""
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
-    told = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
-    keys += ["counter", "tick", *told, "bar", "left-and-right", "purl-side", "edges"]
+    also = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
+    keys += ["counter", "tick", *also, "bar", "left-and-right", "purl-side", "edges"]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
-    return Advice(guide.say("reading"), tuple(guide.say(f"reading/{key}") for key in keys))
+    lines = (guide.say(f"reading/{key}/text") if text and key in OF_TEXT else guide.say(f"reading/{key}") for key in keys)
+    return Advice(guide.say("reading"), tuple(lines))
+
+
+OF_TEXT = frozenset({"tick", "again", "bar"})
+"""What the plain text says otherwise than the page."""
 
 
 EXPLAINED = {
@@ -72,19 +81,54 @@ def trouble(guide: Guide) -> tuple[Advice, ...]:
     return tuple(guide.advice[key] for key in TROUBLE)
 
 
-def cautions(guide: Guide, design: Design) -> Advice | None:
+WornOn = Literal["body", "waist", "apart", "feet"]
+"""Where a garment is worn, as rules for children's clothes part the body: about chest and neck, and whatever may be worn there |
+from the waist down | on head or hands, or as a cloth, which nothing closes to a tube | on the feet."""
+
+MEASURED: tuple[tuple[WornOn, frozenset[str]], ...] = (
+    ("body", frozenset({"chest", "bust", "centre_back_neck_to_wrist", "cross_back", "arm_length_to_underarm", "upper_arm"})),
+    ("waist", frozenset({"waist", "hips"})),
+    ("feet", frozenset({"foot", "foot_circumference", "total_foot_length", "calf"})),
+    ("apart", frozenset({"head", "hand"})),
+)
+"""Measures of the body, the first that a garment has says where it is worn."""
+
+OF_CHILDREN: Mapping[WornOn, tuple[str, ...]] = {
+    "body": ("no-cords", "drawstrings", "loose-threads", "nightwear"),
+    "waist": ("drawstrings", "loose-threads"),
+    "apart": ("apart", "loose-threads"),
+    "feet": ("loose-threads",),
+}
+"""What can apply to it. Hats, gloves and scarves are outside EN 14682, and nightwear in 16 CFR 1615 and 1616 is nightgowns, pyjamas
+and the like."""
+
+
+def worn_on(design: Design, fit: Fit | None) -> WornOn:
+    """Where a garment is worn; "body", to which everything applies, where its measures do not say."""
+    known = {m.body for m in design.measurements}
+    found = next((place for place, measures in MEASURED if known & measures), None)
+    if found is None:
+        flat = fit is not None and not fit.girths and len(fit.rings) == 1
+        return "apart" if flat and not design.cords else "body"
+    hood = any(p.purpose == "hood" for p in design.pieces)
+    about = hood or design.cords or (fit is not None and any(g.body for g in fit.girths))
+    return "body" if about else found
+
+
+def cautions(guide: Guide, design: Design, fit: Fit | None) -> Advice | None:
     """Cautions for a garment that is for children, or has a hood and may be made for one; else None."""
     hood = any(p.purpose == "hood" for p in design.pieces)
     if design.for_children:
-        return children(guide, bool(design.cords), hood, design.cautions)
+        return children(guide, worn_on(design, fit), bool(design.cords), hood, design.cautions)
     return guide.advice["hood"] if hood else None
 
 
-def children(guide: Guide, cords: bool, hoods: bool, own: tuple[Caution, ...]) -> Advice:
-    """Cautions for a garment that a child wears; `cords` and `hoods`: it has them; `own` are the design's own cautions."""
+def children(guide: Guide, worn: WornOn, cords: bool, hoods: bool, own: tuple[Caution, ...]) -> Advice:
+    """Cautions for what a child wears there; `cords` and `hoods`: it has them; `own` are the design's own cautions."""
     of_this = [*(["cord"] if cords else []), *(["hood"] if hoods else [])]
-    keys = ["small-parts", "no-cords", *of_this, "drawstrings", "loose-threads", "nightwear"]
-    lines = [guide.say(f"children/{key}") for key in keys]
+    first, *others = OF_CHILDREN[worn]
+    keys = ["small-parts", first, *of_this, *others]
+    lines = [guide.say(f"children/{key}", **({"worn": worn == "body"} if key == "small-parts" else {})) for key in keys]
     return Advice(
         guide.say("children"), (*lines, *(guide.say(f"caution/{caution}") for caution in own), guide.say("children/rules-differ"))
     )

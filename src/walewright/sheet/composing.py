@@ -9,7 +9,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.hung import BAND, BAND_ACROSS, BAND_IN_A_COLUMN, band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import IN_A_COLUMN, PRINTED
-from walewright.guide.model import Guide
+from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
 from walewright.sheet.caring import care
@@ -60,18 +60,18 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         materials=supplies.yarn_table(guide, design, proof),
         materials_notes=supplies.yarn_notes(guide, design, proof),
         tools=(*needs(guide, design, fit, options.units), *hand_tools.tools(guide, design, instructions)),
-        tensions=supplies.tensions(guide, design, options.units),
+        tensions=supplies.tensions(guide, design, options.units, proof.small_swatches),
         swatch=guide.advice["swatch"],
         care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
-        reading=advice.reading(guide, design.sizes, _for_some_sizes(instructions), _kinds(instructions), design.machine.crossing),
+        reading=reading(guide, design, instructions),
         handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=_explained(guide, instructions),
         parts=sections,
         trouble=advice.trouble(guide),
         safety=guide.advice["safety"],
-        children=advice.cautions(guide, design),
+        children=advice.cautions(guide, design, fit),
         checked=checked(guide, proof),
         author=", ".join(texts["designer"]),
         credits=credits(guide, design),
@@ -184,6 +184,12 @@ def _contents(
         ("regrade", guide.say("page/regrade")),
         ("checked", guide.say("page/checked")),
     )
+
+
+def reading(guide: Guide, design: Design, instructions: Instructions, text: bool = False) -> Advice:
+    """How to read the page, or the plain `text`."""
+    some, kinds = _for_some_sizes(instructions), _kinds(instructions)
+    return advice.reading(guide, design.sizes, some, kinds, design.machine.crossing, text=text)
 
 
 def _kinds(instructions: Instructions) -> frozenset[str]:

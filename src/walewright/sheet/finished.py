@@ -15,6 +15,7 @@ from walewright.guide.numbers import inches, sentence
 from walewright.report.said import Said, said
 from walewright.sheet import fitting
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
+from walewright.sheet.saddles import Saddle, saddle
 from walewright.sheet.shared import shared
 from walewright.solve.model import Counts
 from walewright.trade.edgings import EDGINGS
@@ -50,7 +51,7 @@ def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tup
     )
     return (
         _to_choose(guide, design, fit, units),
-        seam_note(guide, design, units),
+        seam_note(guide, design, fit, units),
         # Two openings of a pair say the same.
         *dict.fromkeys(fitting.notes(guide, fit, units) if fit is not None else ()),
         *credits,
@@ -62,7 +63,7 @@ CLASSIC_CM, LOOSE_CM = (5, 10), (10, 15)
 
 
 def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str:
-    """How a size is chosen; of a garment round a body with what ease does. Empty for a single size."""
+    """How a size is chosen: of what fits a body by another one, round a body with what ease does. Empty for a single size."""
     if len(design.sizes) == 1:
         return ""
     eased = [ease.fits for ease in fit.eases if ease.girth is not None and ease.girth.body] if fit is not None else []
@@ -71,7 +72,8 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
         guide.say(f"told/{units}", cm=guide.say("span", low=low, high=high), inches=guide.say("span", low=a, high=b))
         for (low, high), (a, b) in ((CLASSIC_CM, (2, 4)), (LOOSE_CM, (4, 6)))
     )
-    return guide.say("sizes/choose", worn=worn, classic=classic, loose=loose)
+    fits = any(m.body for m in design.measurements) or (fit is not None and bool(fit.girths))
+    return guide.say("sizes/choose", worn=worn, classic=classic, loose=loose) if fits else guide.say("sizes/choose-cloth")
 
 
 def credit_words(guide: Guide, credit: Credit) -> str:
@@ -82,9 +84,9 @@ def credit_words(guide: Guide, credit: Credit) -> str:
     return guide.say("credit", published=told, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))
 
 
-def seam_note(guide: Guide, design: Design, units: str) -> str:
-    """What is measured, and what a seam takes of it."""
-    note = guide.say("sizes/as-knitted")
+def seam_note(guide: Guide, design: Design, fit: Fit | None, units: str) -> str:
+    """What is measured, and what a seam takes of it; of seams nothing where nothing is joined, nor of girths where none is."""
+    note = guide.say("sizes/as-knitted", joined=bool(design.joins), round=fit is not None and bool(fit.girths))
     if not any(join.way == "sewn" for join in design.joins):
         return note
     widths = sorted({2 / design.fabric(p.fabric).stitches_per_cm for p in design.pieces})
@@ -110,7 +112,11 @@ def _finished(
     rows = [
         row
         for p in pieces
-        for row in (_across(design, p) if p.piece.name in across else _of_piece(design, counts, p, p.piece.name not in round_them))
+        for row in (
+            _across(design, p)
+            if p.piece.name in across
+            else _of_piece(design, counts, p, p.piece.name not in round_them, saddle(design, pieces, p.piece.name))
+        )
     ]
     yield from _merged(guide, rows)
 
@@ -138,13 +144,18 @@ def _ends_it(design: Design, band: Band) -> bool:
     return len({e.piece for e in band.along}) == 1 and not EDGINGS[design.edging(band.edging).kind].turned_in
 
 
-def _of_piece(design: Design, counts: Counts, piece: MeasuredPiece, with_widths: bool) -> Iterator[FinishedMeasure]:
+def _of_piece(
+    design: Design, counts: Counts, piece: MeasuredPiece, with_widths: bool, on: Saddle | None
+) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
     repeated = any(p.sized.repeats for p in piece.laid)
     hung = [b for b in design.bands if [(e.piece, e.edge) for e in b.along] in ([(piece.piece.name, e)] for e in ("start", "end"))]
     for m in piece.measures:
         if m.place == "whole" and not repeated and hung:
             yield piece.piece.name, *_with_bands(design, counts, piece, hung, m.values)
+            continue
+        if m.place == "whole" and not repeated and on is not None:
+            yield piece.piece.name, said("measure/length-saddle", length=m.named, saddle=name_of(on.called)), on.with_it(m.values)
             continue
         wanted = (m.place == "whole" and not repeated) or (m.place == "rise" and not has_whole)
         if wanted or m.place in ("neck width", "worn") or (with_widths and m.place in ("start", "across")):

@@ -88,7 +88,7 @@ def ease_label(guide: Guide, ease: Ease) -> str:
 def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
     """What passes through which opening, and where buttons are sewn."""
     for passing in fit.passings:
-        if not passing.never and all(passing.good):
+        if all(passing.good):
             yield passing_note(guide, passing, units)
     for beside in fit.beside:
         yield beside_note(guide, beside, units)
@@ -110,15 +110,21 @@ def beside_note(guide: Guide, beside: Beside, units: str) -> str:
 
 def passing_note(guide: Guide, passing: Passing, units: str) -> str:
     """What goes through, and how far the opening has to stretch for it."""
-    named = guide.say("fit/role", role=passing.name) if passing.name in get_args(Role) else name_of(passing.name)
+    named = guide.say("fit/role", role=passing.name) if passing.name in get_args(Role) else _opening(guide, passing.name)
     return guide.say(
-        "fit/passes",
+        "fit/never-passes" if passing.never else "fit/passes",
         opening=sentence(named),
         rest=told(guide, passing.relaxed, units),
         wide=told(guide, passing.stretched, units),
         part=passing.part,
         figure=told(guide, passing.figure, units),
     )
+
+
+def _opening(guide: Guide, name: str) -> str:
+    """What an opening is called by the piece, and by its edge where that is told."""
+    owner, _, edge = name.partition(" ")
+    return guide.say("join/edge", piece=name_of(owner), edge=guide.edge(edge)) if edge else name_of(owner)
 
 
 def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:

@@ -80,7 +80,7 @@ def _of_join(design: Design, join: EdgeJoin) -> Iterator[str]:
         yield from ("join grafted", "join linked")
         return
     yield f"join {join.way}"
-    if join.way in ("sewn", "gathered"):
+    if join.way in ("sewn", "gathered", "pleated"):
         for one in dict.fromkeys(_of_stitches(design, e) for e in join.one):
             for other in dict.fromkeys(_of_stitches(design, e) for e in join.other):
                 yield f"join {'stitches' if one or other else 'rows'} to {'stitches' if one and other else 'rows'}"

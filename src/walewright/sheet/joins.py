@@ -145,7 +145,7 @@ def _by_line(numbers: Mapping[str, Mapping[int, Numbered]], instructions: Instru
     """What stands at each line that joins edges, by the statement that it was written from, in the order of the lines. A statement
     that is worked in as many lines as it has numbers has one at each; else all of them at each."""
     joining = [s for of in instructions.sections if of.joining for p in of.paragraphs for s in p.sentences if JOINING in s.kinds]
-    lines = Counter(sentence.origin for sentence in joining)
+    lines = Counter(of for sentence in joining for of in (sentence.origin, *sentence.also_of))
     return {
         origin: iter([str(n) for n in found] if len(found) == lines[origin] else [", ".join(map(str, found))] * lines[origin])
         for origin, found in numbers.items()
@@ -159,7 +159,7 @@ def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str,
     for stage, paragraph in zip(stages, paragraphs, strict=True):
         sentences = [s for s in paragraph.sentences if not (stage.rows and s.cells is not None)]
         lines = tuple(
-            replace(line, joint=next(numbers[sentence.origin]) if sentence.origin in numbers else "")
+            replace(line, joint=", ".join(next(numbers[of]) for of in (sentence.origin, *sentence.also_of) if of in numbers))
             if JOINING in sentence.kinds
             else line
             for line, sentence in zip(stage.lines, sentences, strict=True)

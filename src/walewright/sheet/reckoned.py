@@ -25,7 +25,9 @@ def _known(source: LoopSource, fabrics: tuple[str, ...]) -> Said:
 
 def _kind(use: YarnUse) -> object:
     """What is alike in ways that differ by their figures only."""
-    return (use.way.times > 1, use.way.lengths) if isinstance(use.way, OneLength) else use.way
+    if not isinstance(use.way, OneLength):
+        return use.way
+    return use.way.times > 1, use.way.lengths, use.way.cm > 0, use.way.part_cm > 0
 
 
 def _phrases(guide: Guide, uses: Sequence[YarnUse]) -> Iterator[str]:
@@ -45,11 +47,13 @@ def _phrases(guide: Guide, uses: Sequence[YarnUse]) -> Iterator[str]:
             yield guide.say("way/as-in-fabric", fabric=way.fabric, yarn=way.label, error=error)
         case OneLength():
             lengths = [use.way for use in uses if isinstance(use.way, OneLength)]
-            yield guide.say(
+            start = guide.say(
                 "way/one-length" if way.lengths == 1 else "way/lengths",
                 lengths=way.lengths,
                 cm=graded([str(one.cm) for one in lengths]),
                 ends=way.ends_cm,
                 times=graded([str(one.times) for one in lengths]) if way.times > 1 else "",
-                error=error,
             )
+            part = guide.say("way/cord-part", cm=graded([str(one.part_cm) for one in lengths]))
+            cords = (*([start] if way.cm else ()), *([part] if way.part_cm else ()))
+            yield guide.say("way/cord", cords=cords, error=error)

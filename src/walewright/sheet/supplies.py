@@ -75,12 +75,27 @@ def together(guide: Guide, design: Design) -> Iterator[str]:
         yield guide.say("yarn/together", yarn=sentence(yarn.name.replace("_", " ")), strands=tuple(strands))
 
 
-def tensions(guide: Guide, design: Design, units: str) -> tuple[Tension, ...]:
+Blocks = tuple[tuple[str, int, int], ...]
+"""Fabrics of which a small swatch is enough, with its stitches and rows."""
+
+
+def tensions(guide: Guide, design: Design, units: str, small: Blocks = ()) -> tuple[Tension, ...]:
     """Every fabric's tension."""
-    return tuple(_tension(guide, design, fabric, units) for fabric in design.fabrics)
+    return tuple(_tension(guide, design, fabric, units, small) for fabric in design.fabrics)
 
 
-def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> Tension:
+def small_words(guide: Guide, fabric: Fabric, units: str, small: Blocks) -> str:
+    """How many stitches and rows are enough to measure, and what they measure; empty where they are the author's."""
+    found = next(((stitches, rows) for name, stitches, rows in small if name == fabric.name), None)
+    if found is None or found == (fabric.swatch_stitches, fabric.swatch_rows):
+        return ""
+    stitches, rows = found
+    width, height = guide.length(stitches / fabric.stitches_per_cm, units), guide.length(rows / fabric.rows_per_cm, units)
+    sizes = (guide.say(f"told/{units}", cm=of[0], inches=of[0] if units == "in" else of[1]) for of in (width, height))
+    return guide.say("tension/small", stitches=stitches, rows=rows, width=next(sizes), height=next(sizes))
+
+
+def _tension(guide: Guide, design: Design, fabric: Fabric, units: str, small: Blocks) -> Tension:
     per = 4 * CM_PER_INCH if units == "in" else 10.0
     yarn = next(y for y in design.yarns if y.name == fabric.yarn)
     if units == "in":
@@ -102,10 +117,11 @@ def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> Tensio
     )
     if fabric.swatch_of:
         swatch = guide.say("tension/swatch-of", fabric=name_of(fabric.swatch_of), yarn=yarn.label)
+    enough = small_words(guide, fabric, units, small)
     title = guide.say("tension/title", stitch=sentence(stitch_words(guide, fabric)), dial=dial_words(guide, fabric))
     counts = (SizedFigure(guide.decimal(f"{of * per:.1f}"), whole=True) for of in (fabric.stitches_per_cm, fabric.rows_per_cm))
     density, strong = guide.figured("tension/density", stitches=next(counts), rows=next(counts), per=guide.say(f"tension/{units}"))
-    return Tension(title, density, strong, " ".join(filter(None, (swatch, *_own(guide, design, fabric)))))
+    return Tension(title, density, strong, " ".join(filter(None, (swatch, enough, *_own(guide, design, fabric)))))
 
 
 def _own(guide: Guide, design: Design, fabric: Fabric) -> Iterator[str]:

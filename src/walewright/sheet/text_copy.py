@@ -12,17 +12,18 @@ from dataclasses import replace
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
 from walewright.fit.model import Fit
-from walewright.guide.model import Guide
+from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
 from walewright.proof.model import Proof
 from walewright.sheet import fitting
+from walewright.sheet.composing import reading
 from walewright.sheet.finished import credit_words, seam_note
 from walewright.sheet.lengths import bobbins, floats
 from walewright.sheet.model import ListTable, Sheet
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.reckoned import reckoned
 from walewright.sheet.regrading import source_of
-from walewright.sheet.supplies import basis_words, dial_words, stitch_words, together
+from walewright.sheet.supplies import basis_words, dial_words, small_words, stitch_words, together
 
 WIDE, HANGING = 96, 94
 """Characters of a line, and of one of several that hang below the first."""
@@ -41,13 +42,16 @@ def text_copy(guide: Guide, sheet: Sheet, pattern: ProvenPattern, steps: str, un
         _regraded(guide, sheet),
         _section(guide.say("text/sizes"), (graded(design.sizes), *_measurements(guide, design, units))),
         _section(guide.say("text/finished"), (*_finished(guide, proof, units), *_worn(guide, design, fit, units))),
-        _section(guide.say("text/tension"), (_tension(guide, design, fabric, units) for fabric in design.fabrics)),
+        _section(guide.say("text/tension"), _tensions(guide, design, proof, units)),
         _section(guide.say("text/materials"), _materials(guide, sheet, design, proof)),
         *(_table(guide, table) for table in (*bobbins(guide, design, proof), *((long,) if long else ()))),
         _notes(guide, sheet),
+        *map(_advice, (sheet.swatch, sheet.care, reading(guide, design, pattern.instructions, text=True))),
         _section(guide.say("page/abbreviations"), (f"{short}: {meaning}" for short, meaning in sheet.abbreviations)),
         _steps(steps, len(design.sizes)),
-        _cautions(sheet),
+        _by_hand(guide, sheet),
+        *map(_advice, (*sheet.trouble, sheet.safety)),
+        _advice(sheet.children) if sheet.children is not None else "",
         _to_regrade(guide, sheet, design, units),
         guide.say("text/proven", version=sheet.version),
     )
@@ -140,12 +144,13 @@ def _finished(guide: Guide, proof: Proof, units: str) -> list[str]:
 
 def _worn(guide: Guide, design: Design, fit: Fit | None, units: str) -> list[str]:
     """Ease where a body measurement is known, and what the finished measurements are."""
-    said, lines = [seam_note(guide, design, units)], list(_folded(guide, design, units))
+    said, lines = [seam_note(guide, design, fit, units)], list(_folded(guide, design, units))
     if fit is not None:
         lines += [f"{guide.within(label)}: {_lengths(guide, values, units)}" for label, values in fitting.finished(guide, fit)]
         eases = ((guide.within(label), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))
         lines += [guide.say("text/ease", what=label, lengths=lengths) for label, lengths in eases]
-        said += fitting.notes(guide, fit, units)
+        # Two openings of a pair say the same.
+        said += dict.fromkeys(fitting.notes(guide, fit, units))
     return [*lines, *(textwrap.fill(line, WIDE) for line in said)]
 
 
@@ -158,11 +163,29 @@ def _folded(guide: Guide, design: Design, units: str) -> Iterator[str]:
                 yield f"{name_of(piece.name)}, {what}: {_lengths(guide, out.worn, units)}"
 
 
-def _cautions(sheet: Sheet) -> str:
-    if sheet.children is None:
-        return ""
-    lines = (textwrap.fill(line, HANGING, initial_indent="- ", subsequent_indent="  ") for line in sheet.children.lines)
-    return _section(sheet.children.title, lines)
+def _advice(advice: Advice) -> str:
+    """The house's words, as they stand on the page; numbered where their order matters."""
+    marks = [f"{number}. " if advice.ordered else "- " for number in range(1, len(advice.lines) + 1)]
+    lines = (
+        textwrap.fill(line, HANGING, initial_indent=mark, subsequent_indent=" " * len(mark))
+        for mark, line in zip(marks, advice.lines, strict=True)
+    )
+    return _section(advice.title, lines)
+
+
+def _by_hand(guide: Guide, sheet: Sheet) -> str:
+    """The boxes of the page, each under its own heading: who has the text read aloud sees no drawing of it."""
+    told = (_section(how.title, (textwrap.fill(line, WIDE) for line in how.lines)) for how in sheet.handwork)
+    title = guide.say("page/work-by-hand")
+    return "\n\n".join(("\n".join((title, "=" * len(title))), *told)) if sheet.handwork else ""
+
+
+def _tensions(guide: Guide, design: Design, proof: Proof, units: str) -> Iterator[str]:
+    """Every fabric's, with how small a swatch may be."""
+    for fabric in design.fabrics:
+        yield _tension(guide, design, fabric, units)
+        if enough := small_words(guide, fabric, units, proof.small_swatches):
+            yield textwrap.fill(enough, HANGING, initial_indent="    ", subsequent_indent="    ")
 
 
 def _tension(guide: Guide, design: Design, fabric: Fabric, units: str) -> str:

@@ -35,7 +35,8 @@ class JoinLine(Node):
     `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.
 
     `longer` is by how much the first side shall be longer than the other, `easing` how far off that it may be; `way` "sewn" |
-    "grafted" | "linked" | "gathered"; `next_copy` "" | "own" (`each to its own`) | "next" (`each to the next`) | "all round".
+    "grafted" | "linked" | "gathered" | "pleated"; `next_copy` "" | "own" (`each to its own`) | "next" (`each to the
+    next`) | "all round".
     `, 4 rows to 3 stitches`: `of_rows` of the one side to `to_stitches` of the other, in place of lengths."""
 
     one: tuple[EdgeRef, ...]

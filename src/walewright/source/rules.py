@@ -266,6 +266,7 @@ RULES: Mapping[str, Makes] = {
     "grafted": Makes(None, (), {"way": "grafted"}),
     "linked": Makes(None, (), {"way": "linked"}),
     "gathered": Makes(None, (), {"way": "gathered"}),
+    "pleated": Makes(None, (), {"way": "pleated"}),
     "matching": Makes(None, (), {"matching": True}),
     "to_the_next": Makes(None, (), {"next_copy": "next"}),
     "all_round": Makes(None, (), {"next_copy": "all round"}),

@@ -6,8 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-JoinWay = Literal["sewn", "grafted", "linked", "gathered"]
-"""sewn | grafted: loop by loop with a needle | linked: loop by loop on the bed | gathered: sewn, the fullness drawn in."""
+JoinWay = Literal["sewn", "grafted", "linked", "gathered", "pleated"]
+"""sewn | grafted: loop by loop with a needle | linked: loop by loop on the bed | gathered: sewn, the fullness drawn in | pleated:
+sewn, the fullness laid in folds."""
 
 NextCopy = Literal["", "own", "next", "all round"]
 """Of what is knitted several times: as corners tell, each copy to its own, each to the next, or the last to the first too."""
@@ -32,4 +33,5 @@ JOINS: Mapping[JoinWay, JoinFacts] = {
     "grafted": JoinFacts(by_loops=True),
     "linked": JoinFacts(by_loops=True),
     "gathered": JoinFacts(by_needle=True),
+    "pleated": JoinFacts(by_needle=True),
 }

@@ -2,44 +2,86 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from itertools import groupby
 
-from walewright.knit.steps import EdgeInSeam, JoinEdges, SeamOf, Step
+from walewright.knit.steps import Copy, EdgeInSeam, JoinEdges, SeamOf, Step
 from walewright.write.filling import Part, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.said import StepSaid, between
 
+EACH = Copy(each=True)
+
 
 def seams(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """Sides in the order of the seam: "back armhole left, then front armhole right to sleeve end (1st), from its right end"."""
-    return list(between(language.sentences["and"], (_seam(seam, language) for seam in said.any.seams)))
+    """Sides in the order of the seam: "the last row of the 1st sleeve from its left end to the right armhole of the back, then the
+    left armhole of the front". Where each copy of a piece is sewn on by the same edges, these are told once for all of them."""
+    told: Sequence[SeamOf] = said.any.seams
+    copies = _copies(told)
+    if copies:
+        others = (
+            filled("seams/copy", language, copy=language.ordinal(copy), other=tuple(_side(seam.other, language)))
+            for copy, seam in zip(copies, told, strict=True)
+        )
+        one = _side(_at(told[0].one, EACH), language)
+        return list(filled("seams/copies", language, one=tuple(one), others=tuple(between("; ", others))))
+    return list(between(language.sentences["and"], (_seam(seam, language) for seam in told)))
+
+
+def _copies(told: Sequence[SeamOf]) -> tuple[int, ...]:
+    """The number of the copy that each seam sews on, where all of them do so by the same edges; else nothing."""
+    copies = tuple(seam.one[0].copy.number for seam in told)
+    alike = len(told) > 1 and len(set(copies)) == len(told) and min(copies) > 0 and all(seam.other for seam in told)
+    whole = all(edge.copy.number == copy for copy, seam in zip(copies, told, strict=True) for edge in seam.one)
+    return copies if alike and whole and len({_at(seam.one, EACH) for seam in told}) == 1 else ()
+
+
+def _at(side: Sequence[EdgeInSeam], copy: Copy) -> tuple[EdgeInSeam, ...]:
+    return tuple(replace(edge, copy=copy) for edge in side)
 
 
 def _seam(seam: SeamOf, language: PrintedLanguage) -> Iterator[Part]:
     if not seam.other:
-        return filled("seam/closed", language, one=tuple(_edges(seam.one, language)))
-    return filled("seam", language, one=tuple(_side(seam.one, language)), other=tuple(_side(seam.other, language)))
+        return filled("seam/closed", language, one=tuple(_side(seam.one, language, begins=False)))
+    one = tuple(_side(seam.one, language))
+    if len({(edge.piece, edge.copy) for edge in (*seam.one, *seam.other)}) == 1 and len(seam.one) == len(seam.other) == 1:
+        return filled(
+            "seam/own", language, one=one, other=tuple(_begun((language.edge_of(seam.other[0].edge),), seam.other, language))
+        )
+    return filled("seam", language, one=one, other=tuple(_side(seam.other, language, before=seam.one[-1].piece)))
 
 
-def _side(edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Part]:
-    """With where it begins; nothing said: at the bottom of its rows."""
+def _side(edges: Sequence[EdgeInSeam], language: PrintedLanguage, begins: bool = True, before: str = "") -> Iterator[Part]:
+    """A piece that has several edges there one after the other is named once, and is the next one where it is another copy of the
+    piece named `before`. With where the first begins; nothing said: at the bottom of its rows."""
+    runs = [tuple(run) for _, run in groupby(edges, key=lambda edge: (edge.piece, edge.copy))]
+    told = [tuple(_run(run, before, language)) for run in runs]
+    first = tuple(_begun(told[0], edges, language)) if begins else told[0]
+    return between(language.sentences["then"], (first, *told[1:]))
+
+
+def _begun(told: Iterable[Part], edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Part]:
     begin = edges[0].begin
-    told = tuple(_edges(edges, language))
-    return iter(told) if begin == "bottom" else filled("side", language, edges=told, begin=begin)
+    return iter(told) if begin == "bottom" else filled("side", language, edges=tuple(told), begin=begin)
 
 
-def _edges(edges: Sequence[EdgeInSeam], language: PrintedLanguage) -> Iterator[Part]:
-    """A piece that has several edges there one after the other is named once."""
-    before = (None, *edges)
-    return between(language.sentences["then"], (_edge(edge, other, language) for edge, other in zip(edges, before, strict=False)))
+def _run(run: Sequence[EdgeInSeam], before: str, language: PrintedLanguage) -> Iterator[Part]:
+    """Edges of one piece, or of one of its copies."""
+    piece, copy = run[0].piece, run[0].copy
+    edges = tuple(between(language.sentences["then"], (_edge(edge.edge, language) for edge in run)))
+    if copy.each:
+        key = "edges/each"
+    elif copy.number < 0:
+        key = "edges/next_one" if piece == before else "edges/next"
+    else:
+        key = "edges/copy" if copy else "edges"
+    return filled(key, language, edges=edges, piece=piece, copy=copy_word(copy, language) if copy else "")
 
 
-def _edge(edge: EdgeInSeam, before: EdgeInSeam | None, language: PrintedLanguage) -> Iterator[Part]:
-    if before is not None and (before.piece, before.copy) == (edge.piece, edge.copy):
-        return filled("edge/same", language, edge=edge.edge)
-    copy = tuple(filled("of_copy", language, copy=copy_word(edge.copy, language))) if edge.copy else ()
-    return filled("edge", language, piece=edge.piece, copy=copy, edge=edge.edge)
+def _edge(edge: str, language: PrintedLanguage) -> Iterator[Part]:
+    return filled("edge", language, edge=(language.edge_of(edge),))
 
 
 def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
@@ -63,7 +105,8 @@ def eased(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     if said.any.edges == "beyond" and not said.graded("longer_mm").always(0):
         return []
     if not said.graded("longer_mm").always(0):
-        return list(filled("eased/stretching" if said.any.longer_mm < 0 else "eased/by", language, said))
+        folds = "eased/pleats" if said.any.way == "pleated" else "eased/by"
+        return list(filled("eased/stretching" if said.any.longer_mm < 0 else folds, language, said))
     if not said.any.one_mm:
         easing = said.graded("easing_mm")
         return [] if easing.always(0) else list(filled("eased", language, easing=easing))
@@ -107,5 +150,8 @@ def _strip(said: StepSaid, language: PrintedLanguage, number: int) -> Iterator[P
 
 
 def thread(said: StepSaid, language: PrintedLanguage) -> list[Part]:
-    """The yarn that it is sewn with."""
-    return list(filled(f"thread/{said.any.thread}", language, said)) if said.any.thread else []
+    """The yarn that it is sewn with, a length for each of several seams."""
+    seams = said.any.seams
+    several = len(seams) > 1 or said.any.turn or any(edge.copy.each for seam in seams for edge in seam.one)
+    key = "thread/new_each" if said.any.thread == "new" and several else f"thread/{said.any.thread}"
+    return list(filled(key, language, said)) if said.any.thread else []

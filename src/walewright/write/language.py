@@ -12,10 +12,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.report import wording
-from walewright.trade.edge_names import worded_edge
+from walewright.trade.edge_names import part_of_edge, worded_edge
 from walewright.write.model import Abbreviation
 
 PLATE = "/plate"
+
+OF_ROWS = ("start", "end")
+"""Edges that are called rows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,3 +92,12 @@ class PrintedLanguage:
     def edge(self, name: str) -> str:
         """An edge's name as words: the name that its author gave it, or the language's own, and which part of it."""
         return worded_edge(name, self.edges)
+
+    def edge_of(self, name: str) -> str:
+        """The same with the part at its place in a sentence: "left armhole"."""
+        of = part_of_edge(name)
+        part = "upper" if of.upper else of.part
+        if part == "whole":
+            return self.edge(name)
+        key = "edge_part/row" if of.name in OF_ROWS else "edge_part"
+        return self.sentences[key].format(edge=self.edge_of(of.name), half=self.edge(part))

@@ -154,9 +154,16 @@ def sentence(line: Line, group: SizeNumbers, language: PrintedLanguage) -> Sente
         row_said=bool(row) and _row_said(line, group),
         row_graded=bool(row) and StepSaid(last, group).graded("row").whole,
         state=tuple(s if isinstance(s, st.Now) else None for s in last) if isinstance(_step(last), st.Now) else (),
+        also_of=tuple(of for c in line.columns for of in _further(_step(c))),
         keeps=all(isinstance(_step(c), _KEEPING) for c in line.columns),
         ticks=of_rounds(line.columns),
     )
+
+
+def _further(step: Step) -> tuple[str, ...]:
+    """The statements that seams come from besides the step's own."""
+    seams = step.seams if isinstance(step, st.JoinEdges) else ()
+    return tuple(dict.fromkeys(seam.origin for seam in seams if seam.origin not in ("", step.origin)))
 
 
 def _row_said(line: Line, group: SizeNumbers) -> bool:

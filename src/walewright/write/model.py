@@ -108,6 +108,7 @@ class Sentence:
     row: str
     side: EdgeSide | Literal[""]
     origin: str
+    """The path of the statement that it comes from."""
     check: bool
     """True for a line that only states what must be true."""
     kinds: tuple[str, ...] = ()
@@ -124,6 +125,8 @@ class Sentence:
     """Whether `row` is a figure that no line may break."""
     state: tuple[Now | None, ...] = ()
     """What its last words say must be true, for each size; empty where they say nothing of it."""
+    also_of: tuple[str, ...] = ()
+    """The paths of further statements that it comes from."""
     keeps: bool = False
     """Whether what was true before it still is."""
     goes_on: bool = False

@@ -135,5 +135,5 @@ def _fact(name: str, fact: Fact, language: PrintedLanguage, space: str) -> Fact:
         case tuple():
             return tuple(_fact(name, one, language, space) for one in fact)
         case str():
-            return (language.edge(fact) if name in EDGE_FACTS else fact).replace("_", space)
+            return (language.edge_of(fact) if name in EDGE_FACTS else fact).replace("_", space)
     return fact

@@ -65,7 +65,8 @@ class EdgeJoin:
     """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
 
     `longer`: `one` shall be that much longer than `other`, within the easing (where none is given: as near as rows allow).
-    `way`: "sewn" | "grafted" | "linked" (both need open loops or equal stitches) | "gathered" (sewn, the fullness drawn in)."""
+    `way`: "sewn" | "grafted" | "linked" (both need open loops or equal stitches) | "gathered" (sewn, the fullness drawn in) |
+    "pleated" (sewn, the fullness laid in folds)."""
 
     one: tuple[EdgeName, ...]
     other: tuple[EdgeName, ...]

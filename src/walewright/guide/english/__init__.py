@@ -45,6 +45,7 @@ TERMS = {
     "linked": ("joined on the bed", "joined on the bed"),
     "open": ("joined loop for loop", "joined loop for loop"),
     "gathered": ("sewn, the fullness drawn in", "sewn, the fullness drawn in"),
+    "pleated": ("sewn, laid in pleats", "sewn, laid in pleats"),
     "neck": ("neck", "necks"),
     "cuff": ("cuff", "cuffs"),
     "waist": ("waist", "waists"),

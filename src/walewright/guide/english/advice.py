@@ -16,17 +16,24 @@ LINES = {
     "reading/counter": "RC is the row counter. “RC 84” means that 84 rows are counted: what is written there is done after row "
     "84 and before the next row.",
     "reading/tick": "Tick each line off when it is done.",
+    "reading/tick/text": "Before each step stands a pair of brackets to tick it off: square ones where hands or carriage work at "
+    "the stitches, round ones before what else is done by hand, and as many pairs as the piece is knitted times.",
     "reading/again": "The steps are numbered within each piece. “As the back, steps 1 to 6”: work those steps of the back here, "
     "with the figures of your size, and tick them off here. What the bar beside them says must be true after the last.",
+    "reading/again/text": "The steps are numbered within each piece. “As the back, steps 1 to 6”: work those steps of the back "
+    "here, with the figures of your size, and tick them off here. What stands behind them must be true after the last.",
     "reading/mirrored": "“As steps 10 to 14, mirrored”: work those steps once more, left for right, right for left and COL for "
     "COR; nothing need wait this time.",
     "reading/bar": "Lines with a bar are checks: they say what must now be true. If it is not, stop and look for the reason.",
+    "reading/bar/text": "Stitches, RC and carriage without a verb, such as “84 sts, RC 92, COR”, are a check: they say what must "
+    "now be true. If it is not, stop and look for the reason.",
     "reading/left-and-right": "Left and right are those of the machine as you sit before it. Needles are counted outwards from "
     "the centre mark: L 1, L 2 to the left, R 1, R 2 to the right.",
     "reading/purl-side": "The purl side faces you; the knit side hangs away from you.",
-    "reading/edges": "The left and the right edge of a piece are those that it had on the bed. Worn with the knit side out, a "
-    "front has its left edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets "
-    "the right edge of a front.",
+    "reading/edges": "Left and right of a piece, of its edges, shoulders and armholes, are those that it had on the bed, not the "
+    "wearer’s; the name of a whole piece, as of a left front, is the wearer’s. Worn with the knit side out, a front has its left "
+    "edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets the right edge of a "
+    "front, and the right shoulder of a back is the wearer’s left one.",
     "reading/without-knitting": "“Without knitting”: take the yarn out of the feeder first. Then set the carriage to slip, if it "
     "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set "
     "it to hold. With no loop in work it can simply cross, set to hold if any are held. Set to knit without yarn it drops "
@@ -93,11 +100,16 @@ LINES = {
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
     "choke. In the United States, articles for them may not have parts, nor lose parts in use, that fit wholly into the test "
     "cylinder of 16 CFR 1501. Sew what you must use through and through with strong thread, pull at it, and look again after "
-    "each wash; a knitted tie, an overlap or a shoulder opening needs none of it.",
+    "each wash{worn:?; an overlap or a shoulder opening does without them}.",
     "children/no-cords": "No cords or drawstrings at the hood, head or neck of anything for a child up to 7 years or 134 cm, "
     "and none that are tied behind the neck (EN 14682, as told by the Finnish Safety and Chemicals Agency); from 7 to 14 "
     "years none with free ends there. In the United States none at hood and neck of outerwear in sizes 2T to 12 (CPSC; ASTM "
     "F1816-97; 16 CFR 1120.3).",
+    # The scope of EN 14682:2014, standards.iteh.ai/catalog/standards/cen/71dcd208-3fb7-48ef-aa21-ad8abdbd6d94/en-14682-2014, and
+    # that of its draft of 2023, din.de/en/getting-involved/standards-committees/textilnorm/projects/wdc-proj:din21:306662593.
+    "children/apart": "Hats, gloves and scarves are outside the rules of EN 14682 on cords, and its draft of 2023 asks "
+    "that they be judged by the same principles: no cord that ties them on or goes round the neck, none from one of a pair "
+    "to the other, and no end that can catch (common practice).",
     "children/drawstrings": "At waist and hem, of outerwear in sizes 2T to 16, no more than 3 in (7.6 cm) of a drawstring "
     "outside its channel with the garment at its full width, no toggles or knots at free ends, and a string in one piece "
     "sewn fast (CPSC).",

@@ -79,6 +79,7 @@ DRAWINGS = {
     "measure/length": "length{edging:?, with {edging:and}}{once:?, each repeat once}",
     "measure/length-both": "length, with {edging:and} at both ends",
     "measure/as-worn": "length as it is worn{bands:?, without {bands:and}}",
+    "measure/length-saddle": "{length}, and half the width of the {saddle}",
     "measure/length-unrolled": "length, with all repeats",
     "measure/whole": "whole {what}",
     "measure/shoulder": "shoulder",

@@ -46,6 +46,8 @@ TOOLS = {
     "tension/in": "4 in",
     "tension/both": "10 cm (4 in)",
     "tension/density": "{stitches} stitches and {rows} rows to {per}",
+    "tension/small": "For something so small {stitches} stitches by {rows} rows are enough to measure, about {width} by {height}, "
+    "and the yarn is reckoned with those.",
     "tension/swatch-of": "In {yarn}; the swatch of {fabric} counts for it.",
     "tension/swatch-cm": "In {yarn}. {stitches} stitches by {rows} rows measure {width} cm by {height} cm{grams:? and weigh "
     "{grams} g}.{purl:? Its right side is the purl side.}",

@@ -24,14 +24,15 @@ TABLES = {
     "sizes/finished": "Finished",
     "sizes/ease": "Ease: finished less body",
     "sizes/of-pieces": "{pieces}: {what}",
-    "sizes/as-knitted": "Finished measurements are those of the pieces as knitted and blocked, before seaming; what is all "
-    "round is seamed.",
+    "sizes/as-knitted": "Finished measurements are those of {joined:?the pieces|the piece} as knitted and blocked{joined:?, before "
+    "seaming}{round:?; all round is measured with it closed}.",
     "sizes/seamed": "{note} A sewn seam takes one stitch of each side into it: about {told} in all.",
     "sizes/bust": "bust",
     "sizes/chest": "chest",
-    "sizes/choose": "To choose a size, measure a garment that fits as you like it, laid flat, and take the size whose finished "
-    "measurements come nearest.{worn:? Round the {worn}, a garment as wide as the body is a close fit, {classic} more a classic "
-    "one, {loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
+    "sizes/choose-cloth": "Take the size whose finished measurements are as you want them.",
+    "sizes/choose": "To choose a size, measure one of its kind that fits as you like it, laid flat, and take the size "
+    "whose finished measurements come nearest.{worn:? Round the {worn}, a garment as wide as the body is a close fit, "
+    "{classic} more a classic one, {loose} more a loose one (Source: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, finished",
     "fit/whole": "{name}, in all",
@@ -52,6 +53,8 @@ TABLES = {
     "fit/role": "{role:term}",
     "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part:term} can pass; it was reckoned with "
     "{figure} for the {part:term}.",
+    "fit/never-passes": "{opening}: {rest} at rest, stretched about {wide}: the {part:term}, {figure}, must not slip through and "
+    "does not.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
     "its outer edge, under the buttonholes: {places}.",
     "fit/buttons-at": "from {end}, at {places}",
@@ -125,10 +128,12 @@ TABLES = {
     "way/as-in-fabric": "in loops as long as those of {fabric}; the weight is that of a yarn as thick as {yarn}; "
     "accurate to about {error} %",
     "way/one-length": "one length of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; it is used {times} "
-    "times, or so many lengths if pieces wait with theirs in}; accurate to about {error} %",
+    "times, or so many lengths if pieces wait with theirs in}",
     "way/lengths": "{lengths} lengths of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; they are used "
     "{times} "
-    "times, or so many pairs if pieces wait with theirs in}; accurate to about {error} %",
+    "times, or so many pairs if pieces wait with theirs in}",
+    "way/cord": "{cords:/; and }; accurate to about {error} %",
+    "way/cord-part": "one length of {cm} cm for a part that waits, three times as long as that is wide",
     # Where figures are from.
     "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
     "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",

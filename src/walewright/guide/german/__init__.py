@@ -42,6 +42,7 @@ TERMS = {
     "linked": ("auf dem Nadelbett verbunden", "auf dem Nadelbett verbunden"),
     "open": ("Masche für Masche verbunden", "Masche für Masche verbunden"),
     "gathered": ("genäht, die Mehrweite eingereiht", "genäht, die Mehrweite eingereiht"),
+    "pleated": ("genäht, in Falten gelegt", "genäht, in Falten gelegt"),
     "neck": ("Hals", "Hälse"),
     "cuff": ("Bündchen", "Bündchen"),
     "waist": ("Taille", "Taillen"),

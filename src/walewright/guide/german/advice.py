@@ -17,19 +17,27 @@ LINES = {
     "reading/counter": "RZ ist der Reihenzähler. „RZ 84“ bedeutet, dass 84 Reihen gezählt sind: was dort steht, wird nach der"
     " 84. und vor der nächsten Reihe getan.",
     "reading/tick": "Jede Zeile abhaken, wenn sie getan ist.",
+    "reading/tick/text": "Vor jedem Schritt steht ein Paar Klammern zum Abhaken: eckige, wo Hände oder Schlitten an den Maschen"
+    " arbeiten, runde vor dem, was sonst von Hand getan wird, und so viele Paare, wie oft das Teil gestrickt wird.",
     "reading/again": "Die Schritte sind in jedem Teil nummeriert. „Wie back, Schritte 1 bis 6“: jene Schritte von back hier"
     " arbeiten, mit den Zahlen der eigenen Größe, und hier abhaken. Was am Balken daneben steht, muss nach dem letzten"
     " stimmen.",
+    "reading/again/text": "Die Schritte sind in jedem Teil nummeriert. „Wie back, Schritte 1 bis 6“: jene Schritte von back hier"
+    " arbeiten, mit den Zahlen der eigenen Größe, und hier abhaken. Was dahinter steht, muss nach dem letzten stimmen.",
     "reading/mirrored": "„Gespiegelt wie Schritte 10 bis 14“: jene Schritte noch einmal arbeiten, links statt rechts, rechts "
     "statt links und SL statt SR; diesmal muss nichts warten.",
     "reading/bar": "Zeilen mit einem Balken sind Prüfungen: sie sagen, was jetzt stimmen muss. Stimmt es nicht, anhalten und"
     " die Ursache suchen.",
+    "reading/bar/text": "Maschen, RZ und Schlitten ohne Tätigkeit, wie „84 M, RZ 92, SR“, sind eine Prüfung: sie sagen, was jetzt"
+    " stimmen muss. Stimmt es nicht, anhalten und die Ursache suchen.",
     "reading/left-and-right": "Links und rechts sind die Seiten der Maschine, wie Sie davor sitzen. Nadeln werden von der"
     " Mittelmarkierung nach außen gezählt: L 1, L 2 nach links, R 1, R 2 nach rechts.",
     "reading/purl-side": "Die linke Maschenseite ist Ihnen zugewandt; die rechte hängt von Ihnen abgewandt.",
-    "reading/edges": "Die linke und die rechte Kante eines Teils sind die, die es auf dem Nadelbett hatte. Getragen mit der"
-    " rechten Maschenseite außen, hat ein Vorderteil seine linke Kante auf der linken Seite der Person und ein Rückenteil auf"
-    " ihrer rechten: so trifft die linke Kante eines Rückenteils auf die rechte eines Vorderteils.",
+    "reading/edges": "Links und rechts eines Teils, seiner Kanten, Schultern und Armausschnitte sind so, wie es auf dem Nadelbett"
+    " lag, nicht wie es getragen wird; der Name eines ganzen Teils, etwa eines linken Vorderteils, gilt für die Person, die es"
+    " trägt. Getragen mit der rechten Maschenseite außen, hat ein Vorderteil seine linke Kante auf der linken Seite der Person"
+    " und ein Rückenteil auf ihrer rechten: so trifft die linke Kante eines Rückenteils auf die rechte eines Vorderteils, und"
+    " die rechte Schulter eines Rückenteils ist die linke der Person.",
     "reading/without-knitting": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Dann den Schlitten so"
     " einstellen, dass er an allen Nadeln vorbeigeht, wenn er das kann; oder ihn abheben und auf der anderen Seite aufsetzen,"
     " wenn das Nadelbett es erlaubt; oder jede Nadel mit einer Masche ganz nach vorn ziehen und ihn auf Halten stellen. Ist"
@@ -98,12 +106,15 @@ LINES = {
     "children/small-parts": "Für Kinder unter 3 Jahren: Knöpfe, Perlen und alles, was sich lösen kann, sind Kleinteile, an"
     " denen ein Kind ersticken kann. In den Vereinigten Staaten dürfen Artikel für sie keine Teile haben und im Gebrauch"
     " keine verlieren, die ganz in den Prüfzylinder von 16 CFR 1501 passen. Was nötig ist, mit starkem Faden durch und durch"
-    " annähen, daran ziehen und nach jeder Wäsche nachsehen; ein gestricktes Band, ein Übertritt oder eine Schulteröffnung"
-    " kommt ohne sie aus.",
+    " annähen, daran ziehen und nach jeder Wäsche nachsehen{worn:?; ein Übertritt oder eine Schulteröffnung kommt ohne sie"
+    " aus}.",
     "children/no-cords": "Keine Kordeln oder Zugbänder an Kapuze, Kopf oder Hals von Kleidung für ein Kind bis 7 Jahre oder 134"
     " cm, und keine, die hinter dem Hals gebunden werden (EN 14682, nach der finnischen Behörde für Sicherheit und"
     " Chemikalien); von 7 bis 14 Jahren dort keine mit freien Enden. In den Vereinigten Staaten keine an Kapuze und Hals von"
     " Oberbekleidung in den Größen 2T bis 12 (CPSC; ASTM F1816-97; 16 CFR 1120.3).",
+    "children/apart": "Für Mützen, Handschuhe und Schals gelten die Regeln von EN 14682 zu Kordeln nicht; ihr Entwurf von "
+    "2023 verlangt, sie nach denselben Grundsätzen zu beurteilen: keine Kordel, mit der sie gebunden werden oder die um "
+    "den Hals geht, keine von einem zum anderen eines Paars und kein Ende, das hängen bleiben kann (allgemein üblich).",
     "children/drawstrings": "An Taille und Saum von Oberbekleidung in den Größen 2T bis 16 nicht mehr als 7,6 cm (3 Zoll) eines"
     " Zugbands außerhalb seines Tunnels, wenn das Kleidungsstück in voller Weite liegt, keine Knebel oder Knoten an freien"
     " Enden, und ein Zugband in einem Stück fest angenäht (CPSC).",

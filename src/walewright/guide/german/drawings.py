@@ -80,6 +80,7 @@ DRAWINGS = {
     "measure/length": "Länge{edging:?, mit {edging:and}}{once:?, jede Wiederholung einmal}",
     "measure/length-both": "Länge, mit {edging:and} an beiden Enden",
     "measure/as-worn": "Länge, wie es getragen wird{bands:?, ohne {bands:and}}",
+    "measure/length-saddle": "{length}, und halbe Breite von {saddle}",
     "measure/length-unrolled": "Länge, mit allen Wiederholungen",
     "measure/whole": "ganze {what}",
     "measure/shoulder": "Schulter",

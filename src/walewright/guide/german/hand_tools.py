@@ -49,6 +49,8 @@ TOOLS = {
     "tension/in": "4 Zoll",
     "tension/both": "10 cm (4 Zoll)",
     "tension/density": "{stitches} Maschen und {rows} Reihen auf {per}",
+    "tension/small": "Für etwas so Kleines genügen {stitches} Maschen mal {rows} Reihen zum Messen, etwa {width} mal {height};"
+    " damit ist das Garn gerechnet.",
     "tension/swatch-of": "In {yarn}; die Maschenprobe von {fabric} gilt auch hierfür.",
     "tension/swatch-cm": "In {yarn}. {stitches} Maschen und {rows} Reihen messen {width} cm in der Breite und {height} cm in der"
     " Höhe{grams:? und wiegen {grams} g}.{purl:? Außen ist die linke Maschenseite.}",

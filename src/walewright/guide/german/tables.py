@@ -24,14 +24,15 @@ TABLES = {
     "sizes/finished": "Fertigmaße",
     "sizes/ease": "Weitenzugabe: Fertigmaß weniger Körpermaß",
     "sizes/of-pieces": "{pieces}: {what}",
-    "sizes/as-knitted": "Fertigmaße sind die der gestrickten und gespannten Teile vor dem Zusammennähen; was ringsum gemessen"
-    " ist, ist zusammengenäht.",
+    "sizes/as-knitted": "Fertigmaße sind die {joined:?der gestrickten und gespannten Teile vor dem Zusammennähen|des "
+    "gestrickten und gespannten Stücks}{round:?; ringsum ist geschlossen gemessen}.",
     "sizes/seamed": "{note} Eine genähte Naht nimmt eine Masche jeder Seite in sich auf: zusammen etwa {told}.",
     "sizes/bust": "Brust",
     "sizes/chest": "Brust",
-    "sizes/choose": "Zum Wählen der Größe ein Kleidungsstück, das so sitzt, wie Sie es mögen, flach liegend messen und die"
-    " Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die {worn} liegt ein Kleidungsstück, so weit wie der"
-    " Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
+    "sizes/choose-cloth": "Die Größe nehmen, deren Fertigmaße so sind, wie Sie sie haben wollen.",
+    "sizes/choose": "Zum Wählen der Größe ein Stück dieser Art, das so sitzt, wie Sie es mögen, flach liegend messen und "
+    "die Größe nehmen, deren Fertigmaße am nächsten kommen.{worn:? Um die {worn} liegt ein Kleidungsstück, so weit wie der "
+    "Körper, eng an, mit {classic} mehr sitzt es normal, mit {loose} mehr weit (Quelle: Craft Yarn Council, fit and ease).}",
     # The garment as it is worn.
     "fit/finished": "{name}, fertig",
     "fit/whole": "{name}, insgesamt",
@@ -51,6 +52,8 @@ TABLES = {
     "fit/ease-round": "{body}: ringsum {where}",
     "fit/role": "{role:term}",
     "fit/passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}; so passt hindurch: {part:term}, gerechnet mit {figure}.",
+    "fit/never-passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}: {figure} dürfen nicht hindurchrutschen "
+    "({part:term}) und tun es nicht.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
     " unter den Knopflöchern: {places}.",
     "fit/buttons-at": "{end} bei {places}",
@@ -124,9 +127,11 @@ TABLES = {
     "way/as-in-fabric": "in Maschen so lang wie die von {fabric}; das Gewicht ist das eines Garns, so dick wie {yarn}; auf etwa"
     " {error} % genau",
     "way/one-length": "ein Stück von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; es wird {times}-mal"
-    " gebraucht, oder so viele Stücke, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
+    " gebraucht, oder so viele Stücke, wenn Teile mit ihrem darin warten}",
     "way/lengths": "{lengths} Stücke von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; sie werden"
-    " {times}-mal gebraucht, oder so viele Paare, wenn Teile mit ihrem darin warten}; auf etwa {error} % genau",
+    " {times}-mal gebraucht, oder so viele Paare, wenn Teile mit ihrem darin warten}",
+    "way/cord": "{cords:/; und }; auf etwa {error} % genau",
+    "way/cord-part": "ein Stück von {cm} cm für einen Teil, der wartet, dreimal so lang, wie dieser breit ist",
     # Where figures are from.
     "credit": "Quelle: {published:/; }{recalled:? (aus dem Gedächtnis, nicht eingesehen)}{own:?, doch eigene Angabe: {own}}",
     "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",

@@ -56,7 +56,7 @@ TERMS = {
         "in front": "in front, towards you, purl sides together,",
         "behind": "behind, away from you, knit sides together,",
     },
-    "join_edges.way": {"sewn": "join", "gathered": "gather", "grafted": "graft"},
+    "join_edges.way": {"sewn": "join", "gathered": "gather", "pleated": "pleat", "grafted": "graft"},
     "side.begin": {"left": "left end", "right": "right end", "top": "top"},
 }
 

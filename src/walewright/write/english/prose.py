@@ -91,7 +91,7 @@ NOTES = {
     "joined-and-open": "These are joined already, so that the edges make one line: {joined:/; }. Leave open until this is knitted:"
     " {still:/; }.",
     "seam": "{one:and} to {other:and}",
-    "edge": "{piece} {edge}",
+    "edge": "{edge} of the {piece}",
     "runs": "{name}: {where}",
     "runs/to": "{first} to {last}",
     "runs/edge": "{piece} {edge}",

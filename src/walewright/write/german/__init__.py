@@ -65,7 +65,12 @@ TERMS = {
         "in front": "nach vorn, zu Ihnen hin, linke Maschenseiten aufeinander,",
         "behind": "nach hinten, von Ihnen weg, rechte Maschenseiten aufeinander,",
     },
-    "join_edges.way": {"sewn": "zusammennähen", "gathered": "eingereiht zusammennähen", "grafted": "im Maschenstich verbinden"},
+    "join_edges.way": {
+        "sewn": "zusammennähen",
+        "gathered": "eingereiht zusammennähen",
+        "pleated": "in Falten gelegt zusammennähen",
+        "grafted": "im Maschenstich verbinden",
+    },
     "side.begin": {"left": "vom linken Ende aus", "right": "vom rechten Ende aus", "top": "von oben aus"},
 }
 

@@ -1,0 +1,85 @@
+"""Seams of several statements that are alike in every size, told together; and steps that need no heading of their own."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.whole.shipped_once import compiled
+from tests.write.garments import joined, joining
+from walewright.knit import steps as st
+from walewright.knit.alike_seams import told_together
+from walewright.knit.steps import SizePlan
+
+
+def seam(piece: str, rows: int, **more: object) -> st.JoinEdges:
+    return joined(f"{piece} side left", f"{piece} side right", 0, rows=rows, **more)  # type: ignore[arg-type]
+
+
+def together(*sizes: tuple[st.Step, ...]) -> list[list[st.Step]]:
+    plans = told_together(tuple(SizePlan(f"size {n}", (joining(*steps),)) for n, steps in enumerate(sizes)))
+    return [[step for block in plan.blocks for _, steps in block.paragraphs for step in steps] for plan in plans]
+
+
+def test_what_is_equal_in_every_size_is_one_sentence() -> None:
+    made = together((seam("one", 10), seam("other", 10)), (seam("one", 12), seam("other", 12)))
+    assert [[len(step.seams) for step in steps] for steps in made] == [[2], [2]]  # type: ignore[attr-defined]
+
+
+@pytest.mark.parametrize(
+    "second",
+    [
+        (seam("one", 12), seam("other", 14)),
+        (seam("one", 12), seam("other", 12, thread="tail")),
+        (seam("one", 12), st.Say("Turn it.", "by hand"), seam("other", 12)),
+        (seam("one", 12), seam("other", 12, strips=(("other", "welt"),), strip_rows=(8,))),
+    ],
+)
+def test_what_differs_in_one_size_is_told_apart_in_all(second: tuple[st.Step, ...]) -> None:
+    first = (seam("one", 10), seam("other", 10))
+    assert together(first, second) == [list(first), list(second)]
+
+
+def test_no_more_than_two() -> None:
+    (steps,) = together((seam("one", 10), seam("other", 10), seam("third", 10)))
+    assert [len(step.seams) for step in steps] == [2, 1]  # type: ignore[attr-defined]
+
+
+def test_each_keeps_its_statement_and_strips() -> None:
+    one, other = (
+        st.JoinEdges(seam(n, 10).seams, 0, rows=10, strips=((n, "welt"),), strip_rows=(8,), origin=n) for n in ("one", "other")
+    )
+    ((both,),) = together((one, other))
+    assert isinstance(both, st.JoinEdges)
+    assert [s.origin for s in both.seams] == ["one", "other"]
+    assert (both.strips, both.strip_rows) == ((("one", "welt"), ("other", "welt")), (8, 8))
+
+
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        (
+            "mooring",
+            "Join the left side of the right thumb to its right side and the left side of the left thumb to its right side,",
+        ),
+        (
+            "marram",
+            "Join the left head, then the last row, then the right head of each sleeve: of the 1st to the armhole of the right",
+        ),
+        ("bollard", "Join the left side of the hat to its right side, row for row,"),
+        ("breakwater", "Join the left side of each panel to the right side of the next one, and so on, 3 seams,"),
+        ("curlew", "Pleat the last row of each skirt from its left end to the last row of each waistband from its right end,"),
+    ],
+)
+def test_shipped_seams_read_as_a_person_says_them(name: str, words: str) -> None:
+    text = " ".join((compiled(name).plain_text or "").split())
+    assert words in text
+    assert name != "curlew" or "Gather" not in text
+
+
+@pytest.mark.parametrize("name", ["anemone", "lapwing"])
+def test_steps_without_a_seam_stand_in_the_block_that_they_come_before(name: str) -> None:
+    plan = compiled(name).plans[0]
+    kinds = [{type(s) for _, steps in block.paragraphs for s in steps} for block in plan.blocks if block.joining]
+    assert {st.Say} not in kinds[:-1]
+    linked = next(block for block in plan.blocks if block.linked)
+    assert isinstance(linked.paragraphs[0][1][0], st.Say)
