@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 from walewright.counted.outline import Outline, Point
@@ -17,13 +16,14 @@ from walewright.figures.trims import RIBBED, Trim, finish
 from walewright.figures.worked import clipped
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
+from walewright.record import record
 from walewright.trade.sides import SIDES, EdgeSide
 
 RIB = 1.7
 """Between a band's rib lines, mm."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Bench:
     """The piece laid on paper: its origin (middle of the start) at (0, 0) mm, y downwards."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.outline import Point, between_tops
@@ -17,6 +16,7 @@ from walewright.figures.pens import Paper
 from walewright.figures.trims import finishes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
+from walewright.record import record
 
 BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
 """Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
@@ -76,7 +76,7 @@ def _extent(piece: LaidPiece) -> tuple[float, float]:
     return max(shape.width, 1.0), max(piece.full_height, 1.0)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LetteredSchematic:
     """`lettered`: it carries letters, and what they stand for is to be told beside it."""
 

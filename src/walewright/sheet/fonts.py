@@ -13,19 +13,19 @@ import importlib.util
 import re
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
 from weasyprint.urls import URLFetcher, URLFetcherResponse
 
 from walewright import world
+from walewright.record import record
 
 SCHEME = "sheet-face:"
 """How the style sheet of the faces names one for the fetcher."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FixedFace:
     """One fixed face: the family as the theme names it, its style and weight; the file that it is made of, and where on the axes
     of that."""
