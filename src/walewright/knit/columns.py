@@ -19,6 +19,9 @@ from walewright.knit.rows import knit_row
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
 
+_TAKING = (st.CentreToWaste, st.CloseCentre, st.SlotOnWaste, st.SlotClosed)
+"""Steps that take stitches off their needles all at once."""
+
 BlockColumns = tuple[ColumnsLatched, ...]
 
 
@@ -54,7 +57,7 @@ class _Rows:
             self._work(one, "" if within else type(step).__name__)
 
     def _work(self, step: Step, line: str) -> None:
-        """A step; what it latches up is told before the `line`, or in it where rows of the line have been knitted."""
+        """A step; what it disturbs is told before the `line`, if that is one."""
         match step:
             case st.KnitRows(rows=rows) if self.state.in_force:
                 self._knit(rows)
@@ -66,7 +69,8 @@ class _Rows:
                 _, self.state = perform(self.state, step)
 
     def _by_step(self, step: Step, line: str) -> None:
-        if not self.state.in_force or isinstance(step, st.LatchRib | st.LatchPanel):
+        # What is disturbed among the rows of a line, or where a part goes on, goes by the chart's note.
+        if not line or not self.state.in_force or not isinstance(step, _TAKING):
             return
         moves, _ = perform(replace(self.state, ribs=()), step)
         needles = tuple(move.slot for move in moves if isinstance(move, op.LatchUp))

@@ -60,7 +60,7 @@ class StopStripes(Step):
 class ColumnsLatched:
     """With the counter at `row`, since it was set for the `nth` time in the block, the purl columns of charts on the needles
     `needles` are latched up, as far as they have come: as rows are knitted, or before a `line` whose step has that class name and
-    takes, moves or holds their stitches, or ends their chart."""
+    takes their stitches off the needles."""
 
     nth: int
     row: int

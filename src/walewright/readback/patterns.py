@@ -46,8 +46,6 @@ class Patterns(Mind):
         self._drawings = charts
         self._charting = Charting()
         self._striped: _Striped | None = None
-        self._up_told = -1
-        """How many rows were counted when it was last said which columns wait."""
         self._columns_at: dict[int, tuple[int, ...]] = {}
         """Needles whose purl columns have been latched up in this line and are not said yet, by the counter's readings."""
 
@@ -92,30 +90,20 @@ class Patterns(Mind):
         if not self._charting.any:
             return []
         waiting = {s for s, state in self._needles.items() if state in ("waiting", "waiting on cord")}
-        return self._noted(self._charting.leaving(self._row, in_reach(self._needles), waiting))
-
-    def _noted(self, moves: list[Operation]) -> list[Operation]:
-        """Moves before those of a step; columns that they latch up are told in its line where rows have been knitted in it."""
-        up = tuple(move.slot for move in moves if isinstance(move, op.LatchUp))
-        if up and self._up_told == self._knitted:
-            raise Contradiction("contradiction/events-of-charts", counter=self._row)
-        if up and self._rows_of_line:
-            self._columns_at[self._row] = (*self._columns_at.get(self._row, ()), *up)
-        return moves
+        return self._charting.leaving(self._row, in_reach(self._needles), waiting)
 
     def _gone_on(self) -> None:
         self.made += self._charting.gone_on(self._row, in_reach(self._needles))
 
     def _hung_on(self, slot: int) -> None:
-        self.made += self._noted(self._charting.hung_on(slot))
+        self.made += self._charting.hung_on(slot)
 
     def columns_up(self, needles: tuple[int, ...]) -> None:
-        """The purl columns that wait on these needles, and on no others of them, latched up before they are disturbed."""
+        """The purl columns that wait on these needles, latched up before they are disturbed."""
         moves = self._charting.settled({*needles})
         if {move.slot for move in moves if isinstance(move, op.LatchUp)} != {*needles}:
             raise Contradiction("contradiction/events-of-charts", counter=self._row)
         self.made += moves
-        self._up_told = self._knitted
 
     def _height(self, chart: str) -> int:
         return len(self._drawings[chart].rows) if chart in self._drawings else 0
