@@ -89,7 +89,7 @@ def test_it_is_tagged(read: pypdf.PdfReader, pattern: Make) -> None:
     assert "/StructTreeRoot" in root
     tags = list(elements(root["/StructTreeRoot"]))
     figures = [o for o in tags if o["/S"] == "/Figure"]
-    assert len(figures) == 4 + len(pattern(8).sheet().handwork)
+    assert len(figures) == 3 + len(pattern(8).sheet().handwork)
     assert all(len(str(o["/Alt"])) > 20 for o in figures)
     kinds = {o["/S"] for o in tags}
     assert {"/H1", "/H2", "/H3", "/Table", "/TH", "/TD", "/P", "/L"} <= kinds
