@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from walewright.record import record
 from walewright.report.model import Diagnostic, Severity
 
 if TYPE_CHECKING:
@@ -13,7 +14,7 @@ if TYPE_CHECKING:
     from walewright.write.model import Instructions
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchCopy:
     """A copy of one size to stand at the machine with, and its plain text, from which it is read back."""
 

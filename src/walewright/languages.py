@@ -6,11 +6,12 @@ four can be printed in. What is slow to load is loaded when it is asked for.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from importlib import import_module
 from importlib.resources import files
 from importlib.resources.abc import Traversable
 from typing import TYPE_CHECKING
+
+from walewright.record import record
 
 if TYPE_CHECKING:
     from walewright.guide.model import Guide
@@ -24,7 +25,7 @@ ENGLISH = "english"
 STAGES = ("write", "readback", "report", "guide")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PrintedIn:
     """A language as each stage has it: its words for steps, its grammar, its words for diagnostics, and for all else that is
     printed."""

@@ -6,9 +6,10 @@ Stages are imported inside the functions, so that a command pays only for those 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import TYPE_CHECKING
 
+from walewright.record import record
 from walewright.report.model import Diagnostic, Severity, has_errors
 
 if TYPE_CHECKING:
@@ -32,7 +33,7 @@ if TYPE_CHECKING:
     Count = Callable[[Design, GluedSizes, Glue], tuple[Counts | None, tuple[Diagnostic, ...]]]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Outcome:
     """What came of one source. Stages that were not reached left None or an empty tuple; `diagnostics` says why."""
 

@@ -16,7 +16,7 @@ from walewright.figures.dimensions import AIR, Ruler, overlap
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
-from walewright.figures.pens import Paper
+from walewright.figures.pens import LETTER_MM, Paper
 from walewright.figures.schematic import drawing, fitting_scale, labels, lettered
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.legends import legend
@@ -159,3 +159,17 @@ def test_measures_that_are_alike_have_one_letter() -> None:
     assert rows["J"] == "Underarm to hem start and hem end to second underarm"
     drawn = Counter(t.text for t in schematic(made, "back").letterings if t.kind == "letter")
     assert drawn == Counter(letters), "it stands at each of them"
+
+
+def test_the_name_of_a_slot_stands_above_it_and_across_no_edge() -> None:
+    made = compiled("mooring")
+    mitten = schematic(made, "right_mitten")
+    (name,) = (t for t in mitten.letterings if t.kind == "word" and t.text == "thumb")
+    assert name.anchor == "middle"
+    (slit,) = (stroke for stroke in mitten.strokes if stroke.kind == "slit")
+    xs, ys = zip(*((float(x), float(y)) for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", slit.data)), strict=True)
+    assert name.x == pytest.approx((min(xs) + max(xs)) / 2, abs=0.5)
+    assert -6 < name.y - min(ys) < 6
+    outline = next(stroke for stroke in mitten.strokes if stroke.kind == "outline")
+    right = max(float(x) for x in re.findall(r"[ML](-?[\d.]+) -?[\d.]+", outline.data))
+    assert name.x + len(name.text) * LETTER_MM / 2 < right

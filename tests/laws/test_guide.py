@@ -43,7 +43,7 @@ KINDS = FEATURES | frozenset({
     *("join rows to rows", "join stitches to rows", "join stitches to stitches", "join grafted", "join linked", "join gathered"),
     *("StartStripes carried", "Decrease 1 in", "Decrease 2 in"),
     # Of where a measure stands on a drawing.
-    *("gap width", "gap height", "neck width", "neck depth"),
+    *("gap width", "gap height", "neck width", "neck depth", "other depth"),
     # Edges of a band.
     *("first end", "last end"),
     # Typefaces, by which a theme names them.

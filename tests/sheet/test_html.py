@@ -106,7 +106,7 @@ def test_drawings_are_named_for_those_who_cannot_see_them(pattern: Make) -> None
     sheet = pattern(3).sheet()
     page = html(sheet)
     drawings = re.findall(r"<svg[^>]*>\s*<title>([^<]+)</title>", page)
-    assert len(drawings) == page.count('role="img"') == 4 + len(sheet.handwork)
+    assert len(drawings) == page.count('role="img"') == 3 + len(sheet.handwork), "back and front are one"
     assert drawings[1 + len(sheet.handwork)].startswith(
         "Schematic of the back in size S: width at hem 49.5 centimetres, 64 stitches; "
     )

@@ -11,14 +11,14 @@ from hypothesis import strategies as hs
 from tests.whole.shipped_once import compiled
 from walewright.knit import steps as st
 from walewright.knit.merging import merged
+from walewright.knit.steps import SizePlan, StepBlock
 from walewright.languages import printed
 from walewright.write import write
 from walewright.write.align import Column
 from walewright.write.model import Sentence
 from walewright.write.row_by_row import Entry
-from walewright.write.row_order import MOST_TRACKS
 from walewright.write.runs import EntryRun, in_runs
-from walewright.write.together import told_by_readings
+from walewright.write.together import MOST_READINGS, MOST_TRACKS, few_readings, told_by_readings
 
 LEFT, RIGHT = st.Decrease("left end", 1, 2), st.Decrease("right end", 1, 0)
 
@@ -44,7 +44,7 @@ def test_nobody_counts_more_than_two_things_at_once(name: str) -> None:
             side_by_side += "KnitRows" in line.kinds or "Repeat" in line.kinds
             most = max(most, side_by_side)
     assert most <= MOST_TRACKS
-    crowded = any(sum(not told_by_readings(track) for track in step.tracks) > MOST_TRACKS for step in several)
+    crowded = any(sum(not (told_by_readings(t) or few_readings(t)) for t in step.tracks) > MOST_TRACKS for step in several)
     assert any(line.cells for line in lines(name)) == crowded
 
 
@@ -106,3 +106,23 @@ def test_runs_say_what_the_table_says(gaps: list[tuple[int, int, bool]]) -> None
 def test_rows_with_the_carriage_at_the_other_side_are_told_mirrored() -> None:
     """The front of a garment with a deep neck: its second half is the first one, left and right changed, row by row."""
     assert any(line.kinds[:1] == ("Mirrored",) and "HoldAtEnd" in line.kinds for line in lines("fairlead"))
+
+
+def three_at_once(few: int) -> tuple[Sentence, ...]:
+    """A neck and short rows that are counted, and an outer edge that decreases so many times."""
+    outer = (st.Repeat((st.KnitRows(2), RIGHT), few), st.KnitRows(20 - 2 * few))
+    neck = (st.Repeat((st.KnitRows(2), LEFT), 10),)
+    turn = st.Repeat((st.HoldAtEnd("right", 2), st.KnitRows(1), st.WrapHeld("right"), st.KnitRows(1)), 3)
+    tracks = (st.Track("outer edge", outer), st.Track("neck", neck), st.Track("short rows", (st.KnitRows(14), turn)))
+    steps = (st.Now(60, 100, "right"), st.Together(100, 120, tracks), st.Now(40, 120, "right"))
+    told = write((SizePlan("M", (StepBlock("front", 1, (("Knit and shape", steps),)),)),), printed().writing)
+    return told.sections[0].sentences
+
+
+def test_what_is_done_a_few_times_beside_two_others_is_looked_up() -> None:
+    few = three_at_once(MOST_READINGS)
+    assert not any(line.cells for line in few)
+    assert [line.text for line in few if line.text.startswith("For the outer edge")] == [
+        "For the outer edge: at RC 102, 104, 106 and 108 decrease 1 st at the right end."
+    ]
+    assert any(line.cells for line in three_at_once(MOST_READINGS + 1))

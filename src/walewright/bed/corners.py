@@ -13,6 +13,7 @@ from walewright.bed.model import BedEdge, BedPart, inner_top
 from walewright.bed.outline import OutlineGap, Shape, reaches
 from walewright.bed.sides import BedSides
 from walewright.knit.operations import NEXT_COPY, HungFace, HungPart, NameEdge, NameGap, SeamEnd, Side
+from walewright.record import record
 
 Corner = tuple[str, int]
 """A side ("left", "right") and a row along it; or a name of an opening or a slot and where there: 0 foot left, 1 foot right, 2 head
@@ -22,7 +23,7 @@ Corners = tuple[Corner, Corner]
 """Of rows the bottom and the top one, of stitches the left and the right one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HungEdge:
     """An edge of a finished piece on needles `first`..`last` (indices), by the name it was asked for, with its corners at the left
     and at the right needle (None where they are not known). `copy` as in `PickUpEdge`."""
@@ -127,7 +128,7 @@ def _is_inner(edge: BedEdge, named: Sequence[NameEdge]) -> bool:
     return any(op.edge == edge.name and op.where == "inner" for op in named)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Along:
     """Rows along one outer edge."""
 

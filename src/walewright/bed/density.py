@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
 from walewright.bed.model import Course, Gauge
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Density:
     """`gauges` by (yarn, tension), `fabrics` by the name that was said of a course. A name without a gauge falls back on the
     yarn and tension."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import groupby
 
 from walewright.bed.corners import corners
@@ -16,6 +15,7 @@ from walewright.bed.outline import Shape, beside_gaps, shape, whole_rows
 from walewright.bed.refusals import Refusal, refused, slot_of
 from walewright.bed.strips import corners_of_strips, rows_at_ends
 from walewright.knit.operations import Block
+from walewright.record import record
 
 
 def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
@@ -77,7 +77,7 @@ def finish(m: Machine, block: Block) -> KnitFabric | tuple[int, Refusal]:
     )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Edges:
     """Those of the piece, and the ends of its edging."""
 

@@ -17,6 +17,7 @@ from walewright.bed.model import Bar, Bed, BedEdge, BedPart, Course, CourseKind,
 from walewright.bed.pending import Kept, Pending, Strand
 from walewright.bed.refusals import Refusal, YarnFor, refused, slot_of
 from walewright.knit.operations import NameEdge, Side
+from walewright.record import record
 from walewright.report.said import Fact, Said, said
 
 NON_WORKING, WORKING, HELD, CORDED = 0, 1, 2, 3
@@ -25,7 +26,7 @@ _RUNS = re.compile(rb"\x01+")
 _HELD_ONES = re.compile(rb"\x02")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Layout:
     """Which needles a pass meets. `runs` half-open; indices -1 where there is none."""
 
@@ -40,7 +41,7 @@ class Layout:
     """The innermost held needle beyond the working ones, by side."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Thread:
     """What loops are made of: the number of the unbroken end, its yarn and the tension."""
 

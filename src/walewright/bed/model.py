@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
 
 from walewright.bed.refusals import Refusal
 from walewright.knit.operations import Side
+from walewright.record import record
 from walewright.report.said import Fact, Said, said
 
 BedStartsWith = Literal["comb", "hem", "nothing"]
@@ -17,7 +18,7 @@ PARTS: tuple[BedPart, ...] = ("left", "centre", "right")
 """From left to right, as the piece hung on the bed."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Gauge:
     """Stitches and rows per cm of one yarn at one tension, at rest."""
 
@@ -25,7 +26,7 @@ class Gauge:
     rows_per_cm: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Bed:
     """A bed of `needles` needles (even), with transfer tools of so many `prongs`, and the gauges of what is knitted on it.
 
@@ -47,7 +48,7 @@ class Bed:
     """Slots of needles that are not there."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Fault:
     """What cannot be done, or does not come out as stated.
 
@@ -87,7 +88,7 @@ CourseKind = YarnCourse | YarnlessCourse
 """What made a course: with yarn, or by hanging and drawing older loops."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Course:
     """`count` loops made in one go, ids from `first_loop`, on slots `first`..`last`, by rising slot (a cast-off as it went).
 
@@ -127,7 +128,7 @@ class Course:
         return self.kind == "cast off" or self.cast_on == "chain"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Float:
     """Yarn that runs past needles `first`..`last` in row `counter` without a loop on them: in colour work the other yarn, at a
     slipped stitch, over needles out of work."""
@@ -142,7 +143,7 @@ class Float:
         return self.last - self.first + 1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Bar:
     """Yarn laid in an empty hook by a pass: an increase at the edge, else a hole's bar; a stitch from the next pass."""
 
@@ -152,7 +153,7 @@ class Bar:
     at_edge: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Turn:
     """The yarn turned back beside the held needle `slot`, the innermost on that side, when the counter read `counter`.
 
@@ -165,7 +166,7 @@ class Turn:
     wrapped: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BedEdge:
     """One stretch of a piece's edge.
 
@@ -198,7 +199,7 @@ def inner_top(name: str) -> int:
     return int(number) if name.startswith(INNER_TOP) and number.isdecimal() else 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Link:
     """The loop `loop` of this fabric is made of, or hangs on, `loops` of `piece`."""
 
@@ -207,7 +208,7 @@ class Link:
     loops: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Hung:
     """Loops taken off and hung back on other needles, when `before` loops had been made: slots `old` came to lie at `new`."""
 
@@ -216,7 +217,7 @@ class Hung:
     new: tuple[int, int]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Crossed:
     """Loops crossed on two tools, when `before` loops had been made and the counter read `counter`: the `left` of `first`..`last`
     went to the last needles, the rest to the first ones. The group of side `front` lies in front on the right side."""

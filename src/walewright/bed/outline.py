@@ -11,13 +11,14 @@ piece and lengthen no edge.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import groupby, pairwise, takewhile
 
 from walewright.bed.density import Density
 from walewright.bed.model import BedEdge, Course, Hung
 from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
 from walewright.knit.operations import Side
+from walewright.record import record
 
 BY_TRANSFER = 2
 """Stitches by which an edge moves at most without casting off or on: two laid on their neighbours at once."""
@@ -45,7 +46,7 @@ def _row(course: Course) -> tuple[int, int, int]:
     return course.counter, course.section, course.stretch
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OutlinePart:
     """Passes over the same stitches, one row above the other. `above`: the numbers of the parts that go on from it, from left to
     right: several where it parts, one where parts come together."""
@@ -64,7 +65,7 @@ class OutlinePart:
         return min(course.first for course in self.passes), max(course.last for course in self.passes)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OutlineGap:
     """What lies between two parts from row `parting` up: the passes along its left edge and those along its right one. `closed`:
     the parts come together again."""
@@ -88,7 +89,7 @@ BesideGap = tuple[Course | None, Course | None]
 """The pass at the left of a gap and that at its right, where there is one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Shape:
     """The parts, those that lie on no other as `roots` from left to right, and the gaps between them."""
 
@@ -209,7 +210,7 @@ def missing_row(chain: Sequence[Course], after: int, to: int) -> int | None:
     return next((row for row in range(after + 1, to + 1) if row not in knitted), None)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Between:
     """What happened to an edge between two of its rows."""
 

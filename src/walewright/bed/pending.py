@@ -7,9 +7,10 @@ from dataclasses import dataclass, field
 
 from walewright.bed.model import Crossed, Float
 from walewright.knit.operations import Side
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Strand:
     """An unbroken end of `yarn`, hanging at needle index `at`, on that `side` of what was knitted with it last, when the counter
     read `counter`. `run` is the number of its courses."""
@@ -22,7 +23,7 @@ class Strand:
     section: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tail:
     """What is left of a broken yarn: `cm` of it (0: as long as it happened), at needle index `at` on that `side`."""
 

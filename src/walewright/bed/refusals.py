@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.knit.operations import HungPart
+from walewright.record import record
 from walewright.report.said import Fact, Said, said
 
 Purpose = Literal[
@@ -44,7 +44,7 @@ Empty = Literal["cast-off-empty", "close-empty", "gather-empty", "sew-off-empty"
 """What a needle without a loop is left out of."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Refusal:
     """Why an operation cannot be done; the block's loop makes a Fault of it. `case` tells the messages of one code apart."""
 

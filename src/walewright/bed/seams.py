@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from walewright.bed.corners import Corner, Meetings, copies_of
 from walewright.bed.fabric import KnitFabric, KnitPiece
@@ -13,6 +12,7 @@ from walewright.bed.refusals import Refusal, known_edges, refused, walk_said
 from walewright.bed.sides import Turned, clockwise_backwards
 from walewright.bed.strips import having, rows_of_strip
 from walewright.knit.operations import Join
+from walewright.record import record
 from walewright.report.said import Amount, tenths
 
 _CLOSE = 1e-6
@@ -24,7 +24,7 @@ SeamWalk = Sequence[tuple[str, str, int]]
 """(piece, edge, copy) along one side of a seam."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SewnSeam:
     """One side of a join: rows and stitches added up apart, and the length in cm (None without a gauge). `loose_mm`: by how much
     another reckoning of its slopes may differ."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from walewright.bed import (
@@ -33,9 +32,10 @@ from walewright.bed.refusals import Refusal, refused
 from walewright.bed.seams import free_edges, join, open_edges, open_feet
 from walewright.bed.sides import ClothSheet, Turned
 from walewright.knit import operations as ops
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BedResult:
     """Fabrics of the blocks that came to a good end, in order; `open_edges` are (piece, edge) that stay on waste yarn, `free_edges`
     (piece, edge, copy) all that nothing took up."""

@@ -9,8 +9,9 @@ back, and at a step: stitches cast off or on at once, which it crosses within th
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from math import hypot, inf
+
+from walewright.record import record
 
 ROOM = 0.25
 """Share of a row by which the string may pass higher or lower than where a stitch was moved: rows come whole, the line does not."""
@@ -19,7 +20,7 @@ CurvePoint = tuple[float, float]
 """(across, up), in cm."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowEnd:
     """One row that reaches the edge: `across` lies its end from that of the row before (outwards or inwards, as signed), `up` it is
     high. `step`: because stitches were cast off or on at once."""
@@ -29,7 +30,7 @@ class RowEnd:
     step: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Gate:
     """The string passes `at` (across) between two heights."""
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import product
 
 from walewright.catalogue.lines import CatalogueLines
 from walewright.catalogue.model import HOUSE, MANIFEST, SHELF, Making, Nameable, Product
 from walewright.catalogue.places import TomlPath
 from walewright.catalogue.settings import Settings, filled
+from walewright.record import record
 from walewright.world import alike
 
 COVER = "cover"
@@ -24,7 +25,7 @@ _UNFIT = re.compile(r"[^\w-]")
 """What the name of a file does not take over from the name of an alternative."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Issued:
     """A source, what holds for it, and where it is said that it is issued."""
 

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 
 from walewright import __version__, world
 from walewright.catalogue.model import Catalogue, JsonObject, Product
+from walewright.record import record
 
 FORMAT = 1
 """Version of the document's shape: rises when a reader of the old shape could misunderstand the new one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MadeFile:
     """A product as it lies there: its form, its fingerprint and size, and on how many pages it lies."""
 
@@ -23,7 +24,7 @@ class MadeFile:
     pages: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CataloguedGarment:
     """A source in a language, the fingerprints of the files that are its own, what is said about it, and its products."""
 

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any, Literal
 
+from walewright.record import record
 from walewright.report.model import Span
 
 JsonObject = dict[str, Any]
@@ -18,7 +19,7 @@ MANIFEST, SHELF = "catalogue.json", "index.html"
 """What is written beside the products."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FormatFacts:
     """What a product of a format ends in, and what of a page it depends on: of "paper", "units", "theme" and "print"."""
 
@@ -26,7 +27,7 @@ class FormatFacts:
     varies_with: frozenset[str]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Nameable:
     """What a catalogue can name: `sources` by their paths from its folder, the rest by their names."""
 
@@ -38,7 +39,7 @@ class Nameable:
     usual_formats: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NamedTheme:
     """A theme by its path from the catalogue's folder; none is the house's own. `span`: where it stands."""
 
@@ -46,7 +47,7 @@ class NamedTheme:
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Product:
     """A file that is made. What its format does not depend on is empty."""
 
@@ -58,7 +59,7 @@ class Product:
     print: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Making:
     """A source compiled once, in one language and with one set of choices, and all that is printed of it."""
 
@@ -78,7 +79,7 @@ class Making:
         return " ".join((self.source, self.language, *self.sizes, *chosen))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Catalogue:
     """What a catalogue's file says, with all that is to be made of it."""
 

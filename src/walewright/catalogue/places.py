@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import re
 import tomllib
-from dataclasses import dataclass
+
+from walewright.record import record
 
 TomlPath = tuple[str | int, ...]
 """Where a value stands: ("garments", 1, "sources", 0) is the first source of the second garment."""
@@ -23,7 +24,7 @@ _LONG = {'"""': re.compile(r'"""(?:[^\\]|\\.)*?"""("{0,2})', re.DOTALL), "'''": 
 _SHORT = {'"': re.compile(r'"(?:[^"\\]|\\.)*"'), "'": re.compile(r"'[^']*'")}
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TomlPlace:
     """A key and its value; the key of an element of a list is the element itself. The value of a table that has a line of its own
     is that line."""

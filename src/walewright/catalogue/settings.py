@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any, get_args
 
 from walewright.catalogue.lines import CatalogueLines
 from walewright.catalogue.model import Nameable, PrintKind
 from walewright.catalogue.places import TomlPath
+from walewright.record import record
 from walewright.report.model import Span
 
 SETTINGS = ("languages", "papers", "units", "themes", "prints", "formats", "name", "sizes", "choices")
@@ -21,7 +21,7 @@ _PLACE = re.compile(r"\{([^{}]*)\}")
 _LETTERS = re.compile(r"[\w.-]*", re.ASCII)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Settings:
     """What is said of the forms of some garments; None where nothing is."""
 

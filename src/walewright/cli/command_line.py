@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shlex
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import click
@@ -12,6 +12,7 @@ import click
 from walewright import languages
 from walewright.cli import console
 from walewright.cli.console import MessageForm
+from walewright.record import record
 from walewright.report.model import COMMAND_LINE, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased
@@ -32,7 +33,7 @@ class TooMany(click.UsageError):
         self.arguments = tuple(arguments)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CommandLine:
     """The arguments after the program's name."""
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import TYPE_CHECKING, Any, Literal, cast, get_args
 
 from walewright import languages
@@ -12,6 +12,7 @@ from walewright.cli.console import MessageForm
 from walewright.cli.formats import NAMES as FORMATS
 from walewright.cli.formats import USUAL
 from walewright.languages import ENGLISH, PrintedIn
+from walewright.record import record
 from walewright.report.model import Diagnostic, has_errors
 from walewright.report.near import near
 from walewright.trade.papers import PAPERS as PAPERS
@@ -30,7 +31,7 @@ UNITS = get_args(Units)
 FORMS = get_args(MessageForm)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Printing:
     """How pages are wanted: `paper` of those there are, `units` cm | in | both, `formats` of those there are, in their order."""
 
@@ -42,7 +43,7 @@ class Printing:
     large_print: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Asked:
     """The texts of the options that say what a knitter gives, as they were typed."""
 
@@ -62,7 +63,7 @@ class Asked:
     """In which language it is printed and told."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Wanted:
     """What a knitter gives, as `design.Changes` has it by the names of its `fields`, or why it cannot be taken. `texts`: the text
     of a bed's file by its name, for its messages."""

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
+from walewright.record import record
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 
@@ -34,7 +34,7 @@ OTHER_WAY = {"tensions": "swatches", "swatches": "tensions"}
 """Of these a fabric has one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Remembered:
     """`garment`: the name of the source that they were given for; `fields` as `design.Changes` has them, without those where
     nothing is given."""

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import os
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
+from walewright.record import record
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Span, diagnosed, has_errors
 
@@ -24,7 +25,7 @@ LARGEST_FONT = 4 * 1024 * 1024
 """Bytes."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ThemeAsked:
     """What `--theme` named: the theme unless there are errors among the faults, and the texts that the faults point into."""
 

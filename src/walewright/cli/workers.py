@@ -11,12 +11,12 @@ import os
 from collections.abc import Callable, Generator, Iterator, Sequence
 from concurrent.futures import Future
 from contextlib import redirect_stderr, redirect_stdout
-from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Generic, TypeVar
 
 from walewright.cli import console
 from walewright.cli.command_line import CommandLine
+from walewright.record import record
 from walewright.report.columns import named
 from walewright.report.model import diagnosed
 from walewright.report.said import Fact
@@ -34,7 +34,7 @@ OneFile = Callable[[str], int]
 Result = TypeVar("Result")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Worked(Generic[Result]):
     """What a piece of work came to, and what was said, in its order, as (whether it is a result, the text). `stopped`: the
     exit code where somebody asked the process to stop; then there is no result."""
@@ -44,7 +44,7 @@ class Worked(Generic[Result]):
     stopped: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ProcessTask(Generic[Result]):
     """A piece of work that can be sent to another process, and what it is called where that process is lost."""
 

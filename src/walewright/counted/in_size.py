@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
 from walewright.counted.edges import NOTHING, EdgeLength, edge_length
 from walewright.counted.edgings import strip_end
 from walewright.counted.model import SizedPiece
 from walewright.counted.piece import CountedPiece, counted_piece
 from walewright.design.model import Design, DesignInSize
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InSize:
     """`at`: the design in a size; its counted `pieces` by their names, all or some of them. Of bands the ends are edges too."""
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedPiece, SizedRun
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InsideMove:
     """A stitch lost (`by` -1) or gained (1) when `row` rows are knitted, along line number `line` of a run of the edge at `side`:
     in the next row `slot` has the two loops, or the one that was hung there."""

@@ -6,12 +6,12 @@ Row numbers are row-counter values: what is at row n is done when n rows are cou
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.counted.row_stretches import SizedNeedlesOut as SizedNeedlesOut
 from walewright.counted.row_stretches import SizedRepeat as SizedRepeat
 from walewright.design.model import EdgeName, Origin, ShapingWay
+from walewright.record import record
 from walewright.report.said import Said
 from walewright.trade.ends import SlotTaken, Taken
 from walewright.trade.fabrics import ChartArea, FabricSide
@@ -20,7 +20,7 @@ from walewright.trade.shaping import WedgeKind
 from walewright.trade.sides import EdgeEnd, EdgePart, EdgeSide, WhichEdges
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ShapingPhrase:
     """`times` times over: for each (gap, by) of the motif, knit `gap` rows, then move the edge by `by` stitches (outwards
     positive). A gap of 0 is allowed for the first change of a run only."""
@@ -38,7 +38,7 @@ class ShapingPhrase:
         return sum(self.by) * self.times
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedLine:
     """A line within a piece along which an edge is shaped: on a "needle", the last that stays, `at` stitches from the centre mark
     to that edge's side; or with so many stitches ("count") always outside it."""
@@ -47,7 +47,7 @@ class SizedLine:
     at: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedRun:
     """One edge between two rows. Changes are placed by `phrases` from `from_row` on; plain rows then lead to `to_row`.
 
@@ -96,7 +96,7 @@ class SizedRun:
         return stitches
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedOpening:
     """The parting. At `row` the `flat` centre stitches go to waste yarn (none if 0) and the halves part; each half's neck edge then
     moves by `run` (inwards for the half = negative `by`), rows counted for the half worked first; the other is its mirror image."""
@@ -128,7 +128,7 @@ class SizedOpening:
         return (self.left if side == "left" else self.right) or (self.run,)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedSlot:
     """At `row`, the loops of slots `first`..`last` go on waste yarn or are closed ("cast-off"), and as many are cast on again.
     "eyelet": the one loop is moved to its neighbour towards the centre, and the empty needle stays in work."""
@@ -146,7 +146,7 @@ class SizedSlot:
         return self.last - self.first + 1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedZone:
     """Fabric `fabric` from `from_row` to `to_row`, over the whole width (`first` > `last`) or over slots `first`..`last`."""
 
@@ -163,7 +163,7 @@ class SizedZone:
         return (self.first, self.last) if self.first <= self.last else None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedChart:
     """A chart worked from the row above `from_row` to `to_row`, its first row first: of a charted fabric (`fabric`) over the whole
     width or as a panel, or of a motif (`fabric` empty). At `from_row` it lies on needles `first`..`last`; the rest as in
@@ -186,7 +186,7 @@ class SizedChart:
         return self.last - self.first + 1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedWedge:
     """Holding at an outer edge from `from_row`. `groups` run from the outermost inwards.
 
@@ -219,7 +219,7 @@ class SizedWedge:
         return self.rest + sum(self.groups if self.kind == "both" else self.groups[:-1])
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedPiece:
     """One piece in one size. `levels` maps level name to row; `start` stitches are centred on the bed (of an odd number one more
     lies right of the centre mark); `rows` is the row of the top level. All rows count a repeated stretch once; `counter` tells
@@ -280,7 +280,7 @@ NEXT_COPY = -1
 """In place of the number of a copy: each copy takes the next one, the last the first."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PickUp:
     """`stitches` to pick up along one edge of a piece. `part`: "whole", or of a neck "left", "centre", "right"
     (left and right as the piece hung on the bed). `points` is what is there: loops on waste, or rows."""
@@ -306,7 +306,7 @@ class PickUp:
     """So many stitches for every so many rows, where simple numbers say it in every size; else noughts."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedBand:
     name: str
     stitches: int
@@ -322,7 +322,7 @@ class SizedBand:
     """Their counterparts in the layer that is folded behind, which lie on them when it is hung up; rows are the counter's."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedSeam:
     """A seam of `Glued.seams` with its lengths: rows of each side where both are row edges (else None), and cm."""
 
@@ -337,7 +337,7 @@ class SizedSeam:
     """Of each edge, along the seam; 0 of edges of rows."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedJoin:
     """A join with its lengths: rows of each side where both are row edges (else None), and cm."""
 
@@ -354,7 +354,7 @@ class SizedJoin:
     matching: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MeasureKey:
     """What is measured of a piece. A level's width stands `across` what was hung back on other needles there, if it was; a wedge's
     height is beside its held stitches. A stretch goes from the level `name` to the level `to`. `times`: that many added up, 0 for a
@@ -370,7 +370,7 @@ class MeasureKey:
     """What a wedge is called on a page, which has no name of its author's."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Deviation:
     """Wanted against solved, for the check table and the proof; `unit` is "st" or "rows"."""
 
@@ -383,7 +383,7 @@ class Deviation:
     unit: Literal["st", "rows"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedGarment:
     size: str
     pieces: tuple[SizedPiece, ...]

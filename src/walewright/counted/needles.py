@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InWork:
     """Which needles of a piece have stitches about a row: over the whole width, or in the part between the openings `left` and
     `right` of it. None of them: the part goes to the outer edge of the piece there."""

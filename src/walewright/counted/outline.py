@@ -10,11 +10,11 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun, SizedWedge
 from walewright.counted.needles import to_the_top
 from walewright.counted.piece import CountedPiece
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 
 Point = tuple[float, float]
@@ -24,7 +24,7 @@ STEP = 4
 """Stitches. A move of fewer, or one that follows within two rows, is part of a slope or a curve; a larger one is a step."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GapOutline:
     """An opening: its edge from the left part's end down and up again to the right part's. `closed`: the parts rejoin."""
 
@@ -33,7 +33,7 @@ class GapOutline:
     closed: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Dart:
     """Held rows in mid-piece: the corner at the edge where they begin, the innermost end, and the corner where they are over."""
 
@@ -43,7 +43,7 @@ class Dart:
     wedge: SizedWedge
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Outline:
     """In cm. `left` and `right` are the outer edges from the start up; `foot` the line along the start from the left edge to the
     right one; `shoulder_left/right` the lines from the edges' upper ends to the neck (or to the middle of the top), outer end

@@ -4,15 +4,15 @@ rejoin. Each part lies between two edges, and has rows of its own until one of t
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.model import SizedOpening, SizedPiece
 from walewright.counted.needles import InWork
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedPart:
     """Rows after `from_row` up to `to_row` between the openings `left` and `right` of it; None: an outer edge of the piece. It was
     the `rank`th of so many parts (`among`) from the left when it began."""

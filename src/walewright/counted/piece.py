@@ -7,16 +7,17 @@ meets another of a different gauge. The stitches of a panel are as wide as its o
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from itertools import pairwise
 
 from walewright.counted.model import SizedPiece, SizedZone
 from walewright.counted.needles import top_width
 from walewright.counted.stretches import EdgeStretch
 from walewright.design.model import Design, Fabric, Piece
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Layer:
     """The rows after row `low` up to row `high`, over the whole width in `fabric`. `zone` says so; None: it is the piece's own."""
 
@@ -26,7 +27,7 @@ class Layer:
     zone: SizedZone | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Panel:
     """The rows after row `low` up to row `high` of slots `first` to `last` in `fabric`."""
 
@@ -41,7 +42,7 @@ class Panel:
         return max(0.0, min(end, self.last + 1) - max(first, self.first))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CountedPiece:
     """`piece` of the design as it is counted in one size. `layers` lie upon each other without a gap, from row 0 to the top."""
 

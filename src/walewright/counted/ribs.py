@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedZone
 from walewright.counted.needles import widest_of
 from walewright.counted.piece import CountedPiece
 from walewright.design.model import Fabric
+from walewright.record import record
 
 Slots = tuple[int, int]
 """First and last slot."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchedRib:
     """`fabric` from row `low` to row `high`, on a `panel` or over the whole width, which is `widest` at its widest. `zone` says so,
     or None: it is the piece's own."""

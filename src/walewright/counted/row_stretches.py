@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.model import Origin
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedNeedlesOut:
     """Needles `slots`, rising, are out of work from `from_row` to `to_row`. `every`: each so many further on than the one before;
     0: they are named one by one."""
@@ -19,7 +18,7 @@ class SizedNeedlesOut:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedRepeat:
     """Rows `from_row`..`to_row` are worked `times` times in all."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.trade.sides import EdgePart
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeLength:
     """What lies along an edge: rows, stitches and centimetres."""
 
@@ -23,7 +22,7 @@ class EdgeLength:
 NOTHING = EdgeLength(0, 0, 0.0)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeStretch:
     """One part of an edge. `part` is "whole", "left", "centre" or "right"; `points` are the places along it where a needle can
     take something up, from below or from the left."""

@@ -9,10 +9,11 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TypeVar
 
 from walewright.design.lookalikes import skeleton
+from walewright.record import record
 from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span, diagnosed, has_errors
 from walewright.report.near import near
 from walewright.report.said import Fact, Said, said
@@ -28,7 +29,7 @@ MOST_PLACES = 8
 """Places of one message; who has mended these finds the others."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Used(Span):
     """The place of a `use`, standing for what a statement of the shape `name` says there; `shape` is that statement's place. Or the
     place of a piece's first line, standing for what a statement of the piece `model` says there, which the piece is like."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import TypeVar
 
 from walewright.design.charts.areas import Ground
@@ -30,6 +30,7 @@ from walewright.design.pieces.tracing import Tracing
 from walewright.design.pieces.wedges import shoulders, together, wedge
 from walewright.design.reading.places import LONGEST_CM, AmountPlace, concerned
 from walewright.design.reading.values import Scope
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import Amount, said
 from walewright.source import syntax
@@ -40,7 +41,7 @@ MadePart = TypeVar("MadePart")
 NodeKind = TypeVar("NodeKind", bound=syntax.Node)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Workroom:
     """What pieces are made of and in; `edges` are those that something can be hung on. `first_rows`: where the cells of the charts'
     first rows stand. `told` are faults of a fabric or a chart that one piece in it has shown: the others would show them again."""
@@ -68,7 +69,7 @@ def pieces(nodes: tuple[syntax.PieceBlock, ...], room: Workroom) -> dict[str, Pi
     return {name: made[name] for name in first}
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Block:
     """A piece's block by kinds of statements."""
 

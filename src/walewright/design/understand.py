@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TypeVar
 
 from walewright.design.charts.grids import chart, first_row, uses_of
@@ -48,6 +48,7 @@ from walewright.design.used.shared import only_definitions
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
+from walewright.record import record
 from walewright.report.model import Diagnostic, has_errors
 from walewright.source import syntax
 
@@ -143,7 +144,7 @@ def _meant(
     return found, whole, findings, None if findings.failed or lost else design
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Materials:
     """Bed, yarns, charts and fabrics by name; the source's `own` ones, and those that are knitted with. What was not understood is
     None."""

@@ -16,6 +16,7 @@ from walewright.counted.outline import Point
 from walewright.figures.dimensions import Box, overlap, through
 from walewright.figures.opened import inside, meet
 from walewright.figures.pens import Paper, path
+from walewright.record import record
 
 ROUND = 2.1
 """Half the height of a number's ring, mm."""
@@ -43,7 +44,7 @@ Place = tuple[Point, Point, float]
 """Where a ring may stand, the point of the edge that it stands at, and what speaks against it already by how far off it is."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Labelled:
     """A line that has a number, on the piece whose outline is `shape`; those of one `joint` come together."""
 

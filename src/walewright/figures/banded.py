@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Container, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.edge_lines import edge_line
@@ -16,6 +15,7 @@ from walewright.figures.opened import inside
 from walewright.figures.pens import Paper
 from walewright.figures.rims import Placing, beside, draw_rim
 from walewright.figures.trims import Trim, trim_of
+from walewright.record import record
 from walewright.trade.edge_names import is_top
 from walewright.trade.edgings import EDGINGS
 
@@ -23,7 +23,7 @@ INWARDS = 0.05
 """cm from an edge to a point that tells on which side of it the piece lies."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rim:
     """A band along an edge: the line that it hangs on and its last edge, in cm on the piece."""
 

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.model import SizedRepeat
@@ -21,6 +20,7 @@ from walewright.figures.pens import Paper, path
 from walewright.figures.rims import Placing
 from walewright.figures.trims import lay, rule, shade_of
 from walewright.figures.worn import wales
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 
 ROUND_ABOUT = math.radians(300)
@@ -36,7 +36,7 @@ TIP = 0.25
 """Of its greatest width, how wide an end is at most that runs out to a tip."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Bend:
     """Of what lies between `low` and `high` (cm above the start, drawn once): the angle of all repeats together, and the radius of
     the inner edge, which lies at `edge` cm right of the middle of the start; `way` leads from there into the piece. `pinned`: the

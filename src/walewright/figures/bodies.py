@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.counted.outline import Point
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path, smooth
 from walewright.guide.model import Guide
+from walewright.record import record
 
 SIDE = 30.0
 """mm of paper, upwards and across."""
@@ -20,7 +20,7 @@ LIMB, LINE = 0.5, 1.3
 SeenFrom = Literal["front", "behind", "side"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TakenMeasure:
     """`lines` on the `figure`. A line that goes round bends as what it lies on does."""
 

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from walewright.proof.model import FabricPicture, PictureLoop
+from walewright.record import record
 
 At = tuple[int, int]
 """(column, row)."""
@@ -20,7 +20,7 @@ NEXT = 0.3
 """Share of the way that the loops next to the crossing have gone."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cable:
     """One crossing: the loops of its two groups that are drawn aside, as the beholder sees them."""
 
@@ -28,7 +28,7 @@ class Cable:
     behind: frozenset[At]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Crossing:
     row: int
     first: int

@@ -6,7 +6,6 @@ import itertools
 import math
 import re
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 
 from walewright.design.model import Cell, Chart, Design
 from walewright.figures import symbols, yarns
@@ -15,6 +14,7 @@ from walewright.figures.model import Drawing, Tile
 from walewright.figures.pens import Paper, path
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
+from walewright.record import record
 
 SIDE, ENDS = 7.5, 4.4
 """mm beside the cells for the rows' numbers, and above and below them for the columns'."""
@@ -29,7 +29,7 @@ FIGURE = 2.0
 """Height of a line of it, mm: in lower rows every second one has its number."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Centre:
     """A line between two columns, before column `at` (from 0), that lies on the centre mark; `text` says of what, if not of all."""
 
@@ -37,7 +37,7 @@ class Centre:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartLook:
     """What a chart shows besides its marks. `needles`: the slot below the first column, where that and those to the right of it are
     all that knit the chart, and the columns are headed by them; they are numbered otherwise. `ground`: the yarn of the cells that
@@ -47,7 +47,10 @@ class ChartLook:
     ground: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+PLAIN = ChartLook()
+
+
+@record
 class _Sheet:
     guide: Guide
     design: Design
@@ -87,7 +90,7 @@ def sheet(
     cut: Cut,
     window: Window,
     centres: tuple[Centre, ...],
-    look: ChartLook = ChartLook(),
+    look: ChartLook = PLAIN,
 ) -> Drawing:
     """One sheet of a chart, the purl side facing, row 1 at the bottom."""
     paper = Paper()

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import itertools
-from dataclasses import dataclass, replace
+from dataclasses import replace
+
+from walewright.record import record
 
 LEAST, MOST = 3.2, 6.0
 """A cell's shorter side is never less, its width never more, mm."""
@@ -30,7 +32,7 @@ LARGER = LARGE / _DRAWN
 _LARGE_ROOM = (138.0 / LARGER, 182.0 / LARGER)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Window:
     """One sheet: its own cells are columns `left` to `right` and rows `low` to `high` (from 0, the end not counted). It shows
     besides them `again_left` columns at its left and `again_low` rows below, which other sheets own."""
@@ -64,7 +66,7 @@ class Window:
         return range(self.lowest, self.high)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cut:
     """A chart's sheets, lettered from the lowest left one, and the size of a cell in mm."""
 

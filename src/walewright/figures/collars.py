@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import accumulate, pairwise
 
 from walewright.counted.edge_lines import edge_line, length
@@ -18,6 +17,7 @@ from walewright.figures.pens import Paper, path
 from walewright.figures.rims import Placing, beside
 from walewright.figures.trunks import Trunk
 from walewright.glue.model import OPPOSITE, EndAt, Glued, Place, bare
+from walewright.record import record
 from walewright.trade.edge_names import is_top
 from walewright.trade.sides import SIDES
 
@@ -38,7 +38,7 @@ CURVE = 12
 """Lines of a quarter of a curve."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Hood:
     """In cm as it is worn: its outline and the opening for the face."""
 
@@ -46,7 +46,7 @@ class Hood:
     face: tuple[Point, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rolled:
     """On one of the fronts: the line that the collar hangs on and its last edge as it lies, each from the foot up."""
 
@@ -55,7 +55,7 @@ class Rolled:
     rim: tuple[Point, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Collars:
     rolled: tuple[Rolled, ...] = ()
     behind: float = 0.0

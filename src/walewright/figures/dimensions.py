@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from walewright.counted.outline import Point
 from walewright.figures.model import LetteringKind
 from walewright.figures.pens import LETTER_MM, Paper, path
+from walewright.record import record
 
 TICK = 1.1
 """Half a dimension line's end tick, mm."""
@@ -244,7 +245,7 @@ class Ruler:
         self.write(place.x, place.y, place.text, place.anchor, place.turn)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Beside:
     """Lettering of an upright line: in a `gap` of so many mm, or beside it (0)."""
 

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, DesignInSize
 from walewright.figures.measures import LaidPiece, MeasuredPiece
 from walewright.glue.model import UNGLUED, Glued
+from walewright.record import record
 from walewright.solve.model import Counts
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawnGarment:
     """A garment in the one size that is drawn: its counts, its pieces laid flat, and what meets what."""
 

@@ -4,7 +4,7 @@ skirt; anything else as its pieces lie, as a shawl or a blanket."""
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
@@ -21,6 +21,7 @@ from walewright.figures.tube_drawing import box, draw_tube
 from walewright.figures.tubes import JoinedPart, MadeTube, tube
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
+from walewright.record import record
 from walewright.trade.sides import SIDES
 
 SHOWN = 4
@@ -39,7 +40,7 @@ NAMED = 5.0
 """Room under a piece for its name, mm."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _GroupItem:
     """Something to lay out, in cm: its extent, the name beneath it (or ""), and how it is drawn at so many mm a cm."""
 

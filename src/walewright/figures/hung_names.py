@@ -7,11 +7,11 @@ lines of all others; the fewest levels that do are taken.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
 
 from walewright.figures.dimensions import DROP, LINE, RISE, Box, overlap
 from walewright.figures.pens import Paper, path
+from walewright.record import record
 
 WORD_MM = 1.4
 """Width of a character of a name, mm: few names have wider ones on average."""
@@ -29,7 +29,7 @@ TRIES = 20_000
 """Places that are looked at before names are given up."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OnNeedles:
     """An edge on the needles from `x0` to `x1`: `name` says all of it; `whole` and `short` say the edge that it is a part of, and
     which part, or "". `arrow`: one lies beneath it."""
@@ -50,7 +50,7 @@ class OnNeedles:
         return len(text) * WORD_MM + APART <= self.x1 - self.x0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Beneath:
     """A name beneath, and the line up to its loops."""
 
@@ -102,7 +102,7 @@ def all_over(edges: Sequence[OnNeedles]) -> bool:
 # ----------------------------------------------------------------- over the loops
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Over:
     """Lines of lettering over a stretch; `bracket`: it is of several edges, and stands over their own names."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import groupby
 from typing import Literal
 
@@ -12,12 +12,13 @@ from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import edge_said
+from walewright.record import record
 from walewright.report.said import Fact, Said, said
 from walewright.trade.edge_names import OWN_TOPS, is_top, part_of_edge
 from walewright.trade.joins import JoinWay
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinedEdge:
     """An edge of a join, walked from the end with the dot."""
 
@@ -26,7 +27,7 @@ class JoinedEdge:
     dotted: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Joint:
     """Edges that meet: `label` is "4" or "4a"; `sides` are what is put together, each a chain of edges."""
 
@@ -35,7 +36,7 @@ class Joint:
     sides: tuple[tuple[JoinedEdge, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Numbered:
     """A number and what is done there, in words of the guide; `origin` is the path of the statement that says so. `sewn`: edges are
     put together there, and nothing is hung on them."""

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures import yarns
@@ -20,6 +20,7 @@ from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path
 from walewright.guide.model import Guide
 from walewright.proof.model import FabricPicture, PictureLoop
+from walewright.record import record
 
 WIDEST, STITCH = 78.0, 4.4
 """mm: of a picture, and of a stitch at most."""
@@ -45,7 +46,7 @@ DrawnStrand = tuple[str, str]
 """(path data, yarn)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Cloth:
     picture: FabricPicture
     mirrored: bool

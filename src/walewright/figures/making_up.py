@@ -25,6 +25,7 @@ from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, me
 from walewright.figures.pens import Paper, path
 from walewright.figures.trims import finish, trim_of
 from walewright.guide.model import Guide
+from walewright.record import record
 
 BESIDE, ACROSS = (140.0, 76.0), (222.0, 62.0)
 """mm that a drawing is wide and high at most: beside the list of its numbers, and across the page with the list beneath it. It is
@@ -66,7 +67,7 @@ PENS = ("joint", "joint-broken", "joint-dotted", "joint-mixed")
 """The strokes of edges, a number after the other."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinsDrawn:
     """The drawing, and what its numbers stand for, in the order of work."""
 

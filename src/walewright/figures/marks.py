@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 from walewright.counted.outline import Outline, Point
@@ -17,13 +16,14 @@ from walewright.figures.trims import RIBBED, Trim, finish
 from walewright.figures.worked import clipped
 from walewright.guide.model import Guide
 from walewright.knit.operations import needle
+from walewright.record import record
 from walewright.trade.sides import SIDES, EdgeSide
 
 RIB = 1.7
 """Between a band's rib lines, mm."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Bench:
     """The piece laid on paper: its origin (middle of the start) at (0, 0) mm, y downwards."""
 
@@ -37,6 +37,8 @@ class Bench:
     ruler: Ruler
     trims: Mapping[str, Trim]
     """What is seen of edgings, by their names; of any other, ribs."""
+    beside: LaidPiece | None = None
+    """Whose neck is drawn on it besides its own."""
 
     def at(self, point: Point) -> Point:
         """cm of the piece in mm of paper."""
@@ -76,6 +78,10 @@ def cloth(bench: Bench) -> None:
         _motif(bench, motif)
     for gap in shape.gaps:
         paper.draw("cloth", path([bench.at(p) for p in gap.edge], closed=True))
+    if bench.beside is not None:
+        line = [bench.at(p) for p in bench.beside.shape.neck]
+        paper.draw("dart", path(line))
+        bench.ruler.edges.extend(itertools.pairwise(line))
     for dart in shape.darts:
         lines = [bench.at(p) for p in dart.lines]
         paper.draw("dart", path(lines))
@@ -255,12 +261,12 @@ def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
     lift = 3.6 * (len(text) - 1)
     middle = (x0 + x1) / 2
     places = [
-        (middle, y - 2.0 - lift, "middle"),
-        (middle, y + 3.6, "middle"),
+        (middle, y - 2.3 - lift, "middle"),
+        (middle, y + 4.0, "middle"),
         (x1 + 1.6, y + 0.9, "start"),
         (x0 - 1.6, y + 0.9, "end"),
     ]
-    bench.ruler.write_free(places, tuple(text), "word")
+    bench.ruler.write_free(places, tuple(text), "word", clear=True)
 
 
 def _across(bench: Bench, run: SizedRun) -> None:

@@ -7,7 +7,7 @@ The same measures letter the schematic, fill its legend and head the table of fi
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from walewright.counted import CountedPiece, counted_piece
@@ -17,6 +17,7 @@ from walewright.counted.outline import Outline, between_tops, on_top, outline
 from walewright.design.model import Design, Piece, Wedge
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
+from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.solve.model import Counts
 from walewright.trade.edge_names import OWN_EDGES
@@ -25,11 +26,11 @@ SAME = 0.05
 """cm. Widths that differ by less are one width."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawnMeasure:
     """`place` tells the drawing where it belongs: start | across | rise | whole | edging | ending | neck width | neck depth |
-    shoulder | gap width | gap height | dart | worn. `at` are the names concerned: one level of a width, two of a height, an
-    opening, a side.
+    other depth (of the neck of another piece) | shoulder | gap width | gap height | dart | worn. `at` are the names concerned: one
+    level of a width, two of a height, an opening, a side.
     `counts` are the stitches or rows (`unit` "st" | "rows"), empty where a measure has none of one fabric. `named` is what is
     measured, as the guide has a phrase for it in mid-sentence."""
 
@@ -50,7 +51,7 @@ class DrawnMeasure:
         return sentence(self.spoken(guide))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LaidPiece:
     """A piece in one size, laid flat: as it is counted there, with its outline."""
 
@@ -79,13 +80,15 @@ class LaidPiece:
         return self.of.height_cm(self.sized.row(level))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MeasuredPiece:
-    """A piece as it lies in each size, and what is measured of it in all."""
+    """A piece as it lies in each size, and what is measured of it in all. `beside`: a piece whose neck is drawn on it besides its
+    own, in each size."""
 
     piece: Piece
     laid: tuple[LaidPiece, ...]
     measures: tuple[DrawnMeasure, ...]
+    beside: tuple[LaidPiece, ...] = ()
 
 
 def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:

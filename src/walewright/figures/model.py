@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
+from walewright.record import record
 
-@dataclass(frozen=True, slots=True)
+
+@record
 class Stroke:
     """One path: `data` is SVG path data in mm; `kind` names its pen: outline, seam, hatch, wale, texture, measure, guide,
     dart (broken lines of held rows), slit, mark, tint (a zone's ground), blank (white paper again), cloth (a filled shape that
@@ -29,7 +30,7 @@ LetteringKind = Literal["letter", "figure", "word", "count"]
 """letter: of a legend | figure | word | count: small, of rows and columns."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Lettering:
     """Text in a drawing, at (x, y) mm, the baseline's `anchor` start | middle | end, turned by `turn` degrees about (x, y)."""
 
@@ -41,7 +42,7 @@ class Lettering:
     kind: LetteringKind = "figure"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tile:
     """A cell of `width` by `height` mm that is laid again and again from (0, 0): `data` drawn in `colour`, `pen` mm wide. `name`
     occurs once in a sheet."""
@@ -54,7 +55,7 @@ class Tile:
     pen: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Drawing:
     """`title` says in words what is to be seen, for those who cannot see it. Size in mm; (`left`, `top`) is its upper left
     corner. `tiles` are those that strokes of the kind "tiled" are filled with."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from walewright.counted.bands import rim_cm
@@ -20,6 +20,7 @@ from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import turned
 from walewright.glue.model import EndAt, Glued, Place, Seam, bare
+from walewright.record import record
 
 PUSHES = 24
 """Places tried, each half a gap further off, before a piece is laid beneath the others."""
@@ -28,7 +29,7 @@ DiscKey = tuple[str, int]
 """(piece or band, number of its copy)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Disc:
     """A copy of a piece, or the strip of a band, laid flat: turned by `turn` degrees about its origin and moved by `shift` cm, y
     upwards. `corners` is its outline, `edges` are the lines of its edges by their names and their stretches, `foot` is where an

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.outline import Point, between_tops
@@ -17,6 +16,7 @@ from walewright.figures.pens import Paper
 from walewright.figures.trims import finishes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches
+from walewright.record import record
 
 BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
 """Largest outline, mm of paper; with letters it is as high as its legend, which stands beside it."""
@@ -76,7 +76,7 @@ def _extent(piece: LaidPiece) -> tuple[float, float]:
     return max(shape.width, 1.0), max(piece.full_height, 1.0)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LetteredSchematic:
     """`lettered`: it carries letters, and what they stand for is to be told beside it."""
 
@@ -133,7 +133,17 @@ def _fitted(
 def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float, letters: bool) -> Drawing:
     laid, paper = at.of(piece.laid), Paper()
     kind: LetteringKind = "letter" if letters else "figure"
-    bench = Bench(guide, laid, at, scale, alone=not letters, paper=paper, ruler=Ruler(paper, kind), trims=finishes(at.design))
+    bench = Bench(
+        guide,
+        laid,
+        at,
+        scale,
+        alone=not letters,
+        paper=paper,
+        ruler=Ruler(paper, kind),
+        trims=finishes(at.design),
+        beside=at.of(piece.beside) if piece.beside else None,
+    )
     cloth(bench)
     bench.ruler.edges.extend(_edges(bench))
     first_row(bench)
@@ -269,19 +279,20 @@ def _whole(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     bench.ruler.up(lanes(bench.left - LANE - bracket, -_step(bench)), bench.foot, bench.top, label, -1)
 
 
-def _at_top(bench: Bench, name: str) -> tuple[Point, ...]:
+def _at_top(piece: LaidPiece, name: str) -> tuple[Point, ...]:
     """The edge of an opening that goes to the top."""
-    return next(gap.edge for gap in bench.piece.shape.tops if gap.name == name)
+    return next(gap.edge for gap in piece.shape.tops if gap.name == name)
 
 
 def _neck_width(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    neck = _at_top(bench, measure.at[0])
+    neck = _at_top(bench.piece, measure.at[0])
     x0, x1 = bench.at(neck[0])[0], bench.at(neck[-1])[0]
     bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (bench.top, bench.top))
 
 
 def _neck_depth(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
-    neck = _at_top(bench, measure.at[0])
+    beside = bench.beside if measure.place == "other depth" else None
+    neck = _at_top(beside or bench.piece, measure.at[0])
     bottom = min(y for _, y in neck)
     x0, x1 = min(x for x, y in neck if y <= bottom + 0.05), max(x for x, y in neck if y <= bottom + 0.05)
     x, y = bench.at(((x0 + x1) / 2, bottom))
@@ -347,6 +358,7 @@ _PLACES: dict[str, _Place] = {
     "whole": _whole,
     "neck width": _neck_width,
     "neck depth": _neck_depth,
+    "other depth": _neck_depth,
     "shoulder": _shoulder,
     "gap width": _gap_width,
     "gap height": _gap_height,
@@ -360,6 +372,7 @@ _ORDER = (
     "dart",
     "worn",
     "neck depth",
+    "other depth",
     "start",
     "neck width",
     "shoulder",

@@ -8,7 +8,7 @@ nothing but each other.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.counted.edge_lines import edge_line
 from walewright.counted.outline import Point
@@ -24,13 +24,14 @@ from walewright.figures.rims import Placing, draw_rim, inner_rim
 from walewright.figures.trims import RIBBED, Trim
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
+from walewright.record import record
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import EdgeSide
 
 _SeenLine = tuple[Point, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Sideways:
     """`up`: the side of the front, as it hangs on the bed, that is worn up. The rest in cm as it is worn, seen from outside and
     from the left to the right: the front's neck, the back's, and the bands along other edges, (edge, last edge of the band).

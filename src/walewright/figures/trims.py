@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal
@@ -16,6 +16,7 @@ from walewright.counted.outline import Point
 from walewright.design.model import Design, Fabric
 from walewright.figures import yarns
 from walewright.figures.pens import Paper, path
+from walewright.record import record
 from walewright.trade.edgings import EDGINGS
 
 Finish = Literal["rib", "plain", "fold", "picot", "rolled"]
@@ -36,7 +37,7 @@ PICOT = 2.2
 """mm from one picot to the next."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Trim:
     """How an edging looks; `shade` is the colour that it lies in, "#rrggbb", or empty for white."""
 

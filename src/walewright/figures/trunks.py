@@ -6,7 +6,7 @@ A body is known by a neck, or by two fronts that are joined to one back, or to t
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.counted.outline import Point
 from walewright.design.model import Design, DesignInSize, EdgeJoin
@@ -14,13 +14,14 @@ from walewright.figures.banded import round_opening, seen_bands
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, shade_of
+from walewright.record import record
 from walewright.trade.edgings import EDGINGS
 
 OPEN = 0.8
 """cm between the fronts of a body that has no band there."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Placed:
     """A piece of the body, its origin `x` cm right of the garment's middle; `across` -1: turned over, as the inside of a back."""
 
@@ -40,7 +41,7 @@ class Placed:
         return (point[0] - self.x) * self.across, point[1]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Trunk:
     """The front, in one piece or in two, the second of which lies over the first where they lap; the back as it is seen from
     within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts;

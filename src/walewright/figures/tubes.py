@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from walewright.counted.bands import rim_cm
@@ -20,6 +20,7 @@ from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, trim_of
 from walewright.glue.model import Glued, Place, Seam, bare
+from walewright.record import record
 from walewright.trade.edge_names import is_top
 
 CLOSING = 0.4
@@ -44,7 +45,7 @@ SAMPLES = 40
 """Heights at which an outline is measured."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Thumb:
     """A tube hung on a slot: where its base is (`across` from -1 at the left to 1 at the right, `height` cm), its length and half
     its width when it lies flat, cm."""
@@ -56,7 +57,7 @@ class Thumb:
     closed: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Foot:
     """A sock's: cm from its top to the heel, from the back of the heel to the tip of the toe, and how thick it lies; whether its
     toe is knitted as the heel is."""
@@ -67,7 +68,7 @@ class Foot:
     turned_toe: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MadeTube:
     """`profile`: (cm above the start, half the width as it lies flat), bottom up; `closed` at the top. `edging`: depth of the
     edging below it and half its width; `band`: depth of the band along its top; `trim` and

@@ -6,7 +6,6 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence, Set
-from dataclasses import dataclass
 from types import MappingProxyType
 
 from walewright.counted.edge_lines import edge_line
@@ -26,6 +25,7 @@ from walewright.figures.textures import show_charted
 from walewright.figures.trims import RIBBED, Trim, finish, lay, rule, shade_of, trim_of
 from walewright.figures.trunks import Placed, Trunk
 from walewright.figures.worked import WorkedStripe, clipped, mirrored, show_motifs, show_panels, show_stripes, stripes
+from walewright.record import record
 from walewright.trade.sides import SIDES, EdgeSide
 
 HANG = 52.0
@@ -51,7 +51,7 @@ TURNED_OVER = 0.25
 NO_RIMS: Mapping[str, tuple[Rim, ...]] = MappingProxyType({})
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Sleeve:
     """In cm, y upwards, hanging at the garment's right: the folded shape, what of it goes on over the shoulder with it, and its
     cuff's inner and outer edge."""

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright.design.model import Chart, Design, Yarn
+from walewright.record import record
 
 PALETTE = ("#f0eadc", "#2f4b6e", "#dba63f", "#8c3b3f", "#7fae9f", "#57427c", "#c6cfa3", "#3a3f40")
 """For yarns whose colour the source does not say; neighbours differ in lightness."""
@@ -26,7 +26,7 @@ DARK = 0.45
 """Lightness below which a hatch is drawn white."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CellLook:
     """How a chart shows the cells of a yarn: its colour, "#rrggbb", and the number of its hatch, None of bare cells."""
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import zip_longest
 
 from walewright.counted.model import SizedPiece, SizedSlot
@@ -14,10 +14,11 @@ from walewright.fit.girths import band_on, buttonholes, narrower, width_of
 from walewright.fit.loops import Walker
 from walewright.fit.model import Buttons, ButtonsFrom
 from walewright.glue.model import EndAt, Glued
+from walewright.record import record
 from walewright.trade.sides import SIDES, EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Column:
     """Buttonholes one above the other: how far up each is, and how far in from the edge that is lapped over, in cm."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from math import hypot
 
 from walewright.bed import KnitFabric
@@ -15,13 +14,14 @@ from walewright.counted.needles import ends
 from walewright.design.model import Band, Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.glue.model import Place
 from walewright.knit.operations import Side
+from walewright.record import record
 from walewright.trade.edgings import EDGINGS
 from walewright.trade.sides import SIDES
 
 SHOULDERS = ("shoulder left", "shoulder right")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowEdge:
     """An outer edge of a piece from row `low` to row `high`, named as in `Place`."""
 
@@ -37,7 +37,7 @@ class RowEdge:
         return min(max(round(self.low + share * (self.high - self.low)), self.low + 1), self.high)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cloth:
     at: DesignInSize
     garment: SizedGarment

@@ -7,16 +7,17 @@ other edges, of armholes or raglan lines, begin; its girth is that of the last r
 from __future__ import annotations
 
 from collections.abc import Container, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import Design, EdgeName, Lap, Measured
 from walewright.fit.cloth import Cloth
 from walewright.fit.loops import LoopEnd, Walker, WornLoop, rows_of
 from walewright.fit.model import ROWS, Closing, Girth
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Closed:
     """A loop that goes round: by itself, lapped or edge to edge."""
 
@@ -113,7 +114,7 @@ def buttonholes(design: Design, owner: str) -> int:
 # ----------------------------------------------------------------- tubes
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tube:
     """Copies of pieces that are closed to a tube at the levels `at` of `piece`, from below. `open_above`: at the top of that piece
     the tube is no more. Where it is one again there, the piece goes from cuff to cuff, and its tubes are sleeves."""

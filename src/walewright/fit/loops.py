@@ -8,13 +8,13 @@ is measured by its rows. Where a seam is crossed, the same share of it is come t
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.counted.needles import tops
 from walewright.design.model import Design
 from walewright.fit.cloth import SHOULDERS, Cloth, RowEdge
 from walewright.glue.model import Chain, EndAt, Glued, Place
+from walewright.record import record
 from walewright.trade.edge_names import top_between
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import EdgeSide
@@ -22,7 +22,7 @@ from walewright.trade.sides import EdgeSide
 MOST_CHORDS = 200
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Bond:
     """An edge in a glueing: its own chain, where it is in it, and the chain across, both walked in the same direction. `sewn`: a
     seam that takes a stitch of each side. `strip`: the band that is hung here, else empty."""
@@ -70,7 +70,7 @@ def walker(design: Design, glued: Glued, own: Cloth) -> Walker:
     return Walker(own, glued, bonds(design, glued), ring, len(glued.openings) <= glued.parts)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Chord:
     """`kind` "across" (at row `at`), "up" (at `at` of the width, from 0 at the left to 1) or "strip" (through a band)."""
 
@@ -81,7 +81,7 @@ class Chord:
     cm: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LoopEnd:
     """A free edge that a loop comes to, and the edge of the piece there: where that has a band, the one that it hangs on."""
 
@@ -89,7 +89,7 @@ class LoopEnd:
     beneath: PlaceKey
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WornLoop:
     """`ends` are the edges that the loop comes to, None where it is closed. `taken` is what sewn seams take of it."""
 
@@ -107,7 +107,7 @@ class WornLoop:
         return frozenset((c.owner, c.copy) for c in self.chords if c.kind != "strip")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Exit:
     """Where a chord ends: an edge, and the share of it counted from its bottom or left end."""
 
@@ -115,7 +115,7 @@ class Exit:
     share: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Walker:
     cloth: Cloth
     glued: Glued

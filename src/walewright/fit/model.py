@@ -6,13 +6,13 @@ Lengths are cm in each size, in the order of the design's sizes.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model import CountPerSize, Origin, PerSize
 from walewright.design.model.credit import Credit
 from walewright.design.model.per_size import minus
 from walewright.glue.model import Chain
+from walewright.record import record
 from walewright.trade.worn import BodyPart, ReachWay
 
 Closing = Literal["closed", "lapped", "edge to edge"]
@@ -32,7 +32,7 @@ stitches the one that hung at the left."""
 Role = Literal["", "neck", "cuff", "waist", "leg"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Girth:
     """All round the garment at `at`, a level (or, of what is knitted sideways, a row edge) of `piece`, over the pieces and bands
     `over`, each named as often as it lies there. What seams take and what laps is taken off."""
@@ -46,7 +46,7 @@ class Girth:
     """Whether it is that of the body, just below the armholes."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ease:
     """`name` of the finished measurement, how large it is, and the measure of the body that it fits. `girth` says where it was
     found, None: as the author states it."""
@@ -62,7 +62,7 @@ class Ease:
         return minus(self.finished, self.body)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Beside:
     """A finished measurement, as its author wants it and as it is knitted."""
 
@@ -76,7 +76,7 @@ class Beside:
         return minus(self.knitted, self.wanted)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ring:
     """An opening of the garment, with its length at rest and stretched (empty where it cannot be told). `chains`: the edges that it
     goes along in each size, and `copies`: how many there are of it, alike; none where a size has no such opening."""
@@ -93,7 +93,7 @@ class Ring:
         return next(chain for chain in self.chains if chain)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Passing:
     """A part of the body held against an opening: `needed` is the length that lets it through (or, `never`, that of the part
     itself), `stretched` what the opening comes to. `figure` is the part's size, `credit` where that is from."""
@@ -116,7 +116,7 @@ class Passing:
         return tuple((a < b) if self.never else (a >= b - 0.05) for a, b in pairs)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Reach:
     """From the middle of the back neck over shoulder and sleeve to the end of `sleeve`. `way`: "over the shoulder" (half the
     shoulders, then the whole sleeve), "from the neck" (half the back neck, then the whole sleeve: raglan, saddle) or "half the
@@ -129,7 +129,7 @@ class Reach:
     fits: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Buttons:
     """`over` laps over `under` by `overlap` cm; the buttons are sewn on `under`, each below a buttonhole of one column of `over`:
     `places[i]` is how far button i is from the end `counted_from` of what is above, its edging with it, None in a size that has not
@@ -143,7 +143,7 @@ class Buttons:
     counted_from: ButtonsFrom = "lower"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Fit:
     girths: tuple[Girth, ...]
     eases: tuple[Ease, ...]

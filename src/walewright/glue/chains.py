@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.model import EdgeName
 from walewright.glue.surface import Path, Surface
+from walewright.record import record
 from walewright.trade.edge_names import TOPS, number_of_top
 from walewright.trade.sides import GAP_PARTS, SIDES
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Unit:
     """The edges that one name means once: a single edge, or the whole way round a neck."""
 
@@ -79,7 +79,7 @@ def clockwise(surface: Surface, unit: Unit) -> Path:
 # ----------------------------------------------------------------- one after the other
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChainRun:
     """Units that follow each other clockwise, and how often each name is among them."""
 

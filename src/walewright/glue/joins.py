@@ -13,6 +13,7 @@ from walewright.design.model import Design, EdgeJoin, EdgeName, PerSize
 from walewright.glue.chains import ChainRun, Unit, runs, units, wanted
 from walewright.glue.rings import ALONG_ROWS, BEYOND
 from walewright.glue.surface import Path, Surface, SurfaceEdge
+from walewright.record import record
 from walewright.trade.joins import JOINS
 
 UPSIDE_DOWN = 0.4
@@ -24,7 +25,7 @@ TWISTED = 4.0
 """Cost of a seam that would turn one of the pieces upside down against the other."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Glueing:
     """Two chains, both clockwise, put together by join number `join`; without the `other`: one edge closed upon itself."""
 

@@ -7,16 +7,16 @@ side, the other way round. Neighbours in a line are edges that a seam has made m
 from __future__ import annotations
 
 from collections.abc import Container, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.model import DesignInSize, EdgeName, Origin
 from walewright.glue.chains import Unit, clockwise, units
 from walewright.glue.model import Face, facing, worn_of
 from walewright.glue.surface import Path, Surface
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Hanging:
     """A band, or a piece begun along edges: what it is hung on, as the author wrote it, and which side faces the knitter."""
 
@@ -30,7 +30,7 @@ class Hanging:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HungCopy:
     """One copy of a hanging on its edges, clockwise."""
 

@@ -8,10 +8,11 @@ those of the counts. What holds here holds in every size.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model import Band, Design, EdgeName, Origin
+from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES
@@ -23,7 +24,7 @@ EndAt = Literal["bottom", "top", "left", "right"]
 """An end of an edge: of rows the bottom or the top one, of stitches the left or the right one, as the piece hung on the bed."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Place:
     """An edge of one copy of a piece: "side left", "neck centre", "end". `owner` is a piece, or a band (then `edge` is "rim",
     "first end" or "last end"). `copy` counts from 1, of `copies`."""
@@ -46,7 +47,7 @@ OPPOSITE: dict[EndAt, EndAt] = {"bottom": "top", "top": "bottom", "left": "right
 """The other end of an edge."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Seam:
     """Two chains of edges put together. `one` and `other` are both walked in the same direction along the seam.
 
@@ -78,7 +79,7 @@ def bare(design: Design, seam: Seam) -> Seam:
     return replace(seam, one=one, one_begins=one_begins, other=other, other_begins=other_begins, over=((), ()))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HangingLine:
     """Edges hung on the bed side by side, from the left needle to the right: of a band or of a piece begun along them.
 
@@ -96,7 +97,7 @@ class HangingLine:
     spares: tuple[int, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EndsSewn:
     """Two ends of strips that meet and are in no seam, sewn together: of a band knitted in parts, or where one of them is knitted
     after the seam that they lie in line with. Each is a place ("last end")."""
@@ -110,7 +111,7 @@ class EndsSewn:
         return band.origin if band is not None else design.piece(self.one.owner).origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WornOpening:
     """A ring of edges that nothing is joined to: what is left of the boundary of the garment."""
 
@@ -120,7 +121,7 @@ class WornOpening:
 TaskKind = Literal["piece", "edging", "band", "seam", "ends", "step"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Task:
     """One thing to do: knit a piece (with all its copies), the edging on its start or a band, make a seam, sew ends of strips
     together, or a step of the author's. `number` is that of the seam in `Glued.seams`, of the ends in `Glued.ends` or of the step
@@ -131,7 +132,7 @@ class Task:
     number: int = -1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Glued:
     seams: tuple[Seam, ...]
     lines: tuple[HangingLine, ...]
@@ -151,7 +152,7 @@ class Glued:
 UNGLUED = Glued((), (), (), (), 0, ())
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GluedSizes:
     """The garment in all its sizes: what holds for each of the `groups`, which are put together alike, and the numbers of its
     `sizes`. One group, where every piece is knitted equally often in all of them."""

@@ -16,9 +16,10 @@ from walewright.glue.lines import HungCopy, closed_by_itself
 from walewright.glue.model import Task
 from walewright.glue.rings import ALONG_ROWS
 from walewright.glue.surface import Path, Surface
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ordered:
     """The tasks; for each line, by (owner, copy), the seams that it needs and those that wait for it; the lines that can never
     be hung, each with the seams that close it too soon."""

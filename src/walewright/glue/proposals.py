@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import islice, product
 
 from walewright.design.model import Design, EdgeName
 from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, apart
 from walewright.glue.surface import Surface
+from walewright.record import record
 from walewright.report.model import Diagnostic, Severity
 from walewright.report.said import Said, said
 from walewright.trade.joins import WornFacing
@@ -24,7 +25,7 @@ Attempt = Callable[[Design], tuple[Diagnostic, ...]]
 FaultKey = tuple[str, int, int]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Written:
     """`facing`: "right" or "wrong" side, where that has to be written too."""
 

@@ -7,11 +7,11 @@ start. An opening that closes again and a slot are rings of their own, walked th
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
 from walewright.glue.model import EndAt
+from walewright.record import record
 from walewright.trade.edge_names import BAND_ENDS, top_between
 from walewright.trade.ends import STARTS, EndWay
 from walewright.trade.sides import EdgeSide
@@ -23,7 +23,7 @@ band."""
 ALONG_ROWS: frozenset[EdgeState] = frozenset({"rows", "strip"})
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RingEdge:
     """`edge` as in `Place`, empty where it has no name; `begin` and `end` are what is known of its corners (levels, and whether
     they lie at the outer edge or at an opening), walked clockwise; `first` and `last` which of its ends those are.

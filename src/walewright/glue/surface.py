@@ -12,12 +12,13 @@ from dataclasses import dataclass, field
 
 from walewright.glue.model import Chain, EndAt, Place
 from walewright.glue.rings import RingEdge
+from walewright.record import record
 
 Path = tuple[int, ...]
 """Numbers of edges, one after the other in the clockwise direction."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SurfaceEdge:
     """An edge of one copy: from corner `begin` to corner `end`, the edge after it in its ring being number `after`."""
 

@@ -13,6 +13,7 @@ from typing import TypeVar
 from walewright.counted.model import MeasureKey
 from walewright.guide import numbers
 from walewright.guide.numbers import SizedFigure, unmarked
+from walewright.record import record
 from walewright.report.said import Fact, Said, said
 from walewright.report.wording import Language, phrased
 from walewright.trade.edge_names import OWN_EDGES, part_of_edge
@@ -23,7 +24,7 @@ PLATE = "/plate"
 KeyedText = TypeVar("KeyedText")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Advice:
     """A short heading and what to do, in order where `ordered`."""
 
@@ -32,7 +33,7 @@ class Advice:
     ordered: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HowToText:
     """What hands do, in a box: `shown` says what its drawing shows."""
 

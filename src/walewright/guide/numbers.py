@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from walewright.record import record
 
 CM_PER_INCH = 2.54
 
@@ -55,7 +56,7 @@ def graded(values: Sequence[str]) -> str:
     return f"{values[0]} ({': '.join(values[1:])})"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizedFigure:
     """One figure a size, as printed; `whole` where no line may break it."""
 

@@ -6,17 +6,16 @@ A chart is worked row by row here: what its cells ask for is told needle by need
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.move_kinds import HungFace
 from walewright.knit.needle import Side
 from walewright.knit.step import Step, Words
+from walewright.record import record
 
 Needles = tuple[int, ...]
 """Slots, rising."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchLine:
     """Knit `rows` rows, which brings the counter to its value, and then do `body`. `row` and `side` are what the counter reads and
     where the carriage stands when that is done; None while nothing has set it. Then so many needles are in work, held (for shaping
@@ -37,7 +36,7 @@ BenchPart = BenchLine | Step
 """A step that is no line is only stated, or done off the bed."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchBlock:
     """A block of the plan, `name`, `copies`, `joining`, `before` and `linked` as in `steps.StepBlock`."""
 
@@ -46,12 +45,12 @@ class BenchBlock:
     paragraphs: tuple[tuple[Words, tuple[BenchPart, ...]], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PlainRows(Step):
     """Nothing is done but to knit the rows of the line."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OfChart(Step):
     """What stands in the same line is done before row number `row` of `chart`, which is knitted next; or is that row `itself`,
     which is laid by hand."""
@@ -61,7 +60,7 @@ class OfChart(Step):
     itself: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FabricBegins(Step):
     """From the next row on by `chart`, as `fabric`: on needles `first`..`last`, over the whole width where `first` > `last`."""
 
@@ -71,7 +70,7 @@ class FabricBegins(Step):
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MotifBegins(Step):
     """From the next row on `chart` on needles `first`..`last`, in the fabric it stands in."""
 
@@ -80,7 +79,7 @@ class MotifBegins(Step):
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartEnds(Step):
     """No more of `chart`: on needles `first`..`last`, over the whole width where `first` > `last`."""
 
@@ -89,19 +88,19 @@ class ChartEnds(Step):
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StripesBegin(Step):
     """From the next row on in stripes, as `fabric`; the yarns are changed where lines say so."""
 
     fabric: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StripesEnd(Step):
     fabric: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TakeUp(Step):
     """Thread `yarn` at `tension`: the end of it that hangs at the carriage's side, if one does. The yarn before it is broken."""
 
@@ -109,35 +108,35 @@ class TakeUp(Step):
     tension: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HoldNeedles(Step):
     """Put `needles` into hold for a pattern."""
 
     needles: Needles
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReturnNeedles(Step):
     """Put `needles` back so that the next row knits them."""
 
     needles: Needles
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FloatPast(Step):
     """Lift the yarn of the last row off `needles`, which are held, so that it floats past them, and return them to work."""
 
     needles: Needles
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawLongOn(Step):
     """Draw the yarn of the last row through the loops of `needles`, which are held, to twice the usual length; return them."""
 
     needles: Needles
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KnitNeedles(Step):
     """Lift the yarn of the last row off `needles`, which are held, knit them by hand with `yarn`, and return them to work."""
 
@@ -145,7 +144,7 @@ class KnitNeedles(Step):
     yarn: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LayColours(Step):
     """A row by hand: each of `yarns` is laid into the hooks of `places` of the same number, `main` into all others, neighbouring
     yarns crossed; then the carriage is taken across without yarn, and the counter counts."""
@@ -155,7 +154,7 @@ class LayColours(Step):
     main: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MoveStitches(Step):
     """Move the stitches of `needles` one needle to `side`, those side by side on one tool; emptied needles stay in work."""
 
@@ -163,7 +162,7 @@ class MoveStitches(Step):
     side: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CrossStitches(Step):
     """From each needle of `firsts` on, exchange `half` stitches with as many at their right, hanging those of `side` first."""
 
@@ -172,7 +171,7 @@ class CrossStitches(Step):
     side: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DropRows(Step):
     """Let the columns of `needles` run down `rows` rows."""
 
@@ -180,7 +179,7 @@ class DropRows(Step):
     rows: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchColumns(Step):
     """Re-form the columns of `needles` on the other face, `rows` rows, having dropped them as far if they are not. `along`: in one
     turn with those before it, which are as many rows deep as they are."""
@@ -190,7 +189,7 @@ class LatchColumns(Step):
     along: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchOn(Step):
     """As `LatchColumns`, down to the stitch that was re-formed and hung last."""
 
@@ -199,17 +198,17 @@ class LatchOn(Step):
     along: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SetToHold(Step):
     """From here on the carriage goes past needles that are right out, and knits those in work."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SetToKnit(Step):
     """From here on the carriage knits all needles."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HangFirstRow(Step):
     """As `RehangStart`: of the `stitches` loops that are hung, `between` lie between two stitches of the first row, and one is at
     its edge. Then the ravel cord that parts them from the waste is pulled out."""
@@ -220,6 +219,6 @@ class HangFirstRow(Step):
     facing: HungFace
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TakeOutWaste(Step):
     """Take out the waste yarn that the loops just hung on waited in."""

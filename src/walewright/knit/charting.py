@@ -7,9 +7,10 @@ over the needles: cells, the runs of moved loops, the crossings, and the single 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.design.model import Cell, Chart
+from walewright.record import record
 from walewright.trade.cells import CELLS
 from walewright.trade.fabrics import ChartArea
 from walewright.trade.sides import EdgeSide
@@ -20,7 +21,7 @@ SlotSpan = tuple[int, int]
 """First and last slot; none where last < first."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InForce:
     """A chart that has been begun: its first row is the one after counter value `base`; the rest as in `steps.StartChart`.
 
@@ -87,7 +88,7 @@ class InForce:
         return self.chart.name == another.chart.name and mine == its
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Active:
     """The needles that have cells of one chart in one row: its `span`, but for those that a chart over it takes."""
 
@@ -132,7 +133,7 @@ def cell(one: InForce, counter: int, slot: int, needles: Active) -> Cell:
 # ----------------------------------------------------------------- one row
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Moved:
     """Loops `first`..`last` go `by` one needle."""
 
@@ -141,7 +142,7 @@ class Moved:
     by: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CrossedLoops:
     """The loops `first`..`last` change places, half and half; the `hung_first` half is hung first."""
 
@@ -150,7 +151,7 @@ class CrossedLoops:
     hung_first: EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowOfChart:
     """What a chart asks for in a row: groups of loops to move, each by its needle furthest left; crossings; and the cells of
     single needles that are not plain, by slot."""

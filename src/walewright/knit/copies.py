@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.manners import SeamTurn
 from walewright.knit.operations import NEXT_COPY
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Copy:
     """The copy of that `number`, from 1; of -1 (`operations.NEXT_COPY`) the next one, whichever it is. `each`: it is done at each
     of them. Neither: none has to be named."""

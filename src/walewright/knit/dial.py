@@ -4,7 +4,8 @@ next."""
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+
+from walewright.record import record
 
 LINKING = (2, 3)
 """How many numbers looser than the pieces the row is that links them: two layers are knitted through each other (common practice;
@@ -19,7 +20,7 @@ _NUMBER = re.compile(r"(\d+)(\.\d+|\.*)")
 """4, 4.5, or with a dot for each third between two numbers: 4. and 4.. ."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Looser:
     """A setting looser than `than`: `label`, `by` how many numbers that is, least and most; both are empty where `than` is no
     number, or the dial's last, and only the dial itself shows what comes next. Of plates `label` says which, and that alone."""

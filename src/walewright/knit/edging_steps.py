@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.knit.copies import NONE, Copy
 from walewright.knit.manners import EdgeStretchOf, FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
 from walewright.knit.move_kinds import HungEnd, HungFace, HungPart
 from walewright.knit.step import Step
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class UseLooser(Step):
     """Change to garment yarn `yarn`, or go on with it, at tension `tension`, `by` numbers (least and most, or the one) looser than
     `than`: for a row that knits two layers together. Where the dial's labels are no numbers both are empty: the next looser
@@ -28,7 +28,7 @@ class UseLooser(Step):
         return self.tension or f"looser than {self.than}"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EveryOutOfWork(Step):
     """Before anything is cast on: of the needles just brought to work push every `every`th, counted from the left, back out of
     work, but not the last one. `stitches` stay in work. (A mock rib: 2 for 1x1, 3 for 2x1.)"""
@@ -37,7 +37,7 @@ class EveryOutOfWork(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RehangStart(Step):
     """`facing` side ("purl" or "knit") facing, hang the first garment row of `piece` on the needles in work, unravelling the waste
     (`stitches` loops)."""
@@ -47,7 +47,7 @@ class RehangStart(Step):
     facing: HungFace = "purl"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PickUpAlong(Step):
     """Pick up `stitches` along `part` of `edge` of `piece` on needles `first`..`last`, its `facing` side to the knitter and the
     edge's `left_end` at the left (see operations.PickUpEdge). `copy`: which of the piece's copies, where that has to be said."""
@@ -73,13 +73,13 @@ class PickUpAlong(Step):
     """About `per` stitches for every `every` rows; 0: that is not told."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PicotRow(Step):
     """Move every second stitch, beginning with the second from the left and without the last needle, one needle to the right and
     leave the empty needles in work."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FoldUp(Step):
     """Fold and hang the first garment row, `loops` of them from left to right. `onto` "the same needles": those it was knitted
     on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
@@ -94,7 +94,7 @@ class FoldUp(Step):
     row: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HangToLink(Step):
     """Hang `part` of `edge` of `piece`, `stitches` open loops, on needles `first`..`last` with its `facing` ("purl" or "knit") side
     to the knitter and the edge's `left_end` at the left, `over` "empty needles" or "the other piece"."""
@@ -111,7 +111,7 @@ class HangToLink(Step):
     copy: Copy = NONE
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchRib(Step):
     """Drop and re-form on the other face every `every`th wale, `rows` rows deep, from slot `begin` outwards, not the end needles:
     for 3 and 1, first needles L 2 and R 2. The wales are the slots `begin`, `begin` + `every` … and their mirror images -1 - s,
@@ -122,7 +122,7 @@ class LatchRib(Step):
     rows: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchInStages(Step):
     """From here on latch the wales of `LatchRib` up whenever the counter reads one of `rows`, each time as far down as they have
     come since the last time. `sooner` "disturbed": a wale too whose stitch is about to be moved, cast off, held, taken off or hung
@@ -134,7 +134,7 @@ class LatchInStages(Step):
     sooner: Sooner = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchPanelInStages(Step):
     """The same within a panel only, on needles `first`..`last`."""
 
@@ -146,7 +146,7 @@ class LatchPanelInStages(Step):
     sooner: Sooner = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchPanel(Step):
     """The same within a panel only: of the wales that `LatchRib` would take, those on needles `first`..`last`."""
 

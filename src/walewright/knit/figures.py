@@ -7,7 +7,6 @@ there by itself; one begun above it is begun again, and one that ended in the fi
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedChart, SizedPiece
 from walewright.counted.needles import last_row
@@ -17,12 +16,13 @@ from walewright.knit import steps as st
 from walewright.knit.order import Group, GroupKey, Move, Rank, alone
 from walewright.knit.working_order import WorkedPart
 from walewright.knit.zones import Fabrics
+from walewright.record import record
 
 MOST_CARRIED = 4
 """Rows that a yarn is carried past at the side. Common practice: carry every 2 or 4 rows, else break it off."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Figure:
     """From `from_row` to `to_row`; a panel or a motif lies on `needles`, else it goes over the whole width."""
 
@@ -120,7 +120,7 @@ def _longest_wait(stripes: tuple[tuple[str, int], ...], yarn: str) -> int:
 # ----------------------------------------------------------------- in the parts of a piece
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FiguresOfPart:
     """What begins and ends in a part, and what has to be taken up where it stood as the part is turned to: it was ended in
     another, to whose rows the counter had come."""

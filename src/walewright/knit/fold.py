@@ -8,12 +8,12 @@ where it occurs but once in another, so that the sizes' texts keep one structure
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Any
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step, shape
+from walewright.record import record
 
 LONGEST_BODY = 24
 """Steps of a repeat's body: more than that no knitter keeps in mind for a round (from memory)."""
@@ -26,7 +26,7 @@ Cost = tuple[int, int, int]
 better."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Folded:
     """What some work costs, its first sentences, and what follows them. Most ways that are tried are not taken: so no sentence is
     put together before one is."""

@@ -7,7 +7,7 @@ looser row that knits both layers together.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.counted.model import SizedSlot
 from walewright.counted.ribs import rib_begin
@@ -23,10 +23,11 @@ from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
 from walewright.knit.stages import stage_rows
 from walewright.knit.steps import Step
+from walewright.record import record
 from walewright.trade.edgings import EDGINGS
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Leg:
     """Rows in one tension (empty: the fabric's); `picot`: a row of eyelets comes first; `outside`: what is seen; `joins`: the first
     row is hung up before, and this knits both layers together."""
@@ -99,7 +100,7 @@ def set_aside(edging: Edging, first: int, last: int) -> tuple[Step, ...]:
     return (st.EveryOutOfWork(edging.mock, in_work(edging, first, last), origin=edging.origin.path),)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgingRows:
     """An edging on needles `first`..`last`, `rows` of it seen, its side `worn` outside; the counter runs on from `after`, the rows
     of the piece that it is knitted on to, if it is. `holes` lie in the outside, those `behind` in the layer folded behind."""

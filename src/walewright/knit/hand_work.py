@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.needle import Side
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LiftOff:
     """The yarn that the last pass laid over the held needles `first`..`last` is lifted off their hooks: it floats past them, on
     the knitter's side."""
@@ -16,7 +15,7 @@ class LiftOff:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawLong:
     """The yarn that the last pass laid over the held needle `slot` is drawn through its loops by hand, to twice the length of a
     stitch beside it."""
@@ -24,7 +23,7 @@ class DrawLong:
     slot: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LayIn:
     """Knit the held needles `needles` (rising) by hand, one loop each, with another yarn, going `to` a side; it floats between
     those that are not neighbours. The end in the carriage and the counter take no part."""
@@ -35,7 +34,7 @@ class LayIn:
     to: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PictureRow:
     """One row by hand: into the open hooks from left to right each block's yarn is laid, `blocks` being (yarn, first, last)
     without a gap over all needles in work, neighbouring yarns `crossed` where they meet; then the carriage without yarn crosses
@@ -47,7 +46,7 @@ class PictureRow:
     crossed: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HangFeet:
     """Fold what has been knitted and hang the first garment row of this block, from left to right, on the needles `onto`
     besides what they carry; if it began in waste yarn, that comes away. Empty needles among `onto` have to be in work.
@@ -60,7 +59,7 @@ class HangFeet:
     """In place of the first row, the one that brought the counter there; 0: the first."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SewOff:
     """Cast off `first`..`last` by back-stitch with the tail of the yarn, which was broken at side `start`. Needles go to
     non-working."""

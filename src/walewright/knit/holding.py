@@ -7,7 +7,6 @@ as the yarn comes to it, a row back. The last turn returns all.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import groupby
 from typing import Literal
 
@@ -15,9 +14,10 @@ from walewright.counted.model import SizedWedge
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.order import Group, Move, Rank
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HoldingTurn:
     """`kind` "hold", "return" (some) or "all"."""
 
@@ -40,7 +40,7 @@ def turns(wedge: SizedWedge) -> tuple[HoldingTurn, ...]:
     return (*(HoldingTurn("hold", n) for n in outermost), *(HoldingTurn("return", n) for n in back), HoldingTurn("all", 0))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HeldEnd:
     """A `side` of a part in work at rows `first_row`..`last_row`. `lead` is 1 where the carriage is at that side at even rows,
     so that the first hold is a row later, else 0."""

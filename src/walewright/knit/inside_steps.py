@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.manners import EndsShaped
 from walewright.knit.step import Step
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DecreaseOn(Step):
     """Decrease 1 at `ends`: the stitches outside needle `first` (of the left end) and `last` (of the right one) are moved inwards,
     beginning at that needle, which gets a second loop. Of one end both name its needle."""
@@ -19,7 +18,7 @@ class DecreaseOn(Step):
     prongs: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DecreaseOuter(Step):
     """Decrease 1 at `ends`: the outer `stitches` are moved inwards, beginning with the innermost."""
 
@@ -28,7 +27,7 @@ class DecreaseOuter(Step):
     prongs: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class IncreaseBeside(Step):
     """Increase 1 at `ends`: the stitches outside those needles are moved outwards, beginning at the edge, and the gap is filled
     from the stitch below that of the needle."""
@@ -39,7 +38,7 @@ class IncreaseBeside(Step):
     prongs: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class IncreaseOuter(Step):
     """Increase 1 at `ends`: the outer `stitches` are moved outwards, beginning at the edge, and the gap is filled."""
 

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.copies import Copy
 from walewright.knit.manners import SeamEdges, SeamThread, SeamTurn
 from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
+from walewright.record import record
 
 Strip = tuple[str, str]
 """A band, or a piece and its edging: (name of the band or piece, name of the edging or empty)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeIs(Step):
     """`edge` (`where` "outer" both sides, "left" or "right" that side alone, or "inner" of the parts) runs from row `from_row`
     to `to_row`."""
@@ -24,7 +23,7 @@ class EdgeIs(Step):
     to_row: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GapIs(EdgeIs):
     """The inner edges of one of several gaps make `edge`: the `gap`th from the left of those between parts in the row after
     `from_row`."""
@@ -32,7 +31,7 @@ class GapIs(EdgeIs):
     gap: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeInSeam(Step):
     """An edge of a seam: `edge` ("armhole left") of a piece; `copy` which of its copies, where that has to be said; `begin`
     the end at which the seam comes to it (see operations.PickUpEdge)."""
@@ -43,7 +42,7 @@ class EdgeInSeam(Step):
     begin: HungEnd
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SeamOf(Step):
     """What lies against what: edges of both sides, from the same end of the seam. No `other`: an edge closed upon itself."""
 
@@ -51,7 +50,7 @@ class SeamOf(Step):
     other: tuple[EdgeInSeam, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinEdges(Step):
     """Make the `seams`, which are alike in their numbers; the rest as in operations.Join. `strips`: what is sewn on in them beyond
     the edges, such as the ends of welts. With a `turn` one seam stands for as many as there are `times`, one at each copy."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedSeam
 from walewright.design.model import Design
@@ -15,6 +14,7 @@ from walewright.knit.folding import use_looser
 from walewright.knit.lengths import SEWN_IN
 from walewright.knit.manners import LinkedOver
 from walewright.knit.steps import Step, StepBlock
+from walewright.record import record
 from walewright.report.said import said
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import EdgePart
@@ -56,7 +56,7 @@ def link_block(design: Design, seam: Seam, sized: SizedSeam, worn: Face, copies:
     return StepBlock(linked.name, copies, paragraphs, of=place.owner, linked=linked)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _LinkedSide:
     """A side of a link, hung with its side `facing` to the knitter `over` what is there."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.move_kinds import NamedRows
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NameEdge:
     """Names a row edge of the piece just knitted for joins and bands: the `where` "outer" edges (both sides), the "left" or
     "right" outer edge alone, or the "inner" edges of the only two parts, from row `from_row` to `to_row` on the counter."""
@@ -18,7 +17,7 @@ class NameEdge:
     to_row: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NameGap(NameEdge):
     """The "inner" edges of one of several gaps: the `gap`th from the left of those between parts in the row after `from_row`."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.step import Step
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedleOut(Step):
     """The stitch of needle `at` goes to the needle at its right, and `at` out of work; `stitches` are left."""
 
@@ -15,7 +14,7 @@ class NeedleOut(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedlesOutEvery(Step):
     """The same with every so many needles from `first` to `last`."""
 
@@ -25,7 +24,7 @@ class NeedlesOutEvery(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedleBack(Step):
     """Needle `at` comes back to work, empty; with it there are `stitches`."""
 
@@ -33,7 +32,7 @@ class NeedleBack(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedlesBackEvery(Step):
     """The same with every so many needles from `first` to `last`."""
 
@@ -43,7 +42,7 @@ class NeedlesBackEvery(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LeaveOut(Step):
     """Before the cast on: needle `at`, brought to work with the others, goes out of work again; `stitches` are left."""
 
@@ -51,7 +50,7 @@ class LeaveOut(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LeaveOutEvery(Step):
     """The same with every so many needles from `first` to `last`."""
 

@@ -7,7 +7,7 @@ An operation says what is done, never what is hoped for, except `Check`, which s
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.knit.hand_work import DrawLong as DrawLong
 from walewright.knit.hand_work import HangFeet as HangFeet
@@ -30,11 +30,12 @@ from walewright.knit.needle import Side as Side
 from walewright.knit.needle import needle as needle
 from walewright.knit.needle import other as other
 from walewright.knit.needle import slot as slot
+from walewright.record import record
 
 # ------------------------------------------------------------- yarn, carriage, counter
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class UseYarn:
     """Thread `yarn` at `tension`. The yarns "waste" and "ravel" are the machine's helpers and never part of the garment.
 
@@ -46,7 +47,7 @@ class UseYarn:
     carried: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InFabric:
     """No move: what is knitted from here on counts as the fabric of this name, over the whole width (`first` > `last`) or on
     needles `first`..`last` only. An empty name ends the one that was said before of the same needles."""
@@ -56,21 +57,21 @@ class InFabric:
     last: int = -1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BreakYarn:
     """Cut the yarn, leaving a tail of `tail_cm`; no pass, wrap or cast-off can follow before UseYarn. 0: as long as it happens."""
 
     tail_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Pass:
     """The carriage crosses to `to` and knits every needle in work; held needles keep their loop, the yarn passes across."""
 
     to: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MoveCarriage:
     """The carriage is taken to `to` without knitting, past loops that are in work in the `way` that is said."""
 
@@ -78,7 +79,7 @@ class MoveCarriage:
     way: CrossingWay = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SetCounter:
     rows: int
 
@@ -86,7 +87,7 @@ class SetCounter:
 # ------------------------------------------------------------- needles and loops
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class IntoWork:
     """Bring empty needles `first..last` from non-working to working position."""
 
@@ -94,7 +95,7 @@ class IntoWork:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OutOfWork:
     """Push empty needles `first..last` back to non-working position."""
 
@@ -102,7 +103,7 @@ class OutOfWork:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CastOn:
     """Put a first loop on each empty needle in work `first..last`. way: "comb" (an open edge, for waste yarn), "hem" (the same on a
     strip, for ravel cord), "e-wrap" or "chain" (closed edges). Beside live stitches it happens at the carriage side; with
@@ -115,7 +116,7 @@ class CastOn:
     length_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Transfer:
     """Lift the loops of `first..last` together (one tool of last-first+1 prongs) and set them `by` needles on (negative = left).
     Needles left empty stay where they are until OutOfWork; a needle that already has a loop then has both."""
@@ -125,7 +126,7 @@ class Transfer:
     by: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FillFromBelow:
     """Hang the purl bar of the stitch below `source` on the empty needle `target` in work (a fashioned increase's gap)."""
 
@@ -133,7 +134,7 @@ class FillFromBelow:
     source: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Hold:
     """Put needles `first..last` to holding position."""
 
@@ -141,7 +142,7 @@ class Hold:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Release:
     """Put held needles `first..last` back so that the next pass knits them."""
 
@@ -149,7 +150,7 @@ class Release:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LayCord:
     """Lay ravel cord by hand into the hooks of needles `first`..`last` in turn and push each fully back: it keeps the loops
     there."""
@@ -158,7 +159,7 @@ class LayCord:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawCord:
     """Push the needles `first`..`last` that wait on ravel cord right out, to holding position, and draw the cord out."""
 
@@ -166,14 +167,14 @@ class DrawCord:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Wrap:
     """Lay the yarn under and over the held needle `slot`."""
 
     slot: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CastOff:
     """Chain-cast-off the loops `first..last`, beginning at the `start` end, where the carriage and yarn are.
     The last chain is set on the neighbouring live needle, or fastened off when none is left. Emptied needles go to non-working."""
@@ -183,7 +184,7 @@ class CastOff:
     start: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Close:
     """Chain the loops `first..last` through each other, without yarn, from the far end `towards` the side where a live
     neighbour waits, and set the last one on that neighbour. Emptied needles go to non-working. (A buttonhole's lower edge.)"""
@@ -193,7 +194,7 @@ class Close:
     towards: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Gather:
     """Thread the broken yarn's tail through the loops `first..last`, take them off the bed and draw them up: the edge "end"."""
 
@@ -201,7 +202,7 @@ class Gather:
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Spread:
     """Take the loops of `first..last` off on a tool or waste yarn and hang them back from left to right: needle
     `to_first + i` gets the next `counts[i]` of them (0: the needle stays empty in work and gets its loop from the next row).
@@ -213,7 +214,7 @@ class Spread:
     counts: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OntoWaste:
     """Knit the loops `first..last` off on a piece of waste yarn, `rows` rows, and drop them from the bed: they stay
     live under the name `edge` (e.g. "neck centre", "shoulder left"). Their needles go to non-working. The garment yarn
@@ -225,7 +226,7 @@ class OntoWaste:
     edge: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchUp:
     """Drop the stitches of the needle's wale as far as `rows` rows down (unless `Drop` has done so) and re-form them on the
     other face; the loop is back on its needle. A holder through the stitch below stops the wale there; `goes_on`: that stitch is
@@ -236,7 +237,7 @@ class LatchUp:
     goes_on: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Drop:
     """Let the stitches of the needle's wale run down `rows` rows; the needle stays in work, empty. Either `LatchUp` re-forms
     them, or they stay a ladder, whose lowest row has to be yarn laid in an empty hook, so that it runs no further."""
@@ -245,7 +246,7 @@ class Drop:
     rows: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cross:
     """Lift the loops of `first`..`last` on two tools, `left` of them on the one, the rest on the other, and hang them back
     exchanged: the right group on the first needles, the left group on the last ones. `hung_first` is the group hung first: it
@@ -260,7 +261,7 @@ class Cross:
 # ------------------------------------------------------------- edges of finished pieces
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rehang:
     """Hang the feet of the first main-yarn row of `piece`, its `facing` side to the knitter, on empty needles in work."""
 
@@ -270,7 +271,7 @@ class Rehang:
     facing: HungFace = "purl"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PickUpEdge:
     """Pick up along `part` of `edge` of `piece` on the empty needles in work `first..last`, evenly over what is there. Its `facing`
     side is to the knitter, and the edge's `left_end` hangs at the left. `copy` is which of the piece's copies, 0 where there is
@@ -292,7 +293,7 @@ class PickUpEdge:
     ratio: tuple[int, int] = (0, 0)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Join:
     """Put two lines of edges together along one seam. Each is ((piece, edge, copy), ...) in the order along the seam, both from
     the same end of it; `ends` says which end of the first edge of `one` and of `other` that is, as `PickUpEdge.left_end` does.
@@ -318,7 +319,7 @@ class Join:
     thread_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Check:
     """States: `stitches` needles are in work or held on the whole bed (a parted half that waits included, and a needle just
     brought to work, whose loop comes with the next row); the counter reads `row`, the carriage is at `side`."""
@@ -368,7 +369,7 @@ Operation = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Block:
     """The operations of one thing on the bed, from an empty bed to an empty bed: a piece, an edging knitted on
     to a piece, or a band. `name` is the piece's or band's ("back", "back welt", "neckband"); `copies` knitted alike. `of`: the
@@ -380,7 +381,7 @@ class Block:
     of: str = field(default="", compare=False)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Work:
     """Everything for one garment in one size, in the order in which it is done."""
 

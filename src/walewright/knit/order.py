@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import IntEnum
 
 from walewright.knit import steps as st
+from walewright.record import record
 
 GroupKey = tuple[str, int]
 """The same for the same group of the same track in every size."""
@@ -34,7 +35,7 @@ class Rank(IntEnum):
     """A repeat, which begins with the rows before its first move."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Move:
     """At row `row`, `step` is done."""
 
@@ -43,7 +44,7 @@ class Move:
     step: st.Step
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Group:
     """Moves of one track. From `start`, the row where the first gap begins, to the `last` move they need the rows for
     themselves when they are printed as one phrase, `repeat` (None: only moves)."""
@@ -64,7 +65,7 @@ def alone(key: GroupKey, move: Move) -> Group:
     return Group(key, move.row, move.row, (move,), None)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowStretch:
     """Rows `first_row`..`last_row` of one part of a piece, worked `times` times in all, and the groups that move in them.
     `opens`: what was in work before it, if anything, was not the same needles. `yarn` is that of its first row, where it may

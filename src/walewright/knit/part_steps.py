@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.knit.step import Step
+from walewright.record import record
 
 PartPlace = Literal["left", "middle", "right", "nth"]
 """Where a part lies among all: the outermost ones, the middle one of three, or, of more, the nth from the left."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _OfPart(Step):
     """Of the part at `side`, needles `first`..`last`."""
 
@@ -20,7 +20,7 @@ class _OfPart(Step):
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HoldPart(_OfPart):
     """Put all needles of the part into hold: they wait for their turn.
 
@@ -29,14 +29,14 @@ class HoldPart(_OfPart):
     nth: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReturnPart(_OfPart):
     """Return the part that waits to work."""
 
     nth: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PartOnCord(_OfPart):
     """Lay ravel cord by hand into the hooks of the part, those held for shaping included, and push its needles fully back: it
     waits `rows` rows for its turn."""
@@ -45,7 +45,7 @@ class PartOnCord(_OfPart):
     nth: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawPartsCord(_OfPart):
     """Push the needles of the part that waits right out and draw the cord out: the part waits in hold then, as after
     `HoldPart`."""

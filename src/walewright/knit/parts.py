@@ -4,7 +4,7 @@ where they rejoin, what they come to. Each is a row of stretches: those worked o
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
@@ -21,6 +21,7 @@ from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, ShapedEnds, alike, mark_groups, marks, run_groups
 from walewright.knit.working_order import WorkedPart, working_order
 from walewright.knit.zones import Fabrics
+from walewright.record import record
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES
 
@@ -28,7 +29,7 @@ _LEAD: dict[Side, int] = {"left": 0, "right": 1}
 """Over the full width the carriage is at the right at even rows: the left end can be held at once, the right a row later."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PiecePattern:
     """A piece with what is the same of it in all sizes. `twins` are the numbers of the runs whose two edges are shaped alike,
     though they have statements of their own; `met` the names of the runs of each side that are joined or picked up."""
@@ -41,7 +42,7 @@ class PiecePattern:
     """Numbers of the wedges in a stretch worked several times that are held in unequal groups in some size."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PiecePart:
     """A part in its turn, its rows, and the charts and stripes that have to be taken up where they stood as it is turned to."""
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.step import Step
+from walewright.record import record
 from walewright.trade.fabrics import ChartArea
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StartChart(Step):
     """From the next row on work `chart`, from its first row, on needles `first`..`last` as fabric `fabric` (empty: a motif in
     the fabric it stands in). `area` "whole" (as far as the part in work reaches, but for `edge` needles at its two ends, which
@@ -24,7 +23,7 @@ class StartChart(Step):
     start: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StopChart(Step):
     """No more of `chart`: its purl columns are latched up as far as they have come, held needles return, and ladders that have not
     been dropped stay knitted: the row that comes next may need their loops."""
@@ -32,7 +31,7 @@ class StopChart(Step):
     chart: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StopChartOn(Step):
     """No more of `chart` on the needles `first`..`last` that it was begun on, elsewhere it may go on; else as `StopChart`."""
 
@@ -41,7 +40,7 @@ class StopChartOn(Step):
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StartStripes(Step):
     """From the next row on knit in `stripes` of (yarn, rows), again and again from the first, at `tension`, as fabric `fabric`.
     `carried` are the yarns that are carried up the side; any other is broken off at the end of its stripe."""
@@ -52,12 +51,12 @@ class StartStripes(Step):
     carried: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StopStripes(Step):
     fabric: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ColumnsLatched:
     """With the counter at `row`, since it was set for the `nth` time in the block, the purl columns of charts on the needles
     `needles` are latched up, as far as they have come: as rows are knitted, or before a `line` whose step has that class name and

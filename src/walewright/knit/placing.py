@@ -8,7 +8,7 @@ and so does one with a chart, whose needles the pages name beside the steps.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from itertools import pairwise
 from typing import Any
 
@@ -17,12 +17,13 @@ from walewright.knit import expansion
 from walewright.knit import operations as ops
 from walewright.knit.operations import Block, Operation, Work
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, StepBlock, Together
+from walewright.record import record
 
 NEEDLES = ("first", "last", "at", "needle", "start")
 """Fields of steps that are needles."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NotPlaced:
     """A block that needs missing needles: of its needles `first`..`last` those; `room`: the longest row of needles without a
     missing one. None: it would have room elsewhere, but is counted from the centre mark."""
@@ -35,7 +36,7 @@ class NotPlaced:
     room: int | None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PlacedPlan:
     """A size's plan as it lies on the bed, and its work there; `moved`: by how many needles to the right, by the blocks' names."""
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import groupby
 
 from walewright.counted import counted_piece
@@ -36,6 +36,7 @@ from walewright.knit.tails import Tails, agreed, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.working_order import WorkedPart
 from walewright.knit.zones import Fabrics
+from walewright.record import record
 from walewright.report.said import said
 from walewright.solve.model import Counts
 
@@ -56,7 +57,7 @@ def plan(design: Design, glued: GluedSizes, counts: Counts) -> tuple[SizePlan, .
     )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Draft:
     """A piece's pattern, what has to be taken apart in all its sizes, and the bodies of repeats found so, by paragraph."""
 

@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
 from walewright.knit.manners import Sooner
 from walewright.knit.tracks import BOTH, ShapedEnds, run_groups
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ribbed:
     """Every `every`th wale, counted outwards from slot `begin`, from `from_row` to `to_row`, on `needles` or over the whole
     width."""

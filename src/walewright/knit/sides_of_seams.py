@@ -4,13 +4,13 @@ one copy after the other are told as one, so that they are the same sentence in 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, NEXT, Copy, of_several
 from walewright.knit.manners import SeamTurn
+from walewright.record import record
 
 
 def seam_told(seam: Seam, one: Copy | None = None, other: Copy | None = None, at_tail: bool | None = None) -> st.SeamOf:
@@ -39,7 +39,7 @@ def edges_told(chain: Chain, begins: Sequence[EndAt], copy: Copy | None = None) 
     )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SeamsInTurn:
     """Seams at one copy after the other as one: `seam` names each copy, and the next one."""
 

@@ -8,13 +8,14 @@ column is latched up before, as far as it has come: nothing drops through such a
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.operations import Operation
+from walewright.record import record
 
 if TYPE_CHECKING:
     from walewright.knit.state import State
@@ -47,7 +48,7 @@ def _outwards(slot: int) -> int:
     return slot if slot >= 0 else -1 - slot
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LatchColumn:
     """`rows` that are not latched up yet; `on`: they stand on a stitch that was re-formed."""
 
@@ -61,7 +62,7 @@ def _column(rows: int, on: bool) -> LatchColumn:
     return LatchColumn(rows, on)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rib:
     """A rib that is latched up at the counter's `rows`, knitted from `base` on; on the needles `first`..`last`, or over the whole
     width where `first` > `last`. `sooner`: columns are latched up before their stitches are disturbed."""

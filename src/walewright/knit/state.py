@@ -4,15 +4,16 @@ shaping at each end, the parts that wait, the carriage side and the counter."""
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from walewright.design.model import Chart
 from walewright.knit.charting import InForce
 from walewright.knit.operations import Side, needle
 from walewright.knit.stages import Rib
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WaitingPart:
     """A part that waits: its outermost slots, those held for shaping at its ends included. `cord`: on ravel cord."""
 
@@ -27,7 +28,7 @@ class WaitingPart:
         return self.last - self.first + 1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StripesInForce:
     """Stripes that have been begun: their first row is the one after counter value `base`. `carried` are the yarns that are not
     broken off."""
@@ -52,7 +53,7 @@ class StripesInForce:
         return None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class State:
     """`first..last` are the part's outermost slots (held-for-shaping ones included); last < first when none is in work.
     `parts` are those that wait, from left to right; `gaps` is what has just been taken off between two parts, until they part."""

@@ -3,17 +3,18 @@ comes from."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, fields
+from dataclasses import field, fields
 from typing import Any, TypeAlias
 
 from walewright.knit.copies import Copy
+from walewright.record import record
 from walewright.report.said import Said
 
 Words: TypeAlias = str | Said
 """What is said to people: the author's own text, or what the house says as data."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@record(kw_only=True)
 class Step:
     origin: str = field(default="", compare=False, repr=False)
 

@@ -6,8 +6,6 @@ may differ and stand in brackets in the graded text. Needles are slots. `origin`
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.copies import Copy as Copy
 from walewright.knit.edging_steps import EveryOutOfWork as EveryOutOfWork
 from walewright.knit.edging_steps import FoldUp as FoldUp
@@ -54,12 +52,13 @@ from walewright.knit.step import numbers as numbers
 from walewright.knit.step import shape as shape
 from walewright.knit.together import Together as Together
 from walewright.knit.together import Track as Track
+from walewright.record import record
 from walewright.trade.ends import ClosedCastOn, WasteCastOn
 
 # ----------------------------------------------------------------- setting up
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedlesToWork(Step):
     """Bring empty needles `first`..`last` to working position (`stitches` of them)."""
 
@@ -68,7 +67,7 @@ class NeedlesToWork(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CarriageAt(Step):
     """The carriage is brought to `side` without knitting, `way` past the loops that are in work, or past held ones."""
 
@@ -76,7 +75,7 @@ class CarriageAt(Step):
     way: CarriageWay = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WasteStart(Step):
     """With waste yarn cast on over all needles in work, `way` "comb" or "by hand" (e-wrapped), knit `rows` rows, then one row of
     ravel cord. `way` "hem": a strip is hung on the needles first, and a row of ravel cord comes before those of waste."""
@@ -85,14 +84,14 @@ class WasteStart(Step):
     way: WasteCastOn = "comb"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ClosedStart(Step):
     """Cast on over all needles in work, `way` "e-wrap" or "chain"."""
 
     way: ClosedCastOn
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class UseYarnStep(Step):
     """Change to garment yarn `yarn` at tension `tension`."""
 
@@ -104,7 +103,7 @@ class UseYarnStep(Step):
     """The fabric that it is knitted as, where another one of that yarn and tension has another gauge."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SetRowCounter(Step):
     rows: int
 
@@ -112,19 +111,19 @@ class SetRowCounter(Step):
 # ----------------------------------------------------------------- knitting and shaping
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KnitRows(Step):
     rows: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KnitTo(Step):
     """Knit until the counter reads `row`."""
 
     row: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Decrease(Step):
     """Decrease `by` (1 or 2) stitches at `ends` ("both ends", "left end", "right end") of the part in work; `inset` 0
     is simple, else fashioned with that many prongs. The emptied needles go out of work."""
@@ -134,7 +133,7 @@ class Decrease(Step):
     inset: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class IncreaseFashioned(Step):
     """Increase 1 at `ends`: move the `inset` end loops one needle outwards and fill the gap from the stitch below on its
     inner side."""
@@ -143,26 +142,26 @@ class IncreaseFashioned(Step):
     inset: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class IncreaseAtCarriage(Step):
     """Bring one further empty needle to work at the carriage side (a simple increase)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CastOffAtCarriage(Step):
     """Cast off `stitches` at the carriage side."""
 
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CastOnAtCarriage(Step):
     """E-wrap `stitches` further needles at the carriage side."""
 
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HoldAtEnd(Step):
     """Put the `stitches` working needles nearest the `side` end into hold (that end is opposite the carriage)."""
 
@@ -170,21 +169,21 @@ class HoldAtEnd(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WrapHeld(Step):
     """Wrap the innermost held needle of those held for shaping at `side`."""
 
     side: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReturnHeld(Step):
     """Return the needles held for shaping at `side` to work."""
 
     side: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReturnSome(Step):
     """Return the innermost `stitches` of the needles held for shaping at `side` to work."""
 
@@ -192,7 +191,7 @@ class ReturnSome(Step):
     stitches: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SpreadEvenly(Step):
     """Take the stitches of the part in work off on waste yarn and hang them back on needles `first`..`last` (`stitches` of
     them): `runs` times over (1 loop on each of `singles` needles, then `changed` on the next), and the same with the `more_`
@@ -217,7 +216,7 @@ class SpreadEvenly(Step):
         return self.stitches - sum((singles + 1) * runs for singles, runs in rounds)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SlotOnWaste(Step):
     """Take the `stitches` on needles `first`..`last` off on waste yarn (kept as `edge`) and cast on again on the same needles by
     e-wrap with a separate length of the yarn, `length_cm` at least (0: none is asked for)."""
@@ -229,7 +228,7 @@ class SlotOnWaste(Step):
     length_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SlotClosed(Step):
     """Close the `stitches` on needles `first`..`last` by chaining them through each other towards the right (the last goes on the
     next needle) and cast on again on the same needles by e-wrap with a separate length of the yarn, as `SlotOnWaste` does."""
@@ -240,7 +239,7 @@ class SlotClosed(Step):
     length_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EyeletAt(Step):
     """Move the stitch of `needle` to its neighbour on `side`; leave the empty needle in work."""
 
@@ -248,7 +247,7 @@ class EyeletAt(Step):
     side: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Repeat(Step):
     """Work `body` `times` times in all."""
 
@@ -256,7 +255,7 @@ class Repeat(Step):
     times: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MarkEdges(Step):
     """Tie a marker thread at `ends` ("both ends", "left end", "right end") of the row just knitted: `what` begins here, or `at`
     "end" ends."""
@@ -266,7 +265,7 @@ class MarkEdges(Step):
     at: MarkWhen = "begin"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Now(Step):
     """What must be true here: stitches on the bed, counter, carriage side."""
 
@@ -275,7 +274,7 @@ class Now(Step):
     side: Side
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NowInHalf(Now):
     """The same while another half waits: `stitches` are those of the half being worked, `waiting` those of the other."""
 
@@ -285,7 +284,7 @@ class NowInHalf(Now):
 # ----------------------------------------------------------------- parting
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CentreToWaste(Step):
     """Take the `stitches` centre stitches, needles `first`..`last`, off on waste yarn (kept as `edge`). Of an opening off the
     centre: those between the two parts."""
@@ -296,7 +295,7 @@ class CentreToWaste(Step):
     edge: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OffOnWaste(Step):
     """Knit `rows` rows of waste yarn over all stitches of the part in work and take it off the bed (kept as `edge`)."""
 
@@ -304,17 +303,17 @@ class OffOnWaste(Step):
     edge: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CastOffAll(Step):
     """Cast off all stitches of the part in work, from the carriage side."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SewOffAll(Step):
     """Cast off all stitches of the part in work by back-stitch with the tail, from the carriage side."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CloseCentre(Step):
     """Close the `stitches` between the two parts, needles `first`..`last`, by chaining them through each other towards the right;
     the last goes on the next needle, which is the right part's first."""
@@ -324,7 +323,7 @@ class CloseCentre(Step):
     last: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CastOnBetween(Step):
     """Cast on `stitches` on the empty needles `first`..`last` between the two parts by e-wrap with a separate length of the
     yarn, as `SlotOnWaste` does."""
@@ -335,12 +334,12 @@ class CastOnBetween(Step):
     length_cm: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GatherAll(Step):
     """Thread the tail through all stitches of the part in work, take them off the bed and draw them up."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BreakOff(Step):
     """Break the garment yarn, leaving a tail of `tail_cm` (0: no length is asked for)."""
 
@@ -350,7 +349,7 @@ class BreakOff(Step):
 # ----------------------------------------------------------------- words and whole blocks
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Say(Step):
     """Words to the knitter; no operation follows. `manner` "note", or "by hand": to be done when the pieces are off the bed."""
 
@@ -358,7 +357,7 @@ class Say(Step):
     manner: SayManner = "note"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Linked:
     """The edge whose link is a block of its own: `copy` of the piece `owner`, where that has to be said."""
 
@@ -373,7 +372,7 @@ class Linked:
         return f"{self.owner} {self.edge}{number} link"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StepBlock:
     """The steps of one thing on the bed (see operations.Block, also for `of`), in paragraphs with a title each; one without a
     title (an empty text) goes on from the one before it. `runs`: of a part of a band, from where to where it runs."""
@@ -390,7 +389,7 @@ class StepBlock:
     runs: Words = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizePlan:
     """One size's sentences, in the order of work; a block of `joining` has JoinEdges and Say steps and nothing on the bed."""
 

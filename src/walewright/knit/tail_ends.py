@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.counted.needles import to_the_top
@@ -11,6 +10,7 @@ from walewright.counted.parts import SizedPart, parts_of
 from walewright.design.model import Design
 from walewright.glue.model import OPPOSITE, EndAt, Place, Seam
 from walewright.knit.folding import counted
+from walewright.record import record
 from walewright.trade.edge_names import is_top, number_of_top, part_of_edge, top_between
 from walewright.trade.sides import OTHER_SIDE, EdgeSide
 
@@ -55,7 +55,7 @@ def open_end(design: Design, place: Place) -> bool:
     return last_edge(place.edge) != "" and design.piece(place.owner).end_way == "waste"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GraftTail:
     """The tail that a graft is sewn with: of the last edge `last` of a copy of a piece. `first`: it hangs where the seam begins as
     it runs, not where it ends. `out_edge`: the row edge of the piece at whose top it comes out, if that has a name."""

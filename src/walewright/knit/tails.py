@@ -9,7 +9,7 @@ end. What no tail sews is sewn with a new length of yarn.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment
@@ -20,6 +20,7 @@ from walewright.knit.lengths import grafting_cm, seam_tail_cm
 from walewright.knit.manners import SeamThread
 from walewright.knit.strips import end_cm
 from walewright.knit.tail_ends import GraftTail, graft_tail, hangs_at, last_edge, last_parts, open_end
+from walewright.record import record
 from walewright.trade.edge_names import BAND_ENDS, part_of_edge
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
@@ -28,7 +29,7 @@ Where = tuple[str, str]
 """(piece, "start", or "end" with a side where the author named one)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SewnWith:
     """What a seam is sewn with, and how long a new length of yarn for it is."""
 
@@ -36,7 +37,7 @@ class SewnWith:
     cm: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tails:
     """What one size's tails are needed for: grafts, and centimetres of seam, by place. `sewing` and `ends`: what sews each seam,
     and each pair of ends of strips, by number."""

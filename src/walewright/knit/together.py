@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.step import Step, Words
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Track(Step):
     """One of them: rows, shaping and repeats in `steps`, `title` what a knitter calls it: the name of an opening, or what the house
     says."""
@@ -16,7 +15,7 @@ class Track(Step):
     steps: tuple[Step, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Together(Step):
     """From counter value `from_row` to `to_row`, at each row what any of the `tracks` asks for there. Each track counts all
     these rows. At one row wraps go before returns, these before holds and these before the rest, each in the order of the

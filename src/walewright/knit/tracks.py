@@ -4,7 +4,6 @@ when something else happens meanwhile, move by move."""
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted.model import SizedRun
@@ -12,6 +11,7 @@ from walewright.knit import steps as st
 from walewright.knit.inside import shaped_inside
 from walewright.knit.manners import EndsShaped
 from walewright.knit.order import Group, Move, Rank
+from walewright.record import record
 
 BOTH: EndsShaped = "both ends"
 
@@ -21,7 +21,7 @@ def _wide(_: int) -> int:
     return 1_000_000
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ShapedEnds:
     """Which `ends` a run moves ("both ends", "left end", "right end"), and from which row on these are the ends of the part.
     `fewest` tells the fewest stitches that the part has about a row, before or after its moves."""
@@ -102,7 +102,7 @@ def alike(left: SizedRun, right: SizedRun) -> bool:
     return mirrored and all(left.way.anywhere(by) for _, by in left.changes())
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeMark:
     """A place on the outer edges that nothing in the fabric shows: at `row` the edge `what` begins or, `end`, ends."""
 

@@ -7,18 +7,19 @@ parts that do not, it is worked first.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from walewright.counted.model import SizedOpening, SizedPiece
 from walewright.counted.parts import SizedPart, above, below, parts_of
+from walewright.record import record
 
 Then = Literal["parts", "waits", "rejoins", "ends"]
 """What becomes of a part at its last row: its stitches part | they wait for those that they are joined with | all of them are
 there | they leave the bed."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PutBy:
     """A part that waits `rows` rows for its turn."""
 
@@ -26,7 +27,7 @@ class PutBy:
     rows: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WorkedPart:
     """`part` in its turn. `turned`: it has waited, and the counter is set back to its first row. `put_by` are the parts that wait
     from its last row on: others, in the order in which they are put by, or itself. `openings` are those that begin or end there,

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.counted import CountedPiece
@@ -15,9 +14,10 @@ from walewright.knit.manners import Sooner
 from walewright.knit.order import Group, GroupKey, Move, Rank, alone
 from walewright.knit.ribbed import Ribbed
 from walewright.knit.stages import stage_rows
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Fabrics:
     """The fabrics of a piece by row."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from walewright.bed import KnitFabric
 from walewright.bed.density import fabric_at
@@ -12,6 +11,7 @@ from walewright.design.model import Design, Origin
 from walewright.knit.operations import needle
 from walewright.proof.model import FloatFound
 from walewright.proof.spent import courses_by_row, knit_of
+from walewright.record import record
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, said
 
@@ -25,7 +25,7 @@ TOLD = 3
 """So many floats of a row are named by their needles, the others counted."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LongFloat:
     """A float beyond the limits, and what it lies in: `within` a fabric, or a chart of a piece."""
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece
@@ -12,9 +12,10 @@ from walewright.design.model import DesignInSize, Opening, Piece, Wedge
 from walewright.knit.operations import Side
 from walewright.proof.counted import cast_on_again, gap_at
 from walewright.proof.model import Measure
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Made:
     """One piece in one size: as designed and counted, and as knitted. `wanted` has what is wanted in cm, by what is
     measured: where the design leaves a range, what was chosen."""

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.counted.model import MeasureKey
+from walewright.record import record
 from walewright.trade.joins import JoinWay
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Measure:
     """Wanted and knitted, in cm; `off` is knitted minus wanted, in `unit` ("st" | "rows")."""
 
@@ -20,7 +20,7 @@ class Measure:
     unit: Literal["st", "rows"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PieceProof:
     name: str
     copies: int
@@ -34,7 +34,7 @@ class PieceProof:
     """How many stitches were drawn long by hand, of each row that has any."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SewnEdge:
     """An edge in a seam; `copy` is 0 where all copies of the piece are meant, or there is one."""
 
@@ -43,7 +43,7 @@ class SewnEdge:
     copy: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EndSewnOn:
     """The end of an edging or a band (then `edging` is empty) along which a seam goes on, as long as it was knitted."""
 
@@ -53,7 +53,7 @@ class EndSewnOn:
     cm: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinProof:
     """The edges of both sides in order, the other side's empty where one edge is closed upon itself; rows are None where the edge
     does not run along rows. `longer_cm` and `way`: as asked. `join` numbers the join of the design, None of ends of strips that
@@ -79,7 +79,7 @@ LoopSource = Literal["weighed", "measured", "estimated"]
 """How the length of yarn in a stitch is known: from the weight of the swatch, from a measured length, or from the density."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FromLoops:
     """Yarn of the garment, reckoned by the loops that were knitted. `known`: the sources of a stitch's length, the surest first,
     and the fabrics of each; no fabrics where it is that of all. `spare` is added for ends, as a share."""
@@ -88,7 +88,7 @@ class FromLoops:
     spare: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class AsInFabric:
     """Waste yarn: in loops as long as those of the `fabric`, as thick as the yarn `label`."""
 
@@ -96,7 +96,7 @@ class AsInFabric:
     label: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OneLength:
     """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times;
     and another of `part_cm` for a part that waits on it. 0: there is none of the one, or of the other."""
@@ -113,7 +113,7 @@ YarnKind = Literal["yarn", "waste", "ravel"]
 Reckoning = FromLoops | AsInFabric | OneLength
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class YarnUse:
     """Yarn for one size; `way` is how it was reckoned. Waste yarn and ravel cord have no `label`. `grams` and `metres` are all of
     it: what the garment takes with seams and tails, the swatches, and a reserve on both."""
@@ -134,7 +134,7 @@ class YarnUse:
     """What `grams` is made of; of waste yarn and ravel cord 0."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BobbinUse:
     """In picture knitting: one end of yarn, wound on a bobbin of its own, and how long it has to be, in metres, tails included."""
 
@@ -156,7 +156,7 @@ class BobbinUse:
     """(first row, last row) of stretches in between in which it hangs, to be taken up again."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FloatFound:
     """A float longer than the limits: over needles `first`..`last` in row `row` of a piece."""
 
@@ -169,7 +169,7 @@ class FloatFound:
     cm: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PictureLoop:
     """One loop of a window of the loop graph. `column` and `row` from 0, from the left and the bottom; `kind` as the bed's (`Kind`
     in small letters: "knit", "bar", "float", "long" ...); `face` 1: re-formed, a knit stitch to the knitter. `through` are the
@@ -185,7 +185,7 @@ class PictureLoop:
     over: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FabricPicture:
     """A window of a fabric as the bed knitted it, a repeat or two, to draw it from. `floats` are (row, first column, last column,
     yarn) of yarn that runs past needles."""
@@ -197,7 +197,7 @@ class FabricPicture:
     floats: tuple[tuple[int, int, int, str], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizeProof:
     size: str
     pieces: tuple[PieceProof, ...]
@@ -213,7 +213,7 @@ class SizeProof:
     floats: tuple[FloatFound, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Proof:
     sizes: tuple[SizeProof, ...]
     pictures: tuple[FabricPicture, ...] = ()

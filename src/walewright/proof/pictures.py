@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 
 from walewright.bed import Course, KnitFabric
 from walewright.bed.loops import NOTHING, YARNLESS_COURSES, LoopKind
@@ -12,6 +11,7 @@ from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
 from walewright.proof.model import FabricPicture, PictureLoop
 from walewright.proof.spent import looped
+from walewright.record import record
 
 MOST = 40
 """Columns or rows of a window, at most."""
@@ -23,7 +23,7 @@ MARGIN = 2
 STRIPED_COLUMNS = 12
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PictureWindow:
     """Needles from slot `left` on and rows from reading `low` of the counter on."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cache
 
 from walewright.bed import Course, KnitFabric
@@ -12,9 +12,10 @@ from walewright.bed.density import fabric_at
 from walewright.bed.loops import YARNLESS_COURSES, LoopKind
 from walewright.design.model import Design
 from walewright.design.model import Fabric as Knit
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tally:
     """Of one yarn in one fabric: `loops` (all but chains and those of lengths cut for them), `longs` of them drawn long, `chains`
     of a cast-off or a cast-on with the latch tool, `passed` needles that it floats past, `empty` of those that were slipped: they
@@ -27,7 +28,7 @@ class Tally:
     empty: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Spent:
     """`tallies` by (fabric, yarn); `tails_cm` by yarn; `waste` loops of waste yarn, `ravel` loops of each row of ravel cord,
     `cords` of which lie in one start; `parts`: the stitches of each part that waited on cord."""

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import get_args
 
 from walewright.design.model import Design, Yarn
@@ -23,6 +23,7 @@ from walewright.design.model import Fabric as Knit
 from walewright.proof.model import AsInFabric, FromLoops, LoopSource, OneLength, YarnUse
 from walewright.proof.plain_knit import KS_WET, KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally, grams_per_stitch
+from walewright.record import record
 from walewright.trade.fabrics import STITCH_KINDS
 
 __all__ = ["KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]
@@ -51,7 +52,7 @@ WEIGHED, MEASURED, PLAIN, OTHER = 0.05, 0.08, 0.15, 0.25
 """How far off a yarn may be that was weighed, measured, estimated for plain knit, estimated for another stitch (from memory)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Loop:
     """Yarn in a stitch, in cm, with the way it was come by and its error as a share."""
 
@@ -60,7 +61,7 @@ class _Loop:
     error: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _YarnPart:
     """Grams of a yarn in one fabric: in the garment, and in the fabric's swatch."""
 

@@ -15,6 +15,7 @@ from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import Printed, PrintedSheet
 from walewright.readback.phrases import ReadPhrase
 from walewright.readback.sentences import Unreadable, chart_line, meaning
+from walewright.record import record
 from walewright.report.said import Fact, Said, said
 
 MarkKind = Literal[
@@ -38,7 +39,7 @@ MarkKind = Literal[
 cross: one group over the other | by hand: in a yarn of its own | lay: in blocks."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Mark:
     """What a symbol asks of one needle for one row. kind: "knit", "hole", "left" or "right" (the neighbour's loop comes, the own
     one goes), "onto left" or "onto right" (the neighbour's comes on top; from the left, from the right), "onto both", "purl",
@@ -54,7 +55,7 @@ class Mark:
     """Of purl marks: a column of so many is latched up and goes on; 0: none is."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadChart:
     """`rows` from the bottom up. `before` columns, then `repeat` that are worked again and again (0: none, worked once), then
     `after`. `picture`: laid by hand, block by block."""
@@ -72,7 +73,7 @@ class ReadChart:
         return any(mark.yarn for row in self.rows for mark in row)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Wrong:
     """`code` of a diagnostic, what is wrong, and where: characters `start`..`end` of the text."""
 

@@ -10,8 +10,10 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from walewright.record import record
 
-@dataclass(frozen=True, slots=True)
+
+@record
 class PageLayout:
     """What lines of a page look like; numbers and names are groups."""
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from walewright.readback.language import PageLayout, ReadLanguage
 from walewright.readback.tokens import as_name
+from walewright.record import record
 
 _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 
@@ -14,7 +15,7 @@ _TICKS = re.compile(r" {4,}(?:\[[0-9]{1,4}\] ?)+")
 """What is ticked off below a line, number by number."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PrintedLine:
     """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all.
     `first` and `last` are the numbers of the steps that it stands for, as printed; without one that after the last. 0 for a line
@@ -32,7 +33,7 @@ class PrintedLine:
     """What is ticked off below it, number by number, once for each box."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PrintedSection:
     """`name` and `copies` as the heading tells them, one number for all sizes or one for each; under a heading of `joining` things
     are put together off the bed. Characters `start`..`end` are the heading."""
@@ -45,7 +46,7 @@ class PrintedSection:
     joining: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Printed:
     """A line of a chart's section as it is printed, its continuations put to it; characters `start`..`end` of the text."""
 
@@ -54,7 +55,7 @@ class Printed:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PrintedSheet:
     """The section of a chart, without its notes. Characters `start`..`end` are the heading."""
 
@@ -64,7 +65,7 @@ class PrintedSheet:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PrintedText:
     """The whole text. `strange` are the places (start, end) of lines that are nothing of what a text is made of."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Operation
@@ -11,10 +10,11 @@ from walewright.readback.charting import Charting, MarksInForce
 from walewright.readback.charts import ReadChart
 from walewright.readback.mind import MOST_MOVES, Contradiction, Mind, in_reach, needle
 from walewright.readback.phrases import ReadStripes
+from walewright.record import record
 from walewright.report.said import Said, said
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Striped:
     fabric: str
     stripes: ReadStripes

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.knit.operations import SeamEnd
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadGraded:
     """A number's readings: one for all sizes, or one a size; None is a dash. Needles are slots, carriage sides 0 left, 1 right."""
 
@@ -29,7 +28,7 @@ StripsRead = tuple[tuple[str, str, int], ...]
 """(piece, edging, rows at each end) of what is sewn on beyond the edges of a seam."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadRows:
     """Rows or needles in a list, of which a size may have fewer than another: a dash is one that it has not."""
 
@@ -39,7 +38,7 @@ class ReadRows:
         return tuple(row for row in (graded.of(size) for graded in self.numbers) if row is not None)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadCounts:
     """Numbers; a dash stands for one that a size has not."""
 
@@ -49,7 +48,7 @@ class ReadCounts:
         return tuple(graded.of(size) or 0 for graded in self.numbers)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadEased:
     """(easing, longer, easing of the second, longer along strips) of a seam, each with a dash, or untold, where a size has none."""
 
@@ -59,7 +58,7 @@ class ReadEased:
         return tuple(graded.of(size) for graded in self.numbers)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadStrips:
     """(piece, edging) of strips, and the rows at the end of each."""
 
@@ -73,7 +72,7 @@ class ReadStrips:
         return tuple((*name, graded.of(size) or 0) for name, graded in told)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadEvents:
     """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another."""
 
@@ -98,7 +97,7 @@ class ReadEvents:
         return self.what, tuple(sorted(found))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadStages:
     """Rows at which a rib is latched up: every so many from one to another, and one more."""
 
@@ -112,14 +111,14 @@ class ReadStages:
         return (*range(first, last + 1, max(self.every, 1)), *(row for row in more if row is not None))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Several:
     """Arguments that are told together, taken apart again in the phrase they belong to."""
 
     arguments: tuple[ReadGraded | str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadPhrase:
     """`kind` is the grammar's rule, the arguments stand in the order of its words."""
 
@@ -134,7 +133,7 @@ Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | Read
 """An argument as one size reads it."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadRepeat:
     """The body is worked `times` times in all."""
 
@@ -142,7 +141,7 @@ class ReadRepeat:
     times: ReadGraded
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadForSome:
     """The body is worked by the sizes of these numbers (from 0) alone."""
 
@@ -150,7 +149,7 @@ class ReadForSome:
     sizes: frozenset[int]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadTrack:
     """One of several shapings that go on at the same time."""
 
@@ -160,7 +159,7 @@ class ReadTrack:
     """The readings of the counter at each of which all of it is done, where any are named."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadRun:
     """The body is worked when the counter reads the first of the numbers, and then every so many rows until it reads the last;
     what `stands` is true after that, and what is told `on_the_way` is of all those rows."""

@@ -7,7 +7,7 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any, cast
 
 from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Side, Work
@@ -31,6 +31,7 @@ from walewright.readback.phrases import (
 )
 from walewright.readback.sentences import LinesSaid, Unreadable
 from walewright.readback.working import SectionAtWork
+from walewright.record import record
 from walewright.report.model import PRINTED_WORDS, Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
 
@@ -243,7 +244,7 @@ def _as_last(edge: str) -> str:
     return f"end{edge.removeprefix('shoulder')}" if edge.startswith("shoulder") else edge
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _SewnLengths:
     """What a sentence says of the lengths of a seam, in its order; what it does not say is nothing."""
 

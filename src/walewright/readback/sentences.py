@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Any, cast
 
@@ -14,13 +13,14 @@ from walewright.readback.language import ReadLanguage
 from walewright.readback.phrases import ReadPhrase, ReadSaid
 from walewright.readback.rules import ReadRules
 from walewright.readback.terminals import whole_words
+from walewright.record import record
 from walewright.world.tables import Grammar, made
 
 _DEEPEST = 20
 """Square brackets in a line. No plan nests its repeats so deep; it is a limit for damaged texts."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Unreadable:
     """Character `at` of the line is where the words stop making sense."""
 

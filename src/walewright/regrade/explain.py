@@ -10,10 +10,11 @@ known by then.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from walewright.design.model.regrading import GivenKind
+from walewright.record import record
 from walewright.regrade.line import TrialLine, lines
 from walewright.regrade.trials import Trials
 from walewright.report.model import Diagnostic, Severity, diagnosed, has_errors
@@ -31,7 +32,7 @@ MOST_CAUSES = 4
 """Things given whose limits are looked for."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cause:
     """One thing given that does not go: `kept` are the changes among which it does not. `name` is the source's, `typed` the
     knitter's."""

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from walewright.design.model import Edition, Fabric
 from walewright.design.model.regrading import CountRow, GivenKind
 from walewright.design.reading.given import read_bed, read_count, read_measure, read_swatch, read_tension
+from walewright.record import record
 
 STEP_CM = 0.5
 """A tape is read so (common practice)."""
@@ -19,7 +19,7 @@ STEPS = 64
 """Of a tension, between the source's and the given one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TrialLine:
     """What can be tried of one thing given: `at(0)` is the source's own, `at(last)` the given one. `rises`: the given value is the
     larger one."""

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.report.english import ENGLISH
 from walewright.report.model import Change, Diagnostic, Span
 from walewright.report.places import Source, source
@@ -17,7 +17,7 @@ from walewright.report.said import Amount, BySize, Fact, Said
 from walewright.report.wording import Language, phrased, worded
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Edit:
     """A stretch of a source to be replaced by `text`."""
 

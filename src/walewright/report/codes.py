@@ -6,12 +6,12 @@ A code is written once and stays: pages of the documentation, tests and people's
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.report.model import Severity
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CodeInfo:
     severity: Severity
     summary: str

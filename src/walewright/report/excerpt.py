@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.report.columns import WIDEST, harmless, named, shown, width
 from walewright.report.model import COMMAND_LINE, PRINTED_WORDS, Diagnostic, Label, Severity
 from walewright.report.paint import Paint
@@ -16,7 +16,7 @@ PRIMARY, FURTHER = "^", "-"
 CUT = "…"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MarkedText:
     """A label where it begins: from column to column of one line, counted from 1, the last not marked."""
 
@@ -27,7 +27,7 @@ class MarkedText:
     primary: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class View:
     """The part of a line that is shown: letters `first..last` of it (counted from 0, the last not shown)."""
 

@@ -8,14 +8,15 @@ what is there; notes give facts; only helps propose a change.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import Enum
 from typing import Literal
 
+from walewright.record import record
 from walewright.report.said import Fact, Said
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Span:
     """Half-open range of code points `start..end` in the source named `file`."""
 
@@ -39,7 +40,7 @@ class Severity(Enum):
     WARNING = "warning"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Label:
     """A place and what is there."""
 
@@ -68,7 +69,7 @@ WrittenFigure = Literal[
 EDGE_FIGURES: Mapping[Literal["left", "right"], WrittenFigure] = {"left": "left edge", "right": "right edge"}
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Change:
     """One figure to be written otherwise, as data: which (`figure` of `owner`, at `at`), and to what, by size. `name` is what a
     message calls it. Lengths are in cm; "needles" of a bed and "stitches" to 10 cm of a fabric are numbers."""
@@ -82,7 +83,7 @@ class Change:
     """Whether it is reckoned exactly, and no truer farther away: of the bed, and how often a step is made."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Diagnostic:
     """One mistake, one message, as facts; `report.wording` has its words. `labels[0]` is the primary place; `code` is a slug from
     `report.codes`."""

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.report.model import Severity
 
 STYLES = {Severity.ERROR: "bold red", Severity.WARNING: "bold yellow"}
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Paint:
     """Every piece of text of a report goes through one of these methods; with `markup` they escape and tag it."""
 

@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
+
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TextPlace:
     line: int
     column: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Source:
     """A text with the offsets at which its lines begin."""
 

@@ -7,11 +7,12 @@ as their author wrote them, counts, lengths by size. The words are put in at the
 from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import TypeAlias, TypeVar
 
+from walewright.record import record
 
-@dataclass(frozen=True, slots=True)
+
+@record
 class Amount:
     """A measured number: `value` in `unit` ("cm", "m", "g", "stitches", "rows"; empty for a bare number)."""
 
@@ -19,7 +20,7 @@ class Amount:
     unit: str = "cm"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BySize:
     """Measured numbers, one for each of the `sizes`, in `unit`. Without sizes: one number that is the same in all."""
 
@@ -28,7 +29,7 @@ class BySize:
     unit: str = "cm"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Said:
     """One thing to be said: the `key` of a sentence or phrase, and its facts by name."""
 

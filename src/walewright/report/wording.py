@@ -24,10 +24,11 @@ A sentence has places for facts in braces, `{name}`, and says how each is writte
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from string import Formatter
 from typing import Any
 
+from walewright.record import record
 from walewright.report.model import Diagnostic
 from walewright.report.said import Amount, BySize, Fact, Said, size_as_said
 
@@ -38,7 +39,7 @@ MOST_NAMES = 20
 """Names that are listed of many."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Wording:
     """The words of a diagnostic: its message, and by their keys what stands at its places, its notes and its helps."""
 
@@ -48,7 +49,7 @@ class Wording:
     helps: Mapping[str, str] = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Language:
     """A language's words. `wordings`: by code, or code/case where a code has several messages. `phrases`: parts of sentences.
     `terms`: words of closed kinds, each with its plural. `clauses`: what a rule asks for, stated and denied."""
@@ -81,7 +82,7 @@ _OF_SOURCES = Language({}, {}, {})
 """What numbers and units are written in within a source."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Worded:
     """A diagnostic in words."""
 

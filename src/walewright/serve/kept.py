@@ -6,12 +6,13 @@ import hashlib
 from collections import OrderedDict
 from dataclasses import dataclass, field
 
+from walewright.record import record
 from walewright.serve.model import Offer, PageAnswer, Posted
 
 KeptKey = bytes
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KeptAnswer:
     """An answer, and the outcome that it tells of, packed (empty: it is not proven)."""
 

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
+
+from walewright.record import record
 
 Posted = Mapping[str, str]
 """What was filled in, by the names of the fields."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ServedGarment:
     """A source that can be chosen: `name` in addresses, `file` where it lies. A `text` lies nowhere: somebody gave it."""
 
@@ -19,7 +21,7 @@ class ServedGarment:
     text: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Alternative:
     """One of several: its `value` in the form, and what it is called."""
 
@@ -27,14 +29,14 @@ class Alternative:
     label: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OfferedChoice:
     name: str
     label: str
     alternatives: tuple[Alternative, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OfferedRow:
     """A measurement: `value` is the pattern's in the size that is chosen, `values` in each, in cm; `picture`: where it is taken, as
     SVG. `counts`: it is a number, no length."""
@@ -49,7 +51,7 @@ class OfferedRow:
     picture: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OfferedFabric:
     name: str
     label: str
@@ -58,7 +60,7 @@ class OfferedFabric:
     dial: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OfferedYarn:
     name: str
     label: str
@@ -67,7 +69,7 @@ class OfferedYarn:
     metres: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Offer:
     """All that can be given for a garment, with the pattern's own figures."""
 
@@ -83,7 +85,7 @@ class Offer:
     beds: tuple[Alternative, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ToldMistake:
     """A message: whether it forbids the pattern, and its words."""
 
@@ -93,7 +95,7 @@ class ToldMistake:
     helps: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DrawnPiece:
     """A drawing as SVG, and, where it has letters, what they stand for."""
 
@@ -103,7 +105,7 @@ class DrawnPiece:
     """(letter, measure, figure)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ResultTable:
     """Rows of as many texts as there are heads; the first of a row is its head."""
 
@@ -117,7 +119,7 @@ ResultState = Literal["proven", "refused", "stopped", "busy", "failed", "memory"
 wanted it any longer."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PageResult:
     """`eases`: garment less body by the names of measurements, in cm."""
 
@@ -128,7 +130,7 @@ class PageResult:
     eases: Mapping[str, float] = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PageAnswer:
     """The form with what was filled in (`values`; `stray`: for fields that it has not now), and the result, if one was asked for.
     `hints`: by the names of measurements, the pattern's size that is nearest, and the ease. Without an `offer` the source could not
@@ -141,7 +143,7 @@ class PageAnswer:
     hints: Mapping[str, str] = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TakenFile:
     """A file to be taken away."""
 

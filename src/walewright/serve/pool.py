@@ -8,11 +8,12 @@ import multiprocessing
 from collections.abc import Awaitable, Callable
 from concurrent.futures import CancelledError as TakenBack
 from concurrent.futures import TimeoutError as TookTooLong
-from dataclasses import dataclass, field
+from dataclasses import field
 from multiprocessing.connection import Connection
 from typing import TYPE_CHECKING, Any, ParamSpec, TypeVar
 
 from walewright.cli.workers import FILES_A_PROCESS, cores
+from walewright.record import record
 from walewright.serve.model import ResultState
 from walewright.serve.progress import PageProgress, listening
 
@@ -27,7 +28,7 @@ CONTEXT = multiprocessing.get_context("spawn")
 """A fresh interpreter a process: a fork would take along threads of libraries in whatever state they are."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Limits:
     """`seconds` for one piece of work, and `unwanted` for one that nobody waits for any longer; `memory` in bytes for a process,
     where the system can bound it; how many pieces of work may be `waiting`; `processes` at once, two at least, so that a cover does
@@ -40,14 +41,14 @@ class Limits:
     processes: int = field(default_factory=lambda: max(2, cores()))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Unfinished:
     """Why work came to nothing."""
 
     why: ResultState
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Asker:
     """Who waits for work: `gone` comes to its end when they do not any longer; `at_once`: then it is stopped, even when begun."""
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 import ipaddress
 import secrets
 from collections.abc import Mapping
-from dataclasses import dataclass
 from urllib.parse import urlsplit
 
 from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from walewright.record import record
 from walewright.serve.bodies import THROWN_AWAY
 
 LOOPBACK = frozenset({"127.0.0.1", "localhost", "::1"})
@@ -32,7 +32,7 @@ HEADERS: Mapping[str, str] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Door:
     """`host` and `port` that are listened on, and the `token` that an address has to begin with."""
 

@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.figures.measures import measured, name_of
 from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
 from walewright.knit.steps import SizePlan, UseYarnStep
+from walewright.record import record
 from walewright.sheet.charts import charts_at_bench
 from walewright.sheet.composing import page_words
 from walewright.sheet.legends import schematics
@@ -27,7 +28,7 @@ Pieces = tuple[Run, ...]
 """A sentence as it is set."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchRow:
     """A row of the table. `counter` has the three figures of the counter, or nothing; `charts` and `what` are sentences. A row of
     `note` alone runs across: something that is only stated, or is done off the bed."""
@@ -46,7 +47,7 @@ class BenchRow:
     """Whether it is on one page with the row above: one turn of the hands with it, or nobody asks for it by itself."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchStage:
     """Rows under a small heading, which may be empty."""
 
@@ -54,7 +55,7 @@ class BenchStage:
     rows: tuple[BenchRow, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Joined:
     """What is joined off the bed."""
 
@@ -63,7 +64,7 @@ class Joined:
     rows: tuple[BenchRow, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PinnedPiece:
     """The drawing of a piece with its measures; `figures` are those of its letters, if it has letters."""
 
@@ -73,7 +74,7 @@ class PinnedPiece:
     """(letter, measure, how much)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchSheet:
     """One thing on the bed; without `stages` only what is joined before anything is knitted. `tension`: "tension 4", or nothing."""
 
@@ -86,7 +87,7 @@ class BenchSheet:
     """Whether it is knitted more than once, with a box to tick for each."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchDocument:
     """The whole copy of one size."""
 
@@ -142,7 +143,7 @@ def with_heads(guide: Guide, made: BenchDocument, pages: Sequence[Sequence[str]]
     return replace(made, heads=tuple(heads))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _HeadedPart:
     """What the head of a page can name."""
 

@@ -7,7 +7,7 @@ Everything is written here; the page's script only shows it and hides it.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass, replace
 from typing import Any, Literal, TypeVar, get_type_hints
 
 from walewright.design.model import Design, PerSize
@@ -15,6 +15,7 @@ from walewright.figures.measures import name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.proof.model import Proof
+from walewright.record import record
 from walewright.sheet import advice, hand_tools, lengths, supplies
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.facts import long_loops, section_facts
@@ -32,7 +33,7 @@ LineMark = Literal["", "hand", "note"]
 """Ticked off | ticked off, in the author's own words | it only states something."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PageLine:
     """A line of a bench copy as it stands on the page: its words in stretches, each with its place ("where", "what", "counts").
     `row`: what the counter reads; `counts`: what is in work, held and waiting. `charts`: the rows of charts in work, each with the
@@ -46,7 +47,7 @@ class PageLine:
     charts: tuple[tuple[str, int], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PageStage:
     """Lines under a small heading, which may be empty."""
 
@@ -54,7 +55,7 @@ class PageStage:
     lines: tuple[PageLine, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PagePart:
     """The lines of one section of the sheet; `copies` numbers the pieces knitted alike, where there are several."""
 
@@ -63,7 +64,7 @@ class PagePart:
     copies: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OneSize:
     """A size that can be picked: its place among the sheet's sizes, its name, and its copy."""
 
@@ -76,7 +77,7 @@ SizedBlock = tuple[str, Any]
 """The places of sizes, with blanks between, and what is said to them."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PickedSizes:
     """`sizes`: those whose copies were read back. `blocks`: by its name, what a block of the sheet says to each size, where that is
     not what it says to all."""

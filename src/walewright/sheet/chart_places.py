@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 
 from walewright.counted.model import SizedChart, SizedPiece
 from walewright.counted.needles import last_row
@@ -14,11 +13,12 @@ from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.knit.operations import needle
+from walewright.record import record
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 from walewright.solve.model import Counts
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartUse:
     """One place of a chart: piece by piece in every size, or None in a size that has it not."""
 

@@ -18,7 +18,7 @@ from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
 from walewright.sheet.joins import with_joins
-from walewright.sheet.legends import schematics
+from walewright.sheet.legends import drawn_with, schematics
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import Drawings, parts
@@ -106,7 +106,7 @@ def _sections(
     # Large print shows every drawing at one width, at which letters of a long one would be small.
     widest = BAND if options.large_print else BAND_IN_A_COLUMN if narrow else BAND_ACROSS
     drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts, widest)}
-    bare = parts(guide, pattern, drawings, narrow)
+    bare = parts(guide, pattern, drawings, narrow, drawn_with(pieces))
     return with_joins(guide, pattern, pieces, bare, options.large_print)
 
 

@@ -26,8 +26,11 @@ def _fact(guide: Guide, label: str, key: str, **facts: str | int) -> Fact:
     return Fact(guide.say(f"fact/{label}"), guide.say(f"fact/{key}", **facts))
 
 
-def section_facts(guide: Guide, design: Design, counts: Counts, section: Section, drawn: bool = True) -> Iterator[Fact]:
-    """The facts of a piece, which has a drawing of its own if `drawn`, of an edging on a piece, or of a band."""
+def section_facts(
+    guide: Guide, design: Design, counts: Counts, section: Section, drawn: bool = True, beside: str = ""
+) -> Iterator[Fact]:
+    """The facts of a piece, which has a drawing of its own if `drawn`, or lies on that of the piece `beside`, of an edging on a
+    piece, or of a band."""
     fabric_name = _fabric(design, section.name)
     if fabric_name is not None:
         fabric = design.fabric(fabric_name)
@@ -40,6 +43,8 @@ def section_facts(guide: Guide, design: Design, counts: Counts, section: Section
     if piece is not None:
         if piece.mirror_of is not None:
             yield _mirror(guide, name_of(piece.mirror_of), section, drawn)
+        if beside:
+            yield _fact(guide, "drawing", "drawn-with", piece=name_of(beside))
         yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])
     for band in design.bands:
         if band.name == section.name:

@@ -13,19 +13,19 @@ import importlib.util
 import re
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
 from weasyprint.urls import URLFetcher, URLFetcherResponse
 
 from walewright import world
+from walewright.record import record
 
 SCHEME = "sheet-face:"
 """How the style sheet of the faces names one for the fetcher."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FixedFace:
     """One fixed face: the family as the theme names it, its style and weight; the file that it is made of, and where on the axes
     of that."""
@@ -139,7 +139,8 @@ def _made(face: FixedFace, path: Path, rare: str) -> bytes:
 
 
 def rare(page: str) -> str:
-    """The letters of a page beyond `LATIN` and `SIGNS`: those written, those that its style sheets write by number, and their capitals."""
+    """The letters of a page beyond `LATIN` and `SIGNS`: those written or, in its style sheets, given by number, and the capitals
+    of both."""
     by_number = (chr(min(int(number, 16), sys.maxunicode)) for number in ESCAPED.findall(page))
     letters = {*page, *by_number}
     letters |= {capital for letter in letters for capital in letter.upper()}

@@ -8,8 +8,9 @@ before it, "at tension 8".
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from xml.etree.ElementTree import Element
+
+from walewright.record import record
 
 _WITHIN_A_LINE = frozenset({"a", "b", "em", "i", "small", "span", "strong", "sub", "sup"})
 _NO_WORDS = frozenset({"style", "script", "svg", "title", "{http://www.w3.org/2000/svg}svg"})
@@ -30,7 +31,7 @@ def keep_figures(page: Element) -> None:
             kept = kept[len(word.text) :]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Words:
     """Words in an element, or behind it."""
 

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from walewright.design.model import Design
 from walewright.figures.garment import middle_size
 from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
+from walewright.figures.necks import differ_by_necks, with_neck
 from walewright.figures.schematic import PRINTED, fitting_scale, labels, schematic
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches, sentence
@@ -16,13 +17,21 @@ from walewright.solve.model import Counts
 
 
 def schematics(
-    guide: Guide, design: Design, pieces: tuple[MeasuredPiece, ...], counts: Counts, units: str, printed: float = PRINTED
+    guide: Guide,
+    design: Design,
+    pieces: tuple[MeasuredPiece, ...],
+    counts: Counts,
+    units: str,
+    printed: float = PRINTED,
 ) -> Drawings:
     """Of each piece that needs one of its own: its drawing, `printed` mm wide at most on paper, and the legend if that carries
     letters."""
     at = design.at(middle_size(counts))
     scale = fitting_scale(at, pieces)
-    shown = (p for p in pieces if not drawn_turned(guide, p, pieces))
+    together = {model: name for name, model in drawn_with(pieces).items()}
+    by_name = {p.piece.name: p for p in pieces}
+    own = (p for p in pieces if p.piece.name not in together.values() and not drawn_turned(guide, p, pieces))
+    shown = (with_neck(p, by_name[together[p.piece.name]]) if p.piece.name in together else p for p in own)
     made = {p: schematic(guide, at, p, units, scale, printed) for p in shown}
     return {p.piece.name: (of.drawing, legend(guide, p, design.sizes, units, of.lettered)) for p, of in made.items()}
 
@@ -44,6 +53,20 @@ def legend(guide: Guide, piece: MeasuredPiece, sizes: tuple[str, ...], units: st
 def _told(guide: Guide, alike: Sequence[DrawnMeasure]) -> str:
     """What one letter stands for."""
     return sentence(guide.listed([measure.spoken(guide) for measure in alike]))
+
+
+def drawn_with(pieces: Sequence[MeasuredPiece]) -> dict[str, str]:
+    """The pieces that lie on the drawing of another one, which differs by its neck alone, each with the name of that. A drawing
+    that carries figures has no room for two necks."""
+    found: dict[str, str] = {}
+    mirrored = {p.piece.mirror_of for p in pieces} | {p.piece.name for p in pieces if p.piece.mirror_of is not None}
+    free = [p for p in pieces if p.piece.name not in mirrored and len(p.laid) > 1]
+    for number, piece in enumerate(free):
+        models = (p for p in free[:number] if p.piece.name not in (*found, *found.values()) and differ_by_necks(p, piece))
+        model = next(models, None)
+        if model is not None:
+            found[piece.piece.name] = model.piece.name
+    return found
 
 
 def drawn_turned(guide: Guide, piece: MeasuredPiece, pieces: Iterable[MeasuredPiece]) -> bool:

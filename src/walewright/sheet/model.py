@@ -6,17 +6,17 @@ Nothing here is a length, a stitch or a row any more, except inside drawings, wh
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from itertools import groupby
 from typing import Literal
 
 from walewright.figures.model import Drawing
 from walewright.guide.model import Advice
+from walewright.record import record
 from walewright.sheet.stage import Spans, Stage
 from walewright.trade.papers import PaperSize
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PageOptions:
     """How pages are wanted. `version` is the compiler's, `date` is ISO (or "" for an undated copy)."""
 
@@ -30,7 +30,7 @@ class PageOptions:
 # ----------------------------------------------------------------- tables
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TableCell:
     """One size's figure, and a smaller one beneath it where two are compared."""
 
@@ -38,7 +38,7 @@ class TableCell:
     under: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Row:
     """`key` is a legend's letter or empty; `note` is small print after the label; `cells` run in the order of the sizes."""
 
@@ -53,7 +53,7 @@ class Row:
         return all(len(c.text) + len(c.under) <= 10 for c in self.cells)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowGroup:
     """Rows under a small heading ("To fit"), which may be empty."""
 
@@ -66,7 +66,7 @@ class RowGroup:
         return tuple(row for row in self.rows if len(row.cells) > 1 and len(set(row.cells)) == 1)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizesTable:
     """A table with one column a size."""
 
@@ -80,7 +80,7 @@ class SizesTable:
 # ----------------------------------------------------------------- words
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Fact:
     """`figures` as in write.model.Run."""
 
@@ -89,7 +89,7 @@ class Fact:
     figures: Spans = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HowTo:
     """One technique in a box, with a drawing of needles and tools; `anchor` is its place on the page."""
 
@@ -99,7 +99,7 @@ class HowTo:
     drawing: Drawing
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinsPicture:
     """The pieces opened out: how the drawing is read, and what its numbers stand for, each with the number. `sizes`: which
     it is of, where others are put together of more or fewer copies and have a drawing of their own; else empty."""
@@ -119,7 +119,7 @@ MOST_ABREAST = 4
 """Tick boxes before one line."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SheetPart:
     """A `piece`, edging or band: one section of the pages. `short`: it is kept on one page;
     `headed`: its stages have headings. `counted`, `sided`: some of its lines have the row counter, or the carriage's side, in a
@@ -165,7 +165,7 @@ class SheetPart:
         return min(max(most, of_rows), MOST_ABREAST)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SetAlike:
     """Parts that follow each other, and whether they are set in two columns."""
 
@@ -176,7 +176,7 @@ class SetAlike:
 # ----------------------------------------------------------------- charts
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KeyRow:
     """A symbol as drawn and as the plain text writes it, its name and what is done."""
 
@@ -186,7 +186,7 @@ class KeyRow:
     what: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartRows:
     """Rows `low` to `high` of a chart lie one over the other, each `rise` mm high and `wide` mm wide, the highest at the top of the
     drawing's plane."""
@@ -197,7 +197,7 @@ class ChartRows:
     wide: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartSheet:
     """`caption` such as "Sheet A: columns 1 to 30, rows 1 to 52"; empty where one sheet holds the whole chart."""
 
@@ -211,7 +211,7 @@ BESIDE_KEY = 78.0
 """mm. A chart is at most so wide that has its key beside it."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartPart:
     """One chart: `sheets` of it, a `map` of them where there are several, where it lies (`places`), and its fabric as the bed
     knitted it."""
@@ -238,7 +238,7 @@ class ChartPart:
         return drawing.width * drawing.scale <= BESIDE_KEY
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ListTable:
     """A plain table: its heads, and rows of as many texts, the first of each the row's head."""
 
@@ -247,7 +247,7 @@ class ListTable:
     rows: tuple[tuple[str, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tension:
     """A fabric's tension: `density`, two figures to 10 cm (or 4 in) that begin and end at `figures`, and the words about it."""
 
@@ -257,7 +257,7 @@ class Tension:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Regrade:
     """What can be given in place of the source's own: measurements a size, everything else, and words about it."""
 
@@ -266,7 +266,7 @@ class Regrade:
     lines: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PlacedPicture:
     """A photograph written into the page, and what is to be seen on it."""
 
@@ -276,7 +276,7 @@ class PlacedPicture:
     height: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Sheet:
     """The whole booklet, in the order in which it is printed."""
 

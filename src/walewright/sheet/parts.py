@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from walewright.figures.measures import name_of
@@ -37,12 +37,16 @@ BESIDE = 20
 """Characters of a graded figure that go beside a drawing; facts with longer ones stand beneath it."""
 
 
-def parts(guide: Guide, pattern: ProvenPattern, drawings: Drawings, narrow: bool = False) -> tuple[SheetPart, ...]:
-    """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves."""
+def parts(
+    guide: Guide, pattern: ProvenPattern, drawings: Drawings, narrow: bool = False, together: Mapping[str, str] | None = None
+) -> tuple[SheetPart, ...]:
+    """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves. `together`: the
+    pieces that are drawn with another one, and which that is."""
     made, design = [], pattern.design
     for section in pattern.instructions.sections:
         shown = drawings.get(section.name, (None, None))
-        found = section_facts(guide, design, pattern.counts, section, shown[0] is not None)
+        beside = (together or {}).get(section.name, "")
+        found = section_facts(guide, design, pattern.counts, section, shown[0] is not None, beside)
         facts = (*found, *long_loops(guide, pattern.proof, section.name))
         whole = any(piece.name == section.name for piece in design.pieces)
         part = _part(guide, section, pattern.instructions.sizes, facts, shown, narrow=narrow, piece=whole)

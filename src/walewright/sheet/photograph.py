@@ -6,8 +6,9 @@ from __future__ import annotations
 import io
 import warnings
 from base64 import b64encode
-from dataclasses import dataclass
 from typing import Literal
+
+from walewright.record import record
 
 MOST_PIXELS = 80_000_000
 """More than cameras take; what says that it has more is no photograph, and would need memory by the gigabyte."""
@@ -25,7 +26,7 @@ Unfit = Literal["kind", "damaged", "too-small", "too-many-pixels"]
 """Why a file is no photograph for a page."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadyPicture:
     """A JPEG file, and its size in pixels."""
 

@@ -9,7 +9,6 @@ import os
 from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
@@ -17,6 +16,7 @@ from markupsafe import Markup
 
 from walewright import world
 from walewright.figures.model import Drawing
+from walewright.record import record
 from walewright.sheet.bench import BenchDocument
 from walewright.sheet.browser import PickedSizes
 from walewright.sheet.loading import renderer
@@ -118,7 +118,7 @@ def _house() -> Mapping[str, str]:
     return colours(house_css())
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OnPaper:
     """A PDF, on how many pages it lies, and the renderer's warnings: none, when all is well."""
 

@@ -4,19 +4,19 @@ As it is worn, half of the strip belongs to the length of each of them."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from walewright.counted.needles import ends
 from walewright.design.model import Design, PerSize
 from walewright.design.model.per_size import plus
 from walewright.figures.measures import LaidPiece, MeasuredPiece
+from walewright.record import record
 from walewright.trade.edge_names import is_top, part_of_edge
 
 SewnStrip = tuple[str, str]
 """A piece, and the name of the edges on both its sides."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Saddle:
     """`called` as the edges of the strip are; `half` of its width."""
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import takewhile
 from typing import Literal
 
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 from walewright.write.model import Run
 
@@ -13,7 +13,7 @@ Spans = tuple[tuple[int, int], ...]
 """Where in a text figures begin and end that no line may break."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StepLine:
     """One line of the steps. `boxes` tick boxes stand before it (one a copy; none before a line that only checks), and the `number`
     of the step or steps.
@@ -40,7 +40,7 @@ class StepLine:
     """Whether it is a note, which is no step."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowLine:
     """One row of a table of rows, step `number`: what is done when the counter reads `row`, and the stitches there are then."""
 
@@ -53,7 +53,7 @@ class RowLine:
     """Where it stands then, if that matters."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Stage:
     """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S". With `rows` the stage is a table of
     what is done at which row, below the lines."""

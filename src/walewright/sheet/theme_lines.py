@@ -8,9 +8,10 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any, cast, get_args
 
+from walewright.record import record
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
 from walewright.sheet.fonts import FACES
@@ -38,7 +39,7 @@ Within = tuple[str | int, ...]
 """Where a value stands: ("font", 1, "file") is the file of the second font."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LogoLine:
     file: str
     alternative: str
@@ -46,7 +47,7 @@ class LogoLine:
     """Of the line that names the file."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FontLine:
     file: str
     family: str
@@ -56,7 +57,7 @@ class FontLine:
     """Of the line that names the file."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Description:
     """What a theme's description says; `colours` as "#rrggbb" by the names of docs/themes.md, and where each stands."""
 

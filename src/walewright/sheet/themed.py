@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from base64 import b64encode
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Literal
 
+from walewright.record import record
 from walewright.sheet.model import PlacedPicture
 
 FontKind = Literal["ttf", "otf", "woff2"]
 FontStyle = Literal["normal", "italic"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FontFace:
     """A font file that was looked through, and what a style sheet calls it. `weight` is 1 to 1000, as CSS has it."""
 
@@ -24,7 +24,7 @@ class FontFace:
     data: bytes
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Theme:
     """What is laid over the house's style sheet: `css`, in which nothing is `unfit`; the lines that a publisher prints of itself;
     its logo; its fonts."""

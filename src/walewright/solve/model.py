@@ -5,17 +5,18 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Band, Design, EdgeCut, EdgeJoin, EdgeName
 from walewright.glue.model import GluedSizes
+from walewright.record import record
 
 SolveStatus = Literal["optimal", "infeasible", "stopped"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Component:
     """One independently solved part of the programme: proven optimal when `status` is "optimal" and objective equals bound."""
 
@@ -25,7 +26,7 @@ class Component:
     bound: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InParts:
     """Bands wider than the bed as they are knitted, where edges are cut for them, the joins and free edges with the ends of the
     parts in place of those of the bands, and the garment put together so."""
@@ -41,7 +42,7 @@ class InParts:
         return replace(design, bands=self.bands, cuts=self.cuts, joins=self.joins, free=self.free)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Counts:
     sizes: tuple[SizedGarment, ...]
     components: tuple[Component, ...]

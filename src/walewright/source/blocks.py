@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
+from walewright.record import record
 from walewright.source import syntax
 from walewright.source.grammar import HEADERS
 from walewright.source.layout import SourceLine
@@ -30,7 +31,7 @@ BLOCKS = (
 _HEADER_WORDS = frozenset(word for headers in HEADERS.values() for word in headers)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BlockEntry:
     """A statement on its line. `depth` is how many blocks it stands in: 0 at the left margin."""
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from lark import Token, Tree
 
+from walewright.record import record
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.near import near
 from walewright.report.said import Fact, said
@@ -35,7 +35,7 @@ MOST_DECIMALS = 15
 """Digits after the point, as many as a float keeps for small numbers."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RulePart:
     """Fields of the node around, with the place where they are written; `places` are those of parts within it."""
 
@@ -68,7 +68,7 @@ def built(tree: Tree[Token], file: str, offset: int, span: Span, line: str) -> s
     return node
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Builder:
     file: str
     offset: int

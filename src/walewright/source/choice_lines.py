@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING
 
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.source.quantities import Node
 
@@ -12,7 +13,7 @@ if TYPE_CHECKING:
     from walewright.source.syntax import Statement
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChoiceLine(Node):
     """`choice sleeves long, short`: what a knitter can choose, the first of them where nothing is chosen. `places`: where each
     alternative stands in the file."""
@@ -22,7 +23,7 @@ class ChoiceLine(Node):
     places: tuple[Span, ...] = field(default=(), compare=False, repr=False)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ForBlock(Node):
     """`for sleeves short` with a block of statements that are there where this is chosen, as if they stood among those around."""
 
@@ -31,7 +32,7 @@ class ForBlock(Node):
     body: tuple[Statement, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class UseFrom(Node):
     """`use lozenge, welt from "stitches.wale"`: definitions of another file in the source's folder or below."""
 

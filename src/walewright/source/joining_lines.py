@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.source.piece_lines import EdgeRef
 from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.joins import JoinWay, NextCopy, WornFacing
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BandLine(Node):
     """`band neckband with collar along front neck + back neck`: an edging picked up along edges, optionally
     `, buttonholes 6 over 2 stitches, 2 cm first, 3 cm last` (evenly between the first and the last, which are so far from the
@@ -29,7 +28,7 @@ class BandLine(Node):
     hole_along: tuple[EdgeRef, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinLine(Node):
     """`join back side to front side`, `join sleeve end to back armhole + front armhole, easing 2 cm`,
     `join sleeve cap to …, longer by 2 cm`, `join crown start to crown end, grafted`.

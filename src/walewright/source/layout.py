@@ -8,8 +8,9 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from walewright.record import record
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.source.text import ESCAPES
 
@@ -25,7 +26,7 @@ TURNS_DIRECTION = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2
 """Letters that make a line look other than it reads."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SourceLine:
     """A line that says something. `start` is where its content begins in the file; `column` how far it is indented.
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.source.page_lines import InLanguage
 from walewright.source.quantities import Expr, Node, Number
@@ -13,7 +14,7 @@ from walewright.trade.fabrics import ChartFit, ColourWay, FabricSide, StitchKind
 from walewright.trade.sides import EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class YarnCount(Node):
     """`2/28 Nm`, `83 tex`, `20/2 Ne`: `text` as written, without the system, and the system's abbreviation."""
 
@@ -21,7 +22,7 @@ class YarnCount(Node):
     system: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class YarnLine(Node):
     """`yarn wool "aran-weight wool", 50 g = 82 m`."""
 
@@ -39,13 +40,13 @@ class YarnLine(Node):
     others: tuple[InLanguage, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StripeRows(Node):
     rows: int
     yarn: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Stitch(Node):
     """`stocking stitch in wool at tension 4`: `stitch` = "stocking stitch", "latched rib" (with `every`), "chart" (with `chart`) or
     "stripes" (with `stripes`; `yarn` is then empty).
@@ -63,14 +64,14 @@ class Stitch(Node):
     stripes: tuple[StripeRows, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RightSide(Node):
     """In a fabric: `right side purl` or `right side knit`."""
 
     face: FabricSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Swatch(Node):
     """`swatch 40 stitches by 60 rows = 25.2 cm by 27.0 cm, 34 g` (weight optional)."""
 
@@ -83,7 +84,7 @@ class Swatch(Node):
     """`, 14 mm to a stitch`: yarn to a stitch as measured by unravelling."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartKey(Node):
     """`key O hole`, `key N knit in navy`, `key C cross 2 over 2, left first`: `kind` as `design.model.Cell` has it."""
 
@@ -95,7 +96,7 @@ class ChartKey(Node):
     hung_first: EdgeSide | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartRow(Node):
     """`| . . O / . |`: one row, as it lies before the knitter; the first line is the last row knitted. Blanks between the symbols
     mean nothing. `cells` are the symbols, `places` where each stands in the file."""
@@ -104,7 +105,7 @@ class ChartRow(Node):
     places: tuple[Span, ...] = field(default=(), compare=False, repr=False)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartRepeat(Node):
     """`repeat 6 stitches, after 1 stitch`: so many columns, after so many at the left, are the repeat across."""
 
@@ -112,14 +113,14 @@ class ChartRepeat(Node):
     after: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartWay(Node):
     """`colours laid in blocks` (picture knitting) or `colours with floats`: `way` "blocks" or "floats"."""
 
     way: ColourWay
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgingLine(Node):
     """`edging welt in rib, 6 cm deep, added after, cast off chain`.
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.source.quantities import Expr, Node
 from walewright.source.wearing_lines import ToMeasure
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InLanguage(Node):
     """`in german "…"`: what a text is in another printed language."""
 
@@ -16,7 +15,7 @@ class InLanguage(Node):
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NameLine(Node):
     """`name brim, in german "Krempe"`: what is called so in the source is called otherwise in a printed language."""
 
@@ -24,7 +23,7 @@ class NameLine(Node):
     others: tuple[InLanguage, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TextLine(Node):
     """`summary "…"`, `note "…"`, `designer "…"`, `step "…"` and the like: `key` is the first word.
 
@@ -36,7 +35,7 @@ class TextLine(Node):
     sizes: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PhotographLine(Node):
     """`photograph "tidewrack.jpg", showing "A grey pullover"`: a file beside the source, and what is to be seen on it."""
 
@@ -46,14 +45,14 @@ class PhotographLine(Node):
     """What `showing` is in other languages."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ForEachButtonhole(Node):
     """`for each buttonhole of right_band + pocket`: as many as these pieces and bands have."""
 
     owners: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeededLine(Node):
     """`needed "buttons, 15 mm", 6`, `needed "open-ended zip", along left_front edge`, `needed "a press stud"`: what is needed
     beside the yarn. `amount` counts it or is a length of it; None: nothing is said."""

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
+from walewright.record import record
 from walewright.source.quantities import Expr, Name, Node
 from walewright.trade.ends import EndWay, StartWay, Taken
 from walewright.trade.joins import WornFacing
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from walewright.source.syntax import Statement
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeRef(Node):
     """`back side`: a piece and one of its edges (`neck`, `shoulder`, `start`, `end` exist without being called)."""
 
@@ -23,7 +23,7 @@ class EdgeRef(Node):
     edge: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LevelDef(Node):
     name: str
     height: Expr
@@ -31,14 +31,14 @@ class LevelDef(Node):
     """Of a free level, `top between 52 cm and 60 cm`: from `height` to `most`."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Levels(Node):
     """`levels hem 0 cm, underarm body, top length`: heights from the start of the piece, rising."""
 
     levels: tuple[LevelDef, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Start(Node):
     """`start half wide on waste yarn, with welt` | `start 20 cm wide with e-wrap` | `… with chain` |
     `start 12 cm wide along mitten slot + mitten palm` | `start between 20 cm and 24 cm wide …` |
@@ -58,7 +58,7 @@ class Start(Node):
     to_place: Expr | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InsidePlace(Node):
     """`shaped 9 cm from centre and 3 cm from the edge`: a line inside the piece, along which stitches are lost or gained. `of` is
     what its distance is measured from: the "edge", or the centre line, on the edge's "own", its "left" or its "right" side."""
@@ -67,7 +67,7 @@ class InsidePlace(Node):
     of: PlaceOf
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EqualSteps(Node):
     """`3 stitches 2 times`: some of the steps that follow one another, outwards positive."""
 
@@ -75,7 +75,7 @@ class EqualSteps(Node):
     times: int | Name = 1
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeLine(Node):
     """One run of an edge, from where the last run ended up to a level.
 
@@ -118,7 +118,7 @@ class EdgeLine(Node):
     """Its last move is made in the last row where it can be."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class AcrossLine(Node):
     """`across to 40 cm wide at yoke`: at that level the loops are taken off and hung back evenly on more or fewer needles;
     `, half a gap at each end`."""
@@ -128,7 +128,7 @@ class AcrossLine(Node):
     half_gaps: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OpeningLine(Node):
     """`opening neck 4 cm wide from slit to top, cast off` with a block of `EdgeLine`s: the two edges of the gap from its parting
     on, where `out` and a positive `by` widen the gap and `to W wide` is the width of the gap.
@@ -146,7 +146,7 @@ class OpeningLine(Node):
     body: tuple[Statement, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SlotLine(Node):
     """`slot thumb 6 cm wide at palm, 4 cm right of centre, on waste yarn`: stitches taken off ("waste") or closed
     ("cast-off", `cast off`) in mid-row and as many cast on again in their place."""
@@ -158,7 +158,7 @@ class SlotLine(Node):
     taken: Taken = "waste"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ButtonholesLine(Node):
     """`buttonholes 6 over 2 stitches from hem to neck, 1.5 cm from the right edge`: slots one above another, the first at the
     lower level, the last at the upper one. With 1 stitch an eyelet. `count` is a number or the name of one."""
@@ -171,7 +171,7 @@ class ButtonholesLine(Node):
     distance: Expr
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WedgeLine(Node):
     """`wedge 9 cm wide at both edges from dart to dart_top, held in`: short rows by holding.
 
@@ -189,7 +189,7 @@ class WedgeLine(Node):
     """`, larger steps last`: where the steps differ by a stitch, the larger ones are the inner ones."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ZoneLine(Node):
     """`fabric rib from waist to hip`, `fabric cable from hem to top, 8 cm wide, 6 cm left of centre`: another fabric between two
     levels, over the whole width or a panel of it."""
@@ -203,7 +203,7 @@ class ZoneLine(Node):
     """`, 3 repeats wide`: of a charted fabric, in place of a width."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MotifLine(Node):
     """`motif anchor at yoke, 4 cm left of centre`: a chart without a repeat, worked once from that level up."""
 
@@ -212,7 +212,7 @@ class MotifLine(Node):
     offset: Expr | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedlesLine(Node):
     """`needles out every 12th from line to band`, `needles out at 6 cm from centre and 2 cm from the edge from line to band`:
     needles that take no part between two levels: every so many, or those at `places`, on both sides where a place says no side.
@@ -225,7 +225,7 @@ class NeedlesLine(Node):
     worn: Expr | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RepeatLine(Node):
     """`repeat 8 times from base to gore`: the rows between the two levels are worked that many times in all; `times` is a
     number or the name of one."""
@@ -235,7 +235,7 @@ class RepeatLine(Node):
     to_level: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Use(Node):
     """`use set_in, chest chest, tip top, across 36 cm`: the statements of a shape, shipped or the source's own, with these values
     for its names. With `edge` (`use set_in at the left edge, …`) what it says of both edges is said of that one."""
@@ -245,7 +245,7 @@ class Use(Node):
     edge: WhichEdges = "both"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Without(Node):
     """`without pocket`: what a piece leaves out of those that it is like; `part` is the name of an opening, slot, motif, zone or
     shape, or `neck`, `shoulders`, `buttonholes`, `wedges`."""
@@ -253,7 +253,7 @@ class Without(Node):
     part: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Neck(Node):
     """`neck 18 cm wide, 8 cm deep, round` (shapes: round, v, square), optionally `, 7 cm flat`, `, cast off`,
     `, fashioned 2 in` and `, ending with a move`.
@@ -271,7 +271,7 @@ class Neck(Node):
     ends_moving: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Shoulders(Node):
     """`shoulders held from tip`: held in steps from that level to the top, over all shoulder stitches.
 
@@ -282,7 +282,7 @@ class Shoulders(Node):
     larger_last: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class End(Node):
     """`end on waste yarn` | `end cast off` | `end cast off sewn` | `end gathered` | `end with EDGING`: `way` is "waste" |
     "cast-off" | "sewn-off" | "gathered" | "edging", and `edging` the name of what is knitted on there."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from walewright.record import record
 from walewright.report.model import NOWHERE, Span
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@record(kw_only=True)
 class Node:
     span: Span = field(default=NOWHERE, compare=False, repr=False)
     said: tuple[tuple[str, Span], ...] = field(default=(), compare=False, repr=False)
@@ -18,7 +19,7 @@ class Node:
         return next((span for field_name, span in self.said if field_name == name), None)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Number(Node):
     """`12`, `12 cm`, `50 %`. `unit` is the word written, or None."""
 
@@ -26,17 +27,17 @@ class Number(Node):
     unit: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Name(Node):
     name: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Negative(Node):
     value: Expr
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Binary(Node):
     """`op` is one of + - * /"""
 
@@ -45,7 +46,7 @@ class Binary(Node):
     right: Expr
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Call(Node):
     """`min(a, b, ...)`, `max(a, b, ...)`, `round(a to b)` (args = (a, b)): a rounded to the nearest multiple of b."""
 
@@ -53,7 +54,7 @@ class Call(Node):
     args: tuple[Expr, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Regauged(Node):
     """`stitches(a of rib in plain)`: as wide as the stitches are in fabric `within` that take `value` in fabric `of`. `function` is
     the word in front, as it is written."""

@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from typing import Any, Literal, get_args
 
+from walewright.record import record
 from walewright.source import syntax
 from walewright.source.quantities import Node
 from walewright.trade.edge_names import OWN_EDGES
@@ -108,7 +109,7 @@ Words = Mapping[NameKind, Mapping[str, str]]
 """By the kind of what is called so: names, and what each is printed as."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Renaming:
     """By kind, the names of a source and what each becomes; and what the parameters of its shapes stand for."""
 

@@ -7,8 +7,9 @@ a tuple, or an expression. A part may set fields to fixed values: `on waste yarn
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from walewright.record import record
 from walewright.source import syntax
 
 AMOUNT_NAMES_TAKEN = (
@@ -38,7 +39,7 @@ EDGE_NAMES_TAKEN = ("over", "passes", "never")
 """`lap front over back`, `through neck passes head`: what stands behind the name of a piece there."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Makes:
     """What a rule makes: a node of `node`, or a part where that is None."""
 

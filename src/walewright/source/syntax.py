@@ -6,8 +6,7 @@ units as written. A statement that could not be read is a `Broken` node, which l
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.source.choice_lines import ChoiceLine, ForBlock, UseFrom
 from walewright.source.joining_lines import BandLine, JoinLine
 from walewright.source.material_lines import (
@@ -64,7 +63,7 @@ __all__ = [
 ]  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Comment:
     """A `#` comment: on its `own_line` before statement number `before` of all in the file, or at the end of that one's line."""
 
@@ -74,14 +73,14 @@ class Comment:
     indent: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Broken(Node):
     """A line that could not be read; already reported."""
 
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PatternBlock(Node):
     """`pattern "Title"` with a block of `TextLine`."""
 
@@ -90,7 +89,7 @@ class PatternBlock(Node):
     others: tuple[InLanguage, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizeRow(Node):
     """`length 54 56 58 cm`, or `bust from women bust`; either may end in `, to fit`, and then in a text that says what it is.
 
@@ -107,7 +106,7 @@ class SizeRow(Node):
     others: tuple[InLanguage, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OwnFigure(Node):
     """`3X 142 cm`, of a row from a table."""
 
@@ -115,7 +114,7 @@ class OwnFigure(Node):
     value: Number
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Sizes(Node):
     """`sizes XS S M` with a block of `SizeRow`."""
 
@@ -123,13 +122,13 @@ class Sizes(Node):
     body: tuple[Statement, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Let(Node):
     name: str
     value: Expr
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MachineBlock(Node):
     """`machine bulky` (a shipped profile), or `machine NAME` with a block of `MachineFact`s."""
 
@@ -137,7 +136,7 @@ class MachineBlock(Node):
     body: tuple[Statement, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MachineFact(Node):
     """In a machine block: `needles 100`, `prongs 1 2 3`, `starts by hand`; `key` as written. `names` of `plates 1, 2, 3`."""
 
@@ -146,7 +145,7 @@ class MachineFact(Node):
     names: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FabricBlock(Node):
     """`fabric plain` with a block of `Stitch`, `Swatch` and texts; `fabric navy like plain, in blue`: that of `like` in `yarn`."""
 
@@ -156,7 +155,7 @@ class FabricBlock(Node):
     yarn: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartBlock(Node):
     """`chart lozenge` with a block of `ChartKey`s, `ChartRow`s, and at most one `ChartRepeat` and one `ChartWay`."""
 
@@ -164,7 +163,7 @@ class ChartBlock(Node):
     body: tuple[Statement, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PieceBlock(Node):
     """`piece back in plain`, `piece sleeve in plain, knit 2`, `piece left in plain, mirror of right`, `piece front like back`
     with a block. `fabric` is empty where it is that of the piece that this one is `like`."""
@@ -189,7 +188,7 @@ class PieceBlock(Node):
         return self.mirror_of or self.image_of
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ShapeBlock(Node):
     """`shape set_in(armhole, chest, tip, across)` with a block of piece statements, in which the names in brackets stand
     for what a `use` says: a quantity, or the name of a level, an edge or an edging."""
@@ -199,7 +198,7 @@ class ShapeBlock(Node):
     body: tuple[Statement, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Require(Node):
     """`require armhole >= upper_arm / 2 + 2 cm`, `require along neckband >= head * 0.8`: `relation` is one of <= >= = < >."""
 
@@ -210,7 +209,7 @@ class Require(Node):
     others: tuple[InLanguage, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MakingUp(Node):
     """`making up` with a block of `TextLine` (key "step") and `JoinLine`, in the order of work."""
 
@@ -273,7 +272,7 @@ Statement = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tree:
     """A whole source: top-level statements in order, and the comments beside them."""
 

@@ -7,8 +7,8 @@ Comments stay before or beside the statement they stood at.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.source import syntax
 from walewright.source.blocks import BLOCK_INDENT, BLOCKS
 from walewright.source.expressions import number
@@ -18,7 +18,7 @@ INDENT = " " * BLOCK_INDENT
 _NO_ROWS: Mapping[int, str] = {}
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Written:
     """A statement as a line, with its indentation; `kind` is what it is, `block` whether others stand under it.
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Any
 
 from lark.exceptions import UnexpectedInput
 
+from walewright.record import record
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.near import near
 from walewright.report.said import Said, said
@@ -25,7 +25,7 @@ LONGEST_QUOTE = 40
 """Characters of a line that a message quotes."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Stop:
     """How far a line was read: the terminals before, and the place and extent of the word that could not follow."""
 

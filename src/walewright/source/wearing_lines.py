@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.source.piece_lines import EdgeRef
 from walewright.source.quantities import Expr, Node
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PlaceRef(Node):
     """`neckband` or `sleeve start`: a band, or a piece and one of its edges (None: the piece itself)."""
 
@@ -16,7 +15,7 @@ class PlaceRef(Node):
     edge: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Round(Node):
     """`round back underarm`: all round the garment where that piece comes to that level; or, of a piece knitted sideways, along
     that row edge of it. `across strip top`: from one free edge to the other over all that is joined side by side."""
@@ -26,7 +25,7 @@ class Round(Node):
     across: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Along(Node):
     """`along neckband`: the length of a band's last edge, or of an edge of a piece, as knitted."""
 
@@ -37,7 +36,7 @@ ToMeasure = Round | Along
 """What is measured on the garment when it is knitted."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FinishedLine(Node):
     """`finished chest 2 * half, fits bust`, `finished waist round back waist, wanted 72 cm, fits waist, stretches`."""
 
@@ -49,7 +48,7 @@ class FinishedLine(Node):
     """How large what is measured shall be."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Through(Node):
     """`through neckband passes head`, `through neckband never passes head of baby_head, stretches to 140 %`."""
 
@@ -60,7 +59,7 @@ class Through(Node):
     share: Expr | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LapLine(Node):
     """`lap buttonhole_band over button_band`, `lap right_front edge over left_front edge, 8 cm wide`."""
 
@@ -69,7 +68,7 @@ class LapLine(Node):
     width: Expr | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CordLine(Node):
     """`cord hood 90 cm long`: a cord or ribbon drawn through the piece."""
 
@@ -77,7 +76,7 @@ class CordLine(Node):
     length: Expr
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Free(Node):
     """`free scarf side + scarf end`: edges that are meant to be joined to nothing."""
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
 
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 
 CellKind = Literal[
@@ -35,7 +35,7 @@ row", and worked by hand after it; "over rows": begun on its needle, and ended w
 ends."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CellFacts:
     """What is asked of a kind of cell."""
 

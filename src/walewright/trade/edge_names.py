@@ -6,9 +6,9 @@ An author's names have no blanks. Whoever has to know the part asks here; bed an
 from __future__ import annotations
 
 from collections.abc import Container, Mapping
-from dataclasses import dataclass
 from typing import Literal, get_args
 
+from walewright.record import record
 from walewright.trade.sides import GAP_PARTS, OTHER_SIDE, SIDES, EdgePart
 
 OwnEdge = Literal["start", "end", "shoulder", "neck"]
@@ -45,7 +45,7 @@ def strip_name(edging: str, own: Container[str], at: StripAt, other: str) -> str
     return f"{name}{UPPER}" if at == "end" and other == edging else name
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PartOfEdge:
     """An edge's name, the part of it that is meant, and whether it is the edge above what has that name."""
 

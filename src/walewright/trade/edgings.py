@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
 
+from walewright.record import record
 from walewright.trade.ends import EndWay
 
 EdgingKind = Literal["plain", "folded", "picot", "mock rib", "rolled", "facing", "chained"]
@@ -27,7 +27,7 @@ ENDED: Mapping[EdgingCastOff, EndWay] = {"chain": "cast-off", "sewn": "sewn-off"
 CAST_OFFS: tuple[EdgingCastOff, ...] = ("chain", "sewn", "waste")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgingFacts:
     """What is asked of a kind of edging."""
 

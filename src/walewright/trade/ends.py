@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
+
+from walewright.record import record
 
 OwnStart = Literal["waste", "hand waste", "e-wrap", "chain"]
 """Ways to begin on needles of its own."""
@@ -26,7 +27,7 @@ WasteCastOn = Literal["comb", "hem", "by hand"]
 ClosedCastOn = Literal["e-wrap", "chain"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StartFacts:
     open: bool = False
     """Whether waste yarn comes first, so that its loops are open."""
@@ -43,7 +44,7 @@ STARTS: Mapping[StartWay, StartFacts] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EndFacts:
     open: bool = False
     """Its loops wait to be joined."""

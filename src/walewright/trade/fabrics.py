@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
+
+from walewright.record import record
 
 StitchKind = Literal["stocking stitch", "latched rib", "chart", "stripes"]
 
@@ -22,7 +23,7 @@ ColourWay = Literal["floats", "blocks"]
 """floats: a second yarn floats behind | blocks: yarns are laid block by block and crossed."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StitchFacts:
     """What is asked of a stitch pattern."""
 

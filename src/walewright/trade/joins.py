@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
+
+from walewright.record import record
 
 JoinWay = Literal["sewn", "grafted", "linked", "gathered", "pleated"]
 """sewn | grafted: loop by loop with a needle | linked: loop by loop on the bed | gathered: sewn, the fullness drawn in | pleated:
@@ -18,7 +19,7 @@ WornFacing = Literal["", "right", "wrong"]
 outside."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class JoinFacts:
     """What is asked of a way to join."""
 

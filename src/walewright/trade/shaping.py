@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
+
+from walewright.record import record
 
 EdgePath = Literal["straight", "slope", "curve", "arch", "steps", "rate"]
 """straight | slope | curve: level at first, upright in the end | arch: upright at first, level in the end | steps: so many at
@@ -39,7 +40,7 @@ OpeningShape = Literal[NeckShape, "edges"]
 PATHS: tuple[EdgePath, ...] = ("straight", "slope", "curve", "arch", "steps", "rate")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WedgeFacts:
     """What is asked of a wedge."""
 
@@ -52,7 +53,7 @@ WEDGES: Mapping[WedgeKind, WedgeFacts] = {"in": WedgeFacts(2), "out": WedgeFacts
 WAYS: tuple[WayKind, ...] = ("simple", "fashioned", "inside")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeckFacts:
     """What is asked of a neck's shape."""
 

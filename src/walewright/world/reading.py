@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import os
 import stat
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.report.model import Diagnostic
 from walewright.report.said import Amount
 from walewright.world.names import SOURCE_SUFFIX, is_source_name
@@ -28,7 +28,7 @@ KINDS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Held:
     """A source as it was found. `text` has "\\n" for line ends and no mark; `line_end` is the one that all lines of the file
     have, None where they differ; `marked` says if it has a byte order mark; `data` are the bytes of the file, `facts` those of the

@@ -10,9 +10,9 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from walewright.record import record
 from walewright.world.shipped import package_text, shipped_text
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from lark.lexer import TerminalDef
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Grammar:
     """A grammar and how its parser is made: `name` of grammar/NAME.lark, `module` the file in which `edit` is."""
 

@@ -5,11 +5,12 @@ same up to there, however its steps are cut. A front is the back up to its neck,
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.merging import one_by_one
 from walewright.knit.steps import Now, Step, StepBlock
+from walewright.record import record
 from walewright.write.align import Column
 from walewright.write.model import Paragraph, Section, Sentence
 from walewright.write.row_by_row import SHAPING
@@ -23,7 +24,7 @@ _SAME_WAY = frozenset(kind.__name__ for kind in (*SHAPING, st.KnitRows, st.KnitT
 """Kinds of steps of which it can be said; what a line says besides would be lost."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class AsFar:
     """Units `begin` to before `end` of a section do what section number `of` does from its unit `since` on, step number `first`,
     to within its units before `until`."""
@@ -36,7 +37,7 @@ class AsFar:
     first: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Move:
     """What is done when the counter reads `row`; None before it is set."""
 
@@ -44,7 +45,7 @@ class _Move:
     step: Step
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Way:
     """What a size does in a section: all moves, and what is true on the way, each with the number of moves before it."""
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.knit.bench_steps import Needles
 from walewright.knit.steps import Step
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Columns:
     """Needles whose columns are latched up, by which setting of the counter it was, and its reading: in rows, and before steps of
     a class name."""
@@ -21,7 +22,7 @@ class Columns:
 NO_COLUMNS = Columns()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ColumnsUp(Step):
     """The purl columns that wait on these needles are latched up before the next step disturbs them."""
 

@@ -6,8 +6,8 @@ Where all sizes that work the line agree, the number stands alone. A dash stands
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run, RunKind
 
@@ -15,7 +15,7 @@ SEVERAL = 3
 """Sizes from which on a figure in brackets is kept whole."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Graded:
     """`values` holds one number a size, None where the size skips the step. `group` are the sizes the line is printed for."""
 

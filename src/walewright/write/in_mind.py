@@ -7,44 +7,45 @@ be true says how many stitches are in work beside those that are held.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import field, fields, replace
 from typing import Any, TypeVar
 
 from walewright.knit import bench_steps as bs
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
+from walewright.record import record
 from walewright.write.tally import RowTally, counted, held_at
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class UseYarnInMind(st.UseYarnStep):
     """`threaded`: 1 where it is this yarn that is threaded, else 0."""
 
     threaded: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class UseLooserInMind(st.UseLooser):
     """`threaded` as above."""
 
     threaded: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class HoldInMind(st.HoldAtEnd):
     """`more`: 1 where others are held there already, 0 where none are, 2 in a repeat, where it is the one and then the other."""
 
     more: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NowInMind(st.Now):
     """`held` of the stitches are held for shaping."""
 
     held: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NowInHalfInMind(st.NowInHalf):
     """`held` of the stitches of the part being worked are held for shaping."""
 
@@ -61,7 +62,7 @@ PLAIN: Mapping[type[Step], type[Step]] = {
 """What each of these is in the plan."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InMind:
     """The tally, and the yarn that is threaded, as far as it is known. `striped`: the rows are knitted in stripes."""
 

@@ -11,6 +11,7 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
+from walewright.record import record
 from walewright.report import wording
 from walewright.trade.edge_names import part_of_edge, worded_edge
 from walewright.write.model import Abbreviation
@@ -21,7 +22,7 @@ OF_ROWS = ("start", "end")
 """Edges that are called rows."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Marks:
     """How the numbers of several sizes stand together: `78 (84: 90: 96)`, and the dash of a size that skips what is counted.
     `quotes` stand before and behind what an author wrote, `instead` for the second of them within; `point` is before decimals."""
@@ -35,7 +36,10 @@ class Marks:
     point: str = "."
 
 
-@dataclass(frozen=True, slots=True)
+ENGLISH_MARKS = Marks()
+
+
+@record
 class Noun:
     """What is counted: one of it, and several; `short` where the words are an abbreviation."""
 
@@ -60,7 +64,7 @@ class PrintedLanguage:
     ordinal: Callable[[int], str]
     edges: Mapping[str, str]
     """Edges that have no name of their author's, and what tells the parts of an edge apart."""
-    marks: Marks = Marks()
+    marks: Marks = ENGLISH_MARKS
     unbroken: re.Pattern[str] = re.compile(r"(?!)")
     """Spaces where no line is broken, beside those within numbers."""
     small: re.Pattern[str] | None = None

@@ -7,13 +7,13 @@ one sentence; what is one turn of the hands (yarn in and counter back, off and y
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.knit import steps as st
 from walewright.knit.manners import SayManner
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
+from walewright.record import record
 from walewright.report.said import said as said_of
 from walewright.report.wording import phrased
 from walewright.write.align import Column
@@ -55,7 +55,7 @@ _KEEPING = (
 """Steps after which the stitches of the part in work, the counter and the carriage are as before."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Line:
     """Sentences of one printed line, each a row of columns; `sizes` are those that work any of it."""
 

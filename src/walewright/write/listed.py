@@ -4,13 +4,14 @@ rows are knitted in which they do."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import field, fields, replace
 from typing import Any, TypeVar
 
 from walewright.design.model import Chart
 from walewright.knit import steps as st
 from walewright.knit.bench_steps import Needles
 from walewright.knit.steps import Step
+from walewright.record import record
 from walewright.trade.cells import CellKind
 from walewright.write.align import Column
 from walewright.write.columns import NO_COLUMNS, Columns, ColumnsUp
@@ -20,7 +21,7 @@ Readings = tuple[int, ...]
 """Readings of the counter before the rows at which something is done; of latching up, at which it is done."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Way:
     """What is done on the way through some rows: crosses, moves and needles held that charts ask for, however many of their
     stitches are in work; ribs latched up; another yarn in stripes."""
@@ -47,22 +48,22 @@ class Way:
 NOTHING = Way()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KnitToListed(st.KnitTo):
     way: Way = NOTHING
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KnitRowsListed(st.KnitRows):
     way: Way = NOTHING
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RepeatListed(st.Repeat):
     way: Way = NOTHING
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TogetherListed(st.Together):
     way: Way = NOTHING
 
@@ -76,14 +77,14 @@ PLAIN: Mapping[type[Step], type[Step]] = {
 """What each of these is in the plan."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InRowOrder(st.Repeat):
     """What goes on together, as its moves in the order worked; `titles` are what goes on."""
 
     titles: tuple[st.Words, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Laid:
     """A chart in force, its first row knitted when the counter reads `begun`; `on`: the needles that it was begun on, None over
     the whole width, where it is in force once."""
@@ -132,7 +133,7 @@ class Laid:
         return any(k.cell.kind in kinds for k in self.chart.key if k.symbol in self.chart.rows[row])
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Striped:
     """Stripes in force, the first row knitted when the counter reads `begun`; `yarns` has that of each row, once through."""
 
@@ -145,7 +146,7 @@ class Striped:
         return above > 0 and self.yarns[above % len(self.yarns)] != self.yarns[(above - 1) % len(self.yarns)]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RibInForce:
     """A rib that is latched up at `rows` of the counter. `fresh`: nothing has been knitted since that was said."""
 
@@ -154,7 +155,7 @@ class RibInForce:
     fresh: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Going:
     """What is in force so far, and the needles that are known not to be in the part being worked."""
 

@@ -5,11 +5,11 @@ No HTML here, and no knitting decisions: those are in the steps the text was wri
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import Literal
 
 from walewright.knit.steps import Now
+from walewright.record import record
 from walewright.trade.sides import EdgeSide
 
 
@@ -49,7 +49,7 @@ RunKind = Literal["word", "number", "needle", "check", "section"]
 """word: plain | number: graded: brackets | needle | check: what must be true | section: the name of one referred to."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Run:
     """A stretch of a sentence.
     `short` are the abbreviations that stand in it, `figures` where graded figures begin and end that no line may break."""
@@ -60,7 +60,7 @@ class Run:
     figures: tuple[tuple[int, int], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cells:
     """A sentence as a row of a table: knit to counter value `row`, then do `what` (phrases with commas between, the first
     with a capital, no full stop), and then `stitches` ("80 sts") are in the part being worked."""
@@ -78,7 +78,7 @@ BenchPlace = Literal["where", "what", "counts"]
 """where: the rows, the counter and the carriage | what: what is done | counts: what is on the bed after it."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class BenchCells:
     """A line of a bench copy as a row of its table: knit `rows` rows until the counter reads `row` (None while it has not been
     set), the carriage then at `side` (empty while unknown), and do `what`, each sentence without its stop. `charts`: the rows of
@@ -98,7 +98,7 @@ class BenchCells:
     """The charts that it is for, each with the number of its row."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Sentence:
     """One printed line to tick off. `sizes` are indices of the sizes that work it (all, as a rule). `row`: the graded counter
     value after it, and `side` the carriage side, where known alike for all (else empty)."""
@@ -148,7 +148,7 @@ class Sentence:
         return frozenset(a for r in self.runs for a in r.short)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Paragraph:
     """Lines under a small title ("Shape neck"); `only` is "" or "1st and 2nd sizes only".
 
@@ -165,7 +165,7 @@ class Paragraph:
     """Whether its title says no more than that all sizes go on after lines of some."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Section:
     """A piece, edging, band or something joined off the bed (`joining`): `name` as in the plan, `title` for the reader
     ("Sleeves (knit 2)"), `copies` how often it is made in each size."""
@@ -190,7 +190,7 @@ class Section:
         return tuple(s for p in self.paragraphs for s in p.sentences)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartNote:
     """A plain sentence beside a chart."""
 
@@ -198,7 +198,7 @@ class ChartNote:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartText:
     """A chart as the plain text has it: `rows` from the bottom up, a character a needle; `key` (symbol, what is done), the symbols
     that occur, in the author's order; `notes`: which side faces, the repeat, how the yarns are laid."""
@@ -214,7 +214,7 @@ class ChartText:
     notes: tuple[ChartNote, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Instructions:
     """Everything a knitter works from, graded over `sizes`; the sections in the order of work."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.write.filling import Part, filled
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run
@@ -14,7 +14,7 @@ _OFTEN = 3
 """Ranges alike from which on they are told as one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LikeRuns:
     """`times` runs of `count` neighbours, each begun `every` needles after the one before it, the first on slot `first`."""
 

@@ -11,6 +11,7 @@ from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from walewright.knit.steps import Now
+from walewright.record import record
 from walewright.report.said import said
 from walewright.write.as_far import AsFar, cut
 from walewright.write.filling import phrase
@@ -26,7 +27,7 @@ FEWEST = 3
 """Steps from which on it is easier to look them up than to read them again."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Again:
     """Units `begin` to before `end` of a section say the same as as many of the earlier section `of`, from unit `at` on; they are
     so many `steps`. `mirrored`: it is the section itself, left and right changed."""

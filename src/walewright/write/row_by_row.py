@@ -7,11 +7,12 @@ row in one size may fall on two in another.
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.knit import steps as st
 from walewright.knit.operations import Side
 from walewright.knit.steps import Step
+from walewright.record import record
 from walewright.report.said import Said
 from walewright.write import align as align_
 from walewright.write.align import Column, align
@@ -47,7 +48,7 @@ FEWEST = 4
 """Entries from which on a table is easier to follow than sentences."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Entry:
     """With the counter at `row`, `steps` are done; `counts` has after each of them the stitches of the part being worked, and how
     many of those are held."""
@@ -75,7 +76,7 @@ class Entry:
         return self.counts[-1][1]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rows(Step):
     """A stretch of one size: `steps` as planned, and the same as `entries`."""
 

@@ -10,24 +10,28 @@ from walewright.knit.steps import Step
 from walewright.report.said import said
 from walewright.write.align import Column
 from walewright.write.listed import InRowOrder
-from walewright.write.together import buttonholes, told_by_readings
-
-MOST_TRACKS = 2
-"""What goes on at the same time and is still told side by side; what has its readings of the counter is looked up."""
+from walewright.write.together import MOST_TRACKS, buttonholes, few_readings, told_by_readings
 
 TitlesAtOnce = frozenset[st.Words]
 """The titles of what goes on together."""
 
 
 def crowds(column: Column[st.StepBlock]) -> frozenset[TitlesAtOnce]:
-    """Of the blocks of all sizes: what is too much to go on side by side in any of them."""
-    return frozenset(
-        frozenset(_title(track) for track in step.tracks)
+    """Of the blocks of all sizes: what is too much to go on side by side in any of them, though what is done at few readings in all
+    of them is looked up."""
+    together = [
+        step
         for block in column
         if block is not None
         for _, steps in block.paragraphs
         for step in steps
-        if isinstance(step, st.Together) and sum(not told_by_readings(track) for track in step.tracks) > MOST_TRACKS
+        if isinstance(step, st.Together)
+    ]
+    many = {_title(t) for step in together for t in step.tracks if not (told_by_readings(t) or few_readings(t))}
+    return frozenset(
+        frozenset(_title(track) for track in step.tracks)
+        for step in together
+        if sum(_title(track) in many for track in step.tracks) > MOST_TRACKS
     )
 
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
+from walewright.record import record
 from walewright.write.align import Column
 from walewright.write.listed import in_one
 from walewright.write.row_by_row import Entry, doings
@@ -17,7 +18,7 @@ _ONE, _RUN = 2, 3
 """How long a row is, and a run."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EntryRun:
     """What is done first, with all that is done on the way to the last; then `every` so many rows (None where it is done once)
     to the `last`."""

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
+from walewright.record import record
 from walewright.report.said import Fact
 from walewright.report.said import Said as Prose
 from walewright.report.wording import phrased
@@ -16,7 +17,7 @@ from walewright.write.language import PrintedLanguage
 from walewright.write.model import Abbreviation, Run, RunKind
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StepSaid:
     """One step as all sizes have it (None: skipped there), printed for the sizes `group`."""
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import groupby
 
 from walewright.design.model import Chart
 from walewright.knit.pattern_steps import ColumnsLatched
 from walewright.knit.steps import Linked, SizePlan, Step, StepBlock, Together, Words
+from walewright.record import record
 from walewright.report.said import said
 from walewright.write.align import Column, align
 from walewright.write.as_far import as_far
@@ -58,7 +58,7 @@ def write(
     return Instructions(names, sections, abbreviations(sections, language), worked_charts(plans, charts, language))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartsWorked:
     """The charts by their names, and for each size of each block, by its name, when purl columns are latched up."""
 

@@ -5,17 +5,18 @@ Only for what the text says beside the steps; the reader of the words counts for
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step
+from walewright.record import record
 
 Both = tuple[int, int]
 """A number for the left and one for the right."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowTally:
     """`row` is None until the counter is set. `stitches` are those of the part being worked, held ones included; `held` counts
     those held for shaping at its ends, and `waiting` those held at the outer end of each part that waits. `side` is where the

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from functools import partial
 from itertools import groupby
 
 from walewright.knit import steps as st
@@ -25,23 +25,29 @@ def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: 
     runs = filled_phrase("together", language, said, PARTS)
     head = Sentence(runs=runs, sizes=said.working, row="", side="", origin=said.any.origin, check=True, kinds=("Together",))
     rows = align([() if step is None else step.tracks for step in column], lambda track: track.title)
-    begun = tuple(None if step is None else step.from_row for step in column)
-    return (head, *(_line(tracks, begun, group, language) for tracks in rows))
+    crowded = any(step is not None and sum(not told_by_readings(t) for t in step.tracks) > MOST_TRACKS for step in column)
+    told = partial(_line, column=column, crowded=crowded, group=group, language=language)
+    return (head, *map(told, rows))
 
 
-def _line(tracks: Column[st.Track], begun: Sequence[int | None], group: tuple[int, ...], language: PrintedLanguage) -> Sentence:
-    """A track, `begun` at these readings of the counter: of rows to count, or of readings where each time the same is done."""
+def _line(
+    tracks: Column[st.Track], *, column: Column[st.Together], crowded: bool, group: tuple[int, ...], language: PrintedLanguage
+) -> Sentence:
+    """A track of those of a `column`: of rows to count, or of readings where each time the same is done; in a crowd that is told of
+    whatever it can be said of."""
     title = said_of("buttonholes") if buttonholes(tracks) else next(t.title for t in tracks if t is not None)
-    readings = all(t is None or told_by_readings(t) for t in tracks)
+    begun = tuple(None if step is None else step.from_row for step in column)
+    readings = all(t is None or told_by_readings(t) or (crowded and few_readings(t)) for t in tracks)
     # The dash of a size that does nothing stands with the reading.
     group_of_steps = tuple(i for i in group if tracks[i] is not None) if readings else group
     at_each = [() if t is None else at_readings(t, at or 0) for t, at in zip(tracks, begun, strict=True)]
     steps = [found[0][1] if readings and found else _worked(t) if t else () for t, found in zip(tracks, at_each, strict=True)]
     told: list[str] = []
     phrases: list[Phrase] = []
-    for column in align(steps, likeness, closeness):
-        said = StepSaid(column, group_of_steps)
-        phrases.append(_for_some(said, language) if _apart(column, tracks, group_of_steps, language) else phrase(said, language))
+    for steps_of_sizes in align(steps, likeness, closeness):
+        said = StepSaid(steps_of_sizes, group_of_steps)
+        apart = _apart(steps_of_sizes, tracks, group_of_steps, language)
+        phrases.append(_for_some(said, language) if apart else phrase(said, language))
         told += kinds(said)
     all_of_it = worded(*between(language.sentences["between"], phrases))
     if readings:
@@ -75,6 +81,19 @@ def at_readings(track: st.Track, begun: int) -> list[tuple[int, tuple[Step, ...]
     """What is done at each reading of the counter, in a track that begins at one."""
     found = groupby(moves_of(track, begun), key=lambda move: move[0])
     return [(row, tuple(step for _, step in moves)) for row, moves in found]
+
+
+MOST_TRACKS = 2
+"""What goes on at the same time and is still told side by side; what has its readings of the counter is looked up."""
+
+MOST_READINGS = 4
+"""Readings at which the same is done each time, and which can be looked up beside two shapings that are counted."""
+
+
+def few_readings(track: st.Track) -> bool:
+    """Whether the same is done at few readings of the counter."""
+    found = at_readings(track, 0)
+    return len(found) <= MOST_READINGS and len({steps for _, steps in found}) == 1
 
 
 def told_by_readings(track: st.Track) -> bool:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
+from walewright.record import record
 from walewright.write.mirrored import ALONG, MIRRORED, WhatHangs
 from walewright.write.model import Paragraph, Section, Sentence
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SaidUnit:
     """Lines that are referred to as a whole: one as a rule, a table, shapings that are worked together. They are those of paragraph
     number `paragraph`, for the sizes of the head `only`."""
@@ -28,7 +29,7 @@ class SaidUnit:
         return sum(bool(s.numbers) for s in self.sentences)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Halves:
     """What a section says without what waits, and what it says mirrored."""
 
@@ -36,7 +37,7 @@ class Halves:
     mirrored: Section
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Otherwise:
     """What else a section would say: the `halves` of one that parts; of one that has `hung` the first row of a piece, or edges,
     what it would say of each other piece, or of as many other edges, of which that is said before."""

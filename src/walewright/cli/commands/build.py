@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 from pathlib import PurePath
 from typing import Any
@@ -20,6 +20,7 @@ from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
 from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import meant, unfit_names
+from walewright.record import record
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 from walewright.report.said import Said, said
@@ -88,7 +89,7 @@ def _one_of_many(building: _Building, file: str) -> int:
     return each(building.line, (file,), building, "building")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Building:
     """How each file is built; `today` is an ISO date, and `step` is told what is done next."""
 

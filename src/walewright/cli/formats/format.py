@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING, Literal
 
+from walewright.record import record
+
 if TYPE_CHECKING:
     from walewright.bench_copies import BenchCopy
     from walewright.guide.model import Guide
@@ -86,7 +88,7 @@ PAGES = frozenset({"paper", "units", "theme", "print"})
 """How pages are wanted: what of it a format may depend on."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Made:
     """The bytes of a file, what its reader has to know of it, and on how many pages it lies; 0 for what is not on paper."""
 
@@ -104,7 +106,7 @@ def on_pages(pattern: Pattern, data: bytes, warnings: tuple[str, ...], pages: in
     return Made(data, tuple(told), pages)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Format:
     """`suffix`: what the name of its files ends in, with the stop. `varies_with`: what of the wanted pages its bytes depend on."""
 

@@ -4,7 +4,7 @@ goes in comes with the job, so that it can be worked anywhere, and gives the sam
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any, cast
 
 from walewright import __version__
@@ -14,6 +14,7 @@ from walewright.cli.command_line import CommandLine
 from walewright.cli.formats import format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import PaperSize, Units, Wanted
+from walewright.record import record
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Label
 from walewright.report.said import said
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
     from walewright.world.pictures import NoPicture
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Job:
     """What goes into one making: the source in `file` by its text, what it uses, and how pages are printed. `catalogue`: the name
     and the text of the catalogue's file, for messages."""
@@ -41,7 +42,7 @@ class Job:
     catalogue: tuple[str, str]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MadeProduct:
     """A product's bytes, and on how many pages it lies."""
 
@@ -50,7 +51,7 @@ class MadeProduct:
     pages: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MadeGarment:
     """What a making came to: the exit code; the products; what is said about the garment, or None; the shipped files
     that it used; and whether the source only defines."""

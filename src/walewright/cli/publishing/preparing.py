@@ -7,7 +7,7 @@ from __future__ import annotations
 import os
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field, fields, is_dataclass, replace
+from dataclasses import field, fields, is_dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from walewright import world
@@ -17,6 +17,7 @@ from walewright.cli.command_line import CommandLine
 from walewright.cli.publishing.inputs import FOLDERS, Inputs
 from walewright.cli.publishing.making import Job
 from walewright.cli.publishing.stale import Stale
+from walewright.record import record
 from walewright.report.model import has_errors
 
 if TYPE_CHECKING:
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
 _MAY_SHOW = re.compile(r"^\s*photograph\b", re.MULTILINE)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ReadThemes:
     """Themes by their names, and the files of each by their paths from the catalogue's folder; `sound`: whether all can be used."""
 
@@ -34,7 +35,7 @@ class ReadThemes:
     sound: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Preparing:
     """What all jobs of a run share. `text`: of the catalogue."""
 

@@ -24,6 +24,7 @@ from walewright.cli.publishing.preparing import Preparing, ReadThemes
 from walewright.cli.publishing.records import KeptProduct, Record, folder_of, record_bytes, record_name, records
 from walewright.cli.publishing.stale import Stale, stale
 from walewright.cli.publishing.told import KEPT, tell_of_all
+from walewright.record import record
 from walewright.report.columns import named
 from walewright.report.said import said
 from walewright.report.wording import phrased
@@ -32,7 +33,7 @@ if TYPE_CHECKING:
     from walewright.cli.publishing.making import Job, MadeGarment
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PublishRun:
     """A run as it was asked for. `text`: of the catalogue; `why`: whether reasons are told; `scheduler`: the address of the cluster
     that works, empty where this computer does."""
@@ -175,7 +176,7 @@ def _on_cluster(
             yield stales[task.name], made if isinstance(made, MadeGarment) else MadeGarment(1 if made is None else made)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Depends:
     """What the products of a making depend on: the files beside its source, and its themes."""
 
@@ -225,11 +226,11 @@ def _withdraw(run: PublishRun, done: _Done, there: dict[str, Record], files: fro
     gone = world.forget(run.into, unchanged)
     for file in gone:
         run.line.say(said("withdrew", file=named(os.path.join(run.into, file))), done=True)
-    for name, record in tuple(done.records.items()):
+    for name, kept in tuple(done.records.items()):
         if name not in makings:
             del done.records[name]
-        elif any(one.file not in wanted for one in record.products):
-            pruned = replace(record, products=tuple(one for one in record.products if one.file in wanted))
+        elif any(one.file not in wanted for one in kept.products):
+            pruned = replace(kept, products=tuple(one for one in kept.products if one.file in wanted))
             done.records[name] = pruned
             # Where that cannot be written, the next run prunes it again.
             world.write_set(folder_of(run.into), {record_name(name): record_bytes(pruned)})

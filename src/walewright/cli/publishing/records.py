@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, field
 from typing import Any
 
 from walewright import world
 from walewright.catalogue.manifest import MadeFile
 from walewright.catalogue.model import JsonObject, Product
+from walewright.record import record
 
 FOLDER = ".walewright-kept"
 SUFFIX = ".json"
@@ -22,7 +23,7 @@ MOST = 4 * 1024 * 1024
 """Bytes of a record: a garment of many products has some tens of thousands."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class KeptProduct:
     """A file that was made, and what all that it depends on was."""
 
@@ -35,7 +36,7 @@ class KeptProduct:
         return self.made.product.file
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Record:
     """What was made in one making. `garment` is what is said about it; None for a source that only defines. `depends`: what the
     compiled garment depends on."""

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright import world
 from walewright.catalogue.model import Catalogue, Making, Product
 from walewright.cli.publishing.inputs import NAMES, PROGRAM, PYTHON, Inputs, asked
 from walewright.cli.publishing.records import KeptProduct, Record
+from walewright.record import record
 from walewright.report.said import Said, said
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Stale:
     """What has to be made of a making: each product with the reasons."""
 

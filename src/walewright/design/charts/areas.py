@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.charts.motifs import tall
@@ -11,12 +10,13 @@ from walewright.design.model import Chart, Edging, Fabric, PerSize, Piece
 from walewright.design.model.per_size import plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.trade.fabrics import StitchKind
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ground:
     """What the patterns of a piece lie in. `told`: (fabric or chart, fault) that another piece has shown already. `first_rows`:
     where the cells of the charts' first rows stand in the source."""
@@ -40,7 +40,7 @@ class Ground:
 AreaKind = Literal["chart", "rib", "stripes"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Area:
     """A pattern from `low` to `high` cm up, over the whole width or (`reach`) from so far left to so far right of the centre
     line, right positive. kind: "chart" | "rib" | "stripes". A motif has no `fabric` of its own."""

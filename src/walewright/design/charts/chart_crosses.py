@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations
 
 from walewright.design.charts.drawn import Drawn
 from walewright.design.model import MachineProfile
+from walewright.record import record
 from walewright.report.model import Severity
 from walewright.trade.cells import CELLS
 
@@ -17,7 +17,7 @@ SLACK_ROWS = 2
 """Rows of that column below the cross: dropped, each gives a bar's length (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Cross:
     """Columns left to right, and what stands beside them (None: nothing of the chart)."""
 

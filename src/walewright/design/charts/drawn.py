@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.design.findings import Findings
 from walewright.design.model import Cell, Chart
+from walewright.record import record
 from walewright.report.model import Severity, Span
 from walewright.report.said import Fact, Said, said
 from walewright.trade.cells import CellKind
@@ -15,7 +16,7 @@ MOST_TOLD = 5
 """Cells of one chart with one fault that are reported; a reader finds the others from there."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Stand:
     """A column as it stands on the needles. One that is not `told` is there only to be the neighbour of others."""
 
@@ -23,7 +24,7 @@ class Stand:
     told: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Drawn:
     """`places[row][column]`: where a cell stands in the source, rows from the bottom. `upwards`: the rows are worked again and
     again, so that the first lies above the last."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.design.charts.chart_columns import check_columns, check_yarns, stage_of
 from walewright.design.charts.chart_crosses import check_crosses
@@ -12,6 +12,7 @@ from walewright.design.charts.chart_moves import check_moves
 from walewright.design.charts.drawn import MOST_TOLD, Drawn
 from walewright.design.findings import Findings
 from walewright.design.model import Cell, CellKey, Chart, MachineProfile, Origin, Yarn
+from walewright.record import record
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax
@@ -24,7 +25,7 @@ LOOK_ALIKE = ("0Oo", "1lI|", ".,·-", "/\\", "xX×", "vV", "*+")
 """Symbols that are taken for each other."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ChartUses:
     """Where charts are used: name to the first place. `own` are (chart, yarn of a fabric worked from it)."""
 

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model.origin import Origin
+from walewright.record import record
 from walewright.trade.cells import CellKind
 from walewright.trade.sides import EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cell:
     """What is done with one needle for one row, as a symbol of a chart says. Left and right are the bed's.
 
@@ -28,7 +28,7 @@ class Cell:
     """Of a cross: the group hung first, "left" or "right"; it lies in front on the right side."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CellKey:
     """A symbol (one character, the author's) and what it means."""
 
@@ -37,7 +37,7 @@ class CellKey:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Chart:
     """A grid of symbols: `rows` from the first knitted (the bottom line) up, each a character a needle, left to right as on the
     bed, the purl side facing.

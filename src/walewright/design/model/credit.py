@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Credit:
     """The `published` sources of the figures; whether some of them are `recalled`, from memory; and the sizes for which the figure
     is the author's `own`."""

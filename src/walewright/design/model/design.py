@@ -8,7 +8,6 @@ Outline convention: a piece is seen as it hangs on the bed, knitter's left = `le
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal, TypeVar
 
 from walewright.design.model.charts import Chart
@@ -22,6 +21,7 @@ from walewright.design.model.regrading import Choice, Edition, Given
 from walewright.design.model.runs import EdgeRun, ShapingWay
 from walewright.design.model.wearing import Finished, Lap, Passage, Requirement
 from walewright.design.model.within import Motif, NeedlesOut, RepeatStretch, Zone
+from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.trade.edge_names import OWN_EDGES, UPPER, StripAt, part_of_edge, strip_name
 from walewright.trade.edgings import EdgingCastOff, EdgingKind, EdgingWhen
@@ -37,7 +37,7 @@ Caution = Literal["us-hood", "us-waist", "eu-small", "eu-older"]
 """Published limits that bear on knitted garments for children; the rules where a garment is sold come first."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Measurement:
     """A row of the size table, in cm. `credit` is of a shipped table."""
 
@@ -59,7 +59,7 @@ class Measurement:
         return self.published or (self.name if self.to_fit else "")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Edging:
     name: str
     fabric: str
@@ -81,7 +81,7 @@ class Edging:
     """Of the part inside the fold, tighter; empty: as the outside."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Level:
     """A named height above the start. With `most` the level is free: anywhere from `height` to `most`, as joins need it."""
 
@@ -91,7 +91,7 @@ class Level:
     most: PerSize | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Opening:
     """The width parts round a gap; the parts beside it go on one after the other, to the top or until they rejoin.
 
@@ -116,7 +116,7 @@ class Opening:
     right: tuple[EdgeRun, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Slot:
     """At `level`, `width` cm of stitches, their middle `centre` cm right of the centre line, are taken off on waste yarn or
     closed ("cast-off") and as many cast on again in their place; knitting goes on over the whole width."""
@@ -129,7 +129,7 @@ class Slot:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Buttonholes:
     """`counts` slots by size, of `stitches` (1: an eyelet), `distance` cm of fabric between them and the `edge`, evenly from
     `from_level` to `to_level`, one at each."""
@@ -143,7 +143,7 @@ class Buttonholes:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Wedge:
     """Short rows by holding at an outer edge, from `from_level` to `to_level`.
 
@@ -182,7 +182,7 @@ class Wedge:
         return said("the-side-wedge", side=self.edge, level=self.from_level)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Piece:
     name: str
     fabric: str
@@ -257,7 +257,7 @@ class Piece:
         return next(level for level in self.levels if level.name == name)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Cord:
     """A cord or ribbon drawn through a piece, `length` cm long."""
 
@@ -266,7 +266,7 @@ class Cord:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Design:
     file: str
     title: str
@@ -365,7 +365,7 @@ class Design:
         return tuple(map(self.at, range(len(self.sizes))))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class DesignInSize:
     """A view of a design in one of its sizes, `number` in their order: who is given it needs no size's number beside it, and reads
     whatever differs from size to size by `of`."""

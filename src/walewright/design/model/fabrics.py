@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model.origin import Origin
+from walewright.record import record
 from walewright.trade.fabrics import ChartFit, FabricSide, StitchKind
 from walewright.trade.fibres import FibreKind
 
@@ -14,7 +14,7 @@ SwatchBasis = Literal["source", "given", "given, not weighed", "reckoned"]
 another fabric."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Yarn:
     name: str
     label: str
@@ -41,7 +41,7 @@ class Yarn:
         return f"{self.label}, {ball}" if self.label else ball
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Fabric:
     """A stitch pattern in a yarn at a tension, with its own swatch.
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.record import record
 from walewright.trade.joins import JoinWay, NextCopy, WornFacing
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeName:
     """A piece's edge. Names given by the author with `called` (of one edge or both), of openings and slots, and always: start,
     end, neck, shoulder."""
@@ -19,7 +18,7 @@ class EdgeName:
     """Of an edge that a band is parted within: which stretch of it, from 1 on, from the bottom or from the left; 0: all of it."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeCut:
     """Where bands are parted within an edge (as the glued garment names it, "side left"): per size, rows above its bottom or
     stitches right of its left end, rising."""
@@ -31,7 +30,7 @@ class EdgeCut:
     """Whether it is cut once, in its middle: the centre back."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Band:
     """An edging knitted on loops picked up along edges, in the order worked."""
 
@@ -60,7 +59,7 @@ class Band:
     """Of how many parts that band is made."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeJoin:
     """Edges put together; `easing` is the difference in length allowed, in cm (0 and no `longer`: equal rows).
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.model.origin import Origin
+from walewright.record import record
 from walewright.trade.beds import BedStart, EmptyCrossing, HandTool
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class MachineProfile:
     """A bed. `needles` is even; `pitch_mm` between needles; `prongs` of the transfer tools at hand."""
 

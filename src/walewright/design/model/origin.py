@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from walewright.record import record
 from walewright.report.model import NOWHERE, Span
 
 PerSize = tuple[float, ...]
@@ -13,7 +14,7 @@ CountPerSize = tuple[int, ...]
 """A number of things for each size, in the same order."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Origin:
     """The statement a datum came from: a readable path ("piece back / neck") and its span."""
 

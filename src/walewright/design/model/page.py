@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.wearing import Measured
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Photograph:
     """A picture in a file beside the source, and in words what is to be seen on it."""
 
@@ -18,7 +18,7 @@ class Photograph:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Needed:
     """Something to have at hand: `values` of it, counted or cm, or what is `measured` on the knitted garment, or one for each
     buttonhole of the pieces and bands `holes`, of which each has so many by size. None of all: nothing is said."""

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rate:
     """`stitches` every `rows` rows. The first move is made after `first` rows of its run at the earliest, and `last` rows follow
     the last one. `at_carriage`: a move is made where the carriage is."""

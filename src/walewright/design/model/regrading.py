@@ -3,11 +3,11 @@ what it was regraded."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
 from walewright.design.model.fabrics import Fabric, Yarn
 from walewright.design.model.origin import PerSize
+from walewright.record import record
 
 if TYPE_CHECKING:
     from walewright.design.model import MachineProfile, Measurement
@@ -19,7 +19,7 @@ GivenByName = Literal["measure", "tension", "swatch", "dial", "yarn"]
 GivenKind = Literal[GivenByName, "bed"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Choice:
     """What the source leaves to the knitter: its `alternatives`, and the `alternative` taken. The first is the
     source's own."""
@@ -34,7 +34,7 @@ class Choice:
         return self.alternative != self.alternatives[0]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Given:
     """One thing given. `kind`: "measure", "tension", "swatch", "dial", "yarn" or "bed"; `name` that of the row, fabric or yarn,
     empty for the bed. `own` and `source` say both in words; a measure has no words, but its length in `own_cm` and, per size,
@@ -51,7 +51,7 @@ class Given:
 CountUnit = Literal["", "st", "rows", "%"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CountRow:
     """A row of the sizes that counts something: its `values` as they are written, in `unit` ("st", "rows", "%"; empty: plain
     numbers), and what it counts (`about`) in the author's words."""
@@ -71,7 +71,7 @@ class CountRow:
         return f"{value:g} {self.unit}".rstrip()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Edition:
     """What the source itself says, for the sizes made: `measurements` in cm, `fabrics`, `yarns`, its bed; `sizes` are all that it
     has. Nothing that is used nowhere."""

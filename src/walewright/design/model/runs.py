@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
+from walewright.record import record
 from walewright.trade.shaping import LargerSteps, RunPath, WayKind
 from walewright.trade.sides import EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ShapingWay:
     """How an edge is shaped: "simple" or "fashioned" `inset` stitches in, `at_once` (1 or 2) stitches at a time; or "inside", with
     each move a stitch along each of `at_once` lines within the piece."""
@@ -31,7 +32,7 @@ class ShapingWay:
         return self.inside or by in (-1, -self.at_once) or (by == 1 and self.kind == "fashioned")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class InsideLine:
     """A line within a piece along which an edge's stitches are lost or gained: `cm` outwards from the middle of the start
     ("centre"), or in from the edge ("edge"). `at_right`: of both edges, where the right one has its line, if that is another
@@ -51,7 +52,7 @@ class InsideLine:
         return InsideLine(self.of, self.at_right, self.cm) if self.at_right else self
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StepsAlike:
     """Steps of an edge that follow one another: by size, what each moves in cm, outwards positive, and how many there are."""
 
@@ -63,7 +64,7 @@ class StepsAlike:
         return StepsAlike(self.cm[size : size + 1], self.times[size : size + 1])
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeRun:
     """One edge of a piece from the previous run's level up to `to_level`.
 

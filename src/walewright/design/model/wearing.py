@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.model.origin import Origin, PerSize
+from walewright.record import record
 from walewright.trade.relations import Relation
 from walewright.trade.worn import BodyPart
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Measured:
     """What is measured on the garment when it is knitted: `kind` "round level" or "round edge" (all round at the level or
     the row edge `at` of piece `owner`), "across level" (from free edge to free edge at that level) or "along" (an edge `at` of the
@@ -21,7 +21,7 @@ class Measured:
     at: str
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Finished:
     """A finished measurement that the author states: `values` as worked out, or empty where it is `measured`. `fits` names what of
     the body it fits, `body` is how large that is; empty: none. `stretches`: it may be smaller than the body."""
@@ -37,7 +37,7 @@ class Finished:
     """How large the author wants what is `measured`; empty: nothing is said."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Passage:
     """An opening that a part of the body ("head", "hand" ...) must pass, or (`never`) must not.
 
@@ -58,7 +58,7 @@ class Passage:
         return f"{self.owner} {self.edge}".rstrip()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Lap:
     """A piece or band, or (`edge` not empty) an edge of a piece, laid over another for the wearing: (owner, edge). `width` is how
     far, empty: the whole width of the narrower one."""
@@ -69,7 +69,7 @@ class Lap:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Requirement:
     """left relation right, in cm per size; already evaluated. Checked by `design`, or, where the left side is `measured` on the
     knitted garment, by `fit` (`left` is then empty)."""

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Zone:
     """Another fabric from one level to another, over the whole width, or (`width`) over a panel of it whose middle is
     `centre` cm right of the centre line."""
@@ -22,7 +21,7 @@ class Zone:
     """Of a panel of a charted fabric given in repeats: how many wide by size (`width` is then the width of so many)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Motif:
     """A chart without a repeat, worked once in the fabric of its place: its first row is the one above `level`, its middle `centre`
     cm right of the centre line."""
@@ -33,7 +32,7 @@ class Motif:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RepeatStretch:
     """The rows between two levels are worked `times` times in all, by size. Heights of the piece's levels count it once."""
 
@@ -43,7 +42,7 @@ class RepeatStretch:
     origin: Origin
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NeedlesOut:
     """Needles that take no part from `from_level` to `to_level`: `every` so many across the width (0: none so), and those at
     `places` (cm right of the middle of the start). `turned`: counted from the other side, as of a mirror image. `worn`: how wide

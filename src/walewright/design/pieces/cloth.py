@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.model import Fabric, Level, PerSize
 from walewright.design.reading.places import AmountPlace
+from walewright.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PieceCloth:
     """`own` is the piece's fabric; `bands` are (first level, last level, fabric) of whole-width zones. A fabric that is not
     known is None."""

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright.design.findings import Findings
 from walewright.design.model import Edging, Piece
+from walewright.record import record
 from walewright.source import syntax
 from walewright.trade.edgings import ENDED
 from walewright.trade.ends import ENDS, EndWay
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ending:
     """How the last stitches of a piece are closed, and the `edging` that is knitted on them before."""
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright.design.model import PerSize
 from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.outline import NOTHING, OpeningGap, PieceOutline
 from walewright.design.reading.places import AmountPlace, concerned
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.trade.sides import SIDES, EdgeSide
@@ -28,7 +28,7 @@ def fits(gap: OpeningGap, what: Said, outline: PieceOutline, place: AmountPlace)
     return True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class CutOut:
     """Something cut into a piece: how far it reaches left and right of its own middle, which lies `centre` right of the piece's,
     cm."""

@@ -5,12 +5,12 @@ clear of those of the other."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from walewright.design.model import Chart, EdgeRun, Fabric, PerSize, Piece
 from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.design.pieces.rows_shared import RowsTaken, share_no_rows, whole_width
 from walewright.design.reading.places import AmountPlace
+from walewright.record import record
 from walewright.report.said import said
 from walewright.trade.sides import EdgeSide
 
@@ -55,7 +55,7 @@ def inside_alone(
     return _apart(piece, outline, place)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _LinedRun:
     """A run shaped along lines, from height `low` to `high`."""
 

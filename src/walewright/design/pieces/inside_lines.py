@@ -7,7 +7,6 @@ at a time, at most every 4th row, and no more than 20 stitches with a tool of 3 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
@@ -16,6 +15,7 @@ from walewright.design.model.per_size import minus
 from walewright.design.pieces.moves import EdgeMove, position
 from walewright.design.pieces.tracing import TracedSides, Tracing
 from walewright.design.reading.places import NOT_NEGATIVE
+from walewright.record import record
 from walewright.report.model import Severity
 from walewright.report.said import said
 from walewright.source import syntax
@@ -30,7 +30,7 @@ LEAST_BETWEEN = 3.0
 """Stitches in the design between two lines, or a line and the other edge."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _LinesFound:
     """Those of the edge at `side`, from the centre outwards."""
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.findings import Findings
 from walewright.design.model import Edging, Level, Origin, PerSize
 from walewright.design.pieces.moves import rises, width_range
 from walewright.design.reading.places import POSITIVE, AmountPlace
+from walewright.record import record
 from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
 from walewright.trade.edgings import EDGINGS
@@ -72,7 +72,7 @@ def _above(low: Level, high: Level, piece: str, place: AmountPlace) -> bool:
     return True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StartWidth:
     """How wide a piece begins (of a free start, from `width` to `most`), and how far right of its middle the centre line lies, from
     which its places are counted."""

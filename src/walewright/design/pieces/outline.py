@@ -6,12 +6,12 @@ widths are free, a position is the farthest that the edge may come: what does no
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.findings import Findings
 from walewright.design.model import EdgeRun, Level, Opening, PerSize
 from walewright.design.model.per_size import plus
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -24,7 +24,7 @@ OutlineCorner = tuple[int, PerSize]
 """(level index, position)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OutlineSide:
     """One edge as far as it is known: `level` is the index of the level reached, `least` and `most` where the edge may stand
     there, `corners` its farthest position at the start and the end of every run."""
@@ -56,7 +56,7 @@ def _between(points: list[tuple[float, float]], height: float, above: bool) -> f
     return low[1] + (high[1] - low[1]) * share
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OpeningGap:
     """An opening as far as room is concerned: from `low` to `high` (cm up), its reach left and right of `Opening.centre`."""
 
@@ -73,7 +73,7 @@ class OpeningGap:
         return _between([(h[size], r[size]) for h, r in corners], height, above=False)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PieceOutline:
     """A piece's levels, outer edges and gaps."""
 

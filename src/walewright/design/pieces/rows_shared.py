@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import combinations
 
 from walewright.design.findings import Findings
 from walewright.design.model import Piece
 from walewright.design.pieces.outline import NOTHING, PieceOutline
 from walewright.design.reading.places import AmountPlace
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class RowsTaken:
     """Something that stands at a row (`low` == `high`, level indices) or goes over a stretch of them."""
 

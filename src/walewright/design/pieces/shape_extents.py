@@ -7,15 +7,15 @@ would wait for. So each shape is looked at once, after those it uses, in time li
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 
+from walewright.record import record
 from walewright.source import syntax
 
 BEYOND = 10**9
 """Where counting ends: more lines than that are more than any limit."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Extent:
     """Of one shape: `lines` that a use of it comes to, its own uses and definitions among them; shapes within shapes that are
     `deep`, itself counted; and where it never ends, the `ring` of names, the first again at the end, and the use that closes it."""

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.findings import within
 from walewright.design.model import CountPerSize, PerSize, StepsAlike
 from walewright.design.pieces.outline import NOTHING
 from walewright.design.reading.numbered import numbered
 from walewright.design.reading.places import AmountPlace
+from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.source import syntax
 
@@ -16,7 +15,7 @@ MOST_STEPS = 200
 """More steps than that are a slope."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class StepsFound:
     """The steps of a statement by size: how many, none of another path; and, where they are of several sizes, what each moves."""
 

@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from walewright.design.findings import Findings
 from walewright.design.model import Level, MachineProfile, PerSize
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import OutlineSide
+from walewright.record import record
 from walewright.report.said import Said
 from walewright.trade.sides import EdgeSide
 
 TracedSides = dict[EdgeSide, OutlineSide]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Tracing:
     """What edges are traced on: the outline of a piece, or the gap of an opening in it (`gap`), from level `first` to `last`."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 from walewright.design.findings import Findings
@@ -13,6 +12,7 @@ from walewright.design.reading.places import POSITIVE, AmountPlace
 from walewright.design.reading.requirements import spoken
 from walewright.design.reading.units import LENGTH, NUMBER
 from walewright.design.reading.values import Scope, words
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -28,7 +28,7 @@ def stated(nodes: Sequence[syntax.FinishedLine]) -> Iterator[syntax.Let]:
             yield syntax.Let(node.name, node.amount, span=node.span)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Worn:
     pieces: Mapping[str, Piece | None]
     bands: Collection[str]

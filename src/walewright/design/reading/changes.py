@@ -7,7 +7,7 @@ line of the source stands behind it.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import field, fields, replace
 
 from walewright.design.findings import Findings, near_help
 from walewright.design.model import Origin
@@ -17,12 +17,13 @@ from walewright.design.reading.given import WAYS, read_count, read_measure
 from walewright.design.reading.sizes import LARGEST_CM, GradedRows
 from walewright.design.reading.values import literal
 from walewright.design.reading.values import names as names_in
+from walewright.record import record
 from walewright.report.model import NOWHERE, Diagnostic
 from walewright.report.said import Amount
 from walewright.source import syntax
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Changes:
     """`sizes`: names to keep, or None for all. `chosen`: name of a choice to the alternative taken. By name of the fabric:
     `tensions` ("17 st 24 rows", to 10 cm), `swatches` ("40 st 60 rows 23.5 cm 21 cm 28 g"), `dials` ("6"). `measures`: name of a

@@ -5,11 +5,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import get_args
 
 from walewright.design.findings import Findings
 from walewright.design.model.design import Caution
+from walewright.record import record
 from walewright.report.model import Severity, Span
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -47,7 +47,7 @@ CAUTIONS: tuple[Caution, ...] = get_args(Caution)
 LIMITS = tuple(said(f"caution/{caution}") for caution in CAUTIONS)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ForChildren:
     """What makes a garment one for children, and where that stands."""
 

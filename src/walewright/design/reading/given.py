@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 
 from walewright.design.reading.units import LENGTH, MASS, NUMBER, ROWS, STITCHES, Dimension, convert
+from walewright.record import record
 from walewright.source import syntax
 
 AMOUNT = re.compile(r"\s*(-?\d+(?:\.\d+)?)\s*([a-z%]*)\s*")
@@ -31,7 +31,7 @@ LONGEST_LABEL = 100
 """Letters of a yarn's label: more does not fit into a line of the page."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TensionCounts:
     """Stitches and rows to 10 cm."""
 
@@ -39,7 +39,7 @@ class TensionCounts:
     rows: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Ball:
     """A yarn's label (None: as in the source) and ball."""
 
@@ -49,7 +49,7 @@ class Ball:
     count: syntax.YarnCount | None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OwnBed:
     """A shipped bed by name (empty: the source's), with facts of its own."""
 
@@ -124,7 +124,7 @@ def read_bed(text: str) -> OwnBed | None:
     return OwnBed(first if named else "", read) if len(read) == len(facts) else None
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GivenWay:
     """How the values of one option are written."""
 

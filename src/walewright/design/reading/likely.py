@@ -5,10 +5,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 
 from walewright.design.findings import Findings
 from walewright.design.model import Fabric, Yarn
+from walewright.record import record
 from walewright.report.model import Severity
 from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
@@ -32,7 +32,7 @@ PLAIN_SHARES = (0.6, 1.7)
 """Of everything else. What is known of the relation's constants, dry to fully relaxed, moves the yarn by 6 % (19.0 to 23.1)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Swatched:
     """A fabric in its yarn, with the line of its swatch. `plain_cm`: yarn to a stitch in plain knitting so dense; `cover`: the
     tightness factor that this makes of the yarn."""

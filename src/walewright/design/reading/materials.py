@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from walewright.design.findings import Findings, within
 from walewright.design.model import Chart, Fabric, Origin, Yarn
 from walewright.design.reading.counts import tex
 from walewright.design.reading.units import LENGTH, MASS, ROWS, STITCHES
 from walewright.design.reading.values import measured
+from walewright.record import record
 from walewright.report.near import near
 from walewright.report.said import Amount, Said, said
 from walewright.source import syntax
@@ -221,7 +221,7 @@ def _charted(node: syntax.Stitch, charts: Mapping[str, Chart | None], findings: 
     return True
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SwatchBlock:
     """A swatch in numbers; cm and g, what was not said 0."""
 

@@ -9,15 +9,15 @@ values are known, by `Findings.idle`; their entry is `BY_VALUE`.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from walewright.design.findings import Findings
+from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.source import syntax
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Idle:
     """Why an option is without effect where it stands, and what to do instead."""
 
@@ -25,7 +25,7 @@ class Idle:
     help: Said
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Around:
     """What a line stands in (`owner`, the statement that its block belongs to) and what else is written in the source."""
 

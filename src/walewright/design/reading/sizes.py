@@ -4,7 +4,7 @@ something, in stitches, in rows or as plain numbers."""
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from walewright.design.findings import Findings, near_help
 from walewright.design.model import Measurement, Origin
@@ -14,6 +14,7 @@ from walewright.design.reading.places import per_size
 from walewright.design.reading.tables import Published, Shipped, SizeTable, size_table
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, convert, written
 from walewright.design.reading.values import Value, literal, measured
+from walewright.record import record
 from walewright.report.model import NOWHERE, Severity, Span
 from walewright.report.said import Amount, BySize, said
 from walewright.source import syntax
@@ -22,7 +23,7 @@ LARGEST_CM = 400.0
 """No measurement of a body or a garment for one is above four metres."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class GradedRows:
     """The chosen sizes in the header's order, and their measurements (None: reported already)."""
 

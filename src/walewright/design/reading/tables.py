@@ -7,11 +7,13 @@ import csv
 import io
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
 
+from walewright.record import record
 
-@dataclass(frozen=True, slots=True)
+
+@record
 class SharedFile:
     """A file that a source names: what messages call it, and its text, or why it cannot be read (`fault`, a case of
     `shared-file-unusable`)."""
@@ -21,7 +23,7 @@ class SharedFile:
     fault: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Shipped:
     """What a source can name besides what it says itself. `files`: those in its own folder or below, by their path from there.
 
@@ -48,7 +50,7 @@ class Shipped:
         return Described(str(found.get("name", "")), str(found.get("about", "")))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Described:
     """`name`: "back neck to wrist"; `about`: how it is taken, in a plain sentence without a full stop."""
 
@@ -61,7 +63,7 @@ FigureStatus = Literal["read", "memory", "slip"]
 STATUSES: tuple[FigureStatus, ...] = ("read", "memory", "slip")
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Published:
     """One published range of one measurement of one size, in cm. `status` is "read" (seen in its source), "memory" or "slip"
     (seen, and likely misprinted there; `note` says why)."""
@@ -79,7 +81,7 @@ class Published:
         return (self.low_cm + self.high_cm) / 2
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class SizeTable:
     """A shipped table, in the order of its file."""
 

@@ -6,12 +6,11 @@ a float and a `Dimension`. The inch is 2.54 cm exactly (international yard and p
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from walewright.record import record
 from walewright.report.said import Said, said
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Dimension:
     """Exponents of length, stitches, rows and mass; all zero is a bare number."""
 

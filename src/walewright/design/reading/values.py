@@ -9,12 +9,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 
 from walewright.design.findings import Findings
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, WORDS, Dimension, convert, written
+from walewright.record import record
 from walewright.report.model import NOWHERE, Span
 from walewright.report.said import Amount, Said, only, said
 from walewright.source import syntax
@@ -33,7 +34,7 @@ MOST_SHOWN = 8
 """`let`s of a ring that are shown; a reader finds the rest from there."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Value:
     """A quantity per size, in base units, and where it is written."""
 
@@ -47,7 +48,7 @@ class Value:
         return replace(self, span=span)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Here:
     """The place of an expression in the work: counts of this dimension, stitches across and rows up, are lengths there, so many to
     the centimetre. None: the fabric is not known, and what would need it has no value; why not has been told."""

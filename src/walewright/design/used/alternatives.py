@@ -6,9 +6,10 @@ What is unused in one alternative may be used in another: it is told where no al
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.design.reading.choices import Chosen
+from walewright.record import record
 from walewright.report.model import Diagnostic, Span, has_errors
 from walewright.report.said import Said, said
 from walewright.source import syntax
@@ -16,7 +17,7 @@ from walewright.source import syntax
 UNUSED = "unused-name"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OneWay:
     """One way to choose, and what was reported of the tree that it makes."""
 
@@ -29,7 +30,7 @@ class OneWay:
         return not has_errors(self.told)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Stretch:
     """Where a block of an alternative stands."""
 

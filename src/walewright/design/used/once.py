@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TypeVar
 
 from walewright.design.findings import Findings
 from walewright.design.pieces.names import given_edges
+from walewright.record import record
 from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax
@@ -42,7 +42,7 @@ _AT_MARGIN = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Heads:
     """What there is one of in a source."""
 

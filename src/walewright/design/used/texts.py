@@ -6,10 +6,10 @@ Each reaches the page, the plain text and the plan document. A key that nothing 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from walewright.design.findings import Findings, Used
 from walewright.design.used.uses import Uses
+from walewright.record import record
 from walewright.report.said import said
 from walewright.source import syntax
 
@@ -58,7 +58,7 @@ def texts(
     return tuple(printed)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _ForSizes:
     """Notes for some of the sizes: `all` that the source has, and those that are `chosen`."""
 

@@ -9,12 +9,13 @@ A row `to fit` is always used: the page prints it, to choose a size by. Levels a
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 
 from walewright.design.findings import Findings
 from walewright.design.model import Design
 from walewright.design.pieces.shapes import NAMES
 from walewright.design.reading.choices import in_all
+from walewright.record import record
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax
@@ -53,7 +54,7 @@ NamedIn = tuple[str, str]
 """(kind, name): a yarn and a fabric may have one name."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Uses:
     """`reached`: every definition that something made comes to. `users`: which definitions name it, used or not."""
 

@@ -72,6 +72,7 @@ DRAWINGS = {
     "measure/width-of": "width of {name}",
     "measure/height-of": "height of {name}",
     "measure/depth-of": "depth of {name}",
+    "measure/of-piece": "{what} of the {piece}",
     "measure/depth-at-end": "depth of {name} at the end",
     "level/shoulder-point": "shoulder point",
     "measure/rise": "{lower} to {upper}",

@@ -19,6 +19,8 @@ FACTS = {
     "fact/mirror-as-drawn": "of the {piece}: its drawing and measurements hold, turned left to right{own:?; where its rows "
     "differ, its own steps below say so}",
     "fact/mirror-of": "of the {piece}{own:?; where its rows differ, its own steps below say so}",
+    "fact/drawing": "Drawing",
+    "fact/drawn-with": "that of the {piece} with its measurements; the neck is the broken line there",
     "fact/widest": "Widest",
     "fact/stitches": "{count} stitches",
     "fact/rows": "Rows",

@@ -73,6 +73,7 @@ DRAWINGS = {
     "measure/width-of": "Breite von {name}",
     "measure/height-of": "Höhe von {name}",
     "measure/depth-of": "Tiefe von {name}",
+    "measure/of-piece": "{what} ({piece})",
     "measure/depth-at-end": "Tiefe von {name} am Ende",
     "level/shoulder-point": "Schulterpunkt",
     "measure/rise": "{lower} bis {upper}",

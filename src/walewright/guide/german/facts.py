@@ -19,6 +19,8 @@ FACTS = {
     "fact/mirror-as-drawn": "zu {piece}: Zeichnung und Maße wie dort, seitenverkehrt{own:?; wo die Reihen "
     "abweichen, sagen es die eigenen Schritte unten}",
     "fact/mirror-of": "zu {piece}{own:?; wo die Reihen abweichen, sagen es die eigenen Schritte unten}",
+    "fact/drawing": "Zeichnung",
+    "fact/drawn-with": "wie {piece}, mit den Maßen dort; der Halsausschnitt ist die gestrichelte Linie",
     "fact/widest": "Am breitesten",
     "fact/stitches": "{count} Maschen",
     "fact/rows": "Reihen",

@@ -6,13 +6,14 @@ Of a word with several senses one is printed; words that are met elsewhere and s
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from walewright.record import record
 
 WordFrom = Literal["common practice", "from memory"]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class TradeWord:
     """The `english` word, and the stem by which the `german` one is known in all its forms; `known`: where it is from."""
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
+from walewright.record import record
 from walewright.solve.algebra.programme import Programme, Wish
 from walewright.solve.algebra.sums import Linear, Terms
 from walewright.solve.model import SolveStatus
@@ -29,7 +29,7 @@ _FAR = 1_000_000
 """Above any count of stitches or rows."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Answer:
     """`values` are the variables' numbers by variable number, None when there are none. `status`: "optimal", "infeasible",
     or "stopped" when the node limit was reached."""
@@ -40,7 +40,7 @@ class Answer:
     bound: float
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Slack:
     """A line that may be broken: both of its bounds, at `cost` for each unit."""
 

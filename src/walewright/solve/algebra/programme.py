@@ -11,6 +11,7 @@ from enum import IntEnum
 from typing import Literal
 
 from walewright.design.model import Origin
+from walewright.record import record
 from walewright.report.model import WrittenFigure
 from walewright.report.said import Said
 from walewright.solve.algebra.sums import Linear, Terms, Values
@@ -36,7 +37,7 @@ class RuleKind(IntEnum):
         return self >= RuleKind.BETWEEN
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Variable:
     """A whole number from 0 up, of one piece in one size. Stitches are counted per side of the centre, rows in pairs."""
 
@@ -45,7 +46,7 @@ class Variable:
     size: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Rule:
     """A named group of constraints that stands or falls as one, with a clause for each size.
 
@@ -77,7 +78,7 @@ class Rule:
         return replace(self, constraints=kept, near=tuple(c for c in self.near if c[0] in sizes))
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Wish:
     """Costs `weight` for each unit that the sum of terms is off `wanted`, and `beyond` more for each unit above `free`."""
 
@@ -88,7 +89,7 @@ class Wish:
     free: float = 1.0
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Programme:
     """A whole programme. `nudges` are small costs (variable, cost per unit) that decide between equals."""
 

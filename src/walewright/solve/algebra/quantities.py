@@ -6,12 +6,13 @@ A wanted number gives a rule (so far off at the most), a wish (as near as possib
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import combinations, pairwise
 from math import ceil, floor
 from typing import Literal
 
 from walewright.design.model import CountPerSize, Origin
+from walewright.record import record
 from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, FigureAt, Lines, Rule, RuleKind, Wish
 from walewright.solve.algebra.sums import Linear, Terms
@@ -49,7 +50,7 @@ TIE = 1e-6
 EXACT = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class NumberWanted:
     """What is asked of numbers, by size: `factor` times the value of `terms[i]` should be `wanted[i]`, which is `cm[i]`."""
 
@@ -59,7 +60,7 @@ class NumberWanted:
     cm: tuple[float, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Quantity:
     """A number wanted in every size: `factor` times the value of `terms[i]` should be `wanted[i]` stitches or rows.
 

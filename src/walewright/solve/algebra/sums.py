@@ -5,13 +5,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+
+from walewright.record import record
 
 Values = Sequence[int] | Mapping[int, int]
 """The number of each variable, by variable number."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Terms:
     """A sum of (variable number, coefficient), and a number `more`. It is true where it has a variable."""
 
@@ -71,7 +72,7 @@ class Terms:
 NOTHING = Terms()
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Linear:
     """low <= sum of terms <= high, all whole numbers. A bound that is None is open."""
 

@@ -7,13 +7,14 @@ than none where the gap does not reach the mark). Rows are counted in pairs.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from walewright.record import record
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.trade.sides import OTHER_SIDE, EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class EdgeTerms:
     """One edge in one size: stitches from the centre at the start and after each run; what each run casts off at once and by how
     much each of its steps goes, or how often it moves at its rate (no terms where it does not); pairs of rows to where each run
@@ -47,7 +48,7 @@ class EdgeTerms:
         return self.to_rows[run] - self.from_rows[run]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class OpeningTerms:
     """A gap. `left` and `right` are its edges; `from_rows` and `to_rows` pairs of rows to its parting and to its end; `depth` is
     the pairs of rows between."""
@@ -73,7 +74,7 @@ class OpeningTerms:
         return self.left.start + self.right.start
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WedgeTerms:
     """`held`: side to the stitches of its groups; `rest`: those held all the while; `pairs` of rows."""
 
@@ -83,7 +84,7 @@ class WedgeTerms:
     pairs: Terms
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class PieceTerms:
     """A piece in one size. `rows` are pairs of rows up to each level; the first level has no terms: it is 0.
 

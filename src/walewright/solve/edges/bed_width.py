@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import ceil, floor
 from typing import Literal
 
 from walewright.design.model import Design, DesignInSize, MachineProfile, Piece
+from walewright.record import record
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, only, said, tenths
 from walewright.solve.edges.edges import ACROSS_RUN
@@ -27,7 +28,7 @@ _SEAM = 1
 """Stitches at an edge that go into its seam."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Station:
     """Where a piece is widest: `needles` that it would need there, its width, in stitches of which tension, and who says so."""
 

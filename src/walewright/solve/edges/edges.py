@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
 from walewright.design.model.per_size import minus, plus
+from walewright.record import record
 from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
@@ -188,7 +189,7 @@ def _halved(by: tuple[WidthAcross, ...]) -> tuple[WidthAcross, ...]:
     return tuple(replace(b, spare=b.spare / 2) for b in by)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _LedEdge:
     """An outer edge that is led from the start to the top; `side` "both": it stands for two alike. `one` is the middle stitch of an
     odd number, `zero` what its places are counted up by, if at all."""

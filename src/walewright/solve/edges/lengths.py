@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from math import hypot
 
 from walewright.counted.edges import above, called_on_both, split_part
 from walewright.counted.edgings import edging_rows
 from walewright.design.model import DesignInSize, EdgeRun, Edging, Fabric, Opening, Piece, Rate
+from walewright.record import record
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.apart import from_the_left
@@ -39,7 +40,7 @@ Garment = Mapping[str, Sequence[PieceTerms]]
 """Piece name to its terms per size; a mirror image has its model's."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LengthTerms:
     """Rows, stitches, and length in 1/FINE cm. `rough`: the length
     is that of a curve as it is wanted, which the rows that come out will only be near; `loose`: by how much it may be off

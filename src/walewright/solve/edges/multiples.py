@@ -7,10 +7,10 @@ Such a width can be off by half a repeat, so where it stands its rule lets it.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from math import gcd, lcm
 
 from walewright.design.model import Design, Fabric, Origin, Piece
+from walewright.record import record
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind
@@ -21,7 +21,7 @@ from walewright.solve.edges.gauge import level_number
 from walewright.trade.sides import SIDES, EdgeSide
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class FabricStretch:
     """Rows in one fabric over the whole width, from a level to a level."""
 
@@ -47,7 +47,7 @@ def whole_width(design: Design, piece: Piece) -> tuple[FabricStretch, ...]:
     return tuple(found)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Multiple:
     """At a level the stitches are `rest` more than a multiple of `step`, `least` times it at the least. `clause` says so in a
     message."""

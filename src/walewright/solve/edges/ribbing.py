@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from math import ceil
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedBand, SizedPiece
 from walewright.counted.ribs import LatchedRib, ribs
 from walewright.design.model import Design, Fabric, Piece, Zone
+from walewright.record import record
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, only, said
 
@@ -17,7 +17,7 @@ LEAST = 3
 """Stitches of the narrowest rib: a column between two end needles."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Rib:
     """A rib as it is written: `what` is in `fabric`, and how it lies in each size."""
 

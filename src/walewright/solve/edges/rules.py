@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise, product
 
 from walewright.design.model import Design, EdgeRun, Opening, Piece
+from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Lines, RuleKind, asks
 from walewright.solve.algebra.sums import NOTHING, Linear, Terms
@@ -45,7 +45,7 @@ def piece_rules(draft: Draft, design: Design, piece: Piece, terms: Sequence[Piec
     multiple_rules(draft, design, piece, terms)
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Edge:
     """An edge of a part in all sizes. `outwards` is 1 where the part grows as the edge gets farther from the centre, -1 at a
     gap, which takes from the part."""

@@ -7,11 +7,11 @@ them in a panel is (n - p) / gauge + p / (the panel's gauge) wide: the same line
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import floor
 from typing import Literal
 
 from walewright.design.model import Chart, DesignInSize, Piece, Zone
+from walewright.record import record
 from walewright.solve.edges.gauge import fabric_above, fabric_below, level_number
 from walewright.trade.sides import WhichEdges
 
@@ -88,7 +88,7 @@ def panel_repeats(chart: Chart, wanted: float, parity: int | None) -> int:
 # ----------------------------------------------------------------- centimetres
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class WidthAcross:
     """How a width is reckoned: by `per_cm` stitches to the cm, and `spare` stitches more for the panels in it."""
 

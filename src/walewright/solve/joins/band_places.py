@@ -18,6 +18,7 @@ from walewright.counted.edges import edge_rows, held_rows, split_part, stretches
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Band, Design, EdgeCut, EdgeName
 from walewright.glue.model import Chain, HangingLine, Place
+from walewright.record import record
 from walewright.solve.joins.bands import places_of, stitches_along
 from walewright.trade.edge_names import BAND_ENDS
 
@@ -40,7 +41,7 @@ _MOST_WAYS = 5_000
 """Of parting a band: it would lie along dozens of pieces."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class LongBand:
     """A band with the lines that it is hung on, its edges by the author's names, and the stitches of each place in each size."""
 

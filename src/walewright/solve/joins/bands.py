@@ -8,7 +8,7 @@ end meets the left end of the front, and the walk goes on once round.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import ceil, floor
 
 from walewright.counted import counted_piece
@@ -17,6 +17,7 @@ from walewright.counted.edgings import edging_rows, even, strip_end
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
 from walewright.design.model import Band, Design, DesignInSize, EdgeName, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
+from walewright.record import record
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import needles_of
@@ -34,7 +35,7 @@ SUITS_RIB = 0.03
 """Share by which a band's stitches may be changed so that its rib comes out whole."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Part:
     """A stretch of the walk: `points` places to pick up at, `wanted` stitches; a `firm` number is not adjusted. The two halves
     of a neck are parts that are not firm; where they are each other's mirror image they get the same."""

@@ -7,12 +7,13 @@ where there is some, as near to its share as that allows.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import ceil, floor
 
 from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.in_size import InSize
 from walewright.design.model import Design, EdgeJoin, EdgeName, Level
+from walewright.record import record
 from walewright.report.said import Said
 from walewright.solve.algebra.highs import solve_programme
 from walewright.solve.algebra.programme import Programme, Rule, RuleKind, Wish
@@ -30,7 +31,7 @@ Numbers = tuple[tuple[int, int], ...]
 """Variables with their numbers, rising."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Trial:
     """One join and the pieces whose free levels move for it. `base` are the numbers found for everything else; `together`: sizes
     are scheduled in one form."""
@@ -110,7 +111,7 @@ def by_share(trial: Trial, size: int, step: int) -> Places:
 # ----------------------------------------------------------------- room
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Room:
     """What hands and bed ask of one size: for each variable the lines that say something of it, and those that the numbers found
     so far do not keep."""

@@ -8,12 +8,12 @@ that a band is hung on, nothing is wished for: `fit` measures it all the same.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from walewright.design.model import Design, Finished, Measured, PerSize, Piece
 from walewright.design.model.per_size import minus
 from walewright.glue.model import Chain, EndAt, Glued, GluedSizes, Place
+from walewright.record import record
 from walewright.solve.algebra.programme import Draft, Wish
 from walewright.solve.algebra.quantities import OFF_COST
 from walewright.solve.algebra.sums import NOTHING, Terms
@@ -72,7 +72,7 @@ def _width(piece: Piece, garment: Garment, level: str, size: int) -> Terms | Non
 # ----------------------------------------------------------------- from piece to piece
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Crossed:
     """(piece, level) of each piece that is crossed, as often as it is; and the pieces that a sewn seam takes a stitch of."""
 
@@ -80,7 +80,7 @@ class _Crossed:
     taken: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Side:
     """One edge in a seam: number `at` of its own chain, and the chain across, both walked in the same direction."""
 
@@ -177,7 +177,7 @@ def _apart(piece: Piece, level: str) -> bool:
 # ----------------------------------------------------------------- over a seam
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _RowsEdge:
     """An edge along rows, named as in `Place`, from one level to another, by number; or the end of an edging or a band, which comes
     to no level (`deep`)."""

@@ -9,8 +9,9 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import inf
+
+from walewright.record import record
 
 ALLOWED_BEYOND = 0.5
 """Stitches by which a schedule may be worse than the best there is, if that makes it plainer."""
@@ -18,7 +19,7 @@ ALLOWED_BEYOND = 0.5
 CLOSE = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Taper:
     """`moves` moves over `rows` rows along `line` (`line[i - 1]` is wanted at row i, in moves).
 

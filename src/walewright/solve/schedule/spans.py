@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from walewright.record import record
 
 PAIR, LEFT, RIGHT, GAP = "pair", "left", "right", "gap"
 """Whose an edge is: both outer ones shaped alike, one of them, or the inner one of a part beside a gap."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class ShapingSpan:
     """One run of an edge in one size, counted: rows `from_row`..`to_row`, `change` stitches outwards as the part sees it, the
     first `cast_off` of an inward change at once; `steps` are that many moves alike (0: moves as the path has them),

@@ -7,15 +7,15 @@ two moves are one stair; for each stair some number of stitches moved suits its 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
 
 from walewright.counted.model import ShapingPhrase
+from walewright.record import record
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, CLOSE
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Flight:
     """`stitches` moved over `rows` rows along `line` (`line[i - 1]` is wanted at row i), at `slots` (rising, 2 rows apart).
 
@@ -105,7 +105,7 @@ def forms() -> Iterator[Form]:
                 yield many, count - many
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Found:
     """Phrases so far: what they deviate (squares, added up), and the last of them as (rows of the gap, stitches, times) with what
     goes before it."""

@@ -7,10 +7,10 @@ A structure is a list of motif lengths. (1, 2) is a phrase with one gap ("every 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 from walewright.counted.model import ShapingPhrase
+from walewright.record import record
 from walewright.solve.schedule.schedule import CLOSE, Taper, least_deviation, places
 
 Structure = tuple[int, ...]
@@ -45,7 +45,7 @@ _LONGEST = 12
 """Phrases that one size may take when no common structure fits."""
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _PhrasesFound:
     """Phrases so far: their greatest deviation, how uneven their gaps are (squares, added up), and the last of them as (gaps,
     times) with what goes before it."""

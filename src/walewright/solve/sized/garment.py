@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from walewright.counted.edgings import edging_rows
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
+from walewright.record import record
 from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.charts import sized_charts
 from walewright.solve.edges.edges import runs_of
@@ -56,7 +57,7 @@ def _outlines(piece: Piece, terms: Sequence[PieceTerms], values: Values, turned:
     return [_Outline(edges["left"][i], edges["right"][i], tuple(gap[i] for gap in gaps)) for i in range(len(terms))]
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class _Outline:
     left: Runs
     right: Runs
