@@ -40,7 +40,7 @@ ON_A_LINE, CROSSED, AT_ANOTHER, OUTSIDE, FAR, ASIDE = 100.0, 60.0, 30.0, 4.0, 6.
 """What speaks against a place: it lies across an outline; its line to the edge crosses words; another edge is as near; it is not
 on the piece; it is further off; it is not at the middle."""
 
-Place = tuple[Point, Point, float]
+Spot = tuple[Point, Point, float]
 """Where a ring may stand, the point of the edge that it stands at, and what speaks against it already by how far off it is."""
 
 
@@ -80,11 +80,11 @@ class Badges:
         self.paper.draw("badge", ring)
         self.paper.letter(x, y + 1.0, of.label)
 
-    def _best(self, of: Labelled, half: float) -> tuple[float, Place] | None:
+    def _best(self, of: Labelled, half: float) -> tuple[float, Spot] | None:
         """The place that the least speaks against, the first of equals; None where none is free.
 
         Those of which little is said already are looked at first: most of the others then need no look, and a look is long."""
-        best: tuple[float, int, Place] | None = None
+        best: tuple[float, int, Spot] | None = None
         for number, place in sorted(enumerate(_places(of, half)), key=lambda one: one[1][2]):
             if best is not None and place[2] > best[0]:
                 break
@@ -108,7 +108,7 @@ class Badges:
         crossed = math.dist(at, edge) > NEAR * INWARDS and any(through(box, (at, edge)) for box in self.taken)
         return aside + CROSSED * crossed + ON_A_LINE * on_a_line + AT_ANOTHER * at_another + (0 if within else OUTSIDE)
 
-    def _further(self, of: Labelled, half: float) -> Place:
+    def _further(self, of: Labelled, half: float) -> Spot:
         """The nearest place all round the middle of an edge that is free: among so many there is always one."""
         (x, y), _ = along(of.line, 0.5)
         angles = [2 * math.pi * step / AROUND for step in range(AROUND)]
@@ -117,7 +117,7 @@ class Badges:
         return next(place for place in places if self._free(place, half)), (x, y), 0.0
 
 
-def _places(of: Labelled, half: float) -> Iterator[Place]:
+def _places(of: Labelled, half: float) -> Iterator[Spot]:
     """Where a ring may stand."""
     for number, share in enumerate(SHARES):
         (x, y), (dx, dy) = along(of.line, share)

@@ -38,7 +38,7 @@ def _cell(cell: Element) -> None:
         return
     only, kind = cell[0], cell.get("class", "")
     if kind == "tick" and only.get("class") == "box":
-        cell.set("class", "tick box")
+        cell.set("class", f"{kind} {only.get('class')}")
     elif kind != "what" or only.tag != "p" or only.get("class"):
         return
     cell.text, cell[:] = only.text, list(only)
