@@ -39,7 +39,7 @@ ALLOWED = {
     "design.model.machine.called": "the author's label of a machine, printed as far as its first comma",
     "design.findings.__init__": "the author's source: the names within a line",
     "sheet.parts._stretches": "where a line may break: a blank and a stop go with the figure beside them",
-    "sheet.fewer_boxes._kept": "where a line may end",
+    "sheet.fewer_boxes._kept": "where a line may break",
     "sheet.fewer_boxes._cell": "whether there are any",
     "sheet.kept_words.keep_figures": "where a line may break: a figure stays with what it counts",
     "report.excerpt.column": "the author's source, shown under a message",
