@@ -30,9 +30,15 @@ def _recorded(written: Any, kw_only: bool) -> Any:
 
 
 def _first_init(made: Any) -> Callable[..., None]:
+    """Makes the `__init__` that takes its place, unless another has taken it."""
+    compiled: list[Callable[..., None]] = []
+
     def __init__(self: Any, *given: Any, **named: Any) -> None:
-        made.__init__ = _init(made)
-        made.__init__(self, *given, **named)
+        if not compiled:
+            compiled.append(_init(made))
+        if made.__init__ is __init__:
+            made.__init__ = compiled[0]
+        compiled[0](self, *given, **named)
 
     return __init__
 

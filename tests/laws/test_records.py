@@ -117,6 +117,26 @@ def test_one_that_adds_to_another() -> None:
     assert Purl("purl").raised
 
 
+def test_who_takes_the_place_of_its_init_keeps_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    @record
+    class Row:
+        number: int
+
+    seen: list[int] = []
+    begin = Row.__init__
+
+    def noted(self: Row, number: int) -> None:
+        seen.append(number)
+        begin(self, number)
+
+    monkeypatch.setattr(Row, "__init__", noted)
+    assert [Row(1).number, Row(2).number] == [1, 2]
+    assert seen == [1, 2]
+    monkeypatch.undo()
+    assert Row(3) == Row(number=3)
+    assert seen == [1, 2]
+
+
 def test_it_is_packed_and_copied() -> None:
     made = Stitch("knit", (1, 2), ["slack"], where=7)
     for same in (pickle.loads(pickle.dumps(made)), copy.copy(made), copy.deepcopy(made)):
