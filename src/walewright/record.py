@@ -48,23 +48,25 @@ def _init(made: Any) -> Any:
     of = fields(made)
     by_place, by_name = ([_taken(one) for one in of if one.kw_only is alone] for alone in (False, True))
     taken = ", ".join(["self", *by_place, *(["*", *by_name] if by_name else [])])
-    sets = "\n  ".join(f"put(self, {one.name!r}, {_given(one)})" for one in of) or "pass"
-    made_here: dict[str, Any] = {"put": object.__setattr__, "missing": MISSING}
-    made_here |= {f"default_{one.name}": one.default for one in of if one.default is not MISSING}
-    made_here |= {f"make_{one.name}": one.default_factory for one in of if one.default_factory is not MISSING}
-    exec(f"def __init__({taken}):\n  {sets}", made_here)
-    made_here["__init__"].__qualname__ = f"{made.__qualname__}.__init__"
-    return made_here["__init__"]
+    sets = "\n  ".join(f"__put__(self, {one.name!r}, {_given(one)})" for one in of) or "pass"
+    # Names that no field has: one may be called "missing".
+    known: dict[str, Any] = {"__put__": object.__setattr__, "__missing__": MISSING}
+    known |= {f"__default_{one.name}__": one.default for one in of if one.default is not MISSING}
+    known |= {f"__make_{one.name}__": one.default_factory for one in of if one.default_factory is not MISSING}
+    exec(f"def __init__({taken}):\n  {sets}", known)
+    known["__init__"].__qualname__ = f"{made.__qualname__}.__init__"
+    return known["__init__"]
 
 
 def _taken(one: Field[Any]) -> str:
     if one.default_factory is not MISSING:
-        return f"{one.name}=missing"
-    return one.name if one.default is MISSING else f"{one.name}=default_{one.name}"
+        return f"{one.name}=__missing__"
+    return one.name if one.default is MISSING else f"{one.name}=__default_{one.name}__"
 
 
 def _given(one: Field[Any]) -> str:
-    return one.name if one.default_factory is MISSING else f"make_{one.name}() if {one.name} is missing else {one.name}"
+    name = one.name
+    return name if one.default_factory is MISSING else f"__make_{name}__() if {name} is __missing__ else {name}"
 
 
 def _values(of: Any) -> Any:

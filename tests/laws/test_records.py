@@ -117,6 +117,19 @@ def test_one_that_adds_to_another() -> None:
     assert Purl("purl").raised
 
 
+def test_fields_are_called_as_they_like() -> None:
+    @record
+    class Bed:
+        missing: tuple[int, ...]
+        put: list[int] = field(default_factory=list)
+        default: int = 3
+        make: list[int] = field(default_factory=lambda: [1])
+
+    made = Bed((4,))
+    assert (made.missing, made.put, made.default, made.make) == ((4,), [], 3, [1])
+    assert Bed((), [2], 5, [6]).make == [6]
+
+
 def test_who_takes_the_place_of_its_init_keeps_it(monkeypatch: pytest.MonkeyPatch) -> None:
     @record
     class Row:
