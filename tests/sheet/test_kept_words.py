@@ -23,6 +23,7 @@ def kept(words: str) -> str:
         ("a tail of 45 (50: 55) cm.", "a tail of 45 (50: 55)~cm."),
         ("decrease 1 st, 2 sts in", "decrease 1~st, 2~sts in"),
         ("outwards: L 1, L 2 and R 12", "outwards: L~1, L~2~and R~12"),
+        ("accurate to about 5 %", "accurate to about 5~%"),
         ("to RC 24, COR", "to RC~24, COR"),
         ("2 M, RZ 20, 3½ in", "2~M, RZ~20, 3½~in"),
         # Across a tag within the line, not from one cell to the next.

@@ -16,7 +16,7 @@ _WITHIN_A_LINE = frozenset({"a", "b", "em", "i", "small", "span", "strong", "sub
 _NO_WORDS = frozenset({"style", "script", "svg", "title", "{http://www.w3.org/2000/svg}svg"})
 
 _KEPT = re.compile(
-    r"(?<=[\d)½¼¾]) (?=[^\W\d_]{1,3}\b)"  # 50 (60: 70) cm, 2 sts, 4 M
+    r"(?<=[\d)½¼¾]) (?=[^\W\d_]{1,3}\b|%)"  # 50 (60: 70) cm, 2 sts, 4 M, 5 %
     r"|(?<=\b[A-Z]) (?=\d)|(?<=\b[A-Z]{2}) (?=\d)"  # L 1, RC 20
     r"|(?<=[^\W\d_]) (?=\d{1,3}(?:[.,;:)]|$))"  # at tension 8.
 )
