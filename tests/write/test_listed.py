@@ -10,12 +10,15 @@ from tests.in_english import read_back_all
 from tests.in_english import said as read
 from tests.whole.shipped_once import compiled
 from walewright.knit import steps as st
+from walewright.languages import known, printed
+from walewright.readback import sentences
 from walewright.readback.phrases import ReadEvents, ReadPhrase
 from walewright.report.english import in_english
 from walewright.write.english import LANGUAGE
 from walewright.write.listed import MOST_STAGES, KnitToListed, Way, told_briefly, way_of
 from walewright.write.on_the_way import and_on_the_way
 from walewright.write.said import StepSaid, worded
+from walewright.write.words import phrase
 
 
 def told(*sizes: tuple[int, ...]) -> str:
@@ -52,8 +55,8 @@ def test_rows_are_told_as_short_as_they_can_be(sizes: tuple[tuple[int, ...], ...
     assert readings(words, len(sizes)) == list(sizes)
 
 
-def readings(words: str, sizes: int) -> list[tuple[int, ...]]:
-    """At which readings of the counter stitches are moved, as the words are read."""
+def readings(words: str, sizes: int) -> list[tuple[int, ...] | None]:
+    """At which readings of the counter stitches are moved, as the words are read; None where they go by what was said before."""
     _, phrase = read(f"Knit to RC 200{words}.")
     assert isinstance(phrase, ReadPhrase)
     (events,) = phrase.arguments
@@ -74,7 +77,62 @@ ANYHOW = st_.lists(st_.integers(0, 90), unique=True, max_size=9).map(lambda rows
 
 @given(st_.lists(st_.one_of(REPEATED, ANYHOW), min_size=2, max_size=5).filter(any))
 def test_whatever_rows_are_told_is_read(sizes: list[tuple[int, ...]]) -> None:
-    assert readings(told(*sizes), len(sizes)) == sizes
+    words = told(*sizes)
+    if words == GONE_BY:
+        assert len({*sizes}) > 1
+        assert readings(words, len(sizes)) == [None] * len(sizes)
+    else:
+        assert readings(words, len(sizes)) == sizes
+
+
+GONE_BY = ", moving sts where the chart asks for it"
+
+
+@pytest.mark.parametrize(
+    ("sizes", "gone_by"),
+    [
+        # One number of a list may be a dash, not two.
+        (((2, 9), (3, 7, 9)), False),
+        (((9,), (3, 7, 9)), True),
+        # Counted off from a dash, or from a reading to itself.
+        ((rows(8, 60, 2), rows(8, 60, 2, 4)), True),
+        ((rows(8, 60, 2), (2,)), True),
+        # Two figures in brackets to be counted off from, and three.
+        ((rows(8, 60, 1, 2, 4), rows(8, 60, 1, 3, 5)), False),
+        ((rows(8, 60, 0, 2, 4), rows(8, 60, 1, 3, 5)), True),
+        # One size alone never has a dash.
+        ((rows(8, 60, 0, 2, 5),), False),
+    ],
+)
+def test_lists_full_of_dashes_are_said_in_words(sizes: tuple[tuple[int, ...], ...], gone_by: bool) -> None:
+    assert (told(*sizes) == GONE_BY) is gone_by
+
+
+def test_each_kind_but_purl_columns_has_words_that_hold_for_every_size() -> None:
+    """They are read in each language; the chart's key sends its reader to the readings of purl columns."""
+    few, many = (2,), (2, 5, 9)
+    ways = [
+        Way(rows, rows, rows, rows, rows, tuple((row, (0,)) for row in rows), rows, rows, heights=(8,), period=(12,))
+        for rows in (few, many)
+    ]
+    steps = tuple(KnitToListed(200, way=way) for way in ways)
+    for name in known():
+        language = printed(name)
+        made = "".join(run.text for run in worded(*phrase(StepSaid(steps, (0, 1)), language.writing)))
+        said = sentences.said(f"{made}.", language.reading)
+        assert not isinstance(said, sentences.Unreadable), made
+        events = [a for one in said if isinstance(one, ReadPhrase) for a in one.arguments if isinstance(a, ReadEvents)]
+        assert {one.what for one in events} == {*READ_KINDS}
+        assert {one.what for one in events if one.rows} == {"columns"}
+
+
+READ_KINDS = ("cross", "move", "drop", "hold", "latch", "columns", "change", "again")
+
+
+def test_where_nothing_is_in_force_in_a_size_all_readings_are_named() -> None:
+    """A chart that is worked once and asks for nothing in these rows may have ended there."""
+    steps = tuple(KnitToListed(200, way=Way(moved=rows)) for rows in ((), (2, 5, 9)))
+    assert "".join(run.text for run in worded(*and_on_the_way(StepSaid(steps, (0, 1)), LANGUAGE))).count("–") == 3
 
 
 def changed(text: str, line: str, wrong: str) -> str:
@@ -92,7 +150,8 @@ def changed(text: str, line: str, wrong: str) -> str:
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC 176 (180: –: 188: –: 196)"),
         ("marram", "latching up at RC 6, move", "latching up at RC 4 and 6, move"),
         ("marram", "latching up at RC 60 (60: 62:", "latching up at RC 60 (60: 60:"),
-        ("shoal", "RC 4 (–: 24: –: 4)", "RC 4 (–: 12: –: 4)"),
+        # What was said before is gone by, where nothing has been.
+        ("shoal", "Knit to RC 16.", "Knit to RC 16, changing the yarn as the stripes go on."),
         # Ladders begun and dropped.
         ("barnacle", "moving sts at RC 3 and 15", "moving sts at RC 3 and 14"),
         ("barnacle", "dropping ladders at RC 7 and 19", "dropping ladders at RC 7"),

@@ -118,10 +118,10 @@ def test_a_number_or_none(step: st.Step) -> None:
             (st.MarkEdges("armhole_left", "left end"),) * 2,
             "tie a marker thread at the left end for the armhole\N{NO-BREAK SPACE}left",
         ),
-        # A repeat within a repeat stands in square brackets.
+        # A repeat within a repeat stands in square brackets; the outer one says that all of it is meant.
         (
             (st.Repeat((st.Repeat((st.KnitRows(1), st.BreakOff()), 2), st.BreakOff()), 3),) * 2,
-            "[[knit 1 row, break off the yarn: work this 2 times in all], break off the yarn: work this 3 times in all]",
+            "[[knit 1 row, break off the yarn: work this 2 times in all], break off the yarn: work all of this 3 times in all]",
         ),
         # Once for every size is no repeat; once for some is one, or the sizes that skip it could not be told.
         ((st.Repeat((st.BreakOff(),), 1),) * 2, "[break off the yarn]"),

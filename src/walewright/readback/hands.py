@@ -116,12 +116,16 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._latched_at.clear()
         self._columns_at.clear()
 
-    def on_the_way(self, told: tuple[str, tuple[int, ...]], needles: tuple[int, ...] = ()) -> None:
+    def on_the_way(self, told: tuple[str, tuple[int, ...] | None], needles: tuple[int, ...] = ()) -> None:
         """Before which of the rows that the line has knitted so far a chart asks for crosses, moves, ladders to be dropped or
         needles to be held, or stripes for another yarn; or at which readings a rib is latched up, or purl columns, on `needles` if
-        they are named."""
+        they are named. Without rows it is done as it was said before."""
         what, rows = told
-        if what == "columns":
+        if rows is None and what == "latch":
+            self._latched_at.clear()
+        elif rows is None:
+            self._as_said(what)
+        elif what == "columns":
             self._columns_told(rows, needles)
         elif what != "latch":
             self._by_pattern(what, rows)

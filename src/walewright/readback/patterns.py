@@ -158,6 +158,12 @@ class Patterns(Mind):
             if counter not in rows and (what in ("change", "again") or what in done) and self._asked(what, counter):
                 raise Contradiction("contradiction/events-of-charts", counter=counter)
 
+    def _as_said(self, what: str) -> None:
+        """Raises `Contradiction` where nothing that was said before, and still holds, could ask for it."""
+        if not (self._charting.any if what != "change" else self._striped is not None):
+            raise Contradiction("contradiction/events-of-charts", counter=self._row)
+        self._told_of[what] = len(self._rows_of_line)
+
     def _columns_told(self, rows: tuple[int, ...], needles: tuple[int, ...]) -> None:
         """Raises `Contradiction` where columns have been latched up at other readings, or on others than the needles named."""
         wrong = {*rows} ^ {*self._columns_at}

@@ -74,7 +74,8 @@ class ReadStrips:
 
 @record
 class ReadEvents:
-    """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another."""
+    """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another; without `rows` as
+    it was said before."""
 
     what: str
     rows: tuple[ReadRows | tuple[int, *tuple[ReadGraded, ...]], ...]
@@ -84,8 +85,10 @@ class ReadEvents:
     def numbers(self) -> tuple[ReadGraded, ...]:
         return tuple(n for told in self.rows for n in (told.numbers if isinstance(told, ReadRows) else told[1:]))
 
-    def of(self, size: int) -> tuple[str, tuple[int, ...]]:
-        """What is done, and the rows in order."""
+    def of(self, size: int) -> tuple[str, tuple[int, ...] | None]:
+        """What is done, and the rows in order; None where no rows are told of any size."""
+        if not self.rows:
+            return self.what, None
         found: list[int] = []
         for told in self.rows:
             if isinstance(told, ReadRows):
@@ -128,7 +131,7 @@ class ReadPhrase:
 
 Listed = ReadGraded | ReadRows | ReadCounts | ReadEased | ReadStrips | ReadEvents | ReadStages
 Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
-ReadNumbers = tuple[int | None, ...] | tuple[str, tuple[int, ...]] | StripsRead
+ReadNumbers = tuple[int | None, ...] | tuple[str, tuple[int, ...] | None] | StripsRead
 Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None
 """An argument as one size reads it."""
 

@@ -17,6 +17,8 @@ from walewright.write.said import StepSaid, between
 FEW = 4
 """Readings that are named one by one; more are told by how often they come, where that is so in all sizes."""
 
+MOST_GRADED = 2
+"""Readings that rows are counted off from and that differ from size to size: of more, nobody finds the own ones."""
 
 _KINDS: Mapping[str, Callable[[Way], tuple[Readings, Readings]]] = {
     "crossing": lambda way: (way.crossed, way.heights),
@@ -30,11 +32,17 @@ _KINDS: Mapping[str, Callable[[Way], tuple[Readings, Readings]]] = {
 }
 """The readings of each kind, and after how many rows they come again: nothing where that is not known."""
 
+_NAMED_HERE = frozenset({"columns"})
+"""Kinds whose readings stand nowhere but in the lines of rows: nothing that was said before could be gone by."""
+
 
 def on_the_way(said: StepSaid, language: PrintedLanguage) -> Iterator[tuple[Part, ...]]:
     """A phrase for each kind of what is done in the rows of a step, which has its `way`."""
     for key, of in _KINDS.items():
         found = [None if step is None else of(_way(step)) for step in said.steps]
+        if key not in _NAMED_HERE and _full_of_dashes(found):
+            yield tuple(filled(f"{key}/said", language))
+            continue
         needles = _needles(said, language) if key == "columns" else ()
         lists, heights = [None if one is None else one[0] for one in found], {one[1] for one in found if one}
         told = _told(said, language, f"{key}/on" if needles else key, needles=needles, lists=lists, heights=heights)
@@ -73,6 +81,23 @@ def _told(
     last = Graded(tuple(rows[-1] if rows else None for rows in lists), said.group)
     rows = filled("every", language, every=every, firsts=enumerated(begun, language), last=last)
     return tuple(filled(key, language, rows=tuple(rows), needles=needles))
+
+
+def _full_of_dashes(found: Sequence[tuple[Readings, Readings] | None]) -> bool:
+    """Whether the readings of the sizes that work the step would be lists with dashes at more than one place, or counted off from a
+    dash, from a reading to itself, or from many figures in brackets. Then what was said before is gone by: only where it is in
+    force in each of these sizes."""
+    working = [one for one in found if one is not None]
+    if not any(rows for rows, _ in working) or not all(rows or again for rows, again in working):
+        return False
+    lists = [rows for rows, _ in working]
+    regular = _regular(lists, {again for _, again in working})
+    if regular is None:
+        return max(map(len, lists)) - min(map(len, lists)) > 1
+    _, firsts = regular
+    if len({*map(len, firsts)}) > 1 or any(begun[0] == rows[-1] for rows, begun in zip(lists, firsts, strict=True)):
+        return True
+    return sum(len({*one}) > 1 for one in zip(*firsts, strict=True)) > MOST_GRADED
 
 
 def _needles(said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:

@@ -86,7 +86,8 @@ def repeated(said: StepSaid, language: PrintedLanguage) -> Phrase:
     told = and_on_the_way(said, language) if isinstance(said.any, RepeatListed) else []
     if times.always(1) and all(said.steps[i] is not None for i in said.group):
         return worded(*body, *told)
-    return worded(*filled("loop", language, said, body=body), *told)
+    whole = any(isinstance(step, st.Repeat) for step in said.any.body)
+    return worded(*filled("loop/whole" if whole else "loop", language, said, body=body), *told)
 
 
 def bodies(said: StepSaid) -> tuple[StepSaid, ...]:
