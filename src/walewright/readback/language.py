@@ -24,7 +24,7 @@ class PageLayout:
     part: re.Pattern[str]
     """A heading's `name` with what stands behind it of where a part runs."""
     only: re.Pattern[str]
-    """A head over lines that are for some sizes, which it numbers."""
+    """A head over lines that are for some `sizes`, which it names."""
     chart: re.Pattern[str]
     """The heading of a chart, its `name`."""
     joining: re.Pattern[str]

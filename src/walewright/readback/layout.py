@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, field, replace
 
 from walewright.readback.language import PageLayout, ReadLanguage
-from walewright.readback.tokens import as_name
+from walewright.readback.tokens import as_name, sizes_named
 from walewright.record import record
 
 _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
@@ -17,12 +17,12 @@ _TICKS = re.compile(r" {4,}(?:\[[0-9]{1,4}\] ?)+")
 
 @record
 class PrintedLine:
-    """One line to read, as characters `start`..`end` of the text have it; `only` are the sizes it is for (from 0), None for all.
+    """One line to read, as characters `start`..`end` of the text have it; `only` names the sizes it is for, None for all.
     `first` and `last` are the numbers of the steps that it stands for, as printed; without one that after the last. 0 for a line
     that is not ticked off."""
 
     words: str
-    only: frozenset[int] | None
+    only: frozenset[str] | None
     start: int
     end: int
     own: bool = False
@@ -82,7 +82,7 @@ class _Open:
     heading: str
     start: int
     lines: list[PrintedLine]
-    only: frozenset[int] | None = None
+    only: frozenset[str] | None = None
     chart: str = ""
     """The chart's name, if the section is one's."""
     printed: list[Printed] = field(default_factory=list)
@@ -127,8 +127,8 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
                 sizes = tuple(map(as_name, named))
         elif _underlines(under, row, "-"):
             here.only = None
-        elif layout.only.fullmatch(row):
-            here.only = frozenset(int(n) - 1 for n in re.findall(r"[0-9]+", row))
+        elif some := layout.only.fullmatch(row):
+            here.only = sizes_named(some["sizes"])
         elif mark is not None:
             here.lines.append(_line(here, row, mark, start, layout))
             going_on = True

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import zip_longest
+
 from walewright.knit.operations import SeamEnd
 from walewright.record import record
 
@@ -36,6 +38,18 @@ class ReadRows:
 
     def of(self, size: int) -> tuple[int, ...]:
         return tuple(row for row in (graded.of(size) for graded in self.numbers) if row is not None)
+
+
+@record
+class ReadRowsBySize:
+    """Rows in a list for each of some sizes, which are named."""
+
+    lists: tuple[tuple[frozenset[str], tuple[int, ...]], ...]
+
+    def in_order(self, sizes: tuple[str, ...]) -> ReadRows:
+        """The same in the order of a text's sizes."""
+        own = [next((rows for names, rows in self.lists if size in names), ()) for size in sizes]
+        return ReadRows(tuple(map(ReadGraded, zip_longest(*own))))
 
 
 @record
@@ -74,8 +88,8 @@ class ReadStrips:
 
 @record
 class ReadEvents:
-    """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another; without `rows` as
-    it was said before."""
+    """At which rows something is done in a stretch of rows: told one by one, or every so many from one to another; without `rows`
+    as it was said before."""
 
     what: str
     rows: tuple[ReadRows | tuple[int, *tuple[ReadGraded, ...]], ...]
@@ -130,9 +144,9 @@ class ReadPhrase:
 
 
 Listed = ReadGraded | ReadRows | ReadCounts | ReadEased | ReadStrips | ReadEvents | ReadStages
-Argument = Listed | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
+Argument = Listed | ReadRowsBySize | str | int | Seams | ReadStripes | tuple[int, int] | tuple[str, ...] | ReadPhrase
 ReadNumbers = tuple[int | None, ...] | tuple[str, tuple[int, ...] | None] | StripsRead
-Reading = str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None
+Reading = ReadRowsBySize | str | int | Seams | ReadStripes | ReadNumbers | tuple[str, ...] | ReadPhrase | None
 """An argument as one size reads it."""
 
 
@@ -146,10 +160,12 @@ class ReadRepeat:
 
 @record
 class ReadForSome:
-    """The body is worked by the sizes of these numbers (from 0) alone."""
+    """The body is worked by the sizes that are named alone; `sizes` are their numbers (from 0), as soon as it is known which text
+    it stands in."""
 
     body: tuple[ReadSaid, ...]
-    sizes: frozenset[int]
+    names: frozenset[str]
+    sizes: frozenset[int] = frozenset()
 
 
 @record

@@ -41,7 +41,8 @@ PRINTED = PRINTED_WORDS
 
 def read_back(text: str, size: int, language: ReadLanguage) -> tuple[Work | None, tuple[Diagnostic, ...]]:
     """The work of size number `size` (from 0) as the printed `text` tells it in its `language`, or what is wrong with it."""
-    page, said = laid_out(text, language), LinesSaid(language)
+    page = laid_out(text, language)
+    said = LinesSaid(language, page.sizes)
     charts, torn = _charts(page, language)
     faults = (*torn, *_unreadable(page, said))
     if not faults and not 0 <= size < len(page.sizes):
@@ -51,7 +52,8 @@ def read_back(text: str, size: int, language: ReadLanguage) -> tuple[Work | None
 
 def read_back_all(text: str, language: ReadLanguage) -> tuple[tuple[Work, ...] | None, tuple[Diagnostic, ...]]:
     """The work of every size, in the order of the text's sizes; the text is looked through once."""
-    page, said = laid_out(text, language), LinesSaid(language)
+    page = laid_out(text, language)
+    said = LinesSaid(language, page.sizes)
     charts, torn = _charts(page, language)
     faults = (*torn, *_unreadable(page, said))
     if faults:
@@ -84,7 +86,7 @@ def _unreadable(page: PrintedText, said: LinesSaid) -> tuple[Diagnostic, ...]:
         if len(section.copies) not in (1, len(page.sizes)):
             faults.append(_readings(len(section.copies), len(page.sizes), section.start, section.end))
         for line in section.lines:
-            faults += _line_faults(line, len(page.sizes), said)
+            faults += _line_faults(line, said)
     # A line that cannot be read takes its number with it.
     return tuple(faults or _numbering(page, said))
 
@@ -134,12 +136,17 @@ def _charts(page: PrintedText, language: ReadLanguage) -> tuple[dict[str, ReadCh
     return charts, tuple(faults)
 
 
-def _line_faults(line: PrintedLine, sizes: int, said: LinesSaid) -> Iterator[Diagnostic]:
-    if line.only is not None and not line.only <= set(range(sizes)):
-        yield _fault("words-size-count/size", line.start, line.end, number=max(line.only) + 1, sizes_known=sizes)
+def _line_faults(line: PrintedLine, said: LinesSaid) -> Iterator[Diagnostic]:
+    sizes = len(said.sizes)
+    strange = sorted((line.only or frozenset()) - {*said.sizes})
+    if strange:
+        yield _fault("words-size-count/size", line.start, line.end, size=strange[0], known=said.sizes)
     if is_note(line, said.language):
         return
     told = said.read(line.words)
+    if isinstance(told, Unreadable) and told.size:
+        yield _fault("words-size-count/size", line.start, line.end, size=told.size, known=said.sizes)
+        return
     if isinstance(told, Unreadable):
         rest = line.words[told.at :]
         yield _fault("words-unreadable/sentence", line.start, line.end, "from-there", rest=rest)

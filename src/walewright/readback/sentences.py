@@ -12,6 +12,7 @@ from lark.exceptions import UnexpectedInput
 from walewright.readback.language import ReadLanguage
 from walewright.readback.phrases import ReadPhrase, ReadSaid
 from walewright.readback.rules import ReadRules
+from walewright.readback.sizes import of_sizes, strangers
 from walewright.readback.terminals import whole_words
 from walewright.record import record
 from walewright.world.tables import Grammar, made
@@ -22,9 +23,10 @@ _DEEPEST = 20
 
 @record
 class Unreadable:
-    """Character `at` of the line is where the words stop making sense."""
+    """Character `at` of the line is where the words stop making sense; or they are for a `size` that the text has not."""
 
     at: int
+    size: str = ""
 
 
 def said(line: str, language: ReadLanguage) -> tuple[ReadSaid, ...] | Unreadable:
@@ -35,17 +37,21 @@ def said(line: str, language: ReadLanguage) -> tuple[ReadSaid, ...] | Unreadable
 
 
 class LinesSaid:
-    """The lines of one printed text in its `language`. A line is parsed when it is first asked for, and once, however long the text
-    is and however many sizes work it."""
+    """The lines of one printed text of these `sizes` in its `language`. A line is parsed when it is first asked for, and once,
+    however long the text is and however many sizes work it."""
 
-    def __init__(self, language: ReadLanguage) -> None:
-        self.language = language
+    def __init__(self, language: ReadLanguage, sizes: tuple[str, ...]) -> None:
+        self.language, self.sizes = language, sizes
         self._parsed: dict[str, tuple[ReadSaid, ...] | Unreadable] = {}
 
     def read(self, words: str) -> tuple[ReadSaid, ...] | Unreadable:
         """The phrases of a line, in order."""
         if words not in self._parsed:
-            self._parsed[words] = said(words, self.language)
+            told = said(words, self.language)
+            if not isinstance(told, Unreadable):
+                strange = sorted(strangers(told, self.sizes))
+                told = Unreadable(0, strange[0]) if strange else of_sizes(told, self.sizes)
+            self._parsed[words] = told
         return self._parsed[words]
 
 

@@ -3,20 +3,25 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from lark import Token, Transformer
 
 from walewright.knit.operations import NEXT_COPY, Side, slot
 from walewright.readback.language import ReadLanguage
-from walewright.readback.phrases import ReadGraded, ReadRows, Several, figure, tenths
+from walewright.readback.phrases import ReadGraded, ReadRows, ReadRowsBySize, Several, figure, tenths
 from walewright.readback.terminals import NAME_SPACE
 
 
 def as_name(written: str) -> str:
     """A name as all stages have it."""
     return written.replace(NAME_SPACE, "_")
+
+
+def sizes_named(written: str) -> frozenset[str]:
+    """The sizes in a list of their names."""
+    return frozenset(map(as_name, written.split(", ")))
 
 
 MEANT: Mapping[str, str | int | ReadGraded] = {
@@ -92,14 +97,9 @@ class ReadTokens(Transformer[Token, Any]):
 
     EVENT_ROWS = AT_ROWS
 
-    def ROWS_BY_SIZE(self, token: Token) -> ReadRows:
-        rows: dict[int, list[int]] = {}
-        for of in token.split(";"):
-            sizes, told = (re.findall(r"[0-9]+", words) for words in of.split(")"))
-            rows.update((int(size) - 1, [int(row) for row in told]) for size in sizes)
-        longest, last = max(map(len, rows.values())), max(rows)
-        of_all = [rows.get(size, []) for size in range(last + 1)]
-        return ReadRows(tuple(ReadGraded(tuple(_nth(own, i) for own in of_all)) for i in range(longest)))
+    def ROWS_BY_SIZE(self, token: Token) -> ReadRowsBySize:
+        told = (of.partition("(")[2].split(")") for of in token.split(";"))
+        return ReadRowsBySize(tuple((sizes_named(sizes), tuple(map(int, re.findall(r"[0-9]+", rows)))) for sizes, rows in told))
 
     def ORDINAL(self, token: Token) -> ReadGraded:
         return self._graded(token, figure)
@@ -144,12 +144,10 @@ class ReadTokens(Transformer[Token, Any]):
 
     TENSION = QUOTED = TRACK
 
-    def SIZES_ONLY(self, token: Token) -> frozenset[int]:
-        return frozenset(int(number) - 1 for number in re.findall(r"[0-9]+", token))
+    def SIZES_ONLY(self, token: Token) -> frozenset[str]:
+        # A head over lines says it in the same words.
+        found = self._language.layout.only.fullmatch(token)
+        return sizes_named(found["sizes"]) if found is not None else frozenset()
 
     def NTH_SHOULDER(self, words: Token) -> str:
         return f"shoulder {words.rpartition(' ')[2]}"
-
-
-def _nth(rows: Sequence[int], number: int) -> int | None:
-    return rows[number] if number < len(rows) else None

@@ -73,7 +73,7 @@ class SectionAtWork:
         return lines, _on(phrase, lines, self._said) if phrase.kind == "again_on" else _as_it_is
 
     def _passed_by(self, line: PrintedLine) -> bool:
-        return is_note(line, self._said.language) or (line.only is not None and self._size not in line.only)
+        return is_note(line, self._said.language) or (line.only is not None and self._said.sizes[self._size] not in line.only)
 
     def _other_half(self, phrase: ReadPhrase, line: PrintedLine) -> tuple[PrintedLine, ...]:
         first, last, *_ = phrase.arguments

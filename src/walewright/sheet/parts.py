@@ -113,9 +113,6 @@ FEW_LINES = 4
 
 def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ...], narrow: bool) -> Stage:
     only = "" if len(paragraph.sentences) <= FEW_LINES and not paragraph.table else paragraph.only
-    if only:
-        working = sorted({i for s in paragraph.sentences for i in s.sizes})
-        only = guide.say("part/only", only=only, sizes=tuple(sizes[i] for i in working))
     named = bool(only)
     if paragraph.table and _fits(paragraph):
         lines = tuple(_line(guide, s, copies, sizes, named, narrow) for s in paragraph.sentences if s.cells is None)

@@ -55,7 +55,7 @@ class RowLine:
 
 @record
 class Stage:
-    """Lines under a small title; `only` is "" or such as "1st and 2nd sizes only: XS, S". With `rows` the stage is a table of
+    """Lines under a small title; `only` is "" or such as "XS, S only". With `rows` the stage is a table of
     what is done at which row, below the lines."""
 
     title: str

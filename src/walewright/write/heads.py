@@ -12,10 +12,8 @@ from walewright.write.said import prose
 
 
 def only(sizes: Sequence[int], of: int, language: PrintedLanguage) -> str:
-    """ "1st and 2nd sizes only" for the indices `sizes`; nothing when they are all `of` them."""
-    if len(sizes) == of:
-        return ""
-    return prose(said("only/one" if len(sizes) == 1 else "only", sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
+    """ "S, M only" for the indices `sizes`; nothing when they are all `of` them."""
+    return "" if len(sizes) == of else prose(said("only", sizes=language.named_sizes(sizes)), language)
 
 
 def varies(column: Column[Step]) -> bool:

@@ -8,7 +8,7 @@ is a folder of this package with a `LANGUAGE`.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from walewright.record import record
@@ -69,6 +69,16 @@ class PrintedLanguage:
     """Spaces where no line is broken, beside those within numbers."""
     small: re.Pattern[str] | None = None
     """The first words of names that are written small, where nouns have a capital; None where all names begin small."""
+    sizes: tuple[str, ...] = ()
+    """The names of the sizes that are written for, as they are printed, in their order."""
+
+    def for_sizes(self, names: Iterable[str]) -> PrintedLanguage:
+        """The same for a text of these sizes."""
+        return replace(self, sizes=tuple(names))
+
+    def named_sizes(self, numbers: Iterable[int]) -> str:
+        """The names of the sizes of these numbers (from 0), one after the other."""
+        return ", ".join(self.sizes[number] for number in numbers)
 
     def on_plates(self) -> PrintedLanguage:
         """The same where plates set the tension: of a sentence that has one for them (`use_yarn_step/plate`), that one."""

@@ -150,7 +150,7 @@ class Sentence:
 
 @record
 class Paragraph:
-    """Lines under a small title ("Shape neck"); `only` is "" or "1st and 2nd sizes only".
+    """Lines under a small title ("Shape neck"); `only` is "" or "S, M only".
 
     A `table` tells row by row what is shaped at the same time: a note that says so (a sentence without `cells`), then one
     sentence with `cells` for each row at which something is done: RC | what to do | sts. Its lines can also be set as the

@@ -6,14 +6,13 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from walewright.knit import steps as st
-from walewright.report.said import said as said_of
 from walewright.write.align import Column, align
 from walewright.write.columns import ColumnsUp
 from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Run
-from walewright.write.said import StepSaid, between, prose
+from walewright.write.said import StepSaid, between
 
 
 def rounds(said: StepSaid, language: PrintedLanguage) -> list[Part]:
@@ -127,9 +126,7 @@ def _size_by_size(lists: Sequence[tuple[int, ...] | None], said: StepSaid, langu
         listed = tuple(
             between(language.sentences["between"], ([Run(str(row), "number")] for row in rows), language.sentences["and"])
         )
-        key = "for-sizes/one" if len(sizes) == 1 else "for-sizes"
-        named = prose(said_of(key, sizes=tuple(language.ordinal(i + 1) for i in sizes)), language)
-        told.append(filled("stages/sizes", language, sizes=named, rows=listed))
+        told.append(filled("stages/sizes", language, sizes=language.named_sizes(sizes), rows=listed))
     return tuple(between(language.sentences["rounds"], told))
 
 

@@ -50,7 +50,7 @@ def write(
     names = tuple(p.size for p in plans) if sizes is None else tuple(sizes)
     if not plans or len(names) != len(plans):
         raise ValueError(f"{len(plans)} plans for {len(names)} sizes")
-    language = language.on_plates() if plans[0].plates else language
+    language = (language.on_plates() if plans[0].plates else language).for_sizes(map(spelt, names))
     aligned = align([p.blocks for p in own_tops_told(plans)], lambda block: block.name)
     drawn = ChartsWorked({chart.name: chart for chart in charts}, _by_name(plans, columns))
     told = tuple(_section(column, drawn, language) for column in aligned)

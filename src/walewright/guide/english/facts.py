@@ -49,7 +49,6 @@ FACTS = {
     "fact/buttonholes": "Buttonholes",
     "fact/holes-of": "{count} of {stitches} stitches, at {row}",
     "fact/hole-eyelets": "{count} eyelets, at {row}",
-    "part/only": "{only}: {sizes}",
     # Fibres, as labels of balls have them.
     "fibre/wool": "wool",
     "fibre/alpaca": "alpaca",

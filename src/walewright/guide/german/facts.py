@@ -49,7 +49,6 @@ FACTS = {
     "fact/buttonholes": "Knopflöcher",
     "fact/holes-of": "{count} zu {stitches} Maschen, bei {row}",
     "fact/hole-eyelets": "{count} Löcher, bei {row}",
-    "part/only": "{only}: {sizes}",
     # Fibres, as labels of balls have them.
     "fibre/wool": "Wolle",
     "fibre/alpaca": "Alpaka",

@@ -10,9 +10,7 @@ LAYOUT = PageLayout(
     sizes=re.compile(r"Sizes (?P<first>[^ ]+)(?: \((?P<others>[^ ].*)\))?"),
     several=re.compile(r"(?P<name>.+) \(knit (?P<copies>[0-9]{1,3}(?: \([0-9]{1,3}(?:: [0-9]{1,3})*\))?)\)"),
     part=re.compile(r"(?P<name>[^ ]+): .+"),
-    only=re.compile(
-        r"(?:[0-9]{1,3}(?:st|nd|rd|th), )*(?:[0-9]{1,3}(?:st|nd|rd|th) and )?[0-9]{1,3}(?:st|nd|rd|th) (?:size|sizes) only"
-    ),
+    only=re.compile(r"(?P<sizes>[^ ,]+(?:, [^ ,]+)*) only"),
     chart=re.compile(r"Chart (?P<name>[^\W\d][\w\u00a0]*)"),
     joining=re.compile(r"Making up|Before the [^ ]+|Before joining .+ on the bed"),
     link=re.compile(

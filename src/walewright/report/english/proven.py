@@ -72,7 +72,7 @@ WORDINGS: dict[str, Wording] = {
     "words-no-sizes": Wording("the text does not begin with its sizes"),
     "words-no-such-size": Wording("there is no size number {number}; the text is for {sizes_known}"),
     "words-size-count/readings": Wording("a number has {readings} readings and the text {sizes_known} sizes"),
-    "words-size-count/size": Wording("this is for size {number} and the text has {sizes_known}"),
+    "words-size-count/size": Wording("this is for size {size}, and the text has {known:and}"),
     "words-unreadable/chart": Wording("chart {chart}: {fault}"),
     "words-unreadable/line": Wording("this line is no heading, no step and no note"),
     "words-unreadable/no-sections": Wording("the text has no sections"),

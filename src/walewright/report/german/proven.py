@@ -75,7 +75,7 @@ WORDINGS: dict[str, Wording] = {
     "words-no-sizes": Wording("der Text beginnt nicht mit seinen Größen"),
     "words-no-such-size": Wording("eine Größe mit der Nummer {number} gibt es nicht; der Text gilt für {sizes_known}"),
     "words-size-count/readings": Wording("eine Zahl hat {readings} Werte, und der Text {sizes_known} Größen"),
-    "words-size-count/size": Wording("das gilt für Größe {number}, und der Text hat {sizes_known}"),
+    "words-size-count/size": Wording("das gilt für Größe {size}, und der Text hat {known:and}"),
     "words-unreadable/chart": Wording("Strickschrift {chart}: {fault}"),
     "words-unreadable/line": Wording("diese Zeile ist keine Überschrift, kein Schritt und kein Hinweis"),
     "words-unreadable/no-sections": Wording("der Text hat keine Abschnitte"),

@@ -57,10 +57,7 @@ TRACKS = {
 
 HEADS = {
     "sizes": "Sizes {sizes}",
-    "only/one": "{sizes} size only",
-    "only": "{sizes:and} sizes only",
-    "for-sizes/one": "{sizes} size",
-    "for-sizes": "{sizes:and} sizes",
+    "only": "{sizes} only",
     "note": "Note: {text}",
     "key": "Key: {symbol}  {words}.",
     "step": "{first}",

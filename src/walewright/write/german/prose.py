@@ -57,10 +57,7 @@ TRACKS = {
 
 HEADS = {
     "sizes": "Größen {sizes}",
-    "for-sizes/one": "{sizes} Größe",
-    "for-sizes": "{sizes:und} Größe",
-    "only/one": "Nur {sizes} Größe",
-    "only": "Nur {sizes:and} Größe",
+    "only": "Nur {sizes}",
     "note": "Hinweis: {text}",
     "key": "Zeichen: {symbol}  {words}.",
     "step": "{first}",
