@@ -26,7 +26,7 @@ TEXT = plain_text(write(three_sizes()))
         ("[ ]  5. Knit to RC 10.", "Knit to RC 10.", "words-unreadable"),
         ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC 10 (12).", "words-size-count"),
         ("[ ]  5. Knit to RC 10.", "[ ]  5. Knit to RC 10 (12: 14: 16).", "words-size-count"),
-        ("Right half\n----------", "Right half\n----------\n4th size only", "words-size-count"),
+        ("Right half\n----------", "Right half\n----------\nXS, L only", "words-size-count"),
         ("R 45 (48: 51) to working", "R 44 (48: 51) to working", "words-contradict"),
         ("row counter to 000.", "row counter to 011.", "words-contradict"),
         ("12. Return the needles held at the right", "12. Return the needles held at the left", "words-contradict"),

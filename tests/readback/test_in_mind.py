@@ -32,8 +32,8 @@ def told(line: str) -> str:
             "at RC 1 the charts, stripes or ribs ask for something else than is told",
         ),
         ("Knit to RC 4, holding needles at RC 2.", "at RC 2 the charts, stripes or ribs ask for something else than is told"),
-        ("[1st size only: knit 2 rows]. 10 sts, RC 2, COR.", ""),
-        ("[2nd size only: knit 2 rows]. 10 sts, RC 0, COR.", ""),
+        ("[M only: knit 2 rows]. 10 sts, RC 2, COR.", ""),
+        ("[L only: knit 2 rows]. 10 sts, RC 0, COR.", "this is for size L, and the text has M"),
     ],
 )
 def test_what_is_in_mind(line: str, why: str) -> None:

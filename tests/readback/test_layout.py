@@ -62,7 +62,7 @@ Knit
 
 -   Note: a note that
 
-2nd and 3rd sizes only
+2X, 3-6m only
 
 [ ] [ ] One
         two.
@@ -84,7 +84,7 @@ def test_lines() -> None:
     back, joining = page.sections
     assert joining.lines == ()
     told = [(line.words, line.only) for line in back.lines]
-    some = frozenset({1, 2})
+    some = frozenset({"2X", "3-6m"})
     assert told == [("Knit 3 rows.", None), ("Note: a note that", None), ("One two.", some), ("Three.", some), ("Four.", None)]
     assert [is_note(line) for line in back.lines] == [False, True, False, False, False]
     assert TEXT[back.lines[2].start : back.lines[2].end] == "[ ] [ ] One\n        two."

@@ -67,7 +67,7 @@ def test_rows_that_come_again_and_again_are_counted_through(
         while at is not None and last is not None and at <= last:
             wanted.append(at)
             at += max(told[0], 1)
-    assert events.of(size) == ("moved", tuple(sorted(wanted)))
+    assert events.of(size) == ("moved", tuple(sorted(wanted)) if rows else None)
     inner = [n for told in rows for n in (told.numbers if isinstance(told, ReadRows) else (told[1], told[2]))]
     assert list(events.numbers) == inner
     # Wherever in a line it stands, a reading too many is found by these.
@@ -75,7 +75,7 @@ def test_rows_that_come_again_and_again_are_counted_through(
     for line in (
         phrase,
         ReadRepeat((phrase,), ReadGraded((9,))),
-        ReadForSome((phrase,), frozenset({1})),
+        ReadForSome((phrase,), frozenset({"M"})),
         ReadTrack("neck", (phrase,)),
     ):
         found = list(_numbers((line,)))

@@ -125,11 +125,11 @@ def test_a_cord_that_is_not_drawn_keeps_the_part() -> None:
         # So many brackets that each size has its rows by itself.
         (
             ((6, 24, 42, 60, 76, 90), (6, 26, 44, 62, 80)),
-            "at RC (1st size) 6, 24, 42, 60, 76 and 90; (2nd size) 6, 26, 44, 62 and 80, each",
+            "at RC (S) 6, 24, 42, 60, 76 and 90; (M) 6, 26, 44, 62 and 80, each",
         ),
         (
             ((6, 8, 42, 60, 76), (7, 9, 44, 62, 80), (6, 8, 42, 60, 76)),
-            "at RC (1st and 3rd sizes) 6, 8, 42, 60 and 76; (2nd size) 7, 9, 44, 62 and 80, each",
+            "at RC (S, L) 6, 8, 42, 60 and 76; (M) 7, 9, 44, 62 and 80, each",
         ),
         (((12, 24, 36, 48), (12, 24, 36)), "at RC 12, 24, 36 (–) and 48 (36), each"),
     ],

@@ -320,7 +320,7 @@ def make_instructions(count: int, counts: Counts) -> w.Instructions:
                     ),
                     w.Paragraph(
                         "Right half",
-                        "1st and 2nd sizes only" if count > 2 else "",
+                        "XS, S only" if count > 2 else "",
                         (
                             say(
                                 f"Put *{held}* needles at the right end into hold, knit *1* row, wrap, knit *1* row.",

@@ -356,9 +356,9 @@ def test_few_lines_of_some_sizes_name_them_and_stand_with_the_others() -> None:
             (1, 1),
             (
                 Paragraph("Knit", "", (line(0, 1),)),
-                Paragraph("", "2nd size only", (line(1),) * few),
+                Paragraph("", "M only", (line(1),) * few),
                 Paragraph("All sizes", "", (line(0, 1),), resumes=True),
-                Paragraph("Shape neck", "1st size only", (line(0),)),
+                Paragraph("Shape neck", "S only", (line(0),)),
             ),
         )
         return [(s.title, s.only, [told.sizes for told in s.lines]) for s in _stages(LANGUAGE, section, ("S", "M"), False)]
@@ -366,7 +366,7 @@ def test_few_lines_of_some_sizes_name_them_and_stand_with_the_others() -> None:
     assert stages(2) == [("Knit", "", ["", "M", "M", ""]), ("Shape neck", "", ["S"])]
     assert stages(FEW_LINES + 1) == [
         ("Knit", "", [""]),
-        ("", "2nd size only: M", [""] * (FEW_LINES + 1)),
+        ("", "M only", [""] * (FEW_LINES + 1)),
         ("All sizes", "", [""]),
         ("Shape neck", "", ["S"]),
     ]

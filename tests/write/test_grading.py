@@ -53,7 +53,7 @@ def test_ordinals(number: int, word: str) -> None:
 
 @pytest.mark.parametrize(
     ("sizes", "head"),
-    [((0,), "1st size only"), ((0, 1), "1st and 2nd sizes only"), ((0, 1, 3), "1st, 2nd and 4th sizes only"), ((0, 1, 2, 3), "")],
+    [((0,), "S only"), ((0, 1), "S, M only"), ((0, 1, 3), "S, M, 2X only"), ((0, 1, 2, 3), "")],
 )
 def test_heads_for_some_sizes(sizes: tuple[int, ...], head: str) -> None:
-    assert only(sizes, 4, LANGUAGE) == head
+    assert only(sizes, 4, LANGUAGE.for_sizes(("S", "M", "L", "2X"))) == head

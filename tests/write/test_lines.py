@@ -89,7 +89,7 @@ def test_a_line_that_most_skip_gets_a_head() -> None:
         ("Knit", "", ["Knit 2 (2: –) rows.", "Knit to RC 9."]),
     ]
     assert outline((st.KnitRows(2), *rest), rest, rest) == [
-        ("Knit", "1st size only", ["Knit 2 rows."]),
+        ("Knit", "s0 only", ["Knit 2 rows."]),
         ("All sizes", "", ["Knit to RC 9."]),
     ]
 
@@ -97,7 +97,7 @@ def test_a_line_that_most_skip_gets_a_head() -> None:
 def test_a_line_without_numbers_that_some_skip_gets_a_head() -> None:
     assert outline((st.KnitTo(4), st.BreakOff(), st.KnitTo(6)), (st.KnitTo(4), st.KnitTo(6))) == [
         ("Knit", "", ["Knit to RC 4."]),
-        ("", "1st size only", ["Break off the yarn."]),
+        ("", "s0 only", ["Break off the yarn."]),
         ("All sizes", "", ["Knit to RC 6."]),
     ]
 
@@ -106,13 +106,13 @@ def test_several_lines_for_the_same_sizes_get_one_head() -> None:
     mine = (st.KnitTo(4), st.Decrease("left end", 1, 2), st.KnitTo(6))
     assert outline((st.MarkEdges("side"),), (st.MarkEdges("side"), *mine), (st.MarkEdges("side"), *mine)) == [
         ("Knit", "", ["Tie a marker thread at both ends for the side."]),
-        ("", "2nd and 3rd sizes only", ["Knit to RC 4.", "Decrease 1 st at the left end, 2 sts in.", "Knit to RC 6."]),
+        ("", "s1, s2 only", ["Knit to RC 4.", "Decrease 1 st at the left end, 2 sts in.", "Knit to RC 6."]),
     ]
 
 
 def test_numbers_under_a_head_keep_their_place() -> None:
     made = outline((), (st.KnitTo(4), st.BreakOff(), st.KnitTo(6)), (st.KnitTo(5), st.BreakOff(), st.KnitTo(6)))
-    assert made == [("Knit", "2nd and 3rd sizes only", ["Knit to RC – (4: 5).", "Break off the yarn.", "Knit to RC 6."])]
+    assert made == [("Knit", "s1, s2 only", ["Knit to RC – (4: 5).", "Break off the yarn.", "Knit to RC 6."])]
 
 
 def test_the_next_title_ends_a_head() -> None:
@@ -122,7 +122,7 @@ def test_the_next_title_ends_a_head() -> None:
     knit, finish = ("Knit", (st.KnitTo(4),)), ("Finish", (st.CastOffAll(),))
     some = ("Neck", (st.BreakOff(),))
     made = write((block(knit, some, finish), block(knit, finish)), ("a", "b")).sections[0].paragraphs
-    assert [(p.title, p.only) for p in made] == [("Knit", ""), ("Neck", "1st size only"), ("Finish", "")]
+    assert [(p.title, p.only) for p in made] == [("Knit", ""), ("Neck", "a only"), ("Finish", "")]
 
 
 def test_a_paragraph_without_title_goes_on() -> None:
@@ -173,6 +173,6 @@ def test_a_head_over_what_is_not_for_all_sizes_names_those_that_it_is_for() -> N
     """After lines of the first size comes one that the third skips, and one that only the second has."""
     some, none = (st.KnitRows(2), st.BreakOff(), st.KnitRows(4)), (st.BreakOff(), st.KnitRows(4))
     made = outline((*some, st.KnitTo(9)), (*none, st.KnitTo(9)), (st.BreakOff(), st.KnitTo(9)))
-    assert [(title, only) for title, only, _ in made][:2] == [("Knit", "1st size only"), ("All sizes", "")]
+    assert [(title, only) for title, only, _ in made][:2] == [("Knit", "s0 only"), ("All sizes", "")]
     made = outline(some, none, (st.Repeat((st.KnitRows(2),), 0),))
-    assert [(title, only) for title, only, _ in made] == [("Knit", "1st size only"), ("", "1st and 2nd sizes only")]
+    assert [(title, only) for title, only, _ in made] == [("Knit", "s0 only"), ("", "s0, s1 only")]

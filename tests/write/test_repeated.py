@@ -261,7 +261,7 @@ def test_a_reference_for_all_after_a_head_for_some() -> None:
     made = graded(plans)["two"]
     assert [(p.title, p.only, [s.numbers for s in p.sentences]) for p in made.paragraphs] == [
         ("Cast on", "", [(1, 4)]),
-        ("Knit", "2nd size only", [(5,), (6,)]),
+        ("Knit", "1X only", [(5,), (6,)]),
         ("All sizes", "", [(7, 9)]),
     ]
 

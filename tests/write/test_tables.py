@@ -72,7 +72,7 @@ def test_a_size_without_the_stretch() -> None:
     plain = tuple((t, tuple(s for s in steps if not isinstance(s, st.Decrease | st.KnitRows))) for t, steps in block.paragraphs)
     empty = SizePlan("S", (StepBlock("back", 1, plain),))
     table, rest = right_half((empty, yoke("M", 34, 5, (3, 2), 1)))
-    assert (table.only, rest.only, rest.title) == ("2nd size only", "", "All sizes")
+    assert (table.only, rest.only, rest.title) == ("M only", "", "All sizes")
 
 
 def test_eight_sizes_break_no_number() -> None:

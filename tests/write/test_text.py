@@ -55,7 +55,7 @@ def test_sections_are_in_the_order_of_the_blocks() -> None:
 def test_a_block_of_some_sizes_only() -> None:
     small, middle, large = three_sizes()
     made = write((small, replace(middle, blocks=middle.blocks[:1]), large))
-    assert {p.only for p in made.sections[1].paragraphs} == {"1st and 3rd sizes only"}
+    assert {p.only for p in made.sections[1].paragraphs} == {"XS, M only"}
 
 
 def test_only_abbreviations_that_occur_are_explained() -> None:

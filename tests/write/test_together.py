@@ -32,9 +32,9 @@ def test_one_line_a_track_under_their_rows() -> None:
     assert lines(SMALL, LARGE) == [
         "At the same time, from RC 20 (24) to RC 24 (30):",
         "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], "
-        "[2nd size only: knit 2 rows].",
+        "[L only: knit 2 rows].",
         "For the short rows at the left: at the left end hold 5 sts, "
-        "[2nd size only: return the needles held at the left to work], knit 4 (6) rows.",
+        "[L only: return the needles held at the left to work], knit 4 (6) rows.",
         "25 (34) sts in work, 5 (0) held, RC 24 (30), COR.",
     ]
 
@@ -63,7 +63,7 @@ def test_a_size_that_begins_with_a_decrease_knits_no_0_rows_first() -> None:
     told = [plan(size, at_once(rows, times)) for size, rows, times in (("S", 0, 2), ("M", 1, 0), ("L", 2, 0))]
     track = lines(*told)[1]
     assert track == (
-        "For the outer edge: [1st size only: decrease 1 st at the right end, 2 sts in], "
+        "For the outer edge: [S only: decrease 1 st at the right end, 2 sts in], "
         "[knit 2 (1: 2) rows, decrease 1 st at the right end, 2 sts in: work this 2 (1: 1) times in all]."
     )
 

@@ -288,7 +288,7 @@ MAKING = _errors(
     words_knit_otherwise="The printed words knit another fabric than the plan.",
     words_no_sizes="A printed text does not begin with its sizes.",
     words_no_such_size="A printed text has no size of that number.",
-    words_size_count="A printed line has more or fewer readings than the text has sizes.",
+    words_size_count="A printed line has more or fewer readings than the text has sizes, or names a size that it has not.",
     words_unreadable="A printed line is no sentence of the printed language.",
 ) | _warnings(
     band_parted="A band is wider than the bed, and knitted in parts.",
