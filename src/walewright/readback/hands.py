@@ -121,18 +121,14 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         needles to be held, or stripes for another yarn; or at which readings a rib is latched up, or purl columns, on `needles` if
         they are named. Without rows it is done as it was said before."""
         what, rows = told
-        if rows is None and what == "latch":
-            self._latched_at.clear()
+        if what == "columns":
+            self._columns_told(rows or (), needles)
+        elif what == "latch":
+            self._latched_told(rows)
         elif rows is None:
             self._as_said(what)
-        elif what == "columns":
-            self._columns_told(rows, needles)
-        elif what != "latch":
-            self._by_pattern(what, rows)
-        elif {*rows} != self._latched_at:
-            raise Contradiction("contradiction/events-of-charts", counter=min({*rows} ^ self._latched_at))
         else:
-            self._latched_at.clear()
+            self._by_pattern(what, rows)
 
     def reads(self, row: int) -> None:
         """The counter as it is."""

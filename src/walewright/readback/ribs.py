@@ -120,6 +120,12 @@ class Ribs(Mind):
             if self._row == rib.rows[-1] and not waiting:
                 self._deep.remove(rib)
 
+    def _latched_told(self, rows: tuple[int, ...] | None) -> None:
+        """Raises `Contradiction` where ribs have been latched up at other readings; without rows it is as it was said before."""
+        if rows is not None and {*rows} != self._latched_at:
+            raise Contradiction("contradiction/events-of-charts", counter=min({*rows} ^ self._latched_at))
+        self._latched_at.clear()
+
     def _columns_before(self) -> list[list[int]]:
         """Of each deep rib, the columns as they are before something is done."""
         return [self._rib_columns(rib) for rib in self._deep]
