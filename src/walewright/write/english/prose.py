@@ -77,8 +77,8 @@ NOTES = {
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
-    "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at the outer end of the shoulder"
-    " after that go into its seam: ease them in there.",
+    "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at the outer end of the"
+    " shoulder after that go into its seam: ease them in there.",
     "rows-of-shoulder/ends": "The {edge} ends where the shoulder begins. Of the rows after that the first and the last are knitted"
     " at the outer end of the shoulder too: ease these {rows} rows into its seam.",
     "rows-of-shoulder/ends-more": "The {edge} ends where the shoulder begins. Of the rows after that the first and the last {last}"

@@ -79,8 +79,8 @@ NOTES = {
     " Arbeit sind.",
     "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"
     " wo er begann.",
-    "rows-of-shoulder": "{edge} endet, wo die Schulter beginnt. Die {rows} Reihen, die danach am äußeren Ende der Schulter gestrickt"
-    " werden, kommen in die Schulternaht: sie dort einhalten.",
+    "rows-of-shoulder": "{edge} endet, wo die Schulter beginnt. Die {rows} Reihen, die danach am äußeren Ende der Schulter"
+    " gestrickt werden, kommen in die Schulternaht: sie dort einhalten.",
     "rows-of-shoulder/ends": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzte auch am"
     " äußeren Ende der Schulter gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
     "rows-of-shoulder/ends-more": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzten"
