@@ -76,6 +76,11 @@ def test_seams_over_unlike_strips_are_told_each_by_itself(strips: tuple[st.Strip
             "marram",
             "Join the left head, then the last row, then the right head of each sleeve: of the 1st to the armhole of the right",
         ),
+        (
+            "greylag",
+            "Join the right side of the back to the left side of the front, row for row, 300 (304: 312: 312: 320) rows, and on along"
+            " the ends of 8 rows of left armband and 12 rows of front hem and 12 rows of back hem,",
+        ),
         ("bollard", "Join the left side of the hat to its right side, row for row,"),
         ("breakwater", "Join the left side of each panel to the right side of the next one, and so on, 3 seams,"),
         ("curlew", "Pleat the last row of each skirt from its left end to the last row of each waistband from its right end,"),

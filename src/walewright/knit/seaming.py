@@ -100,8 +100,9 @@ def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
 
 
 def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
-    numbers = {_numbers(design, garment.seams[n]) for n in (one, other)}
-    return glued.seams[one].join == glued.seams[other].join and len(numbers) == 1 and _over_the_same(design, glued, garment, one, other)
+    if glued.seams[one].join != glued.seams[other].join or not _over_the_same(design, glued, garment, one, other):
+        return False
+    return _numbers(design, garment.seams[one]) == _numbers(design, garment.seams[other])
 
 
 def _over_the_same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
