@@ -78,8 +78,8 @@ def test_seams_over_unlike_strips_are_told_each_by_itself(strips: tuple[st.Strip
         ),
         (
             "greylag",
-            "Join the right side of the back to the left side of the front, row for row, 300 (304: 312: 312: 320) rows, and on along"
-            " the ends of 8 rows of left armband and 12 rows of front hem and 12 rows of back hem,",
+            "Join the right side of the back to the left side of the front, row for row, 300 (304: 312: 312: 320) rows, and on"
+            " along the ends of 8 rows of left armband and 12 rows of front hem and 12 rows of back hem,",
         ),
         ("bollard", "Join the left side of the hat to its right side, row for row,"),
         ("breakwater", "Join the left side of each panel to the right side of the next one, and so on, 3 seams,"),
