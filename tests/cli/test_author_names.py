@@ -40,7 +40,8 @@ def test_the_authors_words_stand_on_pages_and_are_read_back(named: Path, capsys:
     for word in ("Latz", "Oberweite rundum", "unterer Arm", "Flanke", "Bund unten", "klein"):
         assert word in text or word.capitalize() in text, word
         assert word in page or word.capitalize() in page, word
-    assert "Vorderteil" not in text
+    # How to read the pattern speaks of fronts whatever their author calls one.
+    assert not any(line.startswith("Vorderteil") for line in text.splitlines())
     assert "Rückenteil" in text
     plan = json.loads((out / "slackwater.plan.json").read_text(encoding="utf-8"))
     assert "klein" in json.dumps(plan, ensure_ascii=False)

@@ -22,8 +22,8 @@ main(sys.argv[1:])
 SLOW = {"rich", "pydantic", "jinja2", "lark", "highspy", "numpy", "weasyprint"}
 """Libraries with work of their own to do."""
 
-EARLY = {"cli", "languages", "report", "trade", "world"}
-"""Packages that a command line itself needs."""
+EARLY = {"cli", "languages", "record", "report", "trade", "world"}
+"""Packages that a command line itself needs, and what their values are made of."""
 
 PAPERS = {"walewright.trade", "walewright.trade.papers"}
 """Of the trade, the names of papers alone: a command line says which there are."""

@@ -95,8 +95,8 @@ def test_an_opening_may_have_a_level_s_name() -> None:
 
 def test_a_crown_s_stitches_and_centimetres_are_of_one_row() -> None:
     counted, knitted = table(shipped_text("patterns", "bollard.wale"), "bollard.wale", sizes=("toddler",))
-    assert counted["width at first across"].solved == 52
-    assert knitted["width at first across"].knitted_cm == pytest.approx(26.0)
+    assert counted["width at first_gather across"].solved == 52
+    assert knitted["width at first_gather across"].knitted_cm == pytest.approx(26.0)
 
 
 def test_rows_are_measured_each_in_its_fabric() -> None:

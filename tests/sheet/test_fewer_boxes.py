@@ -32,6 +32,7 @@ def fewer(words: str) -> str:
         ('<td class="what"><p>Knit <b>2</b> rows.</p></td>', '<td class="what">Knit <b>2</b> rows.</td>'),
         ('<td class="what"><p>Knit.</p><p>Then.</p></td>', '<td class="what"><p>Knit.</p><p>Then.</p></td>'),
         ('<td class="tick"><span class="box">□</span></td>', '<td class="tick box">□</td>'),
+        ('<td class="tick"><span class="box" /></td>',) * 2,
         ('<td class="tick"><span class="box">□</span><span class="box">□</span></td>',) * 2,
     ],
 )

@@ -11,7 +11,7 @@ from walewright.guide.german import LANGUAGE as GERMAN
 from walewright.guide.model import Guide
 from walewright.pipeline import Outcome
 from walewright.sheet import PageOptions, compose
-from walewright.sheet.advice import cautions, worn_on
+from walewright.sheet.advice import cautions, swatch_first, worn_on
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.model import Sheet
 from walewright.sheet.proven import ProvenPattern
@@ -89,7 +89,8 @@ def test_what_must_not_slip_through_is_told_with_its_figures() -> None:
 WORN = {
     "body": ("dunlin", "shoal", "teasel", "sanderling", "samphire"),
     "waist": ("curlew",),
-    "apart": ("limpet", "skerry", "mooring", "dotterel", "avocet", "breakwater"),
+    "apart": ("limpet", "skerry", "mooring", "dotterel"),
+    "cloth": ("avocet", "breakwater", "barnacle"),
     "feet": ("driftline",),
 }
 
@@ -109,6 +110,7 @@ def test_only_what_can_apply_is_cautioned() -> None:
         return " ".join(advice.lines)
 
     jacket, skirt, hat, sock = map(told, ("teasel", "curlew", "limpet", "driftline"))
+    assert ["Where a baby sleeps" in told(name) for name in ("breakwater", "limpet", "teasel")] == [True, False, False]
     assert all("small parts" in words and "No loose threads" in words for words in (jacket, skirt, hat, sock))
     assert [("Nightwear" in w, "waist and hem" in w, "hood, head or neck" in w) for w in (jacket, skirt, hat, sock)] == [
         (True, True, True),
@@ -117,6 +119,11 @@ def test_only_what_can_apply_is_cautioned() -> None:
         (False, False, False),
     ]
     assert "Hats, gloves and scarves" in hat
+
+
+def test_the_swatch_of_a_rib_is_latched_up() -> None:
+    told = {name: " ".join(swatch_first(ENGLISH, compiled(name).result()[0]).lines) for name in ("tidewrack", "curlew")}
+    assert ["latch up its columns" in words for words in told.values()] == [True, False]
 
 
 # ----------------------------------------------------------------- the plain text

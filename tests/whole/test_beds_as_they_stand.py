@@ -140,7 +140,7 @@ def test_what_is_needed_is_what_the_bed_has(bed: str) -> None:
 def test_the_box_explains_the_start_that_is_printed() -> None:
     titles = {bed: {box.title for box in sheet(made(*BEDS[bed])).handwork} for bed in BEDS}
     assert "Start on a hung hem" in titles["plate"] & titles["unsaid"]
-    assert "Waste yarn by hand" in titles["by hand"]
+    assert "Waste yarn by e-wrap" in titles["by hand"]
     assert "Start on waste yarn" in titles["bulky"] & titles["plates and a comb"]
     assert "Start on waste yarn" not in titles["plate"] | titles["by hand"]
 

@@ -58,6 +58,7 @@ ELSEWHERE: Mapping[str, tuple[str, str]] = {
     "photograph": ("design/test_needed.py", "photograph"),
     "use_from": ("cli/test_shared_files.py", "use "),
     "naming": ("cli/test_author_names.py", "in german"),
+    "pleated": ("readback/test_hands.py", "pleated"),
     "to_its_own": ("whole/test_copies.py", "each to its own"),
 }
 """Rules that no drawer of whole garments has, with the test that tries them and what is in it: what asks for an exact number or a

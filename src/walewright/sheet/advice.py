@@ -4,6 +4,7 @@ cautions."""
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model import Design
@@ -81,9 +82,17 @@ def trouble(guide: Guide) -> tuple[Advice, ...]:
     return tuple(guide.advice[key] for key in TROUBLE)
 
 
-WornOn = Literal["body", "waist", "apart", "feet"]
+def swatch_first(guide: Guide, design: Design) -> Advice:
+    """How a swatch is knitted and measured; one of a latched rib is latched up on the bed."""
+    advice = guide.advice["swatch"]
+    if not any(fabric.rib_every and not fabric.swatch_of for fabric in design.fabrics):
+        return advice
+    return replace(advice, lines=(*advice.lines[:2], guide.say("swatch/rib"), *advice.lines[2:]))
+
+
+WornOn = Literal["body", "waist", "apart", "cloth", "feet"]
 """Where a garment is worn, as rules for children's clothes part the body: about chest and neck, and whatever may be worn there |
-from the waist down | on head or hands, or as a cloth, which nothing closes to a tube | on the feet."""
+from the waist down | on head or hands | as a cloth, which nothing closes to a tube | on the feet."""
 
 MEASURED: tuple[tuple[WornOn, frozenset[str]], ...] = (
     ("body", frozenset({"chest", "bust", "centre_back_neck_to_wrist", "cross_back", "arm_length_to_underarm", "upper_arm"})),
@@ -97,6 +106,7 @@ OF_CHILDREN: Mapping[WornOn, tuple[str, ...]] = {
     "body": ("no-cords", "drawstrings", "loose-threads", "nightwear"),
     "waist": ("drawstrings", "loose-threads"),
     "apart": ("apart", "loose-threads"),
+    "cloth": ("asleep", "apart", "loose-threads"),
     "feet": ("loose-threads",),
 }
 """What can apply to it. Hats, gloves and scarves are outside EN 14682, and nightwear in 16 CFR 1615 and 1616 is nightgowns, pyjamas
@@ -109,7 +119,7 @@ def worn_on(design: Design, fit: Fit | None) -> WornOn:
     found = next((place for place, measures in MEASURED if known & measures), None)
     if found is None:
         flat = fit is not None and not fit.girths and len(fit.rings) == 1
-        return "apart" if flat and not design.cords else "body"
+        return "cloth" if flat and not design.cords else "body"
     hood = any(p.purpose == "hood" for p in design.pieces)
     about = hood or design.cords or (fit is not None and any(g.body for g in fit.girths))
     return "body" if about else found
@@ -128,7 +138,7 @@ def children(guide: Guide, worn: WornOn, cords: bool, hoods: bool, own: tuple[Ca
     of_this = [*(["cord"] if cords else []), *(["hood"] if hoods else [])]
     first, *others = OF_CHILDREN[worn]
     keys = ["small-parts", first, *of_this, *others]
-    lines = [guide.say(f"children/{key}", **({"worn": worn == "body"} if key == "small-parts" else {})) for key in keys]
+    lines = [guide.say(f"children/{key}") for key in keys]
     return Advice(
         guide.say("children"), (*lines, *(guide.say(f"caution/{caution}") for caution in own), guide.say("children/rules-differ"))
     )

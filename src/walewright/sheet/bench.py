@@ -231,9 +231,9 @@ def _anchor(number: int, name: str) -> str:
 
 
 def _tension(plan: SizePlan, block: str) -> str:
-    """The tension that a block is begun at."""
+    """The tensions of a block, in the order in which they are set."""
     steps = (step for b in plan.blocks if b.name == block for _, some in b.paragraphs for step in some)
-    return next((step.tension for step in steps if isinstance(step, UseYarnStep)), "")
+    return ", ".join(dict.fromkeys(step.tension for step in steps if isinstance(step, UseYarnStep)))
 
 
 def _stages(section: Section) -> tuple[BenchStage, ...]:

@@ -61,7 +61,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         materials_notes=supplies.yarn_notes(guide, design, proof),
         tools=(*needs(guide, design, fit, options.units), *hand_tools.tools(guide, design, instructions)),
         tensions=supplies.tensions(guide, design, options.units, proof.small_swatches),
-        swatch=guide.advice["swatch"],
+        swatch=advice.swatch_first(guide, design),
         care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
         reading=reading(guide, design, instructions),

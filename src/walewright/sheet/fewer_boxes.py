@@ -37,7 +37,8 @@ def _cell(cell: Element) -> None:
     if len(cell) != 1 or (cell.text or "").strip() or (cell[0].tail or "").strip():
         return
     only, kind = cell[0], cell.get("class", "")
-    if kind == "tick" and only.get("class") == "box":
+    # A box that is drawn, not written, is one of its own.
+    if kind == "tick" and only.get("class") == "box" and only.text:
         cell.set("class", f"{kind} {only.get('class')}")
     elif kind != "what" or only.tag != "p" or only.get("class"):
         return

@@ -96,11 +96,13 @@ LINES = {
     "word/times": "times in all",
     "meaning/times": "how often the words before it are worked, the first time counted too",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
+    # What is measured is the rib itself.
+    "swatch/rib": "A latched rib: drop and latch up its columns after the last row of the block, before the waste yarn.",
     "children": "If a child wears it",
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
     "choke. In the United States, articles for them may not have parts, nor lose parts in use, that fit wholly into the test "
     "cylinder of 16 CFR 1501. Sew what you must use through and through with strong thread, pull at it, and look again after "
-    "each wash{worn:?; an overlap or a shoulder opening does without them}.",
+    "each wash.",
     "children/no-cords": "No cords or drawstrings at the hood, head or neck of anything for a child up to 7 years or 134 cm, "
     "and none that are tied behind the neck (EN 14682, as told by the Finnish Safety and Chemicals Agency); from 7 to 14 "
     "years none with free ends there. In the United States none at hood and neck of outerwear in sizes 2T to 12 (CPSC; ASTM "
@@ -110,6 +112,11 @@ LINES = {
     "children/apart": "Hats, gloves and scarves are outside the rules of EN 14682 on cords, and its draft of 2023 asks "
     "that they be judged by the same principles: no cord that ties them on or goes round the neck, none from one of a pair "
     "to the other, and no end that can catch (common practice).",
+    # Health Service Executive, Ireland, "Child Safety - Safe Sleep for your Baby" (hse.ie); NHS, "Safer sleep"
+    # (suttonhealthandcare.nhs.uk/safer-sleep).
+    "children/asleep": "Where a baby sleeps, face and head stay uncovered and nothing loose or fluffy lies in the cot; a thin "
+    "blanket is tucked in firmly, no higher than the shoulders (Health Service Executive of Ireland; NHS). Ask your nurse or "
+    "doctor.",
     "children/drawstrings": "At waist and hem, of outerwear in sizes 2T to 16, no more than 3 in (7.6 cm) of a drawstring "
     "outside its channel with the garment at its full width, no toggles or knots at free ends, and a string in one piece "
     "sewn fast (CPSC).",
@@ -119,7 +126,7 @@ LINES = {
     "with garments for 9 months or less and tight-fitting ones left out.",
     "children/rules-differ": "Rules differ from place to place and change. Those of the place where you give or sell the "
     "garment come before anything said here.",
-    "children/hood": "This garment has a hood: draw nothing through its edge, and let it come away easily when it is caught.",
+    "children/hood": "This garment has a hood: draw nothing through its edge, and see that nothing of it can catch.",
     "children/cord": "This garment has a cord: see that it is allowed where and for whom it is made, and leave it out where it "
     "is not.",
 }
@@ -189,7 +196,7 @@ ADVICE = {
             "hood, head or neck up to 7 years or 134 cm, and from 7 to 14 years none with free ends there (EN 14682, as told "
             "by the Finnish Safety and Chemicals Agency); in the United States none at hood and neck of outerwear in sizes "
             "2T to 12 (16 CFR 1120.3).",
-            "For a child, draw nothing through the edge of the hood, so that the hood comes away easily where it is caught.",
+            "For a child, draw nothing through the edge of the hood, and see that nothing of it can catch.",
         ),
     ),
     # Common practice; block sizes and the mean of three measurements as in published how-to pages of the trade.

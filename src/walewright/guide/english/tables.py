@@ -41,7 +41,7 @@ TABLES = {
     "fit/girth-of": "{over}: all round, {where}",
     "fit/girth-of-each": "{over}, each: all round, {where}",
     "fit/closed": "{what}",
-    "fit/lapped": "{what}, buttoned",
+    "fit/lapped": "{what}, closed",
     "fit/edge to edge": "{what}, edges meeting",
     "fit/below-armholes": "below the armholes",
     "fit/at": "at {level}",

@@ -102,12 +102,13 @@ LINES = {
     "word/times": "insgesamt",
     "meaning/times": "wie oft die Wörter davor gearbeitet werden, das erste Mal mitgezählt",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
+    "swatch/rib": "Eine hochgehäkelte Rippe: ihre Stäbchen nach der letzten Reihe des Feldes fallen lassen und hochhäkeln, vor"
+    " dem Hilfsgarn.",
     "children": "Wenn ein Kind es trägt",
     "children/small-parts": "Für Kinder unter 3 Jahren: Knöpfe, Perlen und alles, was sich lösen kann, sind Kleinteile, an"
     " denen ein Kind ersticken kann. In den Vereinigten Staaten dürfen Artikel für sie keine Teile haben und im Gebrauch"
     " keine verlieren, die ganz in den Prüfzylinder von 16 CFR 1501 passen. Was nötig ist, mit starkem Faden durch und durch"
-    " annähen, daran ziehen und nach jeder Wäsche nachsehen{worn:?; ein Übertritt oder eine Schulteröffnung kommt ohne sie"
-    " aus}.",
+    " annähen, daran ziehen und nach jeder Wäsche nachsehen.",
     "children/no-cords": "Keine Kordeln oder Zugbänder an Kapuze, Kopf oder Hals von Kleidung für ein Kind bis 7 Jahre oder 134"
     " cm, und keine, die hinter dem Hals gebunden werden (EN 14682, nach der finnischen Behörde für Sicherheit und"
     " Chemikalien); von 7 bis 14 Jahren dort keine mit freien Enden. In den Vereinigten Staaten keine an Kapuze und Hals von"
@@ -115,6 +116,9 @@ LINES = {
     "children/apart": "Für Mützen, Handschuhe und Schals gelten die Regeln von EN 14682 zu Kordeln nicht; ihr Entwurf von "
     "2023 verlangt, sie nach denselben Grundsätzen zu beurteilen: keine Kordel, mit der sie gebunden werden oder die um "
     "den Hals geht, keine von einem zum anderen eines Paars und kein Ende, das hängen bleiben kann (allgemein üblich).",
+    "children/asleep": "Wo ein Säugling schläft, bleiben Gesicht und Kopf unbedeckt, und nichts Loses oder Flauschiges liegt im"
+    " Bett; eine dünne Decke wird fest eingeschlagen, nicht höher als bis zu den Schultern (Health Service Executive, Irland;"
+    " NHS). Fragen Sie Hebamme oder Arzt.",
     "children/drawstrings": "An Taille und Saum von Oberbekleidung in den Größen 2T bis 16 nicht mehr als 7,6 cm (3 Zoll) eines"
     " Zugbands außerhalb seines Tunnels, wenn das Kleidungsstück in voller Weite liegt, keine Knebel oder Knoten an freien"
     " Enden, und ein Zugband in einem Stück fest angenäht (CPSC).",
@@ -125,8 +129,8 @@ LINES = {
     " CFR 1615 und 1616; Kleidungsstücke bis 9 Monate und eng anliegende sind ausgenommen.",
     "children/rules-differ": "Vorschriften sind von Ort zu Ort verschieden und ändern sich. Die des Ortes, an dem Sie das"
     " Kleidungsstück verschenken oder verkaufen, gehen allem hier Gesagten vor.",
-    "children/hood": "Dieses Kleidungsstück hat eine Kapuze: nichts durch ihren Rand ziehen, und dafür sorgen, dass sie leicht"
-    " nachgibt, wenn sie hängen bleibt.",
+    "children/hood": "Dieses Kleidungsstück hat eine Kapuze: nichts durch ihren Rand ziehen, und dafür sorgen, dass nichts"
+    " an ihr hängen bleiben kann.",
     "children/cord": "Dieses Kleidungsstück hat eine Kordel: prüfen, ob sie dort und für die Person, für die es gemacht wird,"
     " erlaubt ist, und sie weglassen, wo sie es nicht ist.",
 }
@@ -201,7 +205,7 @@ ADVICE = {
             " 134 cm keine Kordel und kein Zugband an Kapuze, Kopf oder Hals, von 7 bis 14 Jahren dort keine mit freien Enden"
             " (EN 14682, nach der finnischen Behörde für Sicherheit und Chemikalien); in den Vereinigten Staaten keine an"
             " Kapuze und Hals von Oberbekleidung in den Größen 2T bis 12 (16 CFR 1120.3).",
-            "Für ein Kind nichts durch den Rand der Kapuze ziehen, damit sie leicht nachgibt, wo sie hängen bleibt.",
+            "Für ein Kind nichts durch den Rand der Kapuze ziehen und dafür sorgen, dass nichts an ihr hängen bleiben kann.",
         ),
     ),
     # Common practice; block sizes and the mean of three measurements as in published how-to pages of the trade.

@@ -41,7 +41,7 @@ TABLES = {
     "fit/girth-of": "{over}: ringsum, {where}",
     "fit/girth-of-each": "{over}, jedes: ringsum, {where}",
     "fit/closed": "{what}",
-    "fit/lapped": "{what}, zugeknöpft",
+    "fit/lapped": "{what}, geschlossen",
     "fit/edge to edge": "{what}, Kante an Kante",
     "fit/below-armholes": "unter den Armausschnitten",
     "fit/at": "bei {level}",

@@ -77,14 +77,14 @@ NOTES = {
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
-    "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at its outer end after that"
-    " go into the shoulder seam: ease them in there.",
+    "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at the outer end of the"
+    " shoulder after that go into its seam: ease them in there.",
     "rows-of-shoulder/ends": "The {edge} ends where the shoulder begins. Of the rows after that the first and the last are knitted"
-    " at its outer end too: these {rows} rows go into the shoulder seam, ease them in there.",
+    " at the outer end of the shoulder too: ease these {rows} rows into its seam.",
     "rows-of-shoulder/ends-more": "The {edge} ends where the shoulder begins. Of the rows after that the first and the last {last}"
-    " are knitted at its outer end too: these {rows} rows go into the shoulder seam, ease them in there.",
+    " are knitted at the outer end of the shoulder too: ease these {rows} rows into its seam.",
     "rows-of-shoulder/last": "The {edge} ends where the shoulder begins. Of the rows after that only the last {rows} are knitted at"
-    " its outer end: they go into the shoulder seam, ease them in there.",
+    " the outer end of the shoulder: ease them into its seam.",
     "oversew-buttonholes": "Oversew the two layers of each buttonhole together.",
     "through-both": "What is folded is picked up through both layers, row upon row: {edges:and}.",
     "joined-already": "These are joined already, so that the edges make one line: {joined:/; }.",

@@ -79,14 +79,14 @@ NOTES = {
     " Arbeit sind.",
     "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"
     " wo er begann.",
-    "rows-of-shoulder": "{edge} endet, wo die Schulter beginnt. Die {rows} Reihen, die danach an ihrem äußeren Ende gestrickt"
-    " werden, kommen in die Schulternaht: sie dort einhalten.",
-    "rows-of-shoulder/ends": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzte auch an"
-    " ihrem äußeren Ende gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
+    "rows-of-shoulder": "{edge} endet, wo die Schulter beginnt. Die {rows} Reihen, die danach am äußeren Ende der Schulter"
+    " gestrickt werden, kommen in die Schulternaht: sie dort einhalten.",
+    "rows-of-shoulder/ends": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzte auch am"
+    " äußeren Ende der Schulter gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
     "rows-of-shoulder/ends-more": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden die erste und die letzten"
-    " {last} auch an ihrem äußeren Ende gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
-    "rows-of-shoulder/last": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden nur die letzten {rows} an ihrem"
-    " äußeren Ende gestrickt: sie kommen in die Schulternaht, dort einhalten.",
+    " {last} auch am äußeren Ende der Schulter gestrickt: diese {rows} Reihen kommen in die Schulternaht, sie dort einhalten.",
+    "rows-of-shoulder/last": "{edge} endet, wo die Schulter beginnt. Von den Reihen danach werden nur die letzten {rows} am"
+    " äußeren Ende der Schulter gestrickt: sie kommen in die Schulternaht, dort einhalten.",
     "oversew-buttonholes": "Die zwei Lagen jedes Knopflochs zusammen umstechen.",
     "through-both": "Was gefaltet ist, wird durch beide Lagen aufgefasst, Reihe auf Reihe: {edges:and}.",
     "joined-already": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }.",

@@ -36,7 +36,7 @@ HOW_TO = {
         "a knitted strip hung on the needles, the cord running through above it",
     ),
     "waste-yarn-by-hand/plate": HowToText(
-        "Waste yarn by hand",
+        "Waste yarn by e-wrap",
         "Without casting on over a comb: pull the needles right out, wind the waste yarn round each shank from behind, towards "
         "the carriage, the loops crossed, and push them behind the latches. Knit two rows slowly, hang claw weights in them, and "
         "go on. Winding is no row: all that the line names are knitted. Put in the plate of the garment yarn’s first row, for the "
@@ -45,7 +45,7 @@ HOW_TO = {
         "needles pulled out, the waste yarn wound once round each",
     ),
     "waste-yarn-by-hand": HowToText(
-        "Waste yarn by hand",
+        "Waste yarn by e-wrap",
         "Without casting on over a comb: pull the needles right out, wind the waste yarn round each shank from behind, towards "
         "the carriage, the loops crossed, and push them behind the latches. Knit two rows slowly, hang a comb or claw "
         "weights in them, and go on. Winding is no row: all that the line names are knitted. Set the dial to the tension of the "

@@ -37,7 +37,7 @@ HOW_TO = {
         "ein gestrickter Streifen, auf die Nadeln gehängt, darüber der durchlaufende Trennfaden",
     ),
     "waste-yarn-by-hand": HowToText(
-        "Hilfsgarn von Hand",
+        "Hilfsgarn im Wickelanschlag",
         "Ohne Anschlag über einen Kamm: die Nadeln ganz nach vorn ziehen, das Hilfsgarn von hinten um jeden Nadelschaft"
         " wickeln, zum Schlitten hin, die Schlingen gekreuzt, und sie hinter die Zungen schieben. Zwei Reihen langsam"
         " stricken, einen Kamm oder Krallengewichte hineinhängen und weiter. Das Wickeln ist keine Reihe: alle, die die Zeile"
@@ -47,7 +47,7 @@ HOW_TO = {
         "nach vorn gezogene Nadeln, das Hilfsgarn einmal um jede gewickelt",
     ),
     "waste-yarn-by-hand/plate": HowToText(
-        "Hilfsgarn von Hand",
+        "Hilfsgarn im Wickelanschlag",
         "Ohne Anschlag über einen Kamm: die Nadeln ganz nach vorn ziehen, das Hilfsgarn von hinten um jeden Nadelschaft"
         " wickeln, zum Schlitten hin, die Schlingen gekreuzt, und sie hinter die Zungen schieben. Zwei Reihen langsam"
         " stricken, Krallengewichte hineinhängen und weiter. Das Wickeln ist keine Reihe: alle, die die Zeile nennt, werden"
