@@ -44,14 +44,25 @@ def test_no_more_than_two() -> None:
     assert [len(step.seams) for step in steps] == [2, 1]  # type: ignore[attr-defined]
 
 
-def test_each_keeps_its_statement_and_strips() -> None:
-    one, other = (
-        st.JoinEdges(seam(n, 10).seams, 0, rows=10, strips=((n, "welt"),), strip_rows=(8,), origin=n) for n in ("one", "other")
-    )
-    ((both,),) = together((one, other))
+def over(name: str, *strips: tuple[str, str]) -> st.JoinEdges:
+    return joined(f"{name} side left", f"{name} side right", 0, rows=10, strips=strips, strip_rows=(8,) * len(strips), origin=name)
+
+
+HEM, WELT, BAND = ("front", "hem"), ("back", "welt"), ("right_armband", "")
+
+
+def test_each_keeps_its_statement_and_all_pass_the_same_strips() -> None:
+    ((both,),) = together((over("one", HEM, WELT), over("other", WELT, HEM)))
     assert isinstance(both, st.JoinEdges)
     assert [s.origin for s in both.seams] == ["one", "other"]
-    assert (both.strips, both.strip_rows) == ((("one", "welt"), ("other", "welt")), (8, 8))
+    assert (both.strips, both.strip_rows) == ((HEM, WELT), (8, 8))
+
+
+@pytest.mark.parametrize("strips", [(HEM, BAND), (HEM,), ()])
+def test_seams_over_unlike_strips_are_told_each_by_itself(strips: tuple[st.Strip, ...]) -> None:
+    """Of as many rows, too: it would not be clear which seam passes which."""
+    steps = (over("one", HEM, WELT), over("other", *strips))
+    assert together(steps) == [list(steps)]
 
 
 @pytest.mark.parametrize(
@@ -64,6 +75,11 @@ def test_each_keeps_its_statement_and_strips() -> None:
         (
             "marram",
             "Join the left head, then the last row, then the right head of each sleeve: of the 1st to the armhole of the right",
+        ),
+        (
+            "greylag",
+            "Join the right side of the back to the left side of the front, row for row, 300 (304: 312: 312: 320) rows, and on"
+            " along the ends of 8 rows of left armband and 12 rows of front hem and 12 rows of back hem,",
         ),
         ("bollard", "Join the left side of the hat to its right side, row for row,"),
         ("breakwater", "Join the left side of each panel to the right side of the next one, and so on, 3 seams,"),

@@ -302,13 +302,13 @@ def _join(words: str, sizes: str = "M", size: int = 0) -> op.Join | None:
     ("words", "easing"),
     [
         ("40 cm to 38.5 cm, easing in up to 1.5 cm", 16),
-        ("38.5 cm to 40 cm, easing in up to 1.5 cm of the second", 16),
+        ("38.5 cm to 40 cm, easing in up to 1.5 cm of what it is joined to", 16),
         ("38.5 cm to 38 cm", 6),
         # More, less, on the other side, on a side that is no longer, or nothing told of it.
         ("40 cm to 38.5 cm, easing in up to 4 cm", None),
         ("40 cm to 38.5 cm, easing in up to 1.4 cm", None),
         ("38.5 cm to 40 cm, easing in up to 1.5 cm", None),
-        ("40 cm to 38.5 cm, easing in up to 1.5 cm of the second", None),
+        ("40 cm to 38.5 cm, easing in up to 1.5 cm of what it is joined to", None),
         ("40 cm to 40 cm, easing in up to 1.5 cm", None),
         ("40 cm to 38.5 cm", None),
     ],
@@ -319,7 +319,7 @@ def test_easing_is_what_the_lengths_differ_by(words: str, easing: int | None) ->
 
 
 def test_each_size_eases_its_own_side() -> None:
-    words = "40 (38: 38.2) cm to 38.5 (40: 38.5) cm, easing in up to 1.5 (–: –) cm, and up to – (2: –) cm of the second"
+    words = "40 (38: 38.2) cm to 38.5 (40: 38.5) cm, easing in up to 1.5 (–: –) cm, and up to – (2: –) cm of what it is joined to"
     read = [_join(words, "S (M: L)", size) for size in range(3)]
     assert [join and join.easing_mm for join in read] == [16, 21, 4]
     assert _join(words.replace("1.5 (–: –)", "– (–: –)"), "S (M: L)", 0) is None

@@ -151,7 +151,7 @@ def test_in_the_words(name: str, text: str, old: str, new: str) -> None:
 
 
 def test_easing_that_is_true_may_be_told() -> None:
-    told = "27.7 cm to 28.1 cm, easing in up to 0.4 cm of the second"
+    told = "27.7 cm to 28.1 cm, easing in up to 0.4 cm of what it is joined to"
     assert not misread(PULLOVER, _printed(PULLOVER, "27.7 cm to 28.1 cm", told))
 
 

@@ -54,7 +54,7 @@ def test_an_edge_of_ones_own_name_stays_an_edge() -> None:
 def test_no_shoulder_is_told_of_a_piece_that_meets_itself() -> None:
     block = half("sock")
     assert told(side("sock", "shoulder right"), side("sock", "shoulder left"), block).startswith(
-        "Join the right part of the last row of the sock to its left part of the last row,"
+        "Join the right part of the last row of the sock to the left part of the same row,"
     )
     off = write((SizePlan("S", (block, joined(side("sock", "shoulder right"), side("sock", "shoulder left")))),)).sections[0]
     assert "(last row right)" in off.sentences[-1].text.replace("\N{NO-BREAK SPACE}", " ")

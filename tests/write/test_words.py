@@ -210,9 +210,9 @@ def test_easing_is_what_the_lengths_differ_by() -> None:
     that has less than half a centimetre has a dash."""
     assert _lengths((484, 463), (500, 490)).endswith(", 48.4 (50) cm to 46.3 (49) cm, easing in up to 2.1 (1) cm")
     assert _lengths((484, 463), (504, 500)).endswith(" cm to 46.3 (50) cm, easing in up to 2.1 (–) cm")
-    assert _lengths((463, 484), (490, 500)).endswith(", easing in up to 2.1 (1) cm of the second")
-    assert _lengths((463, 484), (505, 500)).endswith(", easing in up to 2.1 (–) cm of the second")
-    both = ", easing in up to – (1) cm, and up to 2.1 (–) cm of the second"
+    assert _lengths((463, 484), (490, 500)).endswith(", easing in up to 2.1 (1) cm of what it is joined to")
+    assert _lengths((463, 484), (505, 500)).endswith(", easing in up to 2.1 (–) cm of what it is joined to")
+    both = ", easing in up to – (1) cm, and up to 2.1 (–) cm of what it is joined to"
     assert _lengths((463, 484), (500, 490)).endswith(both)
     assert _lengths((114, 123), (128, 119)).endswith(", 11.4 (12.8) cm to 12.3 (11.9) cm")
     assert _lengths((406, 406)).endswith(", 40.6 cm to 40.6 cm")

@@ -37,16 +37,22 @@ def _blocks(blocks: Sequence[StepBlock]) -> tuple[StepBlock, ...]:
 
 
 def _alike(one: Step, other: Step) -> bool:
-    """Whether all that is said of two seams is equal but their edges, and what is sewn on beyond these but its name."""
+    """Whether all that is said of two seams is equal but their edges: told together, seams that pass ends of unlike strips would
+    all seem to pass each of these."""
     if not isinstance(one, st.JoinEdges) or not isinstance(other, st.JoinEdges):
         return False
     if one.turn or other.turn or one.edges == "beyond" or len(one.seams) + len(other.seams) > MOST:
         return False
-    return _without_edges(one) == _without_edges(other) and sorted(one.strip_rows) == sorted(other.strip_rows)
+    return _without_edges(one) == _without_edges(other) and _passed(one) == _passed(other)
 
 
 def _without_edges(step: st.JoinEdges) -> st.JoinEdges:
     return replace(step, seams=(), strips=(), strip_rows=())
+
+
+def _passed(step: st.JoinEdges) -> dict[st.Strip, int]:
+    """The strips whose ends are sewn on in a seam, in whatever order it comes to them."""
+    return dict(zip(step.strips, step.strip_rows, strict=True))
 
 
 def _both(one: Step, other: Step) -> Step:
@@ -54,5 +60,4 @@ def _both(one: Step, other: Step) -> Step:
     assert isinstance(one, st.JoinEdges)
     assert isinstance(other, st.JoinEdges)
     seams = tuple(replace(seam, origin=seam.origin or step.origin) for step in (one, other) for seam in step.seams)
-    strips = {strip: rows for s in (one, other) for strip, rows in zip(s.strips, s.strip_rows, strict=True)}
-    return replace(one, seams=seams, strips=tuple(strips), strip_rows=tuple(strips.values()))
+    return replace(one, seams=seams)

@@ -39,7 +39,8 @@ Sewing = Mapping[int, SewnWith]
 
 
 def joins(design: Design, glued: Glued, garment: SizedGarment, numbers: Sequence[int], sewing: Sewing) -> Iterator[Step]:
-    """Sentences for seams that follow each other: those of one join with equal numbers are one sentence."""
+    """Sentences for seams that follow each other: those of one join with equal numbers, and over ends
+    of the same strips, are one sentence."""
     groups: list[list[list[int]]] = []
     for group in _alike(glued, numbers):
         last = groups[-1] if groups else None
@@ -99,9 +100,14 @@ def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
 
 
 def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
-    return glued.seams[one].join == glued.seams[other].join and _numbers(design, garment.seams[one]) == _numbers(
-        design, garment.seams[other]
-    )
+    if glued.seams[one].join != glued.seams[other].join or not _over_the_same(design, glued, garment, one, other):
+        return False
+    return _numbers(design, garment.seams[one]) == _numbers(design, garment.seams[other])
+
+
+def _over_the_same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
+    """Whether two seams pass ends of the same strips, in whatever order: told together, each would seem to pass all."""
+    return _strips(design, glued, garment, [one]) == _strips(design, glued, garment, [other])
 
 
 def _numbers(design: Design, sized: SizedSeam) -> tuple[int, int, int, int, int]:

@@ -274,6 +274,12 @@ class ReadRules(ReadTokens):
         piece, _, copy = one[-1]
         return one, ((piece, edge, copy),), (begin or "bottom", beside[0] if beside else "bottom")
 
+    def same_row(self, children: list[Any]) -> SeamRead:
+        """Two parts of one row, which is named with the first of them."""
+        (one, begin), half, *beside = children
+        piece, edge, copy = one[-1]
+        return one, ((piece, f"{edge.rpartition(' ')[0]} {half}", copy),), (begin or "bottom", beside[0] if beside else "bottom")
+
     def closed_seam(self, children: list[Any]) -> SeamRead:
         told = children[0] if isinstance(children[0], list) else children[0][0]
         return tuple(told), (), ("", "")

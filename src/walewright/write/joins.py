@@ -47,9 +47,10 @@ def _seam(seam: SeamOf, language: PrintedLanguage) -> Iterator[Part]:
         return filled("seam/closed", language, one=tuple(_side(seam.one, language, begins=False)))
     one = tuple(_side(seam.one, language))
     if len({(edge.piece, edge.copy) for edge in (*seam.one, *seam.other)}) == 1 and len(seam.one) == len(seam.other) == 1:
-        return filled(
-            "seam/own", language, one=one, other=tuple(_begun((language.edge_of(seam.other[0].edge),), seam.other, language))
-        )
+        other, half = seam.other[0].edge, language.half_of_same_row(seam.one[0].edge, seam.other[0].edge)
+        told = tuple(filled("same_row", language, half=half)) if half else (language.edge_of(other),)
+        key = "seam/own_row" if half else "seam/own"
+        return filled(key, language, one=one, other=tuple(_begun(told, seam.other, language)))
     return filled("seam", language, one=one, other=tuple(_side(seam.other, language, before=seam.one[-1].piece)))
 
 
