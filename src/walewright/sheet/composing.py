@@ -104,7 +104,7 @@ def _sections(
     narrow = _narrow(pattern.instructions, options)
     printed = IN_A_COLUMN if narrow else PRINTED
     image_of = images(pattern.design.pieces, pattern.instructions.sections)
-    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units, image_of, printed)
+    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units, image_of, printed=printed)
     # Large print shows every drawing at one width, at which letters of a long one would be small.
     widest = BAND if options.large_print else BAND_IN_A_COLUMN if narrow else BAND_ACROSS
     drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts, widest)}

@@ -48,7 +48,9 @@ def parts(
     for section in pattern.instructions.sections:
         shown = drawings.get(section.name, (None, None))
         beside = (together or {}).get(section.name, "")
-        found = section_facts(guide, design, pattern.counts, section, shown[0] is not None, beside, image_of.get(section.name, ""))
+        found = section_facts(
+            guide, design, pattern.counts, section, shown[0] is not None, beside, image_of=image_of.get(section.name, "")
+        )
         facts = (*found, *long_loops(guide, pattern.proof, section.name))
         whole = any(piece.name == section.name for piece in design.pieces)
         part = _part(guide, section, pattern.instructions.sizes, facts, shown, narrow=narrow, piece=whole)
