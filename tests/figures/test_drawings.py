@@ -161,6 +161,21 @@ def test_measures_that_are_alike_have_one_letter() -> None:
     assert drawn == Counter(letters), "it stands at each of them"
 
 
+def test_a_slot_s_name_that_is_wider_than_its_piece_stands_on_no_outline() -> None:
+    """It is parted between its words, or stands beside the piece with a line that leads to its slot."""
+    design, counts, _, _ = compiled("samphire").result()
+    piece = measured(design, counts, "left_front")
+    made = drawing(LANGUAGE, design.at(middle_size(counts)), piece, "cm", 1.0)
+    outline = next(stroke for stroke in made.strokes if stroke.kind == "outline" and stroke.data.endswith("Z"))
+    xs = [float(x) for x in re.findall(r"[ML](-?[\d.]+) ", outline.data)]
+    names = [t for t in made.letterings if t.kind == "word" and t.text in ("breast pocket", "breast", "pocket")]
+    assert {"pocket"} < {t.text for t in names}
+    for t in names:
+        wide = len(t.text) * LETTER_MM
+        left = t.x - {"start": 0.0, "middle": wide / 2, "end": wide}[t.anchor]
+        assert not any(left < x < left + wide for x in (min(xs), max(xs))), t.text
+
+
 def test_the_name_of_a_slot_stands_above_it_and_across_no_edge() -> None:
     made = compiled("mooring")
     mitten = schematic(made, "right_mitten")

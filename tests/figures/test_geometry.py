@@ -19,7 +19,7 @@ from walewright.figures.cables import NEXT, cables
 from walewright.figures.chart_sheets import LARGER, LEAST, MOST, OVERLAP, RATIO, ROOM, cut, large, letter
 from walewright.figures.dimensions import Ruler, box_round, lanes, overlap
 from walewright.figures.model import Lettering
-from walewright.figures.opened import inside, meet
+from walewright.figures.shapes import inside, meet
 from walewright.figures.worked import _ceiling, clipped
 
 Point = tuple[float, float]

@@ -23,6 +23,15 @@ def test_where_a_shoulder_is_held_is_the_shoulder_point() -> None:
     assert not any("tip" in label.lower().split() for label in english)
 
 
+def test_a_length_says_that_only_one_of_two_hems_is_in_it() -> None:
+    """The second one is hung on the last row afterwards: page 1 has the length with both."""
+    for name, piece, edging in (("avocet", "scarf", "hem"), ("kittiwake", "back", "wristband")):
+        told = labels(name, piece)
+        assert f"Whole length, with {edging} at one end" in told[0]
+        assert [label for label in told[1] if label.startswith("Ganze Länge") and label.endswith(" an einem Ende")]
+    assert "Whole length, with welt" in labels("tidewrack", "back")[0]
+
+
 def test_a_tip_that_is_no_shoulder_keeps_its_name() -> None:
     assert garment_of("dotterel").piece("right_thumb").piece.wedges == ()
     assert "Base to tip" in labels("dotterel", "right_thumb")[0]

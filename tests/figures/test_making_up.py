@@ -24,7 +24,8 @@ from walewright.figures.joints import joined
 from walewright.figures.making_up import PENS, JoinsDrawn, making_up
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing, Lettering
-from walewright.figures.opened import extent, meet, opened
+from walewright.figures.opened import extent, opened
+from walewright.figures.shapes import meet, middle
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.fonts import FACES, fixed
 from walewright.sheet.joins import _by_line, _by_origin
@@ -189,6 +190,23 @@ def test_strips_and_linings_lie_in_the_corners_or_close_by(name: str) -> None:
     all_left, _, all_right, _ = extent(whole.values())
     x0, _, x1, _ = extent(loose[:1])
     assert (all_right - all_left) - (right - left) < x1 - x0
+
+
+@pytest.mark.parametrize(
+    ("name", "band", "front"),
+    [
+        ("marram", "button_band", "left_front"),
+        ("marram", "buttonhole_band", "right_front"),
+        ("fulmar", "left_band", "left_front"),
+        ("fulmar", "right_band", "right_front"),
+    ],
+)
+def test_what_is_sewn_to_one_piece_alone_lies_beside_that(name: str, band: str, front: str) -> None:
+    discs = opened(garment(name, 0), 4.0)
+    band_line, front_line = (discs[key, 1].at(discs[key, 1].edges[of, 0]) for key, of in ((band, "seam"), (front, "edge")))
+    # Along the edge that it meets, and hardly further off it than pieces lie apart.
+    assert all(abs(x - front_line[0][0]) < 5.0 for x, _ in band_line)
+    assert min(y for _, y in band_line) < middle(front_line)[1] < max(y for _, y in band_line)
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -51,7 +51,7 @@ def test_every_size_has_to_be_the_same_but_for_the_neck() -> None:
 
 def test_both_necks_are_on_the_drawing_and_both_depths_in_its_legend() -> None:
     design, counts, _, _ = compiled("tidewrack").result()
-    found = schematics(LANGUAGE, design, tuple(pieces("tidewrack").values()), counts, "cm")
+    found = schematics(LANGUAGE, design, tuple(pieces("tidewrack").values()), counts, "cm", {})
     assert "front" not in found
     drawing, legend = found["back"]
     assert drawing is not None

@@ -11,6 +11,8 @@ import pytest
 
 from tests.figures import gallery
 from tests.whole.shipped_once import compiled
+from walewright.cli.formats.format import Pattern
+from walewright.cli.options import Wanted
 from walewright.design import model as d
 from walewright.figures.hands import TECHNIQUES
 from walewright.guide.english import LANGUAGE
@@ -19,6 +21,7 @@ from walewright.knit.steps import HoldAtEnd, Repeat, ReturnHeld, StepBlock
 from walewright.sheet import html
 from walewright.sheet.facts import section_facts
 from walewright.sheet.handwork import handwork
+from walewright.sheet.images import images
 from walewright.sheet.parts import FEW_LINES, _stages
 from walewright.sheet.unbroken import longest, stretches
 from walewright.write.model import Cells, Manner, Paragraph, Run, Section, Sentence
@@ -222,14 +225,14 @@ def test_a_seam_s_box_goes_by_what_lies_against_what(pattern: Make, one: str, ot
 
 
 def test_facts_tell_what_the_drawing_marks() -> None:
-    def facts(name: str) -> dict[str, str]:
+    def facts(name: str, image_of: str = "") -> dict[str, str]:
         made = getattr(gallery, name)()
         section = Section(made.name, made.name, (1,), ())
-        return {f.label: f.text for f in section_facts(LANGUAGE, made.design(), made.counts(), section)}
+        return {f.label: f.text for f in section_facts(LANGUAGE, made.design(), made.counts(), section, image_of=image_of)}
 
     front = facts("front")
     assert front["Buttonholes"].startswith("5 of 2 stitches, needles R 17 to R 18, at RC 6; 20; 34; 48; 62; closed")
-    assert facts("mirror")["Mirror image"].startswith("of the front right")
+    assert facts("mirror", "front_right")["Mirror image"].startswith("of the front right")
     assert front["Short rows"] == "14 stitches at the left edge held step by step from the edge, 4 rows from RC 96"
     vest = facts("vest")
     assert vest["Thumb"] == "8 stitches, needles R 9 to R 16, at RC 52; left on waste yarn"
@@ -339,8 +342,23 @@ def test_a_mirror_image_tells_of_steps_of_its_own_where_it_has_any(piece: str, o
     assert made.counts is not None
     assert made.instructions is not None
     section = next(s for s in made.instructions.sections if s.name == piece)
-    (told,) = [f.text for f in section_facts(LANGUAGE, made.design, made.counts, section) if f.label == "Mirror image"]
+    of = images(made.design.pieces, made.instructions.sections)[piece]
+    found = section_facts(LANGUAGE, made.design, made.counts, section, image_of=of)
+    (told,) = [f.text for f in found if f.label == "Mirror image"]
     assert ("its own steps below" in told) is own
+
+
+def test_a_mirror_image_tells_so_after_what_it_is_the_image_of() -> None:
+    """The right collar is the left one's image, and is knitted first: it has the drawing, whichever the source describes."""
+    shipped = Pattern(compiled("peatbank"), Wanted({}, (), language="english").guide, "a4", "cm", "", "2026-01-02")
+    parts = {part.anchor: part for part in shipped.sheet.parts}
+    first, then = (parts[f"part-{side}_collar"] for side in ("right", "left"))
+    assert list(parts).index("part-right_collar") < list(parts).index("part-left_collar")
+    assert first.drawing is not None
+    assert then.drawing is None
+    assert not [f for f in (*first.facts, *first.details) if f.label == "Mirror image"]
+    (told,) = [f.text for f in (*then.facts, *then.details) if f.label == "Mirror image"]
+    assert told.startswith("of the right collar: its drawing and measurements hold")
 
 
 def test_few_lines_of_some_sizes_name_them_and_stand_with_the_others() -> None:

@@ -14,8 +14,8 @@ from itertools import pairwise
 from walewright.counted.edge_lines import along
 from walewright.counted.outline import Point
 from walewright.figures.dimensions import Box, overlap, through
-from walewright.figures.opened import inside, meet
 from walewright.figures.pens import Paper, path
+from walewright.figures.shapes import inside, meet
 from walewright.record import record
 
 ROUND = 2.1

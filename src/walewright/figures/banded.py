@@ -11,9 +11,9 @@ from walewright.counted.outline import Point
 from walewright.design.model import Band
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
-from walewright.figures.opened import inside
 from walewright.figures.pens import Paper
 from walewright.figures.rims import Placing, beside, draw_rim
+from walewright.figures.shapes import inside
 from walewright.figures.trims import Trim, trim_of
 from walewright.record import record
 from walewright.trade.edge_names import is_top

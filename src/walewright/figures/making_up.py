@@ -21,8 +21,9 @@ from walewright.figures.drawn import DrawnGarment
 from walewright.figures.joints import JoinedEdge, Joint, Numbered, joined
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
-from walewright.figures.opened import Disc, DiscKey, edge_of, extent, inside, meet, opened
+from walewright.figures.opened import Disc, DiscKey, edge_of, extent, opened
 from walewright.figures.pens import Paper, path
+from walewright.figures.shapes import inside, meet
 from walewright.figures.trims import finish, trim_of
 from walewright.guide.model import Guide
 from walewright.record import record

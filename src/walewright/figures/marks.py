@@ -9,7 +9,7 @@ from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import DesignInSize
 from walewright.figures.darts import inside_lines
-from walewright.figures.dimensions import Ruler, box_round
+from walewright.figures.dimensions import LINE, Ruler, box_round
 from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.pens import LETTER_MM, Paper, hatched, path, zigzag
 from walewright.figures.trims import RIBBED, Trim, finish
@@ -21,6 +21,9 @@ from walewright.trade.sides import SIDES, EdgeSide
 
 RIB = 1.7
 """Between a band's rib lines, mm."""
+
+BESIDE = (1.6, 5.0, 8.5, 12.0, 15.5, 19.0)
+"""From the edge of a piece to a name beside it, mm."""
 
 
 @record
@@ -255,20 +258,38 @@ def _slit(bench: Bench, slot: SizedSlot) -> None:
 def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
     slot = slots[len(slots) // 2]
     (x0, y), (x1, _) = bench.stitch(slot.first, slot.row), bench.stitch(slot.last + 1, slot.row)
-    text = [slots_name(bench.guide, slots)]
-    if bench.alone and len(slots) == 1 and slot.taken != "eyelet":
-        text.append(bench.guide.needles(needle(slot.first), needle(slot.last)))
-    lift = 3.6 * (len(text) - 1)
+    needles = bench.guide.needles(needle(slot.first), needle(slot.last))
+    more = (needles,) if bench.alone and len(slots) == 1 and slot.taken != "eyelet" else ()
+    name = slots_name(bench.guide, slots)
+    whole, parted = (name, *more), (*name.split(" "), *more)
+    for text in (whole, parted):
+        if bench.ruler.write_free(_by_slit(x0, x1, y, len(text)), text, "word", clear=True):
+            return
+    if not _name_beside(bench, whole, (x0, x1), y):
+        # Rather across an edge than nowhere: its needles are told here alone.
+        bench.ruler.write_free(_by_slit(x0, x1, y, len(whole)), whole, "word")
+
+
+def _by_slit(x0: float, x1: float, y: float, lines: int) -> Iterator[tuple[float, float, str]]:
+    """Where so many lines may stand about a slit."""
     middle = (x0 + x1) / 2
-    places = [
-        (middle, y - 2.3 - lift, "middle"),
-        (middle, y + 4.0, "middle"),
-        (x1 + 1.6, y + 0.9, "start"),
-        (x0 - 1.6, y + 0.9, "end"),
-    ]
-    # Rather across an edge than nowhere: its needles are told here alone.
-    if not bench.ruler.write_free(places, tuple(text), "word", clear=True):
-        bench.ruler.write_free(places, tuple(text), "word")
+    yield middle, y - 2.3 - LINE * (lines - 1), "middle"
+    yield middle, y + 4.0, "middle"
+    yield x1 + 1.6, y + 0.9, "start"
+    yield x0 - 1.6, y + 0.9, "end"
+
+
+def _name_beside(bench: Bench, text: tuple[str, ...], slit: tuple[float, float], y: float) -> bool:
+    """The name of a slit in the open beside a narrow piece, with a line that leads to it; False, and nothing, where there is no
+    room."""
+    for far, (end, edge, anchor, way) in itertools.product(
+        BESIDE, ((slit[1], bench.right, "start", 1), (slit[0], bench.left, "end", -1))
+    ):
+        x = edge + far * way
+        if bench.ruler.write_free([(x, y + 0.9, anchor)], text, "word", clear=True):
+            bench.paper.draw("guide", path([(end + 0.6 * way, y), (x - 0.4 * way, y)]))
+            return True
+    return False
 
 
 def _across(bench: Bench, run: SizedRun) -> None:

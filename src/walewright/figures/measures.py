@@ -14,13 +14,14 @@ from walewright.counted import CountedPiece, counted_piece
 from walewright.counted.model import SizedPiece
 from walewright.counted.needles import stitches_at
 from walewright.counted.outline import Outline, between_tops, on_top, outline
-from walewright.design.model import Design, Piece, Wedge
+from walewright.design.model import Band, Design, Piece, Wedge
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.record import record
 from walewright.report.said import Said, said
 from walewright.solve.model import Counts
 from walewright.trade.edge_names import OWN_EDGES
+from walewright.trade.edgings import EDGINGS
 
 SAME = 0.05
 """cm. Widths that differ by less are one width."""
@@ -95,10 +96,18 @@ def measured(design: Design, counts: Counts, name: str) -> MeasuredPiece:
     """The piece called `name` of the design, measured in all sizes."""
     counted = (counted_piece(design, garment.piece(name)) for garment in counts.sizes)
     bare = MeasuredPiece(design.piece(name), tuple(LaidPiece(of, outline(of)) for of in counted), ())
-    return replace(bare, measures=tuple(_measures(bare)))
+    return replace(bare, measures=tuple(_measures(bare, bool(lengthened_by(design, bare.piece)))))
 
 
-def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
+def lengthened_by(design: Design, piece: Piece) -> list[Band]:
+    """The bands hung on its ends that make it longer: what is turned in does not."""
+    ends = [[(piece.name, edge)] for edge in ("start", "end")]
+    hung = [band for band in design.bands if [(e.piece, e.edge) for e in band.along] in ends]
+    return [band for band in hung if not EDGINGS[design.edging(band.edging).kind].turned_in]
+
+
+def _measures(whole: MeasuredPiece, lengthened: bool) -> Iterator[DrawnMeasure]:
+    """`lengthened`: an end of it gets a band afterwards, which is not drawn on it."""
     piece, laid = whole.piece, whole.laid
     first = piece.levels[0].name
     wide = said("measure/width-at", name=name_of(first))
@@ -116,7 +125,8 @@ def _measures(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
         yield DrawnMeasure(named, "ending", (), end_cm, rows, "rows")
     if len(rises) + any(edging_cm) + any(end_cm) > 1:
         edged = [name_of(n or "") for n, cm in ((piece.start_edging, edging_cm), (piece.end_edging, end_cm)) if any(cm)]
-        named = said("measure/length", edging=tuple(dict.fromkeys(edged)), once=any(p.sized.repeats for p in laid))
+        one_end, once = bool(edged) and lengthened, any(p.sized.repeats for p in laid)
+        named = said("measure/length", edging=tuple(dict.fromkeys(edged)), one_end=one_end, once=once)
         yield DrawnMeasure(named, "whole", (), tuple(p.full_height for p in laid))
     yield from _openings(whole)
     yield from _darts(whole)

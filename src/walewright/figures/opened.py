@@ -10,7 +10,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
-from itertools import pairwise
 
 from walewright.counted.bands import rim_cm
 from walewright.counted.edge_lines import WHOLE, DrawnEdge, edge_line, edging_foot
@@ -19,6 +18,7 @@ from walewright.design.model import DesignInSize
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import turned
+from walewright.figures.shapes import meet, middle
 from walewright.glue.model import EndAt, Glued, Place, Seam, bare
 from walewright.record import record
 
@@ -176,30 +176,60 @@ def _parts(glued: Glued, discs: Mapping[DiscKey, Disc]) -> Iterator[list[DiscKey
 
 
 def _laid(discs: Mapping[DiscKey, Disc], seams: Sequence[Seam], gap: float, slant: float) -> dict[DiscKey, Disc]:
-    """One part: the piece with most neighbours first, and what it is joined to about it, in the order of the joins."""
-
-    def neighbours(key: DiscKey) -> int:
-        sides = [{(p.owner, p.copy) for p in (*s.one, *s.other)} for s in seams]
-        return len(set().union(*(side for side in sides if key in side)) - {key})
-
-    first = max(discs, key=neighbours)
+    """One part: the piece with most neighbours first, and what it is joined to about it, in the order of the joins. What is joined
+    to one piece alone, as the band of a front is, goes where that goes."""
+    near = _neighbours(discs, seams)
+    first = max(discs, key=lambda key: len(near[key]))
+    hosts = _hosts(near, first)
     placed = {first: discs[first]}
     tried: set[int] = set()
     while True:
         for number, seam in enumerate(seams):
-            if number in tried or not (found := _beside(discs, placed, seam)):
+            if number in tried or not (found := _beside(discs, placed, seam)) or found[0].key in hosts:
                 continue
             tried.add(number)
-            disc = _fitted(placed, *found, gap)
-            if disc is not None:
-                placed[disc.key] = disc
-                break
+            own = _with_bands(discs, seams, hosts, found[0], gap)
+            placed |= _fitted(placed, own, *found, gap) or _fitted(placed, {found[0].key: found[0]}, *found, gap)
+            break
         else:
             break
+    for key, disc in discs.items():
+        if key not in placed and hosts.get(key) not in discs.keys() - placed.keys():
+            _beneath(placed, _with_bands(discs, seams, hosts, disc, gap), gap, slant)
     for key, disc in discs.items():
         if key not in placed:
             _beneath(placed, {key: disc}, gap, slant)
     return placed
+
+
+def _neighbours(discs: Mapping[DiscKey, Disc], seams: Sequence[Seam]) -> dict[DiscKey, set[DiscKey]]:
+    """What each is sewn to."""
+    sides = [{(p.owner, p.copy) for p in (*s.one, *s.other)} for s in seams]
+    return {key: set().union(*(side for side in sides if key in side)) - {key} for key in discs}
+
+
+def _hosts(near: Mapping[DiscKey, set[DiscKey]], first: DiscKey) -> dict[DiscKey, DiscKey]:
+    """Of what is sewn to one other piece alone, which is sewn to more: which that is, unless everything lies about it."""
+    hosts: dict[DiscKey, DiscKey] = {}
+    for key, others in near.items():
+        drawn = others & near.keys()
+        if len(drawn) == 1 and key != first and first not in drawn:
+            (host,) = drawn
+            hosts |= {key: host} if len(near[host] & near.keys()) > 1 else {}
+    return hosts
+
+
+def _with_bands(
+    discs: Mapping[DiscKey, Disc], seams: Sequence[Seam], hosts: Mapping[DiscKey, DiscKey], disc: Disc, gap: float
+) -> dict[DiscKey, Disc]:
+    """A disc, and beside it what is sewn to it alone."""
+    made = {disc.key: disc}
+    own = {key: discs[key] for key, host in hosts.items() if host == disc.key}
+    for seam in seams:
+        found = _beside(own, made, seam)
+        if found:
+            made |= _fitted(made, {found[0].key: found[0]}, *found, gap)
+    return made
 
 
 _Neighbour = tuple[Disc, tuple[Point, Point], tuple[Point, Point], Point]
@@ -220,7 +250,7 @@ def _beside(discs: Mapping[DiscKey, Disc], placed: Mapping[DiscKey, Disc], seam:
         theirs = _walked(placed, other, other_begins)
         if len(ours) > 1 and len(theirs) > 1:
             bodies = [placed[k] for k in dict.fromkeys((p.owner, p.copy) for p in other) if k in placed]
-            middles = [_middle(body.lying) for body in bodies]
+            middles = [middle(body.lying) for body in bodies]
             about = (sum(x for x, _ in middles) / len(middles), sum(y for _, y in middles) / len(middles))
             return discs[key], (ours[0], ours[-1]), (theirs[0], theirs[-1]), about
     return None
@@ -231,26 +261,59 @@ def _walked(discs: Mapping[DiscKey, Disc], chain: Sequence[Place], begins: Seque
 
 
 def _fitted(
-    placed: Mapping[DiscKey, Disc], disc: Disc, own: tuple[Point, Point], other: tuple[Point, Point], about: Point, gap: float
-) -> Disc | None:
-    """The disc turned and moved beside the chord, or None where it would lie on something wherever it is tried."""
+    placed: Mapping[DiscKey, Disc],
+    group: Mapping[DiscKey, Disc],
+    disc: Disc,
+    own: tuple[Point, Point],
+    other: tuple[Point, Point],
+    about: Point,
+    gap: float,
+) -> dict[DiscKey, Disc]:
+    """The disc turned and moved beside the chord, with the group that lies about it; nothing where it would lie on something
+    wherever it is tried."""
     turn = round(math.degrees(_angle(other) - _angle(own)) / 90) * 90.0
-    middle = ((other[0][0] + other[1][0]) / 2, (other[0][1] + other[1][1]) / 2)
-    out = _outwards(other, middle, about)
+    centre = ((other[0][0] + other[1][0]) / 2, (other[0][1] + other[1][1]) / 2)
+    out = _outwards(other, centre, about)
     ((x, y),) = turned([((own[0][0] + own[1][0]) / 2, (own[0][1] + own[1][1]) / 2)], (0.0, 0.0), turn)
+    round_it = {key: _turned(one, turn) for key, one in group.items()}
     for push in range(PUSHES):
         far = gap * (1 + push / 2)
-        moved = replace(disc, turn=turn, shift=(middle[0] + out[0] * far - x, middle[1] + out[1] * far - y))
-        if not any(meet(moved.lying, there.lying, gap * 0.6) for there in placed.values()):
+        moved = _moved(round_it, (centre[0] + out[0] * far - x, centre[1] + out[1] * far - y))
+        if len(group) > 1:
+            moved = _moved(moved, _off_the_middle(moved, disc.key, about, gap))
+        if not any(meet(one.lying, there.lying, gap * 0.6) for one in moved.values() for there in placed.values()):
             return moved
-    return None
+    return {}
 
 
-def _outwards(chord: tuple[Point, Point], middle: Point, about: Point) -> Point:
+def _turned(disc: Disc, turn: float) -> Disc:
+    ((x, y),) = turned([disc.shift], (0.0, 0.0), turn)
+    return replace(disc, turn=disc.turn + turn, shift=(x, y))
+
+
+def _off_the_middle(group: Mapping[DiscKey, Disc], key: DiscKey, about: Point, gap: float) -> Point:
+    """By how much a group is moved to one side, so that it stays on the side of a middle on which its piece lies: beyond it is room
+    for the piece opposite with its own bands."""
+    left, low, right, high = extent(group.values())
+    own_left, own_low, own_right, own_high = extent([group[key]])
+    # Each of two bands that lie side by side there has its name between them.
+    (x, y), off = about, gap
+    if own_right <= x < right + off:
+        return x - off - right, 0.0
+    if left - off < x <= own_left:
+        return x + off - left, 0.0
+    if own_high <= y < high + off:
+        return 0.0, y - off - high
+    if low - off < y <= own_low:
+        return 0.0, y + off - low
+    return 0.0, 0.0
+
+
+def _outwards(chord: tuple[Point, Point], centre: Point, about: Point) -> Point:
     """Square to the chord, away from what lies there."""
     angle = _angle(chord) + math.pi / 2
     x, y = math.cos(angle), math.sin(angle)
-    way = 1 if x * (middle[0] - about[0]) + y * (middle[1] - about[1]) >= 0 else -1
+    way = 1 if x * (centre[0] - about[0]) + y * (centre[1] - about[1]) >= 0 else -1
     return x * way, y * way
 
 
@@ -318,54 +381,3 @@ def extent(discs: Iterable[Disc]) -> tuple[float, float, float, float]:
     points = [point for disc in discs for point in disc.lying]
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return min(xs), min(ys), max(xs), max(ys)
-
-
-# ----------------------------------------------------------------- shapes
-
-
-def _middle(shape: Sequence[Point]) -> Point:
-    return sum(x for x, _ in shape) / len(shape), sum(y for _, y in shape) / len(shape)
-
-
-def meet(one: Sequence[Point], other: Sequence[Point], air: float = 0.0) -> bool:
-    """Whether two shapes lie on each other, or, about, nearer than `air`."""
-    wide = _widened(one, air)
-    if not _boxes_meet(wide, other):
-        return False
-    if any(inside(p, other) for p in wide) or any(inside(p, wide) for p in other):
-        return True
-    sides = list(pairwise([*other, other[0]]))
-    return any(_cross(a, b, c, d) for a, b in pairwise([*wide, wide[0]]) for c, d in sides)
-
-
-def _widened(shape: Sequence[Point], by: float) -> list[Point]:
-    x, y = _middle(shape)
-    made = []
-    for px, py in shape:
-        far = math.hypot(px - x, py - y) or 1.0
-        made.append((px + (px - x) / far * by, py + (py - y) / far * by))
-    return made
-
-
-def _boxes_meet(one: Sequence[Point], other: Sequence[Point]) -> bool:
-    return all(
-        min(p[axis] for p in one) < max(p[axis] for p in other) and min(p[axis] for p in other) < max(p[axis] for p in one)
-        for axis in (0, 1)
-    )
-
-
-def inside(point: Point, shape: Sequence[Point]) -> bool:
-    """Whether a point lies within a shape: a ray from it to the right crosses the outline an odd number of times."""
-    x, y = point
-    crossed = False
-    for (x0, y0), (x1, y1) in pairwise([*shape, shape[0]]):
-        if (y0 > y) != (y1 > y) and x < x0 + (y - y0) / (y1 - y0) * (x1 - x0):
-            crossed = not crossed
-    return crossed
-
-
-def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
-    def side(p: Point, q: Point, r: Point) -> float:
-        return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
-
-    return side(a, b, c) * side(a, b, d) < 0 and side(c, d, a) * side(c, d, b) < 0

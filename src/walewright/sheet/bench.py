@@ -17,6 +17,7 @@ from walewright.knit.steps import SizePlan, UseYarnStep
 from walewright.record import record
 from walewright.sheet.charts import charts_at_bench
 from walewright.sheet.composing import page_words
+from walewright.sheet.images import images
 from walewright.sheet.legends import schematics
 from walewright.sheet.model import ChartPart, PageOptions, TableCell
 from walewright.sheet.proven import ProvenPattern
@@ -173,7 +174,8 @@ def _pinned(guide: Guide, pattern: ProvenPattern, size: str, units: str) -> Iter
     design, counts = pattern.design, pattern.counts
     number = design.sizes.index(size)
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
-    for name, (drawn, legend) in schematics(guide, design, pieces, counts, units).items():
+    image_of = images(design.pieces, pattern.instructions.sections)
+    for name, (drawn, legend) in schematics(guide, design, pieces, counts, units, image_of).items():
         if drawn is not None:
             rows = (row for group in legend.groups for row in group.rows) if legend else ()
             figures = tuple((row.key, row.label, _figure(guide, row.cells[number], units)) for row in rows)

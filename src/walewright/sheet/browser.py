@@ -20,6 +20,7 @@ from walewright.sheet import advice, hand_tools, lengths, supplies
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.finished import size_notes
+from walewright.sheet.images import images
 from walewright.sheet.model import Sheet
 from walewright.sheet.needs import needs
 from walewright.sheet.parts import anchor as part_anchor
@@ -199,9 +200,10 @@ def _facts(
     guide: Guide, design: Design, counts: Counts, copy: Instructions, proof: Proof, drawn: Collection[str]
 ) -> Iterator[tuple[str, Any]]:
     """Those of each section. `drawn`: the anchors of the pieces with drawings of their own."""
+    image_of = images(design.pieces, copy.sections)
     for section in copy.sections:
         anchor = part_anchor(section.name)
-        found = section_facts(guide, design, counts, section, anchor in drawn)
+        found = section_facts(guide, design, counts, section, anchor in drawn, image_of=image_of.get(section.name, ""))
         yield f"facts {anchor}", (*found, *long_loops(guide, proof, section.name))
 
 

@@ -17,6 +17,7 @@ from walewright.sheet.charts import charts, other_pictures
 from walewright.sheet.checked import checked
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.handwork import handwork
+from walewright.sheet.images import images
 from walewright.sheet.joins import with_joins
 from walewright.sheet.legends import drawn_with, schematics
 from walewright.sheet.model import ChartPart, Fact, PageOptions, PlacedPicture, Sheet, SheetPart
@@ -102,7 +103,8 @@ def _sections(
     """The working pages with their drawings."""
     narrow = _narrow(pattern.instructions, options)
     printed = IN_A_COLUMN if narrow else PRINTED
-    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units, printed)
+    image_of = images(pattern.design.pieces, pattern.instructions.sections)
+    drawn = schematics(guide, pattern.design, pieces, pattern.counts, options.units, image_of, printed=printed)
     # Large print shows every drawing at one width, at which letters of a long one would be small.
     widest = BAND if options.large_print else BAND_IN_A_COLUMN if narrow else BAND_ACROSS
     drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts, widest)}

@@ -27,10 +27,10 @@ def _fact(guide: Guide, label: str, key: str, **facts: str | int) -> Fact:
 
 
 def section_facts(
-    guide: Guide, design: Design, counts: Counts, section: Section, drawn: bool = True, beside: str = ""
+    guide: Guide, design: Design, counts: Counts, section: Section, drawn: bool = True, beside: str = "", image_of: str = ""
 ) -> Iterator[Fact]:
     """The facts of a piece, which has a drawing of its own if `drawn`, or lies on that of the piece `beside`, of an edging on a
-    piece, or of a band."""
+    piece, or of a band. `image_of`: the piece before it of which it is the mirror image."""
     fabric_name = _fabric(design, section.name)
     if fabric_name is not None:
         fabric = design.fabric(fabric_name)
@@ -41,8 +41,8 @@ def section_facts(
         yield Fact(guide.say("fact/make"), *guide.figured("fact/alike", count=figure([str(n) for n in section.copies])))
     piece = next((p for p in design.pieces if p.name == section.name), None)
     if piece is not None:
-        if piece.mirror_of is not None:
-            yield _mirror(guide, name_of(piece.mirror_of), section, drawn)
+        if image_of:
+            yield _mirror(guide, name_of(image_of), section, drawn)
         if beside:
             yield _fact(guide, "drawing", "drawn-with", piece=name_of(beside))
         yield from _piece(guide, design, piece, [g.piece(section.name) for g in counts.sizes])

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from walewright.counted.bands import depth_cm
 from walewright.design.model import Band, Design, PerSize
 from walewright.design.model.credit import Credit
-from walewright.figures.measures import LaidPiece, MeasuredPiece, name_of
+from walewright.figures.measures import LaidPiece, MeasuredPiece, lengthened_by, name_of
 from walewright.figures.sideways import lying_sideways
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
@@ -149,10 +149,9 @@ def _of_piece(
 ) -> Iterator[FinishedMeasure]:
     has_whole = any(m.place == "whole" for m in piece.measures)
     repeated = any(p.sized.repeats for p in piece.laid)
-    hung = [b for b in design.bands if [(e.piece, e.edge) for e in b.along] in ([(piece.piece.name, e)] for e in ("start", "end"))]
     for m in piece.measures:
-        if m.place == "whole" and not repeated and hung:
-            yield piece.piece.name, *_with_bands(design, counts, piece, hung, m.values)
+        if m.place == "whole" and not repeated and lengthened_by(design, piece.piece):
+            yield piece.piece.name, *_with_bands(design, counts, piece, m.values)
             continue
         if m.place == "whole" and not repeated and on is not None:
             yield piece.piece.name, said("measure/length-saddle", length=m.named, saddle=name_of(on.called)), on.with_it(m.values)
@@ -164,17 +163,17 @@ def _of_piece(
         yield piece.piece.name, said("measure/length-unrolled"), tuple(map(_unrolled, piece.laid))
 
 
-def _with_bands(design: Design, counts: Counts, piece: MeasuredPiece, hung: Sequence[Band], bare: PerSize) -> tuple[Said, PerSize]:
+def _with_bands(design: Design, counts: Counts, piece: MeasuredPiece, bare: PerSize) -> tuple[Said, PerSize]:
     """The length with what is hung on its ends: a scarf has a hem at both."""
     of = piece.piece
-    longer = [b for b in hung if not EDGINGS[design.edging(b.edging).kind].turned_in]
+    longer = lengthened_by(design, of)
     depths_of = ((of.start_edging, [p.of.edging_cm for p in piece.laid]), (of.end_edging, [p.of.end_cm for p in piece.laid]))
     edged = [n for n, cm in depths_of if n and any(cm)]
     names = tuple(dict.fromkeys(map(name_of, (*edged, *(b.edging for b in longer)))))
     sized = [{band.name: band for band in garment.bands} for garment in counts.sizes]
     depths = [tuple(depth_cm(design, of_size[b.name]) for of_size in sized) for b in longer]
     both = len(edged) + len(longer) == 2 and len(names) == 1
-    named = said("measure/length-both", edging=names) if both else said("measure/length", edging=names, once=False)
+    named = said("measure/length-both", edging=names) if both else said("measure/length", edging=names, one_end=False, once=False)
     return named, tuple(map(sum, zip(bare, *depths, strict=True)))
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping, Sequence
 
 from walewright.design.model import Design
 from walewright.figures.garment import middle_size
@@ -22,15 +22,16 @@ def schematics(
     pieces: tuple[MeasuredPiece, ...],
     counts: Counts,
     units: str,
+    image_of: Mapping[str, str],
     printed: float = PRINTED,
 ) -> Drawings:
     """Of each piece that needs one of its own: its drawing, `printed` mm wide at most on paper, and the legend if that carries
-    letters."""
+    letters. `image_of`: of which piece before them some are the mirror images."""
     at = design.at(middle_size(counts))
     scale = fitting_scale(at, pieces)
     together = {model: name for name, model in drawn_with(pieces).items()}
     by_name = {p.piece.name: p for p in pieces}
-    own = (p for p in pieces if p.piece.name not in together.values() and not drawn_turned(guide, p, pieces))
+    own = (p for p in pieces if p.piece.name not in together.values() and not drawn_turned(guide, p, by_name, image_of))
     shown = (with_neck(p, by_name[together[p.piece.name]]) if p.piece.name in together else p for p in own)
     made = {p: schematic(guide, at, p, units, scale, printed) for p in shown}
     return {p.piece.name: (of.drawing, legend(guide, p, design.sizes, units, of.lettered)) for p, of in made.items()}
@@ -69,10 +70,11 @@ def drawn_with(pieces: Sequence[MeasuredPiece]) -> dict[str, str]:
     return found
 
 
-def drawn_turned(guide: Guide, piece: MeasuredPiece, pieces: Iterable[MeasuredPiece]) -> bool:
-    """Whether the drawing of another piece, turned round, and its figures hold for `piece`, which needs none of its own."""
-    model = next((p for p in pieces if p.piece.name == piece.piece.mirror_of and p.piece.mirror_of is None), None)
-    return model is not None and _shown(guide, model) == _shown(guide, piece)
+def drawn_turned(guide: Guide, piece: MeasuredPiece, pieces: Mapping[str, MeasuredPiece], image_of: Mapping[str, str]) -> bool:
+    """Whether the drawing of another piece before it, turned round, and its figures hold for `piece`, which needs none of its
+    own."""
+    model = image_of.get(piece.piece.name, "")
+    return bool(model) and model not in image_of and _shown(guide, pieces[model]) == _shown(guide, piece)
 
 
 def _shown(guide: Guide, piece: MeasuredPiece) -> tuple[object, ...]:

@@ -11,6 +11,7 @@ from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
+from walewright.sheet.images import images
 from walewright.sheet.model import Fact, SheetPart, SizesTable
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.stage import RowLine, Stage, StepLine
@@ -43,10 +44,13 @@ def parts(
     """One part a section, in the order of work; `narrow`: no columns are kept for what the lines say themselves. `together`: the
     pieces that are drawn with another one, and which that is."""
     made, design = [], pattern.design
+    image_of = images(design.pieces, pattern.instructions.sections)
     for section in pattern.instructions.sections:
         shown = drawings.get(section.name, (None, None))
         beside = (together or {}).get(section.name, "")
-        found = section_facts(guide, design, pattern.counts, section, shown[0] is not None, beside)
+        found = section_facts(
+            guide, design, pattern.counts, section, shown[0] is not None, beside, image_of=image_of.get(section.name, "")
+        )
         facts = (*found, *long_loops(guide, pattern.proof, section.name))
         whole = any(piece.name == section.name for piece in design.pieces)
         part = _part(guide, section, pattern.instructions.sizes, facts, shown, narrow=narrow, piece=whole)

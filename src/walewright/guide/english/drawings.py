@@ -76,7 +76,7 @@ DRAWINGS = {
     "measure/depth-at-end": "depth of {name} at the end",
     "level/shoulder-point": "shoulder point",
     "measure/rise": "{lower} to {upper}",
-    "measure/length": "length{edging:?, with {edging:and}}{once:?, each repeat once}",
+    "measure/length": "length{edging:?, with {edging:and}}{one_end:? at one end}{once:?, each repeat once}",
     "measure/length-both": "length, with {edging:and} at both ends",
     "measure/as-worn": "length as it is worn{bands:?, without {bands:and}}",
     "measure/length-saddle": "{length}, and half the width of the {saddle}",

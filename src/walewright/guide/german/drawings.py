@@ -77,7 +77,7 @@ DRAWINGS = {
     "measure/depth-at-end": "Tiefe von {name} am Ende",
     "level/shoulder-point": "Schulterpunkt",
     "measure/rise": "{lower} bis {upper}",
-    "measure/length": "Länge{edging:?, mit {edging:and}}{once:?, jede Wiederholung einmal}",
+    "measure/length": "Länge{edging:?, mit {edging:and}}{one_end:? an einem Ende}{once:?, jede Wiederholung einmal}",
     "measure/length-both": "Länge, mit {edging:and} an beiden Enden",
     "measure/as-worn": "Länge, wie es getragen wird{bands:?, ohne {bands:and}}",
     "measure/length-saddle": "{length}, und halbe Breite von {saddle}",
