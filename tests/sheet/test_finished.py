@@ -113,7 +113,7 @@ def test_what_cannot_be_told_is_not_printed(pattern: Make) -> None:
 def test_laps_are_told(pattern: Make) -> None:
     lapped = replace(BODY, closing="lapped")
     told = rows(pattern(2), replace(WORN, girths=(lapped,)))["Finished"]
-    assert "All round, below the armholes, buttoned" in told
+    assert "All round, below the armholes, closed" in told
 
 
 def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None:
