@@ -6,10 +6,12 @@ import os
 import subprocess
 import sys
 from pathlib import Path
+from types import SimpleNamespace
 
+import cffi
 import pytest
 
-from walewright.world.bindings import DECLARED, declared
+from walewright.world.bindings import DECLARED, bound_beforehand, declared
 
 RENDERER = "weasyprint.text.ffi"
 
@@ -48,6 +50,13 @@ def test_a_page_is_the_same(tmp_path: Path) -> None:
     assert [path.name.split(".")[0] for path in kept.rglob("bindings.*") if path.suffix != ".pyc"] == ["bindings"]
     assert printed(kept, parsed=False) == first
     assert printed(kept, parsed=True) == ["FFI", *first[1:]]
+
+
+def test_where_nothing_is_kept_they_are_parsed(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("walewright.world.bindings.compiled_beside", lambda _: None)
+    monkeypatch.setattr("walewright.world.bindings.sys", SimpleNamespace(modules={}))
+    with bound_beforehand(RENDERER):
+        assert cffi.FFI.__module__ == "cffi.api"
 
 
 def test_what_is_no_longer_whole_is_made_anew(tmp_path: Path) -> None:

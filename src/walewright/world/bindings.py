@@ -19,10 +19,13 @@ from pathlib import Path
 from types import SimpleNamespace
 from typing import Any
 
-from walewright.world.shipped import kept_beside, library_text
+from walewright.world.shipped import compiled_beside, kept_beside, library_text
 
 DECLARED = re.compile(r"^ffi\.cdef\('''(.*?)'''\)$", re.MULTILINE | re.DOTALL)
 """Where a module declares what it calls."""
+
+_OWN = "world/bindings.py"
+"""What is compiled lies beside what the interpreter compiles of it."""
 
 
 @contextmanager
@@ -60,7 +63,8 @@ def declared(module: str) -> str | None:
 def _bound(module: str) -> Any:
     """Functions and types of that text, as an object that cffi makes of what was compiled; None where it cannot be had."""
     text = declared(module)
-    if text is None:
+    # Compiled for one start only, they cost more than they spare.
+    if text is None or compiled_beside(_OWN) is None:
         return None
     import _cffi_backend
     import cffi
@@ -71,7 +75,7 @@ def _bound(module: str) -> Any:
 
     written_for = hashlib.sha256(f"{cffi.__version__} {sys.version} {text}".encode()).hexdigest()[:16]
     with suppress(cffi.CDefError, cffi.VerificationError, OSError):
-        code = kept_beside("world/bindings.py", f"bindings.{written_for}", lambda: _compiled(text))
+        code = kept_beside(_OWN, f"bindings.{written_for}", lambda: _compiled(text))
         made: dict[str, Any] = {"_cffi_backend": SimpleNamespace(FFI=Bound)}
         exec(marshal.loads(code), made)
         return made["ffi"]
