@@ -99,7 +99,7 @@ class AsInFabric:
 @record
 class OneLength:
     """Ravel cord: one length, or `lengths` alike that lie in one start, with so much at each end to pull at, used so many times;
-    and another of `part_cm` for a part that waits on it. 0: there is none of the one, or of the other."""
+    and another of `part_cm` for a part that waits on it. Either is 0 where it is not used."""
 
     cm: int
     ends_cm: int

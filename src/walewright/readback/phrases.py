@@ -100,7 +100,7 @@ class ReadEvents:
         return tuple(n for told in self.rows for n in (told.numbers if isinstance(told, ReadRows) else told[1:]))
 
     def of(self, size: int) -> tuple[str, tuple[int, ...] | None]:
-        """What is done, and the rows in order; None where no rows are told of any size."""
+        """What is done, and the rows in order; None where the line names no rows for any size."""
         if not self.rows:
             return self.what, None
         found: list[int] = []

@@ -28,7 +28,7 @@ class Saddle:
 
 
 def saddle(design: Design, pieces: Sequence[MeasuredPiece], name: str) -> Saddle | None:
-    """The strip between the shoulders of the piece called `name` and those of another one; None where there is none."""
+    """The strip between the shoulders of the piece called `name` and those of another one; None where no strip lies there."""
     between = {strip: {owner for owner, other in _sewn_on(design) if other == strip} for _, strip in _sewn_on(design)}
     strip = next((strip for strip, owners in between.items() if name in owners and len(owners) > 1), None)
     if strip is None:

@@ -33,8 +33,8 @@ def side_by_side(column: Column[st.Together], group: tuple[int, ...], language: 
 def _line(
     tracks: Column[st.Track], *, column: Column[st.Together], crowded: bool, group: tuple[int, ...], language: PrintedLanguage
 ) -> Sentence:
-    """A track of those of a `column`: of rows to count, or of readings where each time the same is done; in a crowd that is told of
-    whatever it can be said of."""
+    """A track of those of a `column`: of rows to count, or of readings where each time the same is done; in a crowd by its
+    readings wherever that can be said."""
     title = said_of("buttonholes") if buttonholes(tracks) else next(t.title for t in tracks if t is not None)
     begun = tuple(None if step is None else step.from_row for step in column)
     readings = all(t is None or told_by_readings(t) or (crowded and few_readings(t)) for t in tracks)
