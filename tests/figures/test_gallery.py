@@ -132,7 +132,7 @@ def test_marks_are_drawn_and_named() -> None:
     assert "buttonholes" in words(drawn("front"))
     assert "slit" in pens(drawn("front"))
     vest = drawn("vest", 0)
-    assert {"thumb", "moss"} <= set(words(vest))
+    assert {"thumb", "R 9 to R 16", "moss"} <= set(words(vest))
     assert {"tint", "seam", "cloth"} <= pens(vest)
     skirt = drawn("skirt")
     assert "dart" in pens(skirt)

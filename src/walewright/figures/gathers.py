@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
 
-from walewright.counted.edge_lines import edge_line, length
+from walewright.counted.edge_lines import along, edge_line, length
 from walewright.counted.outline import Point
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.trunks import Placed, Trunk
@@ -39,18 +38,7 @@ def _along(placed: Placed, line: Sequence[Point], hang: float) -> Iterator[tuple
     down = [placed.at(p) for p in reversed(line)]
     middle = placed.at((0.0, 0.0))[0]
     for at in range(1, int(whole * SHARED_OUT / BESIDE) + 1):
-        x, y = _far(down, at * BESIDE)
+        (x, y), _ = along(down, at * BESIDE / whole)
         out, deep = math.cos(math.radians(hang)), math.sin(math.radians(hang))
         long = LONG[at % 2]
         yield (x, y), (x + math.copysign(long * out, x - middle), y - long * deep)
-
-
-def _far(line: Sequence[Point], walked: float) -> Point:
-    """The point so many cm along a line, which is longer."""
-    for a, b in pairwise(line):
-        long = math.dist(a, b)
-        if walked <= long:
-            share = walked / max(long, 1e-9)
-            return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
-        walked -= long
-    return line[-1]

@@ -36,6 +36,8 @@ class Bench:
     scale: float
     alone: bool
     """The drawing is of one size only: needles and rows may stand on it."""
+    aside: bool
+    """A name may stand beside the piece, which makes the drawing wider."""
     paper: Paper
     ruler: Ruler
     trims: Mapping[str, Trim]
@@ -265,7 +267,7 @@ def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
     for text in (whole, parted):
         if bench.ruler.write_free(_by_slit(x0, x1, y, len(text)), text, "word", clear=True):
             return
-    if not _name_beside(bench, whole, (x0, x1), y):
+    if not (bench.aside and _name_beside(bench, whole, (x0, x1), y)):
         # Rather across an edge than nowhere: its needles are told here alone.
         bench.ruler.write_free(_by_slit(x0, x1, y, len(whole)), whole, "word")
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from itertools import pairwise
+from itertools import pairwise, product
 
 from walewright.counted.outline import Point, between_tops
 from walewright.design.model import DesignInSize
@@ -91,8 +91,9 @@ def schematic(
     figures could not be read there."""
     if lettered(piece, at.design.sizes):
         return LetteredSchematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
-    for figured in FIGURED:
-        made = _fitted(guide, at, piece, units, shared_scale, figured=figured)
+    # A name beside the piece is better than one across its edges, and both are better than no figures.
+    for aside, figured in product((True, False), FIGURED):
+        made = _fitted(guide, at, piece, units, shared_scale, figured=figured, aside=aside)
         if made.width <= WIDEST * printed / PRINTED:
             return LetteredSchematic(made, lettered=False)
     return LetteredSchematic(_fitted(guide, at, piece, units, shared_scale, letters=True), lettered=True)
@@ -112,6 +113,7 @@ def _fitted(
     *,
     letters: bool = False,
     figured: float = 0.0,
+    aside: bool = True,
 ) -> Drawing:
     """A piece that would be tiny at the shared scale is drawn up to twice as large, or as large as its lettering needs."""
     laid = at.of(piece.laid)
@@ -121,7 +123,7 @@ def _fitted(
     # Figures need room on the piece as well.
     narrowest = LETTERED_LEAST / 2 if letters else figured * width * scale
     for _ in range(ROUNDS):
-        made = _drawn(guide, at, piece, units, scale, letters)
+        made = _drawn(guide, at, piece, units, scale, letters=letters, aside=aside)
         # Lettering beside the piece keeps its size: the piece gives way.
         over = (made.width - WIDEST) * 1.03
         if over <= 0 or width * scale - over < narrowest:
@@ -130,7 +132,9 @@ def _fitted(
     return made
 
 
-def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float, letters: bool) -> Drawing:
+def _drawn(
+    guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, scale: float, *, letters: bool, aside: bool
+) -> Drawing:
     laid, paper = at.of(piece.laid), Paper()
     kind: LetteringKind = "letter" if letters else "figure"
     bench = Bench(
@@ -139,6 +143,7 @@ def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, sca
         at,
         scale,
         alone=not letters,
+        aside=aside,
         paper=paper,
         ruler=Ruler(paper, kind),
         trims=finishes(at.design),
