@@ -143,7 +143,8 @@ FAMILIES: dict[str, Shown] = {
     "cast on by chain": lambda name, d: any(p.start_way == "chain" for p in d.pieces),
     "latched rib knitted first": lambda name, d: latched(d, "first"),
     "latched rib added after": lambda name, d: latched(d, "after"),
-    "mock rib": lambda name, d: {"mock rib 2", "mock rib 3"} & set(kinds_of_edging(d)),
+    "mock rib 1 by 1": lambda name, d: "mock rib 2" in kinds_of_edging(d),
+    "mock rib 2 by 1": lambda name, d: "mock rib 3" in kinds_of_edging(d),
     "folded hem": lambda name, d: "folded" in kinds_of_edging(d),
     "picot": lambda name, d: "picot" in kinds_of_edging(d),
     "rolled": lambda name, d: "rolled" in kinds_of_edging(d),
@@ -162,7 +163,7 @@ FAMILIES: dict[str, Shown] = {
 PATTERNED = (
     "lace by one prong", "lace by more prongs", "tuck", "slip", "elongated", "ladder", "colour floats", "picture",
     "cable with purl columns", "garter ridges", "stripes carried", "stripes broken off", "a panel", "a motif",
-    "another fabric from a level", "a matching join", "mock rib", "folded hem", "picot", "rolled",
+    "another fabric from a level", "a matching join", "mock rib 1 by 1", "mock rib 2 by 1", "folded hem", "picot", "rolled",
     "facing", "chained edge", "sewn off", "linked",
 )  # fmt: skip
 """Those beyond plain knitting with latched ribs."""
