@@ -15,6 +15,7 @@ from walewright.sheet.fewer_boxes import with_fewer_boxes
 from walewright.sheet.fonts import ShippedOnly
 from walewright.sheet.kept_words import keep_figures
 from walewright.sheet.page_numbers import KEEPING_ROOM, numbered
+from walewright.sheet.shared_styles import own_sheets, with_anchors_on_headings
 
 NOTES = re.compile(r"^::(?:foot)?note-[\w-]+\s*\{[^}]*\}\n?", re.MULTILINE)
 """Rules of the renderer's style sheet for calls, marks and ways back of notes. They hold for each element there is, though no sheet
@@ -49,11 +50,13 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
         """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""
         lists = (block for block in self.etree_element.iter("div") if "contents" in block.get("class", "").split())
         asked = sum(1 for block in lists for _ in block.iter("a"))
+        with_anchors_on_headings(self.etree_element)
+        sheets = [*own_sheets(self.etree_element), faces]
         if asked:
-            document = self.render(fonts, stylesheets=[faces, weasyprint.CSS(string=KEEPING_ROOM)], **options)
+            document = self.render(fonts, stylesheets=[*sheets, _keeping_room()], **options)
             if numbered(document, asked):
                 return document
-        return self.render(fonts, stylesheets=[faces], **options)
+        return self.render(fonts, stylesheets=sheets, **options)
 
     def _ua_stylesheets(self, forms: bool = False) -> list[weasyprint.CSS]:
         return [_sparing()]
@@ -73,3 +76,8 @@ def _sparing() -> weasyprint.CSS:
     """The renderer's own style sheet without what no sheet uses."""
     whole = world.library_text("weasyprint", "css/html5_ua.css")
     return weasyprint.CSS(string=MARKS.sub("li::marker", NOTES.sub("", whole)))
+
+
+@cache
+def _keeping_room() -> weasyprint.CSS:
+    return weasyprint.CSS(string=KEEPING_ROOM)

@@ -7,8 +7,10 @@ section says itself is referred to, never a line of it that refers on.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Hashable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cache, partial
+from itertools import count
 
 from walewright.knit.steps import Now
 from walewright.record import record
@@ -20,7 +22,7 @@ from walewright.write.mirrored import WhatHangs
 from walewright.write.model import Paragraph, Run, Section, Sentence
 from walewright.write.said import StepSaid, capital, prose, worded
 from walewright.write.ticks import of_steps
-from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hung_in, numbered, once_mirrored, units_of
+from walewright.write.units import NOTHING_ELSE, Halves, Otherwise, SaidUnit, hangs, hung_in, numbered, once_mirrored, units_of
 from walewright.write.words import check, edges_hung
 
 FEWEST = 3
@@ -90,9 +92,7 @@ def _told(
         told = _Own(units, [known.setdefault(unit.key, len(known)) for unit in units], other.hung, cut=far is not None)
         if far is not None:
             told.keys[far.begin] = None
-        of_others = {
-            hung: [known.get(unit.key) for unit in units_of(numbered(said_so))] for hung, said_so in other.of_others.items()
-        }
+        of_others = {hung: cache(partial(_keys, said_so, known)) for hung, said_so in other.of_others.items()}
         found = [] if section.joining else _references(told, own, other.halves, of_others)
         for again in found:
             told.keys[again.begin : again.end] = [None] * (again.end - again.begin)
@@ -105,9 +105,15 @@ def _told(
     return tuple(made)
 
 
-def _references(
-    told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: Mapping[WhatHangs, list[int | None]]
-) -> list[_Again]:
+OfOthers = Mapping[WhatHangs, Callable[[], list[int | None]]]
+"""What a section would say of each other piece or of other edges, as numbers."""
+
+
+def _keys(written: Callable[[], Section], known: Mapping[Hashable, int]) -> list[int | None]:
+    return [known.get(unit.key) for unit in units_of(numbered(written()))]
+
+
+def _references(told: _Own, earlier: Sequence[_Own], halves: Halves | None, of_others: OfOthers) -> list[_Again]:
     """In the order of the section: the other half of what parts, and what earlier sections say of the same or, by the keys
     `of_others`, of another piece or other edges."""
     found: list[_Again] = []
@@ -158,8 +164,12 @@ def _cut_otherwise(other: Otherwise, far: AsFar, line: Sentence) -> Otherwise:
     return replace(
         other,
         halves=None if halves is None else Halves(cut(halves.plain, far, line), cut(halves.mirrored, far, line)),
-        of_others={hung: cut(said_so, far, line) for hung, said_so in other.of_others.items()},
+        of_others={hung: partial(_cut_too, said_so, far, line) for hung, said_so in other.of_others.items()},
     )
+
+
+def _cut_too(written: Callable[[], Section], far: AsFar, line: Sentence) -> Section:
+    return cut(written(), far, line)
 
 
 def _as_far(section: Section, far: AsFar, earlier: tuple[Section, _Own], language: PrintedLanguage) -> Sentence:
@@ -192,9 +202,7 @@ def _as_far(section: Section, far: AsFar, earlier: tuple[Section, _Own], languag
 # ----------------------------------------------------------------- what is said already
 
 
-def _found(
-    told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: Mapping[WhatHangs, list[int | None]]
-) -> list[_Again]:
+def _found(told: _Own, earlier: Sequence[_Own], begin: int, end: int, of_others: OfOthers) -> list[_Again]:
     """The references for units `begin` to before `end`: the longest first, then what is left before and after it."""
     best: _Again | None = None
     for of, one in enumerate(earlier):
@@ -207,15 +215,42 @@ def _found(
     return [best, *before, *after]
 
 
-def _alike_but(
-    told: _Own, one: _Own, of: int, begin: int, end: int, of_others: Mapping[WhatHangs, list[int | None]]
-) -> Iterator[_Again]:
+def _alike_but(told: _Own, one: _Own, of: int, begin: int, end: int, of_others: OfOthers) -> Iterator[_Again]:
     """Stretches that say of another piece, or of other edges, what the earlier section says of its own."""
-    if one.hung in of_others and len(of_others[one.hung]) == len(told.units):
-        keys = of_others[one.hung]
+    if one.hung in of_others and _enough_beside(told, one, begin, end):
+        keys = of_others[one.hung]()
+        if len(keys) != len(told.units):
+            return
         for again in _alike(_Own(told.units, keys), one, of, begin, end):
             if hung_in(told.units[again.begin : again.end], told.hung):
                 yield replace(again, on=told.hung)
+
+
+def _enough_beside(told: _Own, one: _Own, begin: int, end: int) -> bool:
+    """Whether lines beside those that hang something are alike in both, so that enough steps could be if those are too: only then
+    need it be written what the section would say of the other."""
+    there = [at for at, unit in enumerate(one.units) if hangs(unit)]
+    return any(
+        _steps_beside(told, one, (begin, end), (here, at)) >= FEWEST
+        for here in range(begin, end)
+        if hangs(told.units[here])
+        for at in there
+    )
+
+
+def _steps_beside(told: _Own, one: _Own, within: tuple[int, int], pair: tuple[int, int]) -> int:
+    """Of the longest stretch round a `pair` of units that are taken to be alike."""
+    begin, end = within
+
+    def alike(by: int) -> bool:
+        here, at = pair[0] + by, pair[1] + by
+        if not (begin <= here < end and 0 <= at < len(one.keys)) or one.keys[at] is None:
+            return False
+        return told.keys[here] in (None, one.keys[at]) or (hangs(told.units[here]) and hangs(one.units[at]))
+
+    before = next(by for by in count() if not alike(-by))
+    after = next(by for by in count() if not alike(by))
+    return _steps(told.units[pair[0] - before + 1 : pair[0] + after]) if before and after else 0
 
 
 def _alike(told: _Own, one: _Own, of: int, begin: int, end: int) -> Iterator[_Again]:

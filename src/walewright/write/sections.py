@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from functools import partial
 from itertools import groupby
 
 from walewright.design.model import Chart
@@ -195,13 +196,17 @@ def _otherwise(columns: Sequence[Column[StepBlock]], drawn: ChartsWorked, langua
     for column in columns:
         of = _hung(column)
         others = {
-            other: _section(tuple(None if b is None else _hung_other(b, other) for b in column), drawn, language)
+            other: partial(_section_on, other, column, drawn, language)
             for other in dict.fromkeys(before)
             if other != of and isinstance(other, str) == isinstance(of, str) and (isinstance(of, str) or len(of) == len(other))
         }
         made.append(Otherwise(_halves(column, drawn, language), of, others if of else {}))
         before += [of] if of else []
     return tuple(made)
+
+
+def _section_on(other: WhatHangs, column: Column[StepBlock], drawn: ChartsWorked, language: PrintedLanguage) -> Section:
+    return _section(tuple(None if b is None else _hung_other(b, other) for b in column), drawn, language)
 
 
 def _hung(column: Column[StepBlock]) -> WhatHangs:

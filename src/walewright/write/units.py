@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from dataclasses import field, replace
 
 from walewright.record import record
@@ -40,11 +40,12 @@ class Halves:
 @record
 class Otherwise:
     """What else a section would say: the `halves` of one that parts; of one that has `hung` the first row of a piece, or edges,
-    what it would say of each other piece, or of as many other edges, of which that is said before."""
+    what it would say of each other piece, or of as many other edges, of which that is said before: written when it is asked for,
+    for few are."""
 
     halves: Halves | None = None
     hung: WhatHangs = ""
-    of_others: Mapping[WhatHangs, Section] = field(default_factory=dict)
+    of_others: Mapping[WhatHangs, Callable[[], Section]] = field(default_factory=dict)
 
 
 NOTHING_ELSE = Otherwise()
@@ -72,6 +73,11 @@ def once_mirrored(units: Sequence[SaidUnit], halves: Halves | None, fewest: int)
 
 
 _ALONG = frozenset(kind.__name__ for kind in ALONG)
+
+
+def hangs(unit: SaidUnit) -> bool:
+    """Whether something comes on the needles in it that a reader is told by its name."""
+    return any(kind == "RehangStart" or kind in _ALONG for sentence in unit.sentences for kind in sentence.kinds)
 
 
 def hung_in(units: Sequence[SaidUnit], hung: WhatHangs) -> bool:
