@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, Severity
 
 if TYPE_CHECKING:

@@ -6,10 +6,10 @@ Stages are imported inside the functions, so that a command pays only for those 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import field, replace
+from dataclasses import field
 from typing import TYPE_CHECKING
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, Severity, has_errors
 
 if TYPE_CHECKING:

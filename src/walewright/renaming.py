@@ -4,9 +4,11 @@ show lines of the source, have the names that stand there."""
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Any
+
+from walewright.record import replace
 
 if TYPE_CHECKING:
     from walewright.design import Changes

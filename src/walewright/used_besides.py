@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
+
+from walewright.record import replace
 
 if TYPE_CHECKING:
     from walewright.design import Shipped

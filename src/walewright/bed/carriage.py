@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from array import array
-from dataclasses import replace
 from itertools import pairwise
 
 from walewright.bed.by_hand import settle
@@ -13,6 +12,7 @@ from walewright.bed.model import Bar, Course, Float, Turn
 from walewright.bed.refusals import Refusal
 from walewright.bed.strands import REACH
 from walewright.knit.operations import Check, MoveCarriage, Pass, SetCounter, Side, Wrap, other
+from walewright.record import replace
 from walewright.report.said import Said, said
 
 _EMPTY_HOOK = array("i", (NOTHING,)).tobytes()

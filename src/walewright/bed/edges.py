@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from itertools import takewhile
 
 from walewright.bed.density import Density
@@ -15,6 +14,7 @@ from walewright.bed.outline import Between, OutlineGap, Shape, missing_row, reac
 from walewright.bed.refusals import Refusal
 from walewright.bed.strips import as_it_hangs, through_both
 from walewright.knit.operations import NameEdge, NameGap, Side, other
+from walewright.record import replace
 
 SIDES: tuple[Side, Side] = ("left", "right")
 

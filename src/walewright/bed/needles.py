@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.bed.carriage import unwrapped_moved
 from walewright.bed.density import Density
 from walewright.bed.loops import NOTHING, LoopKind
@@ -19,6 +17,7 @@ from walewright.knit.operations import (
     Side,
     Transfer,
 )
+from walewright.record import replace
 from walewright.report.said import Amount
 
 WAYS = ("comb", "hem", "e-wrap", "chain")

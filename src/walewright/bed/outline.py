@@ -11,14 +11,13 @@ piece and lengthen no edge.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import groupby, pairwise, takewhile
 
 from walewright.bed.density import Density
 from walewright.bed.model import BedEdge, Course, Hung
 from walewright.bed.slopes import RowEnd, length_as_worn, loose_cm
 from walewright.knit.operations import Side
-from walewright.record import record
+from walewright.record import record, replace
 
 BY_TRANSFER = 2
 """Stitches by which an edge moves at most without casting off or on: two laid on their neighbours at once."""

@@ -9,7 +9,6 @@ sides that the piece has. Where rows are folded up and hung, the ends of two of 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 
 from walewright.bed.corners import Corners
 from walewright.bed.fabric import KnitFabric, KnitPiece
@@ -17,6 +16,7 @@ from walewright.bed.machine import Machine
 from walewright.bed.model import BedEdge, BedPart, Course
 from walewright.bed.outline import end_loop
 from walewright.knit.operations import Side, other
+from walewright.record import replace
 
 SIDES: tuple[Side, Side] = ("left", "right")
 

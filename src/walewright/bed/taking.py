@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.bed.corners import copies_of
 from walewright.bed.fabric import KnitFabric, KnitPiece
 from walewright.bed.linking import over_another
@@ -16,6 +14,7 @@ from walewright.bed.refusals import Refusal, edge_said, known_edges
 from walewright.bed.stretched import points_of, take_stretch
 from walewright.bed.strips import holder
 from walewright.knit.operations import NEXT_COPY, PickUpEdge, Rehang
+from walewright.record import replace
 
 FOLLOWS = "follows-from-earlier"
 """The code of a refusal that only repeats an earlier one: the piece was never finished. It is not reported."""

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import product
 
 from walewright.catalogue.lines import CatalogueLines
 from walewright.catalogue.model import HOUSE, MANIFEST, SHELF, Making, Nameable, Product
 from walewright.catalogue.places import TomlPath
 from walewright.catalogue.settings import Settings, filled
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.world import alike
 
 COVER = "cover"

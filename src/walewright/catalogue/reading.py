@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Mapping
-from dataclasses import fields, replace
+from dataclasses import fields
 
 from walewright.catalogue.lines import CatalogueLines, toml_lines
 from walewright.catalogue.makings import Issued, makings
@@ -12,7 +12,7 @@ from walewright.catalogue.model import HOUSE, Catalogue, Nameable, NamedTheme
 from walewright.catalogue.patterns import Matching
 from walewright.catalogue.places import TomlPath
 from walewright.catalogue.settings import SETTINGS, Settings, settings
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, Span, diagnosed
 
 MOST_LINES = 6

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import shlex
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import click
@@ -12,7 +11,7 @@ import click
 from walewright import languages
 from walewright.cli import console
 from walewright.cli.console import MessageForm
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import COMMAND_LINE, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Fact, Said
 from walewright.report.wording import Language, phrased

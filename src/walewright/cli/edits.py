@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass
 from itertools import islice, product
 from typing import TYPE_CHECKING
 
+from walewright.record import replace
 from walewright.report.as_json import Edit
 from walewright.report.model import Change, Diagnostic, Span
 from walewright.report.said import Fact

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import field, replace
+from dataclasses import field
 from typing import TYPE_CHECKING, Any, Literal, cast, get_args
 
 from walewright import languages
@@ -12,7 +12,7 @@ from walewright.cli.console import MessageForm
 from walewright.cli.formats import NAMES as FORMATS
 from walewright.cli.formats import USUAL
 from walewright.languages import ENGLISH, PrintedIn
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, has_errors
 from walewright.report.near import near
 from walewright.trade.papers import PAPERS as PAPERS

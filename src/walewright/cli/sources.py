@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import cache
 from pathlib import PurePath
 from typing import TYPE_CHECKING
 
 from walewright import world
 from walewright.cli.command_line import CommandLine
+from walewright.record import replace
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, diagnosed, has_errors
 from walewright.report.said import said

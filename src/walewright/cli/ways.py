@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import product
 from typing import TYPE_CHECKING
 
 from walewright.cli.options import Wanted
+from walewright.record import replace
 from walewright.report.model import Diagnostic
 from walewright.report.said import said
 

@@ -9,11 +9,10 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 from typing import TypeVar
 
 from walewright.design.lookalikes import skeleton
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import NOWHERE, Diagnostic, Label, Severity, Span, diagnosed, has_errors
 from walewright.report.near import near
 from walewright.report.said import Fact, Said, said

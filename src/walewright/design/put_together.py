@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import field, replace
+from dataclasses import field
 from typing import TypeVar
 
 from walewright.design.charts.areas import Ground
@@ -30,7 +30,7 @@ from walewright.design.pieces.tracing import Tracing
 from walewright.design.pieces.wedges import shoulders, together, wedge
 from walewright.design.reading.places import LONGEST_CM, AmountPlace, concerned
 from walewright.design.reading.values import Scope
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Span
 from walewright.report.said import Amount, said
 from walewright.source import syntax

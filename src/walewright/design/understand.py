@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
 from typing import TypeVar
 
 from walewright.design.charts.grids import chart, first_row, uses_of
@@ -48,7 +47,7 @@ from walewright.design.used.shared import only_definitions
 from walewright.design.used.texts import texts
 from walewright.design.used.unmoved import tell_unmoved
 from walewright.design.used.uses import Uses, tell_unused, uses, with_what_is_used
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, has_errors
 from walewright.source import syntax
 

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import itertools
-from dataclasses import replace
 
-from walewright.record import record
+from walewright.record import record, replace
 
 LEAST, MOST = 3.2, 6.0
 """A cell's shorter side is never less, its width never more, mm."""

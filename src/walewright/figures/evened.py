@@ -8,13 +8,13 @@ that is seen.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 
 from walewright.counted.model import ShapingPhrase, SizedRun
 from walewright.counted.outline import STEP, Outline, Point, outline
 from walewright.counted.piece import CountedPiece
 from walewright.design.model import Fabric
 from walewright.figures.measures import LaidPiece
+from walewright.record import replace
 
 NEAR = 0.08
 """By how much, of the cloth's, the width of a stitch may differ for the side to lie straight: a rib draws in by more."""

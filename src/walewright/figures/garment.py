@@ -7,8 +7,6 @@ a tube as it looks when made up.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.design.model import Design
 from walewright.figures.banded import Rim, rims
 from walewright.figures.collars import collars_of
@@ -22,6 +20,7 @@ from walewright.figures.trunks import Trunk, trunk_of
 from walewright.figures.worn import inner_names, worn
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
+from walewright.record import replace
 from walewright.solve.model import Counts
 
 

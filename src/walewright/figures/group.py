@@ -4,7 +4,6 @@ skirt; anything else as its pieces lie, as a shawl or a blanket."""
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 
 from walewright.counted.edges import edge_length
 from walewright.counted.outline import Point
@@ -21,7 +20,7 @@ from walewright.figures.tube_drawing import box, draw_tube
 from walewright.figures.tubes import JoinedPart, MadeTube, tube
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.sides import SIDES
 
 SHOWN = 4

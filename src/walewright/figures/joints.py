@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import groupby
 from typing import Literal
 
@@ -12,7 +11,7 @@ from walewright.design.model import Design
 from walewright.figures.measures import name_of
 from walewright.glue.model import EndAt, Glued, Place, Task, runs_along
 from walewright.guide.model import edge_said
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Fact, Said, said
 from walewright.trade.edge_names import OWN_TOPS, is_top, part_of_edge
 from walewright.trade.joins import JoinWay

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.figures import yarns
@@ -20,7 +19,7 @@ from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path
 from walewright.guide.model import Guide
 from walewright.proof.model import FabricPicture, PictureLoop
-from walewright.record import record
+from walewright.record import record, replace
 
 WIDEST, STITCH = 78.0, 4.4
 """mm: of a picture, and of a stitch at most."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from walewright.counted.edge_lines import along
@@ -26,7 +26,7 @@ from walewright.figures.pens import Paper, path
 from walewright.figures.shapes import inside, meet
 from walewright.figures.trims import finish, trim_of
 from walewright.guide.model import Guide
-from walewright.record import record
+from walewright.record import record, replace
 
 BESIDE, ACROSS = (140.0, 76.0), (222.0, 62.0)
 """mm that a drawing is wide and high at most: beside the list of its numbers, and across the page with the list beneath it. It is

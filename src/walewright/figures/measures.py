@@ -7,7 +7,6 @@ The same measures letter the schematic, fill its legend and head the table of fi
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import Literal
 
 from walewright.counted import CountedPiece, counted_piece
@@ -17,7 +16,7 @@ from walewright.counted.outline import Outline, between_tops, on_top, outline
 from walewright.design.model import Band, Design, Piece, Wedge
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Said, said
 from walewright.solve.model import Counts
 from walewright.trade.edge_names import OWN_EDGES

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.counted.model import SizedPiece
 from walewright.counted.outline import Outline
 from walewright.figures.measures import DrawnMeasure, MeasuredPiece, name_of
+from walewright.record import replace
 from walewright.report.said import said
 
 DEPTH = "neck depth"

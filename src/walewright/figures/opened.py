@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 
 from walewright.counted.bands import rim_cm
 from walewright.counted.edge_lines import WHOLE, DrawnEdge, edge_line, edging_foot
@@ -20,7 +19,7 @@ from walewright.figures.measures import LaidPiece
 from walewright.figures.pens import turned
 from walewright.figures.shapes import meet, middle
 from walewright.glue.model import EndAt, Glued, Place, Seam, bare
-from walewright.record import record
+from walewright.record import record, replace
 
 PUSHES = 24
 """Places tried, each half a gap further off, before a piece is laid beneath the others."""

@@ -8,7 +8,6 @@ nothing but each other.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 from walewright.counted.edge_lines import edge_line
 from walewright.counted.outline import Point
@@ -24,7 +23,7 @@ from walewright.figures.rims import Placing, draw_rim, inner_rim
 from walewright.figures.trims import RIBBED, Trim
 from walewright.figures.worked import mirrored
 from walewright.figures.worn import BOX, EDGE, draw_piece
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import EdgeSide
 

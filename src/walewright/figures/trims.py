@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal
@@ -16,7 +15,7 @@ from walewright.counted.outline import Point
 from walewright.design.model import Design, Fabric
 from walewright.figures import yarns
 from walewright.figures.pens import Paper, path
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.edgings import EDGINGS
 
 Finish = Literal["rib", "plain", "fold", "picot", "rolled"]

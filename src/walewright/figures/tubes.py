@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from walewright.counted.bands import rim_cm
@@ -20,7 +19,7 @@ from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, trim_of
 from walewright.glue.model import Glued, Place, Seam, bare
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.edge_names import is_top
 
 CLOSING = 0.4

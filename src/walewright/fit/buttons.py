@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from itertools import zip_longest
 
 from walewright.counted.model import SizedPiece, SizedSlot
@@ -14,7 +13,7 @@ from walewright.fit.girths import band_on, buttonholes, narrower, width_of
 from walewright.fit.loops import Walker
 from walewright.fit.model import Buttons, ButtonsFrom
 from walewright.glue.model import EndAt, Glued
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.sides import SIDES, EdgeSide
 
 

@@ -7,14 +7,13 @@ other edges, of armholes or raglan lines, begin; its girth is that of the last r
 from __future__ import annotations
 
 from collections.abc import Container, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import Design, EdgeName, Lap, Measured
 from walewright.fit.cloth import Cloth
 from walewright.fit.loops import LoopEnd, Walker, WornLoop, rows_of
 from walewright.fit.model import ROWS, Closing, Girth
-from walewright.record import record
+from walewright.record import record, replace
 
 
 @record

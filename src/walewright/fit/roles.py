@@ -4,13 +4,13 @@ foot is."""
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.design.model import Design
 from walewright.fit.girths import Tube
 from walewright.fit.loops import Walker
 from walewright.fit.model import ROWS, Ring
 from walewright.fit.rings import edges_below
+from walewright.record import replace
 
 
 def with_roles(design: Design, walker: Walker, tubes: Sequence[Tube], rings: tuple[Ring, ...]) -> tuple[Ring, ...]:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import combinations
 
 from walewright.design.model import Design, Origin
 from walewright.glue.model import Glued, Task
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import only, said
 

@@ -8,11 +8,10 @@ those of the counts. What holds here holds in every size.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model import Band, Design, EdgeName, Origin
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Said, said
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES

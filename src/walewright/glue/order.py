@@ -7,7 +7,7 @@ is knitted, as the second shoulder waits for a neckband.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from walewright.design.model import Design
@@ -16,7 +16,7 @@ from walewright.glue.lines import HungCopy, closed_by_itself
 from walewright.glue.model import Task
 from walewright.glue.rings import ALONG_ROWS
 from walewright.glue.surface import Path, Surface
-from walewright.record import record
+from walewright.record import record, replace
 
 
 @record

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import islice, product
 
 from walewright.design.model import Design, EdgeName
 from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, apart
 from walewright.glue.surface import Surface
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, Severity
 from walewright.report.said import Said, said
 from walewright.trade.joins import WornFacing

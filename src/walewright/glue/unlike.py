@@ -7,7 +7,6 @@ the edges of both sides, or for the shoulders beside a neck, the lines are of di
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import islice, permutations, product
 
 from walewright.design.model import Band, Design, EdgeJoin, EdgeName, Piece
@@ -16,6 +15,7 @@ from walewright.glue.findings import spoken
 from walewright.glue.lines import Hanging, HungCopy, apart
 from walewright.glue.proposals import Attempt, errors
 from walewright.glue.surface import Surface
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Fact, Said, said
 from walewright.trade.sides import GAP_PARTS

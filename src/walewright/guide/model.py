@@ -7,13 +7,13 @@ and asks it; nobody else knows which language it is.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TypeVar
 
 from walewright.counted.model import MeasureKey
 from walewright.guide import numbers
 from walewright.guide.numbers import SizedFigure, unmarked
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Fact, Said, said
 from walewright.report.wording import Language, phrased
 from walewright.trade.edge_names import OWN_EDGES, part_of_edge

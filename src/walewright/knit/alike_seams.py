@@ -4,10 +4,10 @@ both sides of the body is said once."""
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.record import replace
 
 MOST = 2
 """Seams of several statements in one sentence: the two sides of a body. More are read more easily one by one."""

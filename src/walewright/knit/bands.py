@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.counted.bands import depth_cm
 from walewright.counted.model import SizedBand, SizedGarment, SizedPiece
@@ -20,6 +19,7 @@ from walewright.knit.steps import Step, StepBlock
 from walewright.knit.strips import named_strips, strip_note, through_both, told_ends
 from walewright.knit.tails import Tails
 from walewright.knit.zones import said_of
+from walewright.record import replace
 from walewright.report.said import Said, said
 from walewright.trade.edgings import EDGINGS
 

@@ -6,13 +6,13 @@ The guide tells it once for all holding, under "Holding"; who works line by line
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import Literal
 
 from walewright.knit import bench_steps as bs
 from walewright.knit import steps as st
 from walewright.knit.bench_steps import BenchLine, BenchPart
 from walewright.knit.step import Words
+from walewright.record import replace
 
 SOON = 12
 """Rows. Where needles are held again no later than that, the carriage stays set to hold, which knits needles in work just so."""

@@ -7,7 +7,7 @@ count at the bed, so the lines that knit these rows name the readings.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from walewright.design.model import Chart
 from walewright.knit import operations as op
@@ -18,6 +18,7 @@ from walewright.knit.pattern_steps import ColumnsLatched
 from walewright.knit.rows import knit_row
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.record import replace
 
 _TAKING = (st.CentreToWaste, st.CloseCentre, st.SlotOnWaste, st.SlotClosed)
 """Steps that take stitches off their needles all at once."""

@@ -7,7 +7,6 @@ looser row that knits both layers together.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.counted.model import SizedSlot
 from walewright.counted.ribs import rib_begin
@@ -23,7 +22,7 @@ from walewright.knit.ribbed import Ribbed
 from walewright.knit.slots import slot_step
 from walewright.knit.stages import stage_rows
 from walewright.knit.steps import Step
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.edgings import EDGINGS
 
 

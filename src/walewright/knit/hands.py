@@ -7,7 +7,6 @@ sentence does not say.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from typing import Any
 
 from walewright.knit import operations as op
@@ -23,6 +22,7 @@ from walewright.knit.rows import Done, knit_row, leave, taken_up
 from walewright.knit.stages import before_step
 from walewright.knit.stages import rib_slots as rib_slots
 from walewright.knit.state import State
+from walewright.record import replace
 
 CENTRE_WASTE_ROWS = 8
 """Rows of waste yarn that hold the centre stitches of a neck, or those of a slot. Common practice: 6 to 10."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from typing import Any
 
 from walewright.counted.model import SizedRun
@@ -14,6 +13,7 @@ from walewright.knit.operations import Operation, Side
 from walewright.knit.rows import Done
 from walewright.knit.state import State
 from walewright.knit.step import Step
+from walewright.record import replace
 
 
 def shaped_inside(by: int, run: SizedRun, other: SizedRun, ends: EndsShaped, prongs: int, origin: str) -> list[Step]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import replace
 from typing import Any
 
 from walewright.counted.model import SizedNeedlesOut, SizedPiece
@@ -15,6 +14,7 @@ from walewright.knit.order import Group, Move, Rank, alone
 from walewright.knit.rows import Done
 from walewright.knit.state import State
 from walewright.knit.step import Step
+from walewright.record import replace
 
 
 def out_groups(sized: SizedPiece) -> Iterator[Group]:

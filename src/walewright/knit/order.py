@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from enum import IntEnum
 
 from walewright.knit import steps as st
-from walewright.record import record
+from walewright.record import record, replace
 
 GroupKey = tuple[str, int]
 """The same for the same group of the same track in every size."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from typing import Any
 
 from walewright.knit import operations as op
@@ -11,6 +10,7 @@ from walewright.knit import part_steps as st
 from walewright.knit.rows import Done
 from walewright.knit.state import State, WaitingPart
 from walewright.knit.step import Step
+from walewright.record import replace
 
 
 def hold_part(s: State, step: st.HoldPart) -> Done:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.counted.model import SizedOpening
 from walewright.counted.parts import SizedPart
@@ -16,6 +15,7 @@ from walewright.knit.state import State, WaitingPart
 from walewright.knit.steps import PartPlace, Step
 from walewright.knit.weave import stated
 from walewright.knit.working_order import PutBy, WorkedPart
+from walewright.record import replace
 from walewright.report.said import said
 from walewright.trade.beds import EmptyCrossing
 

@@ -4,7 +4,6 @@ where they rejoin, what they come to. Each is a row of stretches: those worked o
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
@@ -21,7 +20,7 @@ from walewright.knit.spread import spread_groups
 from walewright.knit.tracks import BOTH, ShapedEnds, alike, mark_groups, marks, run_groups
 from walewright.knit.working_order import WorkedPart, working_order
 from walewright.knit.zones import Fabrics
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.edge_names import part_of_edge
 from walewright.trade.sides import OTHER_SIDE, SIDES
 

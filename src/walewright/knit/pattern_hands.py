@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from typing import Any
 
 from walewright.knit import operations as op
@@ -12,6 +11,7 @@ from walewright.knit.charting import InForce
 from walewright.knit.operations import Operation
 from walewright.knit.rows import Done, stopped
 from walewright.knit.state import State, StripesInForce
+from walewright.record import replace
 
 
 def _in_fabric(fabric: str, of: st.StartChart | InForce) -> op.InFabric:

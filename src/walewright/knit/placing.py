@@ -8,7 +8,7 @@ and so does one with a chart, whose needles the pages name beside the steps.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import fields, replace
+from dataclasses import fields
 from itertools import pairwise
 from typing import Any
 
@@ -17,7 +17,7 @@ from walewright.knit import expansion
 from walewright.knit import operations as ops
 from walewright.knit.operations import Block, Operation, Work
 from walewright.knit.steps import Repeat, SizePlan, StartChart, Step, StepBlock, Together
-from walewright.record import record
+from walewright.record import record, replace
 
 NEEDLES = ("first", "last", "at", "needle", "start")
 """Fields of steps that are needles."""

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from itertools import groupby
 
 from walewright.counted import counted_piece
@@ -36,7 +35,7 @@ from walewright.knit.tails import Tails, agreed, tails
 from walewright.knit.weave import crowded, weave
 from walewright.knit.working_order import WorkedPart
 from walewright.knit.zones import Fabrics
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import said
 from walewright.solve.model import Counts
 

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import pairwise
 
 from walewright.counted.model import SizedPiece
 from walewright.knit import steps as st
 from walewright.knit.manners import Sooner
 from walewright.knit.tracks import BOTH, ShapedEnds, run_groups
-from walewright.record import record
+from walewright.record import record, replace
 
 
 @record

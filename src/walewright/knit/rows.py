@@ -7,7 +7,7 @@ ended when the chart goes on otherwise or the needle leaves it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import assert_never
 
 from walewright.design.model import Cell
@@ -16,6 +16,7 @@ from walewright.knit.charting import Active, InForce, RowOfChart, SlotSpan, acti
 from walewright.knit.operations import Operation
 from walewright.knit.stages import row_knitted
 from walewright.knit.state import State
+from walewright.record import replace
 
 Done = tuple[tuple[Operation, ...], State]
 

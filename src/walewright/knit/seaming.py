@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from itertools import groupby
 from typing import Any
 
@@ -19,6 +18,7 @@ from walewright.knit.steps import Step, StepBlock
 from walewright.knit.strips import end_cm, end_of_strip
 from walewright.knit.tail_ends import graft_tail, open_end
 from walewright.knit.tails import SewnWith, places
+from walewright.record import replace
 
 
 def made_on_the_bed(design: Design, seam: Seam) -> bool:

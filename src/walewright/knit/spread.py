@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.counted.model import SizedPiece
 from walewright.counted.needles import moved
 from walewright.knit import steps as st
 from walewright.knit.manners import SpreadChange
 from walewright.knit.order import Group, Move, Rank, alone
+from walewright.record import replace
 
 
 def spread_groups(sized: SizedPiece) -> Iterator[Group]:

@@ -8,14 +8,14 @@ column is latched up before, as far as it has come: nothing drops through such a
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import field, replace
+from dataclasses import field
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from walewright.knit import operations as op
 from walewright.knit import steps as st
 from walewright.knit.operations import Operation
-from walewright.record import record
+from walewright.record import record, replace
 
 if TYPE_CHECKING:
     from walewright.knit.state import State

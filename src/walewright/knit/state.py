@@ -4,13 +4,13 @@ shaping at each end, the parts that wait, the carriage side and the counter."""
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field, replace
+from dataclasses import field
 
 from walewright.design.model import Chart
 from walewright.knit.charting import InForce
 from walewright.knit.operations import Side, needle
 from walewright.knit.stages import Rib
-from walewright.record import record
+from walewright.record import record, replace
 
 
 @record

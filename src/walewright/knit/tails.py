@@ -9,7 +9,7 @@ end. What no tail sews is sewn with a new length of yarn.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import field, replace
+from dataclasses import field
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment
@@ -20,7 +20,7 @@ from walewright.knit.lengths import grafting_cm, seam_tail_cm
 from walewright.knit.manners import SeamThread
 from walewright.knit.strips import end_cm
 from walewright.knit.tail_ends import GraftTail, graft_tail, hangs_at, last_edge, last_parts, open_end
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.edge_names import BAND_ENDS, part_of_edge
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide

@@ -9,7 +9,6 @@ are one repeat, after which the counter is named again.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.at_once import Crowd, told
@@ -19,6 +18,7 @@ from walewright.knit.merging import rows_of
 from walewright.knit.order import GroupKey, Rank, RowStretch
 from walewright.knit.state import State
 from walewright.knit.steps import Step
+from walewright.record import replace
 
 _STOPS = (
     st.Repeat,

@@ -7,12 +7,11 @@ parts that do not, it is worked first.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import Literal
 
 from walewright.counted.model import SizedOpening, SizedPiece
 from walewright.counted.parts import SizedPart, above, below, parts_of
-from walewright.record import record
+from walewright.record import record, replace
 
 Then = Literal["parts", "waits", "rejoins", "ends"]
 """What becomes of a part at its last row: its stitches part | they wait for those that they are joined with | all of them are

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 
 from walewright.bed import KnitFabric
 from walewright.counted import CountedPiece
@@ -12,7 +11,7 @@ from walewright.design.model import DesignInSize, Opening, Piece, Wedge
 from walewright.knit.operations import Side
 from walewright.proof.counted import cast_on_again, gap_at
 from walewright.proof.model import Measure
-from walewright.record import record
+from walewright.record import record, replace
 
 
 @record

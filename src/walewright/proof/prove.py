@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import zip_longest
 
@@ -29,6 +29,7 @@ from walewright.proof.sewing import seams_cm
 from walewright.proof.spent import long_rows, spent
 from walewright.proof.strips import band_ends_as_counted, strips_as_counted
 from walewright.proof.yarn import yarn_of_sizes
+from walewright.record import replace
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.report.said import Said, said
 from walewright.report.wording import message_of

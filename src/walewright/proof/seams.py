@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from itertools import groupby
 
 from walewright.bed import KnitFabric, seam
@@ -11,6 +10,7 @@ from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, EdgeName
 from walewright.glue.model import Chain, Glued, GluedSizes, Place
 from walewright.proof.model import EndSewnOn, JoinProof, SewnEdge
+from walewright.record import replace
 from walewright.solve.model import Counts
 
 

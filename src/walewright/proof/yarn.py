@@ -15,7 +15,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 from typing import get_args
 
 from walewright.design.model import Design, Yarn
@@ -23,7 +22,7 @@ from walewright.design.model import Fabric as Knit
 from walewright.proof.model import AsInFabric, FromLoops, LoopSource, OneLength, YarnUse
 from walewright.proof.plain_knit import KS_WET, KW_WET, loop_length_cm
 from walewright.proof.spent import Spent, Tally, grams_per_stitch
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.fabrics import STITCH_KINDS
 
 __all__ = ["KS_WET", "SPARE", "loop_cm", "loop_length_cm", "yarn_uses"]

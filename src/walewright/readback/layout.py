@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from walewright.readback.language import PageLayout, ReadLanguage
 from walewright.readback.tokens import as_name, sizes_named
-from walewright.record import record
+from walewright.record import record, replace
 
 _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 

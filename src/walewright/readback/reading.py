@@ -7,7 +7,6 @@ other sizes.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import replace
 from typing import Any, cast
 
 from walewright.knit.operations import NEXT_COPY, Block, Join, SeamEnd, SeamWay, Side, Work
@@ -31,7 +30,7 @@ from walewright.readback.phrases import (
 )
 from walewright.readback.sentences import LinesSaid, Unreadable
 from walewright.readback.working import SectionAtWork
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import PRINTED_WORDS, Diagnostic, Span, diagnosed
 from walewright.report.said import Fact
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.readback.phrases import ReadForSome, ReadPhrase, ReadRepeat, ReadRowsBySize, ReadRun, ReadSaid, ReadTrack
+from walewright.record import replace
 
 
 def of_sizes(told: tuple[ReadSaid, ...], sizes: tuple[str, ...]) -> tuple[ReadSaid, ...]:

@@ -10,11 +10,10 @@ known by then.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from walewright.design.model.regrading import GivenKind
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.regrade.line import TrialLine, lines
 from walewright.regrade.trials import Trials
 from walewright.report.model import Diagnostic, Severity, diagnosed, has_errors

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from walewright.cli.options import Wanted
@@ -14,6 +13,7 @@ from walewright.figures.bodies import taken
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import cm, sentence
+from walewright.record import replace
 from walewright.serve.model import (
     Alternative,
     Offer,

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from walewright import world
 from walewright.cli import sources
+from walewright.record import replace
 from walewright.serve.model import ServedGarment
 from walewright.world.pictures import NoPicture
 

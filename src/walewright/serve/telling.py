@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from walewright.figures.measures import name_of
 from walewright.guide.numbers import sentence
+from walewright.record import replace
 from walewright.report.model import Diagnostic, Severity
 from walewright.report.places import source
 from walewright.report.said import Fact, Said

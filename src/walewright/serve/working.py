@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import pickle
-from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from walewright import __version__
@@ -12,6 +11,7 @@ from walewright.cli.formats import format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import Wanted
 from walewright.languages import telling
+from walewright.record import replace
 from walewright.serve.given import chosen, fields, parted
 from walewright.serve.kept import KeptAnswer
 from walewright.serve.model import Offer, PageAnswer, PageResult, Posted, ServedGarment, TakenFile

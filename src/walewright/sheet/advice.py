@@ -4,13 +4,13 @@ cautions."""
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model import Design
 from walewright.design.model.design import Caution
 from walewright.fit.model import Fit
 from walewright.guide.model import Advice, Guide
+from walewright.record import replace
 from walewright.trade.beds import EmptyCrossing
 
 CARRIED = frozenset({"CarriageAt", "CarriageAt slip", "CarriageAt lift", "CarriageAt hold", "CarriageAt held"})

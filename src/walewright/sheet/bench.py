@@ -8,13 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 
 from walewright.figures.measures import measured, name_of
 from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
 from walewright.knit.steps import SizePlan, UseYarnStep
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.sheet.charts import charts_at_bench
 from walewright.sheet.composing import page_words
 from walewright.sheet.images import images

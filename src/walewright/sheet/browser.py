@@ -7,7 +7,7 @@ Everything is written here; the page's script only shows it and hides it.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass
 from typing import Any, Literal, TypeVar, get_type_hints
 
 from walewright.design.model import Design, PerSize
@@ -15,7 +15,7 @@ from walewright.figures.measures import name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.proof.model import Proof
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.sheet import advice, hand_tools, lengths, supplies
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.facts import long_loops, section_facts

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 
 from walewright.design.model import Chart, Design, Fabric
 from walewright.figures import chart_drawing, symbols, yarns
@@ -16,6 +15,7 @@ from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
 from walewright.proof.model import FabricPicture, Proof
+from walewright.record import replace
 from walewright.sheet import chart_places
 from walewright.sheet.model import ChartPart, ChartRows, ChartSheet, Fact, KeyRow
 from walewright.sheet.proven import ProvenPattern

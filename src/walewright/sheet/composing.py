@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.design.model import Design
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.hung import BAND, BAND_ACROSS, BAND_IN_A_COLUMN, band_hung
@@ -11,6 +9,7 @@ from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import IN_A_COLUMN, PRINTED
 from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import graded, sentence
+from walewright.record import replace
 from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
 from walewright.sheet.caring import care
 from walewright.sheet.charts import charts, other_pictures

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from math import ceil
 
 from walewright.figures.drawn import DrawnGarment, drawn
@@ -15,6 +14,7 @@ from walewright.figures.model import Drawing
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
+from walewright.record import replace
 from walewright.sheet.model import JoinsPicture, SheetPart
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.stage import Stage

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
 from walewright.guide.model import Guide
+from walewright.record import replace
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.handwork import by_hand
 from walewright.sheet.images import images

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 
 from walewright.design.model import Choice, Design, Edition, Fabric, Given, Measurement
 from walewright.design.model.regrading import CountRow
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
 from walewright.guide.numbers import length, sentence
+from walewright.record import replace
 from walewright.sheet.fitting import told
 from walewright.sheet.model import Fact, ListTable, Regrade, Row, RowGroup, SizesTable, TableCell
 from walewright.sheet.supplies import stitch_words

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
@@ -15,6 +14,7 @@ from walewright.fit.model import Fit
 from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
 from walewright.proof.model import Proof
+from walewright.record import replace
 from walewright.sheet import fitting
 from walewright.sheet.composing import reading
 from walewright.sheet.finished import credit_words, seam_note

@@ -5,13 +5,12 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Literal
 
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Band, Design, EdgeCut, EdgeJoin, EdgeName
 from walewright.glue.model import GluedSizes
-from walewright.record import record
+from walewright.record import record, replace
 
 SolveStatus = Literal["optimal", "infeasible", "stopped"]
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import cache
 
 from walewright.counted.in_size import in_size
 from walewright.counted.model import SizedGarment, SizedPiece
 from walewright.design.model import Design, DesignInSize, EdgeJoin
 from walewright.glue.model import Glued, GluedSizes
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.coupling import Coupling, coupled

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.source import syntax
 from walewright.source.grammar import HEADERS
 from walewright.source.layout import SourceLine

@@ -5,9 +5,9 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 from typing import Any
 
+from walewright.record import replace
 from walewright.report.model import Diagnostic
 from walewright.source import syntax
 from walewright.source.author_names import unfit, with_authors

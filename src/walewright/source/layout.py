@@ -8,9 +8,8 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import replace
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, Span, diagnosed
 from walewright.source.text import ESCAPES
 

@@ -9,10 +9,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import fields, replace
+from dataclasses import fields
 from typing import Any, Literal, get_args
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.source import syntax
 from walewright.source.quantities import Node
 from walewright.trade.edge_names import OWN_EDGES

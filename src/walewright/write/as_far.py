@@ -5,12 +5,11 @@ same up to there, however its steps are cut. A front is the back up to its neck,
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.merging import one_by_one
 from walewright.knit.steps import Now, Step, StepBlock
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.write.align import Column
 from walewright.write.model import Paragraph, Section, Sentence
 from walewright.write.row_by_row import SHAPING

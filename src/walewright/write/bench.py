@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 
 from walewright.design.model import Chart
 from walewright.knit import bench_steps as bs
 from walewright.knit.bench_steps import BenchBlock, BenchLine, BenchPart
 from walewright.knit.operations import Side
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.record import replace
 from walewright.write.charts import worked_charts
 from walewright.write.filling import FilledIn, Part, Parts, filled
 from walewright.write.filling import phrase as filled_phrase

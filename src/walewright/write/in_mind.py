@@ -7,13 +7,13 @@ be true says how many stitches are in work beside those that are held.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import field, fields, replace
+from dataclasses import field, fields
 from typing import Any, TypeVar
 
 from walewright.knit import bench_steps as bs
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.write.tally import RowTally, counted, held_at
 
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import groupby
 
 from walewright.knit.steps import Copy, EdgeInSeam, JoinEdges, SeamOf, Step
+from walewright.record import replace
 from walewright.write.filling import Part, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage

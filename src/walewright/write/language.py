@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report import wording
 from walewright.trade.edge_names import part_of_edge, worded_edge
 from walewright.write.model import Abbreviation

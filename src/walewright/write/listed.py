@@ -4,14 +4,14 @@ rows are knitted in which they do."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import field, fields, replace
+from dataclasses import field, fields
 from typing import Any, TypeVar
 
 from walewright.design.model import Chart
 from walewright.knit import steps as st
 from walewright.knit.bench_steps import Needles
 from walewright.knit.steps import Step
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.cells import CellKind
 from walewright.write.align import Column
 from walewright.write.columns import NO_COLUMNS, Columns, ColumnsUp

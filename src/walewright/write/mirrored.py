@@ -7,11 +7,12 @@ part of it: while the first half is knitted the other waits, and while that is k
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import fields, replace
+from dataclasses import fields
 from typing import Any
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step, StepBlock
+from walewright.record import replace
 
 SIDES: Mapping[str, str] = {
     **{"left": "right", "right": "left"},

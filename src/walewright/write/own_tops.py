@@ -4,10 +4,10 @@ piece, as the toe of a sock is. It is said as a part of the last row, the left o
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.record import replace
 from walewright.trade.edge_names import OWN_TOPS, part_of_edge
 
 

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache, partial
 from itertools import count
 
 from walewright.knit.steps import Now
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import said
 from walewright.write.as_far import AsFar, cut
 from walewright.write.filling import phrase

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.write.align import Column
 from walewright.write.listed import in_one
 from walewright.write.row_by_row import Entry, doings

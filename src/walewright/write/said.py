@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from typing import Any
 
 from walewright.knit import steps as st
 from walewright.knit.steps import Step
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Fact
 from walewright.report.said import Said as Prose
 from walewright.report.wording import phrased

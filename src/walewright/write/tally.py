@@ -5,12 +5,10 @@ Only for what the text says beside the steps; the reader of the words counts for
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.knit import steps as st
 from walewright.knit.operations import Side, other
 from walewright.knit.steps import Step
-from walewright.record import record
+from walewright.record import record, replace
 
 Both = tuple[int, int]
 """A number for the left and one for the right."""

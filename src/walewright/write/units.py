@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
-from dataclasses import field, replace
+from dataclasses import field
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.write.mirrored import ALONG, MIRRORED, WhatHangs
 from walewright.write.model import Paragraph, Section, Sentence
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import partial
 from pathlib import PurePath
 from typing import Any
@@ -20,7 +19,7 @@ from walewright.cli.formats.format import Pattern
 from walewright.cli.outputs import product_names, unfit_outputs
 from walewright.cli.parameters import FILES, FROM, GIVEN, HELP, LANGUAGE, MESSAGES, SIZES, command
 from walewright.cli.sources import meant, unfit_names
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic
 from walewright.report.said import Said, said

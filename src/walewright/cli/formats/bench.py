@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.cli.formats.format import Format, Made, Pattern, on_pages
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 
 

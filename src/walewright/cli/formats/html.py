@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.cli.formats.format import Format, Made, Pattern
+from walewright.record import replace
 from walewright.report.model import Diagnostic, Severity, Span, diagnosed
 
 

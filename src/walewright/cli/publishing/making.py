@@ -4,7 +4,6 @@ goes in comes with the job, so that it can be worked anywhere, and gives the sam
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from typing import TYPE_CHECKING, Any, cast
 
 from walewright import __version__
@@ -14,7 +13,7 @@ from walewright.cli.command_line import CommandLine
 from walewright.cli.formats import format_named
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import PaperSize, Units, Wanted
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.columns import named
 from walewright.report.model import Diagnostic, Label
 from walewright.report.said import said

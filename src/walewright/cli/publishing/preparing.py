@@ -7,7 +7,7 @@ from __future__ import annotations
 import os
 import re
 from collections.abc import Iterator
-from dataclasses import field, fields, is_dataclass, replace
+from dataclasses import field, fields, is_dataclass
 from typing import TYPE_CHECKING, Any
 
 from walewright import world
@@ -17,7 +17,7 @@ from walewright.cli.command_line import CommandLine
 from walewright.cli.publishing.inputs import FOLDERS, Inputs
 from walewright.cli.publishing.making import Job
 from walewright.cli.publishing.stale import Stale
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import has_errors
 
 if TYPE_CHECKING:

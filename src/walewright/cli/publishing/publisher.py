@@ -10,7 +10,7 @@ from __future__ import annotations
 import os
 from collections.abc import Generator, Sequence
 from contextlib import closing
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -24,7 +24,7 @@ from walewright.cli.publishing.preparing import Preparing, ReadThemes
 from walewright.cli.publishing.records import KeptProduct, Record, folder_of, record_bytes, record_name, records
 from walewright.cli.publishing.stale import Stale, stale
 from walewright.cli.publishing.told import KEPT, tell_of_all
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.columns import named
 from walewright.report.said import said
 from walewright.report.wording import phrased

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
 from walewright.design.charts.chart_columns import check_columns, check_yarns, stage_of
 from walewright.design.charts.chart_crosses import check_crosses
@@ -12,7 +11,7 @@ from walewright.design.charts.chart_moves import check_moves
 from walewright.design.charts.drawn import MOST_TOLD, Drawn
 from walewright.design.findings import Findings
 from walewright.design.model import Cell, CellKey, Chart, MachineProfile, Origin, Yarn
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax

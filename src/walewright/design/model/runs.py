@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model.origin import CountPerSize, Origin, PerSize
 from walewright.design.model.rate import Rate
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.trade.shaping import LargerSteps, RunPath, WayKind
 from walewright.trade.sides import EdgeSide
 

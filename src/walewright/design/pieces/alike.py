@@ -8,10 +8,11 @@ of the model has a `Used` span: messages point at the piece that is like it, and
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, fields
 from typing import Any
 
 from walewright.design.findings import Findings, Used
+from walewright.record import replace
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax

@@ -6,12 +6,12 @@ What comes of the model has a `Used` span, so that a fault of it is told once, a
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from walewright.design.findings import Findings, Used
 from walewright.design.model import Fabric, Yarn
 from walewright.design.pieces.alike import marked
 from walewright.design.reading.regauged import SAME_YARN
+from walewright.record import replace
 from walewright.report.model import Severity, Span
 from walewright.source import syntax
 

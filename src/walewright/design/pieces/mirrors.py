@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 
 from walewright.design.findings import Findings
 from walewright.design.model import CountPerSize, EdgeName, EdgeRun, Opening, Origin, PerSize, Piece
+from walewright.record import replace
 from walewright.source import syntax
 from walewright.trade.edge_names import mirrored
 from walewright.trade.sides import OTHER_SIDE, SIDES

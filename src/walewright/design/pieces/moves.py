@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 
 from walewright.design.model import PerSize, Rate
 from walewright.design.model.per_size import minus, plus, times
@@ -13,7 +12,7 @@ from walewright.design.pieces.rates import far
 from walewright.design.pieces.steps import StepsFound
 from walewright.design.pieces.tracing import Tracing
 from walewright.design.reading.places import NOT_NEGATIVE, POSITIVE, AmountPlace
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 from walewright.trade.sides import SIDES, CentreSide, EdgeSide, PlaceOf

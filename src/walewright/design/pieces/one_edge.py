@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from walewright.record import replace
 from walewright.source import syntax
 from walewright.trade.sides import EdgeSide
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from math import ceil, floor
 
 from walewright.design.findings import within
 from walewright.design.model import MachineProfile, PerSize, Rate, ShapingWay
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.reading.numbered import numbered
+from walewright.record import replace
 from walewright.report.said import Said, said
 from walewright.source import syntax
 

@@ -8,7 +8,7 @@ point at the `use`, and then at the statement in the shape.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import fields, replace
+from dataclasses import fields
 from itertools import count
 from typing import Any
 
@@ -18,7 +18,7 @@ from walewright.design.pieces.shape_extents import extents
 from walewright.design.reading.choices import in_all
 from walewright.design.reading.meanings import LEAVE_OUT
 from walewright.design.reading.values import HIDDEN
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Span
 from walewright.report.said import said
 from walewright.source import syntax

@@ -7,10 +7,10 @@ right exchanged. A mirror image without a block keeps its model, and with it the
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from walewright.design.findings import Findings
 from walewright.design.pieces.alike import Body, copied, merged
+from walewright.record import replace
 from walewright.source import syntax
 from walewright.trade.sides import OTHER_SIDE, SIDES, WhichEdges
 

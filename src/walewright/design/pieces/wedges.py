@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import combinations
 
 from walewright.design.findings import Findings
@@ -12,6 +11,7 @@ from walewright.design.model.per_size import minus, plus
 from walewright.design.pieces.cloth import PieceCloth
 from walewright.design.pieces.outline import NOTHING, PieceOutline, level_index, stretch
 from walewright.design.reading.places import POSITIVE, AmountPlace, concerned
+from walewright.record import replace
 from walewright.report.said import said
 from walewright.source import syntax
 from walewright.trade.shaping import WEDGES

@@ -7,7 +7,7 @@ line of the source stands behind it.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
-from dataclasses import field, fields, replace
+from dataclasses import field, fields
 
 from walewright.design.findings import Findings, near_help
 from walewright.design.model import Origin
@@ -17,7 +17,7 @@ from walewright.design.reading.given import WAYS, read_count, read_measure
 from walewright.design.reading.sizes import LARGEST_CM, GradedRows
 from walewright.design.reading.values import literal
 from walewright.design.reading.values import names as names_in
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import NOWHERE, Diagnostic
 from walewright.report.said import Amount
 from walewright.source import syntax

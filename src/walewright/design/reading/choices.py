@@ -7,7 +7,6 @@ later part of this stage sees a tree without choices.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from itertools import product
 from math import prod
 from typing import Any
@@ -16,6 +15,7 @@ from walewright.design.findings import Findings
 from walewright.design.model.regrading import Choice
 from walewright.design.reading.called import look_up
 from walewright.design.reading.changes import Changes
+from walewright.record import replace
 from walewright.report.said import said
 from walewright.source import syntax
 

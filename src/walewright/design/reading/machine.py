@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import replace
 from typing import Any
 
 from walewright.design.findings import Findings
 from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS
 from walewright.design.reading.values import literal
+from walewright.record import replace
 from walewright.report.said import Amount, Fact, Said, said
 from walewright.source import syntax
 from walewright.trade.beds import HandTool

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from walewright.design.findings import Findings
 from walewright.design.model import MachineProfile, Origin
 from walewright.design.reading.changes import Changes, tell_malformed
 from walewright.design.reading.given import read_bed
 from walewright.design.reading.machine import machine, subject
+from walewright.record import replace
 from walewright.report.model import NOWHERE
 from walewright.source import syntax
 

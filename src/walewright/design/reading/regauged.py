@@ -12,7 +12,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 
 from walewright.design.findings import Findings
 from walewright.design.model import Fabric, Origin, Yarn
@@ -20,6 +19,7 @@ from walewright.design.model.fabrics import SwatchBasis
 from walewright.design.reading.changes import Changes, by_own_name, tell_malformed
 from walewright.design.reading.given import Ball, TensionCounts, read_dial, read_swatch, read_tension, read_yarn
 from walewright.design.reading.materials import FEWEST_PER_CM, MOST_PER_CM, block, yarn
+from walewright.record import replace
 from walewright.report.model import NOWHERE, Severity
 from walewright.report.said import Amount, said
 from walewright.source import syntax

@@ -5,10 +5,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 
 from walewright.design.findings import Findings
 from walewright.design.model import Edging, Fabric, MachineProfile
+from walewright.record import replace
 from walewright.source import syntax
 
 _NUMBER = re.compile(r"\d+")

@@ -9,13 +9,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import replace
 from functools import partial
 
 from walewright.design.findings import Findings
 from walewright.design.model import Fabric, PerSize
 from walewright.design.reading.units import LENGTH, NUMBER, ROWS, STITCHES, WORDS, Dimension, convert, written
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import NOWHERE, Span
 from walewright.report.said import Amount, Said, only, said
 from walewright.source import syntax

@@ -6,10 +6,9 @@ What is unused in one alternative may be used in another: it is told where no al
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 
 from walewright.design.reading.choices import Chosen
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, Span, has_errors
 from walewright.report.said import Said, said
 from walewright.source import syntax

@@ -6,12 +6,13 @@ The statements keep their places in their own files, so whatever is wrong with o
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from walewright.design.findings import Findings, broken
 from walewright.design.reading.choices import in_all
 from walewright.design.reading.tables import SharedFile
 from walewright.design.used.uses import DEFINITIONS, NamedIn, references
+from walewright.record import replace
 from walewright.report.model import Diagnostic
 from walewright.report.said import said
 from walewright.source import syntax

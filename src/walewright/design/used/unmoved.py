@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from walewright.design.findings import Findings
 from walewright.design.reading.called import meant
 from walewright.design.reading.changes import Changes
 from walewright.design.reading.sizes import GradedRows
 from walewright.design.used.uses import Uses, uses
+from walewright.record import replace
 from walewright.report.model import Severity
 from walewright.source import syntax
 

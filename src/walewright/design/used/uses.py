@@ -9,13 +9,13 @@ A row `to fit` is always used: the page prints it, to choose a size by. Levels a
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import fields, replace
+from dataclasses import fields
 
 from walewright.design.findings import Findings
 from walewright.design.model import Design
 from walewright.design.pieces.shapes import NAMES
 from walewright.design.reading.choices import in_all
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Severity, Span
 from walewright.report.said import said
 from walewright.source import syntax

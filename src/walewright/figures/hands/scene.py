@@ -8,11 +8,12 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, path, smooth
 from walewright.guide.model import Guide
+from walewright.record import replace
 
 STEP, MARGIN = 7.4, 4.2
 HOOK = 9.0

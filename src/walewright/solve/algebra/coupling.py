@@ -7,10 +7,10 @@ it is wished instead of asked for; then sizes are scheduled each for itself; at 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from enum import IntEnum
 
 from walewright.design.model import Design
+from walewright.record import replace
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, said
 from walewright.solve.algebra.programme import Draft, Programme, Rule, RuleKind

@@ -6,12 +6,12 @@ Everything a rule says is in integers, so that a solution can be checked again w
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from enum import IntEnum
 from typing import Literal
 
 from walewright.design.model import Origin
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import WrittenFigure
 from walewright.report.said import Said
 from walewright.solve.algebra.sums import Linear, Terms, Values

@@ -6,13 +6,12 @@ A wanted number gives a rule (so far off at the most), a wish (as near as possib
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from itertools import combinations, pairwise
 from math import ceil, floor
 from typing import Literal
 
 from walewright.design.model import CountPerSize, Origin
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, FigureAt, Lines, Rule, RuleKind, Wish
 from walewright.solve.algebra.sums import Linear, Terms

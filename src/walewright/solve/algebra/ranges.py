@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from math import ceil, floor
 
+from walewright.record import replace
 from walewright.report.said import said, tenths
 from walewright.solve.algebra.programme import Draft, Wish
 from walewright.solve.algebra.quantities import BEYOND_COST, EXACT, OFF_COST, PLAIN_COST, Quantity, want

@@ -7,9 +7,8 @@ than none where the gap does not reach the mark). Rows are counted in pairs.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.trade.sides import OTHER_SIDE, EdgeSide
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from typing import assert_never
 
 from walewright.design.model import Design, EdgeJoin, EdgeRun, Level, PerSize, Piece, ShapingWay
 from walewright.design.model.per_size import minus, plus
+from walewright.record import replace
 from walewright.report.model import Change, WrittenFigure
 from walewright.solve.edges.gauge import highest, level_number
 from walewright.trade.sides import OTHER_SIDE, SIDES, EdgeSide

@@ -7,9 +7,9 @@ that are not needed for the conflict: first what the grading, the bed and the ha
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 
 from walewright.design.model import Design
+from walewright.record import replace
 from walewright.report.model import Change, Diagnostic, Label, Span, diagnosed
 from walewright.report.said import Said, grouped, only, said
 from walewright.solve.algebra.highs import Slack, feasible, relaxed

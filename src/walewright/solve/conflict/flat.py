@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece, Wedge
+from walewright.record import replace
 from walewright.report.model import EDGE_FIGURES, Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Fact, each_size, only, said, tenths
 from walewright.solve.conflict.changed import place

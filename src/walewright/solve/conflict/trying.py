@@ -8,11 +8,11 @@ does, only what names no figure is left.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from itertools import chain, islice, product
 from math import ceil, floor
 
 from walewright.design.model import Design
+from walewright.record import replace
 from walewright.report.model import Change, Diagnostic
 from walewright.report.said import Fact, Said, each_size, said, tenths
 from walewright.solve.conflict.changed import changed, figures

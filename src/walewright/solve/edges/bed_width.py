@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from math import ceil, floor
 from typing import Literal
 
 from walewright.design.model import Design, DesignInSize, MachineProfile, Piece
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Change, Diagnostic, Span, diagnosed
 from walewright.report.said import Amount, Said, only, said, tenths
 from walewright.solve.edges.edges import ACROSS_RUN

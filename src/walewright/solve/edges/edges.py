@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from walewright.design.model import Design, EdgeRun, PerSize, Piece
 from walewright.design.model.per_size import minus, plus
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import EDGE_FIGURES
 from walewright.report.said import Fact, said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish

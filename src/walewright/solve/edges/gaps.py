@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from typing import Literal
 
 from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
 from walewright.design.model.per_size import minus, plus, times
+from walewright.record import replace
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft
 from walewright.solve.algebra.quantities import LESSER, NumberWanted, Quantity, want

@@ -7,13 +7,13 @@ moved by a stitch for it; what would have to go further is told.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from math import ceil
 
 from walewright.counted.model import SizedPiece, SizedRun, SizedSlot
 from walewright.counted.needles import InWork
 from walewright.counted.parts import parts_at
 from walewright.design.model import Buttonholes, Design, Piece, Slot
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, Said, only, said
 from walewright.solve.edges.gauge import fabric_below

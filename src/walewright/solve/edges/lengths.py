@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import hypot
 
 from walewright.counted.edges import above, called_on_both, split_part
 from walewright.counted.edgings import edging_rows
 from walewright.design.model import DesignInSize, EdgeRun, Edging, Fabric, Opening, Piece, Rate
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.solve.algebra.sums import NOTHING, Terms
 from walewright.solve.algebra.terms import EdgeTerms, PieceTerms
 from walewright.solve.edges.apart import from_the_left

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 from walewright.design.model import CountPerSize, Design, Level, Piece
 from walewright.design.model.per_size import minus
+from walewright.record import replace
 from walewright.report.said import said
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish
 from walewright.solve.algebra.quantities import HIDDEN, OFF_COST, STEADY, Quantity, want

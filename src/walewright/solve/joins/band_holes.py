@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import floor
 
 from walewright.counted.model import SizedBand, SizedSlot
 from walewright.design.model import Band, Design, DesignInSize, Edging, Fabric
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import only, said
 from walewright.trade.edgings import EDGINGS

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 from itertools import accumulate, islice, pairwise
 from math import floor
 
 from walewright.counted.model import SizedBand
 from walewright.design.model import Band, Design, EdgeName
 from walewright.glue.model import GluedSizes, HangingLine
+from walewright.record import replace
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, by_size, only, said
 from walewright.solve.edges.bed_width import bed

@@ -8,7 +8,7 @@ as they can be, an even number of rows up.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from itertools import accumulate, combinations, pairwise
 from math import ceil, comb
@@ -18,7 +18,7 @@ from walewright.counted.edges import edge_rows, held_rows, split_part, stretches
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Band, Design, EdgeCut, EdgeName
 from walewright.glue.model import Chain, HangingLine, Place
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.solve.joins.bands import places_of, stitches_along
 from walewright.trade.edge_names import BAND_ENDS
 

@@ -8,7 +8,6 @@ end meets the left end of the front, and the walk goes on once round.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from math import ceil, floor
 
 from walewright.counted import counted_piece
@@ -17,7 +16,7 @@ from walewright.counted.edgings import edging_rows, even, strip_end
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
 from walewright.design.model import Band, Design, DesignInSize, EdgeName, Fabric, Piece
 from walewright.glue.model import Chain, EndAt, HangingLine, Place
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import needles_of

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from math import ceil, floor
 from typing import Literal
 
+from walewright.record import replace
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import only, said
 from walewright.solve.algebra.quantities import EXACT

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from walewright.design.model import Design, DesignInSize, EdgeJoin, EdgeName, Fabric
 from walewright.glue.model import GluedSizes
+from walewright.record import replace
 from walewright.report.model import Span
 from walewright.report.said import Fact, Said, said, tenths
 from walewright.solve.algebra.programme import Draft, Rule, RuleKind, Wish

@@ -8,9 +8,9 @@ knitted, and the design is solved again with the levels where they were found.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 
 from walewright.design.model import Design, DesignInSize, EdgeJoin, Level, Piece
+from walewright.record import replace
 from walewright.solve.algebra.programme import Programme
 from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.gauge import level_number, rows_to, stages

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.counted.model import PickUp, SizedBand
+from walewright.record import replace
 
 MOST_ROWS = 10
 """Ratios of more rows are no help at the bench: "3 for every 4" is (common practice)."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from math import ceil
 
 from walewright.counted.edges import EdgeLength, above, called_on_both, edge_length, split_part
@@ -11,6 +10,7 @@ from walewright.counted.in_size import InSize
 from walewright.counted.model import SizedJoin, SizedSeam
 from walewright.design.model import Design, DesignInSize, EdgeJoin, EdgeName
 from walewright.glue.model import Chain, GluedSizes, Seam
+from walewright.record import replace
 from walewright.report.model import Change, Diagnostic, diagnosed
 from walewright.report.said import Amount, Fact, Said, only, said
 from walewright.solve.joins.joining import easing_mm, labelled, longer_cm, near_cm, rounded, spoken

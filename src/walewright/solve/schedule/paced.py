@@ -8,11 +8,11 @@ and of its mirror image move in the same rows, or one apart, and a gap is a row 
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import groupby, pairwise
 
 from walewright.counted.model import ShapingPhrase, SizedPiece
 from walewright.design.model import Design, EdgeRun, Piece, Rate
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import only, said
 from walewright.solve.schedule.spans import GAP, LEFT, PAIR, RIGHT, ShapingSpan

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.counted.model import ShapingPhrase, SizedRun
 from walewright.design.model import EdgeRun
+from walewright.record import replace
 from walewright.solve.edges.curves import Curve, line_of, pinned, straight, targets
 from walewright.solve.schedule.paced import paced
 from walewright.solve.schedule.schedule import Taper

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from itertools import zip_longest
 
 from walewright.counted.model import ShapingPhrase, SizedRun
 from walewright.design.model import EdgeRun
+from walewright.record import replace
 from walewright.solve.schedule.shaping import edge_runs
 from walewright.solve.schedule.spans import LEFT, RIGHT, ShapingSpan
 

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from walewright.counted.edgings import edging_rows
 from walewright.counted.model import ShapingPhrase, SizedOpening, SizedPiece, SizedRun
 from walewright.design.model import Design, DesignInSize, EdgeRun, Opening, Piece
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.solve.algebra.sums import Values
 from walewright.solve.edges.charts import sized_charts
 from walewright.solve.edges.edges import runs_of

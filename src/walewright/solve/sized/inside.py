@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from math import floor
 
 from walewright.counted.model import SizedLine, SizedRun
 from walewright.design.model import DesignInSize, Piece
+from walewright.record import replace
 from walewright.solve.edges.edges import runs_of
 from walewright.solve.edges.gauge import fabric_below
 from walewright.trade.sides import EdgeSide
