@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from walewright.counted.edge_lines import along
 from walewright.counted.outline import Point
-from walewright.figures.dimensions import Box, overlap, through
+from walewright.figures.dimensions import Box, box_round, overlap, through
 from walewright.figures.pens import Paper, path
 from walewright.figures.shapes import inside, meet
 from walewright.record import record
@@ -40,6 +40,9 @@ ON_A_LINE, CROSSED, AT_ANOTHER, OUTSIDE, FAR, ASIDE = 100.0, 60.0, 30.0, 4.0, 6.
 """What speaks against a place: it lies across an outline; its line to the edge crosses words; another edge is as near; it is not
 on the piece; it is further off; it is not at the middle."""
 
+AS_NEAR = 0.4
+"""mm. Another edge that is no further off by more is as near."""
+
 Spot = tuple[Point, Point, float]
 """Where a ring may stand, the point of the edge that it stands at, and what speaks against it already by how far off it is."""
 
@@ -63,6 +66,13 @@ class Badges:
     shapes: Sequence[Sequence[Point]]
     lines: Sequence[Labelled]
     taken: list[Box] = field(default_factory=list)
+    _about: Sequence[Box] = field(init=False)
+    """The box that each line lies in."""
+    _about_shapes: Sequence[Box] = field(init=False)
+
+    def __post_init__(self) -> None:
+        self._about = [box_round(of.line) for of in self.lines]
+        self._about_shapes = [box_round(shape) for shape in self.shapes]
 
     def put(self) -> None:
         """Each number, those of short lines first: they have the fewest places."""
@@ -99,12 +109,20 @@ class Badges:
 
     def _against(self, of: Labelled, half: float, at: Point, edge: Point, aside: float) -> float:
         """What speaks against a place, of which `aside` says already how far it is from the best one along the edge."""
-        ring = _corners(_box(at, half))
+        about = _box(at, half)
+        ring = _corners(about)
         within = all(inside(corner, of.shape) for corner in ring)
-        on_a_line = any(meet(ring, other) for other in self.shapes if other is not of.shape or not within)
-        own = _distance(at, of.line)
-        others = (_distance(at, other.line) for other in self.lines if other.joint != of.joint or other.shape is not of.shape)
-        at_another = min(others, default=math.inf) < own + 0.4
+        on_a_line = any(
+            overlap(about, box) and meet(ring, other)
+            for other, box in zip(self.shapes, self._about_shapes, strict=True)
+            if other is not of.shape or not within
+        )
+        nearer = _distance(at, of.line) + AS_NEAR
+        at_another = any(
+            _reaches(box, at, nearer) and _distance(at, other.line) < nearer
+            for other, box in zip(self.lines, self._about, strict=True)
+            if other.joint != of.joint or other.shape is not of.shape
+        )
         crossed = math.dist(at, edge) > NEAR * INWARDS and any(through(box, (at, edge)) for box in self.taken)
         return aside + CROSSED * crossed + ON_A_LINE * on_a_line + AT_ANOTHER * at_another + (0 if within else OUTSIDE)
 
@@ -148,15 +166,25 @@ def _long(line: Sequence[Point]) -> float:
     return sum(math.dist(a, b) for a, b in pairwise(line))
 
 
+def _reaches(box: Box, at: Point, far: float) -> bool:
+    """Whether a point lies in a box that is so much wider each way: what is in the box is further off otherwise."""
+    x0, y0, x1, y1 = box
+    return x0 - far < at[0] < x1 + far and y0 - far < at[1] < y1 + far
+
+
 def _distance(at: Point, line: Sequence[Point]) -> float:
     """From a point to the nearest of a line."""
     if len(line) == 1:
         return math.dist(at, line[0])
-    return min(_to_side(at, a, b) for a, b in pairwise(line))
+    return math.sqrt(min(_square(at, a, b) for a, b in pairwise(line)))
 
 
-def _to_side(at: Point, a: Point, b: Point) -> float:
-    dx, dy = b[0] - a[0], b[1] - a[1]
+def _square(at: Point, a: Point, b: Point) -> float:
+    """Of the distance from a point to the nearest of a straight line."""
+    (x, y), (ax, ay) = at, a
+    dx, dy = b[0] - ax, b[1] - ay
     square = dx * dx + dy * dy
-    share = min(max(((at[0] - a[0]) * dx + (at[1] - a[1]) * dy) / square, 0.0), 1.0) if square else 0.0
-    return math.dist(at, (a[0] + share * dx, a[1] + share * dy))
+    share = min(max(((x - ax) * dx + (y - ay) * dy) / square, 0.0), 1.0) if square else 0.0
+    x -= ax + share * dx
+    y -= ay + share * dy
+    return x * x + y * y
