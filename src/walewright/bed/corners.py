@@ -6,6 +6,7 @@ rows that do not reach an edge, with two that do, are no way along it. Corners n
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
@@ -61,7 +62,7 @@ def corners(edges: Sequence[BedEdge], named: Sequence[NameEdge], outline: Shape 
     """The two corners of each edge, by its name and part."""
     if outline is None:
         return {}
-    sides = {side: _Along(outline, side) for side in ("left", "right")}
+    sides = {"left": _along(outline, "left"), "right": _along(outline, "right")}
     rows = {op.edge: (op.from_row, op.to_row) for op in named}
     top = outline.top
     parted = _to_the_top(named, outline)
@@ -130,18 +131,31 @@ def _is_inner(edge: BedEdge, named: Sequence[NameEdge]) -> bool:
 
 @record
 class _Along:
-    """Rows along one outer edge."""
+    """Rows along one outer edge: the counters of those that are knitted, from the lowest up, and how far up the edge each lies."""
 
-    outline: Shape
-    side: Side | str
+    rows: Sequence[int]
+    lengths: Sequence[int]
 
     def at(self, row: int) -> int:
         """How far up the edge the row lies."""
-        side: Side = "left" if self.side == "left" else "right"
-        reaching = {c.counter: reaches(c, side) for c in self.outline.outer(side) if c.counter <= row}
-        flags = [reaching[counter] for counter in sorted(reaching)]
-        held = sum(1 for n, there in enumerate(flags) if not there and (n + 1 == len(flags) or flags[n + 1]))
-        return sum(flags) - NEAR * held
+        count = bisect_right(self.rows, row)
+        return self.lengths[count - 1] if count else 0
+
+
+def _along(outline: Shape, side: Side) -> _Along:
+    """Rows that reach the edge count; each stretch of others takes off so many that corners about it are one."""
+    reaching = {course.counter: reaches(course, side) for course in outline.outer(side)}
+    rows = sorted(reaching)
+    lengths: list[int] = []
+    reached = held = 0
+    before = True
+    for row in rows:
+        there = reaching[row]
+        reached += there
+        held += before and not there
+        before = there
+        lengths.append(reached - NEAR * held)
+    return _Along(rows, lengths)
 
 
 def _snapped(found: dict[tuple[str, BedPart], Corners]) -> dict[tuple[str, BedPart], Corners]:

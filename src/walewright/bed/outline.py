@@ -221,6 +221,8 @@ class Between:
     def at_edge(self, side: Side, below: Course | None, course: Course) -> list[Course]:
         """Those casts between the row `below` (None: that where the piece parted) and `course`, which goes on with the edge: made
         after the one or before the other, for other parts may have been worked meanwhile."""
+        if not self.casts:
+            return []
         rows = {(course.section, course.counter - 1), *([(below.section, below.counter)] if below is not None else ())}
         since = -1 if below is None else below.first_loop
         found = [c for c in self.casts if since < c.first_loop < course.first_loop and (c.section, c.counter) in rows]
