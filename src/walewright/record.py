@@ -126,6 +126,8 @@ _COMPARED: dict[type, Callable[[Any], Any]] = {}
 
 
 def _equal(self: Any, other: Any) -> Any:
+    if self is other:
+        return True
     return _values(self) == _values(other) if other.__class__ is self.__class__ else NotImplemented
 
 

@@ -167,13 +167,14 @@ def row_of(one: InForce, counter: int, needles: Active) -> RowOfChart:
     if row is None or needles.span[1] < needles.span[0]:
         return RowOfChart()
     key = {k.symbol: k.cell for k in one.chart.key}
+    plain = {symbol for symbol, of_it in key.items() if of_it == PLAIN}
     symbols = one.chart.rows[row]
-    if all(key[symbol] == PLAIN for symbol in set(symbols)):
+    if plain.issuperset(symbols):
         return RowOfChart()
     found: dict[int, str] = {}
     for slot in range(*_window(one, needles.span)):
         column = one.column(slot)
-        if column is not None and key[symbols[column]] != PLAIN:
+        if column is not None and symbols[column] not in plain:
             found[slot] = symbols[column]
     cells = {slot: key[symbol] for slot, symbol in found.items()}
     single = {s: c for s, c in cells.items() if s in needles and (CELLS[c.kind].single or (c.kind == "knit" and c.yarn))}

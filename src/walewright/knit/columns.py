@@ -6,7 +6,7 @@ count at the bed, so the lines that knit these rows name the readings.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from dataclasses import dataclass, field
 
 from walewright.design.model import Chart
@@ -28,13 +28,17 @@ BlockColumns = tuple[ColumnsLatched, ...]
 
 def columns_latched(plan: SizePlan, charts: Sequence[Chart]) -> tuple[BlockColumns, ...]:
     """Of each block of a plan, in the order of its rows. `charts` are all that it may name."""
-    any_purl = any(key.cell.kind == "purl" for chart in charts for key in chart.key)
-    return tuple(_of_block(block, tuple(charts)) if any_purl and not block.joining else () for block in plan.blocks)
+    purl = {chart.name for chart in charts if any(key.cell.kind == "purl" for key in chart.key)}
+    return tuple(_of_block(block, tuple(charts)) if _works(block, purl) else () for block in plan.blocks)
+
+
+def _works(block: StepBlock, charts: Set[str]) -> bool:
+    """Whether it works any of these."""
+    steps = (step for _, steps in block.paragraphs for step in steps)
+    return not block.joining and any(isinstance(step, st.StartChart) and step.chart in charts for step in steps)
 
 
 def _of_block(block: StepBlock, charts: tuple[Chart, ...]) -> BlockColumns:
-    if not any(isinstance(step, st.StartChart) for _, steps in block.paragraphs for step in steps):
-        return ()
     rows = _Rows(State(block.name, charts=charts))
     for _, steps in block.paragraphs:
         for step in steps:
@@ -86,9 +90,9 @@ class _Rows:
     def _knit(self, rows: int) -> None:
         for _ in range(rows):
             # What ribs ask for is told by their own lines.
-            moves, after = knit_row(replace(self.state, ribs=()))
+            moves, after = knit_row(replace(self.state, ribs=()) if self.state.ribs else self.state)
             knitted = next(i for i, move in enumerate(moves) if isinstance(move, op.Pass | op.PictureRow))
             needles = tuple(move.slot for move in moves[knitted:] if isinstance(move, op.LatchUp))
             if needles:
                 self.found.append(ColumnsLatched(self.times, after.row, needles))
-            _, self.state = knit_row(self.state)
+            self.state = knit_row(self.state)[1] if self.state.ribs else after

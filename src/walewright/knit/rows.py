@@ -175,6 +175,9 @@ def _cross(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> tuple[tuple
 def _counted(in_force: tuple[InForce, ...], rows: list[RowOfChart]) -> Iterator[InForce]:
     """With the row that has just been knitted counted on the needles where something is pending."""
     for one, row in zip(in_force, rows, strict=True):
+        if not row.singles and not one.tucked:
+            yield one
+            continue
         purl, ladder, tucked = dict(one.purl), dict(one.ladder), set[int]()
         for slot, found in row.singles.items():
             match found.kind:
@@ -191,6 +194,8 @@ def _settle(s: State) -> Done:
     """After a row: columns that do not go on in the next one are latched up, and deep ones as far as they have come by then."""
     latch: list[tuple[int, int]] = []
     charts: list[InForce] = []
+    if not any(one.purl for one in s.in_force):
+        return (), s
     for one, mine in zip(s.in_force, active(s.in_force, s.row, s.working()), strict=True):
         over = {slot for slot in one.purl if cell(one, s.row, slot, mine).kind != "purl"}
         deep = {slot for slot, rows in one.purl.items() if one.chart.stage and rows >= one.chart.stage}
@@ -222,6 +227,8 @@ def _ladders_on(row: RowOfChart, working: SlotSpan) -> RowOfChart:
 def _run_down(s: State, needles: tuple[Active, ...]) -> Done:
     """Before a row: ladders that do not go on in it are dropped. Not sooner, for whatever comes between the rows (another chart,
     shaping, the end of the piece) needs a loop on every needle."""
+    if not any(one.ladder for one in s.in_force):
+        return (), s
     drop: list[tuple[int, int]] = []
     charts: list[InForce] = []
     for one, mine in zip(s.in_force, needles, strict=True):
