@@ -4,6 +4,7 @@ comes from."""
 from __future__ import annotations
 
 from dataclasses import field, fields
+from functools import cache
 from typing import Any, TypeAlias
 
 from walewright.knit.copies import Copy
@@ -19,13 +20,18 @@ class Step:
     origin: str = field(default="", compare=False, repr=False)
 
 
+@cache
+def _field_names(kind: type[Any]) -> tuple[str, ...]:
+    return tuple(one.name for one in fields(kind))
+
+
 def shape(step: Step) -> tuple[Any, ...]:
     """What must agree for two sizes' steps to be one graded sentence: the class and every text field."""
     parts: list[Any] = [type(step).__name__]
-    for f in fields(step):
-        if f.name == "origin":
+    for name in _field_names(type(step)):
+        if name == "origin":
             continue
-        value = getattr(step, f.name)
+        value = getattr(step, name)
         if isinstance(value, str | Said | Copy):
             parts.append(value)
         elif isinstance(value, tuple):
@@ -38,8 +44,8 @@ def numbers(step: Step) -> tuple[int, ...]:
     """The ints of a step in field order, those of a repeat's body first; lists of numbers, which may differ in length, are not
     among them."""
     found: list[int] = []
-    for f in fields(step):
-        value = getattr(step, f.name)
+    for name in _field_names(type(step)):
+        value = getattr(step, name)
         if isinstance(value, bool):
             continue
         if isinstance(value, int):

@@ -28,7 +28,19 @@ class RowTally:
 
 
 def counted(tally: RowTally, step: Step) -> RowTally:
-    """The tally after `step`."""
+    """The tally after `step`; the kinds that there are most of come first."""
+    match step:
+        case st.KnitRows(rows=rows):
+            return _at_row(tally, None if tally.row is None else tally.row + rows, _side_after(tally.side, rows))
+        case st.KnitTo(row=row):
+            return _at_row(tally, row, None if tally.row is None else _side_after(tally.side, row - tally.row))
+    if by := more(step):
+        return RowTally(tally.row, tally.stitches + by, tally.held, tally.waiting, tally.side)
+    return _otherwise_counted(tally, step)
+
+
+def _otherwise_counted(tally: RowTally, step: Step) -> RowTally:
+    """After a step that neither knits rows nor shapes."""
     match step:
         case st.Now(stitches=stitches, row=row, side=at):
             return replace(tally, stitches=stitches, row=row, side=at)
@@ -45,10 +57,6 @@ def counted(tally: RowTally, step: Step) -> RowTally:
             return replace(tally, row=row, side=end)
         case st.SetRowCounter(rows=row):
             return _at_row(tally, row, tally.side)
-        case st.KnitTo(row=row):
-            return _at_row(tally, row, None if tally.row is None else _side_after(tally.side, row - tally.row))
-        case st.KnitRows(rows=rows):
-            return _at_row(tally, None if tally.row is None else tally.row + rows, _side_after(tally.side, rows))
         case st.WasteStart():
             # What is true after it says where the carriage has come.
             return replace(tally, side=None)
@@ -81,8 +89,7 @@ def counted(tally: RowTally, step: Step) -> RowTally:
             return replace(tally, stitches=stitches)
         case st.OffOnWaste() | st.CastOffAll() | st.SewOffAll() | st.GatherAll():
             return replace(tally, stitches=0, held=(0, 0), side=None)
-    by = more(step)
-    return RowTally(tally.row, tally.stitches + by, tally.held, tally.waiting, tally.side) if by else tally
+    return tally
 
 
 def _at_row(tally: RowTally, row: int | None, side: Side | None) -> RowTally:
