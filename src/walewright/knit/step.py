@@ -3,12 +3,11 @@ comes from."""
 
 from __future__ import annotations
 
-from dataclasses import field, fields
-from functools import cache
+from dataclasses import field
 from typing import Any, TypeAlias
 
 from walewright.knit.copies import Copy
-from walewright.record import record
+from walewright.record import field_names, record
 from walewright.report.said import Said
 
 Words: TypeAlias = str | Said
@@ -20,15 +19,10 @@ class Step:
     origin: str = field(default="", compare=False, repr=False)
 
 
-@cache
-def _field_names(kind: type[Any]) -> tuple[str, ...]:
-    return tuple(one.name for one in fields(kind))
-
-
 def shape(step: Step) -> tuple[Any, ...]:
     """What must agree for two sizes' steps to be one graded sentence: the class and every text field."""
     parts: list[Any] = [type(step).__name__]
-    for name in _field_names(type(step)):
+    for name in field_names(step):
         if name == "origin":
             continue
         value = getattr(step, name)
@@ -44,7 +38,7 @@ def numbers(step: Step) -> tuple[int, ...]:
     """The ints of a step in field order, those of a repeat's body first; lists of numbers, which may differ in length, are not
     among them."""
     found: list[int] = []
-    for name in _field_names(type(step)):
+    for name in field_names(step):
         value = getattr(step, name)
         if isinstance(value, bool):
             continue
