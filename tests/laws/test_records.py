@@ -12,6 +12,7 @@ from typing import Any
 import pytest
 
 from walewright.record import record
+from walewright.record import replace as record_replace
 
 SOURCES = Path(__file__).resolve().parents[2] / "src"
 
@@ -169,3 +170,33 @@ def test_the_stages_hand_on_records() -> None:
     `dataclass` makes it."""
     written_out = re.compile(r"@dataclass\(frozen=True, slots=True(?:, kw_only=True)?\)")
     assert [str(path) for path in SOURCES.rglob("*.py") if written_out.search(path.read_text(encoding="utf-8"))] == []
+
+
+def test_one_is_copied_with_changes_as_a_dataclass_is() -> None:
+    made, likewise = Stitch("knit", (1, 2), where=4), Likewise("knit", (1, 2), where=4)
+    for changes in ({}, {"name": "purl"}, {"rows": (), "notes": ["slack"]}):
+        one, other = record_replace(made, **changes), replace(likewise, **changes)
+        assert type(one) is Stitch
+        assert [getattr(one, of.name) for of in fields(one)] == [getattr(other, of.name) for of in fields(other)]
+    assert record_replace(made).notes is made.notes
+    assert made.name == "knit"
+    for of, copied in ((made, record_replace), (likewise, replace)):
+        with pytest.raises(TypeError, match="colour"):
+            copied(of, colour=1)
+    # Any other dataclass is copied too.
+    assert record_replace(likewise, name="purl") == replace(likewise, name="purl")
+
+
+def test_one_that_adds_to_another_is_copied_as_what_it_is() -> None:
+    made = record_replace(Purl("purl", (2,), raised=False, where=3), name="slip")
+    assert (type(made), made.name, made.rows, made.raised, made.where) == (Purl, "slip", (2,), False, 3)
+
+
+def test_fields_of_one_that_is_copied_are_called_as_they_like() -> None:
+    @record
+    class Made:
+        made: int
+        of: int = 2
+
+    copy = record_replace(Made(1), of=5)
+    assert (copy.made, copy.of) == (1, 5)
