@@ -67,6 +67,21 @@ def test_one_with_faces_belongs_to_its_page() -> None:
     assert root.find("head/style") is not None
 
 
+DRAWING = (
+    '<svg class="{0}" xmlns="http://www.w3.org/2000/svg" width="{1}mm" height="5mm" viewBox="0 0 2 1"><path d="M0 0L2 1"/></svg>'
+)
+
+
+def test_a_drawing_is_as_large_as_it_says_unless_a_rule_says_otherwise() -> None:
+    root = page(
+        DRAWING.format("small", 10), DRAWING.format("small", 8), DRAWING.format("cover", 10), style=".cover { width: 30mm }"
+    )
+    made = PrintedPage(ElementTree.tostring(root, encoding="unicode"))
+    made_pages = made.render(stylesheets=own_sheets(made.etree_element)).pages
+    boxes = [box for laid in made_pages for box in laid._page_box.descendants() if str(box.element_tag).endswith("svg")]
+    assert [round(box.width * 25.4 / 96, 2) for box in boxes] == [10, 8, 30]
+
+
 def test_a_sheet_looks_as_it_does_with_its_own_style_sheet() -> None:
     """Every box stands where it stands when anchors and style sheets are left where they are, and each anchor leads to its page."""
     faces, given = weasyprint.CSS(string=""), html(make_pattern(3).sheet())
@@ -91,12 +106,13 @@ def test_most_parts_share_their_styles() -> None:
     )
 
 
-def _places(laid: Any) -> list[tuple[str, float, float]]:
-    return [
-        (str(b.element_tag), round(b.position_x, 2), round(b.position_y, 2))
-        for b in laid._page_box.descendants()
-        if hasattr(b, "position_x")
-    ]
+def _places(laid: Any) -> list[tuple[str | float, ...]]:
+    boxes = (box for box in laid._page_box.descendants() if hasattr(box, "position_x"))
+    return [(str(box.element_tag), *(round(at, 2) for at in _place(box))) for box in boxes]
+
+
+def _place(box: Any) -> tuple[float, ...]:
+    return box.position_x, box.position_y, getattr(box, "width", 0), getattr(box, "height", 0)
 
 
 def _styles(document: Any) -> set[int]:
