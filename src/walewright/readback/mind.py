@@ -183,6 +183,9 @@ class Mind:
     def _hung_on(self, slot: int) -> None:
         """A further loop comes to a needle: what a chart has begun there is settled before."""
 
+    def _row_begins(self) -> None:
+        """The carriage is about to knit a row."""
+
     def _row_done(self) -> None:
         """The counter has gone up by a row."""
 
