@@ -55,9 +55,6 @@ class AtBench(Carriage, ABC):
                 raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
         self._on_bed(*(n if isinstance(n, int) else 0 for n in said["bench_counts"]))
         self._rightly_set()
-        kinds = [one.kind for one in told]
-        if any(kind == "hang_to_link" and kinds[i + 1] != "take_out_waste" for i, kind in enumerate(kinds[:-1])):
-            raise Contradiction("contradiction/waste-stays")
 
     def _rightly_set(self) -> None:
         """The carriage knits what is in work, and that alone: past needles right out it is set to hold; and whatever is begun
@@ -197,11 +194,6 @@ class AtBench(Carriage, ABC):
             raise Contradiction("contradiction/loops-between", loops=loops, between=between)
         self.obey("rehang_start", facing, loops, piece)
 
-    def take_out_waste(self) -> None:
-        """Open loops have just been hung on."""
-        if not self.made or not isinstance(self.made[-1], op.PickUpEdge):
-            raise Contradiction("contradiction/no-waste")
-
     # ------------------------------------------------------------- stitches moved, columns dropped and latched up
 
     def move_stitches(self, *told: ReadPhrase | Side) -> None:
@@ -299,6 +291,5 @@ BENCH_OBEYED: Mapping[str, Callable[..., None]] = {
     "set_to_hold": AtBench.set_to_hold,
     "set_to_knit": AtBench.set_to_knit,
     "hang_first_row": AtBench.hang_first_row,
-    "take_out_waste": AtBench.take_out_waste,
 }
 """The method for each phrase that only a bench copy has."""

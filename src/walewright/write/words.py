@@ -158,13 +158,19 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     KnitToListed: lambda s: "knit_to/listed",
     KnitRowsListed: lambda s: "knit_rows/listed",
     HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
-    st.FoldUp: lambda s: "fold_up/row" if s.any.row else "fold_up/all" if s.any.onto == "all needles" else "fold_up",
+    st.FoldUp: lambda s: _fold_up(s.any),
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
     st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
     st.LatchPanelInStages: lambda s: "latch_panel_in_stages" if rounds.few_wales(s) else "latch_panel_in_stages/every",
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }
 """Of the kinds of steps that have several."""
+
+
+def _fold_up(step: st.FoldUp) -> str:
+    if step.row:
+        return "fold_up/row"
+    return "fold_up/all" if step.onto == "all needles" else "fold_up/hung" if step.begun == "on loops" else "fold_up"
 
 
 def _threaded(said: StepSaid) -> bool:

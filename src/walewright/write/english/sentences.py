@@ -163,21 +163,24 @@ EDGINGS = {
     "picot_row": "move every 2nd {ST}, beginning with the 2nd from the left and leaving out the last, one needle to the right and"
     " leave the empty needles in work",
     "fold_up": "fold the work up {way} and hang the {loops} {loops|loop} of the first garment row from left to right,"
+    " each on the needle that knitted it, and pull out the ravel cord: {stitches} {stitches|st}",
+    "fold_up/hung": "fold the work up {way} and hang the {loops} {loops|loop} of the first row of this edging from left to right,"
     " each on the needle that knitted it: {stitches} {stitches|st}",
     "fold_up/row": "fold the work up {way} and hang the {loops} {loops|loop} of the row knitted at {RC} {row} from left to right,"
     " each on the needle that knitted it: {stitches} {stitches|st}",
     "fold_up/all": "bring the needles out of work back to work; fold the work up {way} and hang the {loops} {loops|loop} of the"
     " first garment row from left to right, each on the needle that knitted it, but where the needle to the right of that one is"
-    " empty, on the empty one: {stitches} {stitches|st}",
+    " empty, on the empty one, and pull out the ravel cord: {stitches} {stitches|st}",
     "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
     " loop counted, and pull out the ravel cord",
-    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}",
+    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}"
+    ", and take out their waste yarn",
     "over": ", over the {STS} of the other piece",
     "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}{@stretch}{@ratio}, {left_end},"
     " {@on_needles}",
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
-    " {left_end}, {@on_needles}",
+    " {left_end}, {@on_needles}, and take out their waste yarn",
     "on_needles": "on needles {@span}",
     "on_needles/one": "on needle {first:needle}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",

@@ -162,22 +162,25 @@ EDGINGS = {
     "picot_row": "jede 2. {ST}, ab der 2. von links und ohne die letzte, eine Nadel nach rechts umhängen und die leeren Nadeln in"
     " Arbeit lassen",
     "fold_up": "das Gestrick {way} umschlagen und von links nach rechts die {loops} {loops|loop} der ersten Reihe des"
-    " Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat: {stitches} {stitches|st}",
+    " Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat, und den Trennfaden herausziehen:"
+    " {stitches} {stitches|st}",
+    "fold_up/hung": "das Gestrick {way} umschlagen und von links nach rechts die {loops} {loops|loop} der ersten Reihe dieser"
+    " Blende einhängen, jede auf die Nadel, die sie gestrickt hat: {stitches} {stitches|st}",
     "fold_up/row": "das Gestrick {way} umschlagen und von links nach rechts die {loops} {loops|loop} der bei {RC} {row} gestrickten"
     " Reihe einhängen, jede auf die Nadel, die sie gestrickt hat: {stitches} {stitches|st}",
     "fold_up/all": "die Nadeln außer Arbeit wieder in Arbeitsstellung bringen; das Gestrick {way} umschlagen und von links nach"
     " rechts die {loops} {loops|loop} der ersten Reihe des Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat,"
-    " aber wo die Nadel rechts davon leer ist, auf die leere: {stitches} {stitches|st}",
+    " aber wo die Nadel rechts davon leer ist, auf die leere, und den Trennfaden herausziehen: {stitches} {stitches|st}",
     "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, {@on_needles}"
-    " einhängen{@over}",
+    " einhängen{@over}, dann ihr Hilfsgarn herausziehen",
     "over": ", über die {STS} des anderen Teils",
     "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, {@on_needles}"
     " auffassen",
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
     "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
-    " {@on_needles} einhängen",
+    " {@on_needles} einhängen, dann ihr Hilfsgarn herausziehen",
     "on_needles": "auf die Nadeln {@span}",
     "on_needles/one": "auf die Nadel {first:needle}",
     "stretch/rows": " von {RC} {low} bis {RC} {high}",
