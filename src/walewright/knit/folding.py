@@ -102,7 +102,8 @@ def set_aside(edging: Edging, first: int, last: int) -> tuple[Step, ...]:
 @record
 class EdgingRows:
     """An edging on needles `first`..`last`, `rows` of it seen, its side `worn` outside; the counter runs on from `after`, the rows
-    of the piece that it is knitted on to, if it is; or it is `hung` on loops. `holes` lie in the outside, those `behind` in the layer folded behind."""
+    of the piece that it is knitted on to, if it is; or it is `hung` on loops. `holes` lie in the outside, those `behind` in the
+    layer folded behind."""
 
     edging: Edging
     fabric: Fabric

@@ -58,7 +58,8 @@ HOW_TO = {
         " die rechte außen ist. Ein Saum am Anfang: den Teil stricken, der innen liegen wird, die Bruchreihe, wenn die Zeilen"
         " eine haben, und die Außenseite; die erste Reihe hochschlagen und jede Masche auf die Nadel hängen, auf der sie"
         " entstanden ist, gerade über ihrem Maschenstäbchen. Die Maschen zählen und den Trennfaden herausziehen: das Hilfsgarn"
-        " fällt ab. Die lockerere Maschenweite einstellen, die die Zeile nennt, und beide Lagen in einer Reihe langsam zusammenstricken."
+        " fällt ab. Die lockerere Maschenweite einstellen, die die Zeile nennt, und beide Lagen in einer Reihe langsam"
+        " zusammenstricken."
         " Eine angestrickte Blende: die Linie, an der sie hängt, vorn hochheben, die Masche ihrer ersten Reihe unter jeder"
         " Masche auf deren Nadel hängen und durch beide locker abketten.",
         "das Gestrick von der Seite, nach vorn hochgeschlagen und seine erste Reihe an den Haken gehängt, an dem es hängt",
