@@ -53,8 +53,8 @@ HOW_TO = {
         "hem at the beginning: knit the part that will lie inside, the fold row if the lines have one, and the outside; turn "
         "the first row up, and hang each loop on the needle on which it was made, straight above its column. Count the loops, "
         "and pull out the ravel cord: the waste comes away. Set the looser tension that the line names and knit both layers "
-        "together in one row, slowly. A band that was knitted on: lift the line along which it hangs up in front, hang the loop of its first "
-        "row below each stitch on that stitch’s needle, and cast off through both, loosely.",
+        "together in one row, slowly. A band that was knitted on: lift the line along which it hangs up in front, hang the loop "
+        "of its first row below each stitch on that stitch’s needle, and cast off through both, loosely.",
         "the fabric from the side, turned up in front and its first row hung on the hook it hangs from",
     ),
     "picot-hem": HowToText(
