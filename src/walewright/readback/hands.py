@@ -102,8 +102,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
         self.knit_rows(row - self._row)
 
-    def line(self) -> None:
-        """Another line of the text begins."""
+    def line(self, step: int = 0) -> None:
+        """Another line of the text begins, that of a step of an earlier section where one is named."""
+        self._step = step or self._step
         self._rows_of_line.clear()
         self._told_of.clear()
         self._latched_at.clear()

@@ -37,6 +37,7 @@ PHRASES: dict[str, str] = {
     "contradiction/join-among-steps": "edges are joined only under a heading of joining",
     "contradiction/carriage-set": "the carriage is set to {set}, which is not right for what is on the bed",
     "contradiction/loops-between": "between {loops} stitches there are not {between} loops",
+    "contradiction/within-other-step": "the counter comes to read so in step {step}, not in step {told}",
     "contradiction/first-row-on-cord": "the first row was knitted on ravel cord, and no loops were hung on",
     "contradiction/first-row-on-loops": "the first row was knitted on loops that were hung on, and no ravel cord is there",
     "contradiction/loops-knitted": "{loops} loops are to be hung and {there} were knitted",

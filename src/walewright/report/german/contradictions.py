@@ -37,6 +37,7 @@ PHRASES: dict[str, str] = {
     "contradiction/join-among-steps": "Kanten werden nur unter einer Überschrift zum Verbinden verbunden",
     "contradiction/carriage-set": "der Schlitten steht auf {set}, und das passt nicht zu dem, was auf dem Nadelbett ist",
     "contradiction/loops-between": "zwischen {loops} Maschen liegen nicht {between} Bögen",
+    "contradiction/within-other-step": "diesen Stand erreicht der Reihenzähler in Schritt {step}, nicht in Schritt {told}",
     "contradiction/first-row-on-cord": "die erste Reihe wurde auf Trennfaden gestrickt, und es wurde nichts eingehängt",
     "contradiction/first-row-on-loops": "die erste Reihe wurde auf eingehängte Schlingen gestrickt, und es ist kein Trennfaden da",
     "contradiction/loops-knitted": "{loops} Maschen sollen eingehängt werden, und {there} sind gestrickt",
