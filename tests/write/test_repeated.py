@@ -108,13 +108,19 @@ def raglan(name: str, end: int, *runs: tuple[int, int]) -> StepBlock:
     return block(name, cast_on(20), ("Knit", (*told, MARKED)), ("Finish", ENDED))
 
 
+BEFORE_IT = "before anything is done at that reading."
+
+
 def test_what_goes_the_same_way_to_a_row_is_said_so_however_its_runs_are_cut() -> None:
     back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
     told = [told_so_far(back, raglan("front", 19, (2, 3), *runs)) for runs in (((3, 4),), ((3, 2), (3, 2)))]
     assert [s.numbers for s in told[1]] == [(1, 5), (6,), (7,), (8,)]
     far = [[s.text for s in sentences if "from step" in s.text] for sentences in told]
     # Two steps are as easily read again.
-    assert far == [[], ["As the back, from step 6 on to RC 19, within step 6; stop there, before anything is done at that reading. 26 sts, COL."]]
+    assert far == [
+        [],
+        [f"As the back, from step 6 on to RC 19, within step 6; stop there, {BEFORE_IT} 26 sts, COL."],
+    ]
 
 
 def test_another_way_before_that_row_is_not_the_same() -> None:

@@ -35,9 +35,9 @@ class Carriage(Mind):
     def set_to_hold(self) -> None:
         self._set = "hold"
 
-    def set_to_knit(self, unless: str = "") -> None:
-        """`unless` others are held, if that is said."""
-        self._set = "hold" if unless and self._right_out() else "knit all"
+    def set_to_knit(self, free: str = "") -> None:
+        """`free`: unless others are held, if that is said."""
+        self._set = "hold" if free and self._right_out() else "knit all"
 
     def _right_out(self) -> bool:
         """Whether any needle is right out, held or of a part that waits; a part on cord is not."""

@@ -14,7 +14,8 @@ LINES = {
     "again": "wie {section}, Schritte {first} bis {last}",
     "again/far": "wie {section}, ab Schritt {first} bis {RC} {row}{within}; dort anhalten, bevor bei diesem Stand etwas getan wird",
     "again/within": ", innerhalb von Schritt {step}",
-    "again/link/far": "wie in {section}, ab Schritt {first} bis {RC} {row}{within}; dort anhalten, bevor bei diesem Stand etwas getan wird",
+    "again/link/far": "wie in {section}, ab Schritt {first} bis {RC} {row}{within};"
+    " dort anhalten, bevor bei diesem Stand etwas getan wird",
     "again/mirrored": "gespiegelt wie Schritte {first} bis {last}",
     "again/before": "vor Schritt {last}: ",
     "again/on": "wie {section}, Schritte {first} bis {last}, aber an {piece}",
