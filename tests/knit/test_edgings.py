@@ -146,7 +146,7 @@ def test_a_folded_band_hangs_its_first_row_and_is_sewn_off(room: Any) -> None:
         st.UseYarnStep("wool", "3"),
         st.KnitTo(13),
         st.Now(20, 13, "left"),
-        st.FoldUp(20, "the same needles", 20),
+        st.FoldUp(20, "the same needles", 20, begun="on loops"),
     )
     # 20 stitches of 2 to the cm are 10 cm wide; three times that.
     assert made.paragraph("Finish", block=1) == (st.BreakOff(30), st.SewOffAll())
@@ -163,7 +163,7 @@ def test_a_mock_ribbed_band_picks_up_on_the_needles_in_work(room: Any) -> None:
     hang = made.paragraph("Hang on", block=1)
     # Of 20 needles from L 10 on, the 3rd, 6th ... 18th are out.
     assert hang[2:] == (st.EveryOutOfWork(3, 14), st.PickUpAlong("back", "side", "left", 14, -10, 9, "purl", ""))
-    assert made.paragraph("Knit", block=1)[-1] == st.FoldUp(14, "the same needles", 14)
+    assert made.paragraph("Knit", block=1)[-1] == st.FoldUp(14, "the same needles", 14, begun="on loops")
 
 
 def test_a_facing_begins_with_its_fold(room: Any) -> None:

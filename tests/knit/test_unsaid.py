@@ -16,7 +16,7 @@ from walewright.write.lines import lines
 SAID_EITHER_WAY = {
     ("WasteStart", "way"),
     ("RehangStart", "facing"),
-    ("FoldUp", "way"),
+    *(("FoldUp", name) for name in ("way", "row", "begun")),
     *(("JoinEdges", name) for name in ("way", "edges", "longer_mm")),
 }
 """What hands cannot do without being told: the usual is said too, in other words."""

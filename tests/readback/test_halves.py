@@ -75,7 +75,7 @@ def test_what_is_true_after_it_is_said_of_the_other_half() -> None:
 
 def test_what_differs_in_a_half_is_said() -> None:
     told = texts((SizePlan("S", (parted("back", *half("left", held=6)),)),), "back")
-    assert told[-2:] == ["At the left end hold 6 sts.", "As steps 11 to 14, mirrored."]
+    assert told[-2:] == ["At the left end hold 6 sts, carriage set to hold.", "As steps 11 to 14, mirrored."]
 
 
 def test_nor_is_one_mirrored_that_names_needles() -> None:
@@ -227,7 +227,8 @@ def test_the_carriage_passes_held_loops_set_to_hold_where_none_is_in_work() -> N
     text = plain_text(write(PARTED))
     turned = "Take the carriage to the left without knitting"
     assert turned in text
-    held = text.replace(turned, f"{turned}, set to hold, if it is not there already")
+    begun, _, half_turned = text.rpartition(turned)
+    held = f"{begun}{turned}, set to hold, if it is not there already{half_turned}"
     assert read_back_all(held) == read_back_all(text)
     first = "Take the carriage to the left without knitting, set to hold, if it is not there already. Knit 1 row"
     _, faults = read_back_all(text.replace("Knit 1 row, cast off 2 sts", f"{first}, cast off 2 sts", 1))

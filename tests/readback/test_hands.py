@@ -134,7 +134,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
             (op.Hold(-5, -4), op.Hold(-3, -3), op.Wrap(-3)),
         ),
         (
-            "At the right end hold 2 sts, knit 1 row: work this 2 times in all.",
+            "At the right end hold 2 sts, carriage set to hold, knit 1 row: work this 2 times in all.",
             (op.Hold(3, 4), op.Pass("left"), op.Hold(1, 2), op.Pass("right")),
         ),
         ("At the right end hold 3 sts. Return the needles held at the right to work.", (op.Hold(2, 4), op.Release(2, 4))),
@@ -235,7 +235,7 @@ def test_moves(words: str, made: tuple[op.Operation, ...]) -> None:
 
 def test_a_half_with_held_needles_waits_and_comes_back() -> None:
     made = moves(
-        "At the left end hold 1 st.",
+        "At the left end hold 1 st, carriage set to hold.",
         "Take the centre 2 sts, L 1 to R 1, off on waste yarn (neck centre).",
         "Put the left part, L 4 to L 2, into hold until its turn.",
         "Decrease 1 st at the left end. Break off the yarn.",

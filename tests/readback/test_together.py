@@ -42,7 +42,7 @@ def test_the_counter_goes_on_from_there() -> None:
 
 
 def test_at_one_row_wraps_come_first_and_holds_before_the_rest() -> None:
-    held = "[ ] At the left end hold 1 st."
+    held = "[ ] At the left end hold 1 st, carriage set to hold."
     tracks = (
         "[ ] For the neck: knit 1 row, decrease 1 st at the right end, knit 1 row.",
         "[ ] For the shoulder: knit 1 row, at the left end hold 2 sts, knit 1 row.",

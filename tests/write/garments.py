@@ -222,6 +222,7 @@ SAMPLES: tuple[Step, ...] = (
     st.FoldUp(54, "all needles", 80),
     st.FoldUp(54, "the same needles", 54, "behind"),
     st.FoldUp(54, "the same needles", 54, "in front", 121),
+    st.FoldUp(54, "the same needles", 54, begun="on loops"),
     st.HangToLink("back", "shoulder", "right", 20, -20, -1, "knit", "empty needles", "right"),
     st.HangToLink("front", "end", "whole", 1, 0, 0, "purl", "the other piece", "left", Copy(1)),
     st.LatchRib(4, 2, 12),

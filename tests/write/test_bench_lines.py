@@ -126,7 +126,7 @@ def test_two_neighbours_are_no_run(slots: tuple[int, ...], words: str) -> None:
 def test_open_loops_come_off_their_waste_yarn_and_others_have_none() -> None:
     where = {"piece": "back", "edge": "neck", "part": "centre", "stitches": 4, "first": 0, "last": 3, "facing": "purl"}
     hung = [st.PickUpAlong(**where, left_end="left", loops=loops) for loops in ("open", "")]  # type: ignore[arg-type]
-    assert ["Take out their waste yarn" in line for line in lines(*hung) if "along the" in line] == [True, False]
+    assert ["take out their waste yarn" in line for line in lines(*hung) if "along the" in line] == [True, False]
 
 
 def test_of_a_first_row_one_loop_is_at_its_edge() -> None:

@@ -25,7 +25,7 @@ def outline(*sizes: tuple[Step, ...]) -> list[tuple[str, str, list[str]]]:
 def test_rows_and_the_shaping_after_them_are_one_sentence() -> None:
     steps = (st.KnitRows(2), st.Decrease("left end", 1, 0), st.HoldAtEnd("right", 4), st.KnitRows(1), st.WrapHeld("right"))
     assert texts(steps) == [
-        "Knit 2 rows, decrease 1 st at the left end, at the right end hold 4 sts.",
+        "Knit 2 rows, decrease 1 st at the left end, at the right end hold 4 sts, carriage set to hold.",
         "Knit 1 row, wrap the innermost needle held at the right.",
     ]
 
@@ -45,7 +45,7 @@ def test_what_is_one_turn_of_the_hands_is_one_line() -> None:
         "Thread wool; carriage at tension 4. Set the row counter to 000.",
         "Cast off the sts in work from the carriage side. Break off the yarn.",
         "Break off the yarn. Knit 8 rows of waste yarn over the sts in work and take them off the bed (last row).",
-        "Return the needles held at the left to work. Knit 1 row.",
+        "Return the needles held at the left to work, carriage set to knit all. Knit 1 row.",
     ]
 
 

@@ -108,13 +108,19 @@ def raglan(name: str, end: int, *runs: tuple[int, int]) -> StepBlock:
     return block(name, cast_on(20), ("Knit", (*told, MARKED)), ("Finish", ENDED))
 
 
+BEFORE_IT = "before anything is done at that reading."
+
+
 def test_what_goes_the_same_way_to_a_row_is_said_so_however_its_runs_are_cut() -> None:
     back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
     told = [told_so_far(back, raglan("front", 19, (2, 3), *runs)) for runs in (((3, 4),), ((3, 2), (3, 2)))]
     assert [s.numbers for s in told[1]] == [(1, 5), (6,), (7,), (8,)]
     far = [[s.text for s in sentences if "from step" in s.text] for sentences in told]
     # Two steps are as easily read again.
-    assert far == [[], ["As the back, from step 6 on to RC 19; stop there, before anything is done at that reading. 26 sts, COL."]]
+    assert far == [
+        [],
+        [f"As the back, from step 6 on to RC 19, within step 6; stop there, {BEFORE_IT} 26 sts, COL."],
+    ]
 
 
 def test_another_way_before_that_row_is_not_the_same() -> None:
@@ -134,7 +140,7 @@ def test_steps_that_never_come_to_that_row_cannot_be_worked_so_far() -> None:
     back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
     text = plain_text(write((SizePlan("M", (back, raglan("front", 19, (2, 3), (3, 2), (3, 2)))),)))
     for row in ("41", "6"):
-        assert read_back_all(text.replace("on to RC 19;", f"on to RC {row};"))[1]
+        assert read_back_all(text.replace("on to RC 19,", f"on to RC {row},"))[1]
 
 
 def test_many_steps_that_are_referred_to_are_ticked_off_one_by_one() -> None:
@@ -300,3 +306,21 @@ def test_tables_are_one() -> None:
     assert [s.numbers for s in table.sentences] == [(), (6,), (7,), (8,), (9,), (10,)]
     assert [s.numbers for s in made["two"].sentences] == [(1, 10), (11,), (12,)]
     assert not any(p.table for p in made["two"].paragraphs)
+
+
+def test_the_step_in_which_one_stops_is_named_and_read() -> None:
+    """It is another one where a size has worked the one before it to its end already."""
+    back = raglan("back", 40, (2, 3), (3, 8), (4, 2))
+    front = raglan("front", 19, (2, 3), (3, 2), (3, 2))
+    small, large = SizePlan("S", (back, front)), SizePlan("L", (raglan("back", 40, (2, 3), (3, 4), (4, 2)), front))
+    made = write((small, large))
+    (far,) = (s.text for s in made.sections[-1].sentences if "from step" in s.text)
+    assert "on to RC 19, within step 6 (7); stop there" in far
+    text = plain_text(made)
+    works, faults = read_back_all(text)
+    assert works is not None
+    assert not faults
+    for wrong in ("step 6", "step 7 (7)", "step 6 (8)"):
+        works, faults = read_back_all(text.replace("step 6 (7)", wrong))
+        assert works is None
+        assert [fault.code for fault in faults] == ["words-contradict"]

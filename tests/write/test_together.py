@@ -33,8 +33,8 @@ def test_one_line_a_track_under_their_rows() -> None:
         "At the same time, from RC 20 (24) to RC 24 (30):",
         "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], "
         "[L only: knit 2 rows].",
-        "For the short rows at the left: at the left end hold 5 sts, "
-        "[L only: return the needles held at the left to work], knit 4 (6) rows.",
+        "For the short rows at the left: at the left end hold 5 sts, carriage set to hold, "
+        "[L only: return the needles held at the left to work, carriage set to knit all unless others are held], knit 4 (6) rows.",
         "25 (34) sts in work, 5 (0) held, RC 24 (30), COR.",
     ]
 
@@ -43,10 +43,11 @@ def test_words_all_sizes_work_are_shared() -> None:
     assert shared(write((SMALL, LARGE))) == 1.0
 
 
-def test_a_track_of_one_size_is_all_dashes_for_the_other() -> None:
+def test_what_a_track_of_one_size_says_without_a_number_is_said_of_that_size() -> None:
+    """A dash would leave out the stitches that are held, and not how the carriage is set."""
     alone = plan("S", st.Together(20, 24, (raglan(2, 0),)), st.Now(30, 24, "right"))
     *_, track, _ = lines(alone, LARGE)
-    assert track.startswith("For the short rows at the left: at the left end hold – (5) sts, ")
+    assert track.startswith("For the short rows at the left: [L only: at the left end hold 5 sts, carriage set to hold], ")
     assert shared(write((alone, LARGE))) < 1.0
 
 

@@ -37,7 +37,7 @@ def edging_block(design: Design, glued: Glued, piece: Piece, sized: SizedPiece, 
     )
     # The first row is rehung so that the edging's own right side comes to lie outside.
     worn = right_side(design, edging.fabric)
-    rows = EdgingRows(edging, design.fabric(edging.fabric), sized.edging_rows, -left, sized.start - left - 1, worn)
+    rows = EdgingRows(edging, design.fabric(edging.fabric), sized.edging_rows, -left, sized.start - left - 1, worn, hung=True)
     made = StepBlock(f"{piece.name} {edging.name}", sized.copies, _hung(design, rows, hang, tail), of=piece.name)
     if "start" not in named_strips(glued, piece):
         return made
@@ -64,7 +64,7 @@ def band_block(design: Design, glued: Glued, garment: SizedGarment, band: Band, 
     tail = seam_tail_cm(depth_cm(design, sized))
     worn = dict(glued.worn)[band.name]
     fabric = design.fabric(edging.fabric)
-    rows = EdgingRows(edging, fabric, sized.rows, first, last, worn, holes=sized.holes, behind=sized.behind)
+    rows = EdgingRows(edging, fabric, sized.rows, first, last, worn, holes=sized.holes, behind=sized.behind, hung=True)
     *before, (title, off) = _hung(design, rows, hang, tail)
     ends = (said("edges"), tuple(_named_ends(glued, band, edging, sized.rows)))
     paragraphs = (*before, (title, (*corner_notes(design, garment, band, sized), *off)), *([ends] if ends[1] else []))

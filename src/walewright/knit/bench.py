@@ -41,8 +41,6 @@ _ONE_LINE = (
     (bs.DropRows, bs.CrossStitches),
     (bs.CrossStitches, bs.LatchColumns),
     (bs.DropRows, bs.LatchColumns),
-    (st.HangToLink, bs.TakeOutWaste),
-    (st.PickUpAlong, bs.TakeOutWaste),
 )
 """Pairs of steps where the second goes on in the line of the first."""
 
@@ -143,8 +141,6 @@ class _Lines:
         self.state = after
         self.counted = self.counted or isinstance(step, st.SetRowCounter)
         self._line(_in_full(step), read)
-        if _off_waste(step):
-            self._line(bs.TakeOutWaste())
         if isinstance(step, st.ReturnPart):
             self._tell(own[1:])
 
@@ -207,11 +203,6 @@ def _in_full(step: Step) -> Step:
     if isinstance(step, st.RehangStart):
         return bs.HangFirstRow(step.piece, step.stitches, step.stitches - 1, step.facing, origin=step.origin)
     return step
-
-
-def _off_waste(step: Step) -> bool:
-    """Whether the loops that the step hangs on waited on waste yarn, as all open ones do."""
-    return isinstance(step, st.HangToLink) or (isinstance(step, st.PickUpAlong) and step.loops == "open")
 
 
 def _rows_of_charts(in_force: Sequence[InForce], counter: int) -> list[tuple[str, int]]:

@@ -217,8 +217,3 @@ class HangFirstRow(Step):
     stitches: int
     between: int
     facing: HungFace
-
-
-@record
-class TakeOutWaste(Step):
-    """Take out the waste yarn that the loops just hung on waited in."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from walewright.knit.copies import NONE, Copy
-from walewright.knit.manners import EdgeStretchOf, FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
+from walewright.knit.manners import EdgeStretchOf, FoldBegun, FoldOnto, FoldWay, LinkedOver, LoopsOpen, Sooner
 from walewright.knit.move_kinds import HungEnd, HungFace, HungPart
 from walewright.knit.step import Step
 from walewright.record import record
@@ -85,13 +85,15 @@ class FoldUp(Step):
     on. "all needles": the needles out of work come back to work, and of the loops of the needles between two of those the last
     goes on the empty needle to its right, the others where they were knitted. `stitches` needles are in work afterwards. `way` "in
     front" (purl sides together) or "behind" (knit sides together). `row`: in place of the first garment row, the one that brought
-    the counter there (0: the first)."""
+    the counter there (0: the first). `begun`: the first row is the garment's and hangs "on ravel cord", which is pulled out then,
+    or it is the first one of an edging that was begun "on loops" of the garment."""
 
     loops: int
     onto: FoldOnto
     stitches: int
     way: FoldWay = "in front"
     row: int = 0
+    begun: FoldBegun = "on ravel cord"
 
 
 @record

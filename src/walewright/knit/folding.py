@@ -102,7 +102,8 @@ def set_aside(edging: Edging, first: int, last: int) -> tuple[Step, ...]:
 @record
 class EdgingRows:
     """An edging on needles `first`..`last`, `rows` of it seen, its side `worn` outside; the counter runs on from `after`, the rows
-    of the piece that it is knitted on to, if it is. `holes` lie in the outside, those `behind` in the layer folded behind."""
+    of the piece that it is knitted on to, if it is; or it is `hung` on loops. `holes` lie in the outside, those `behind` in the
+    layer folded behind."""
 
     edging: Edging
     fabric: Fabric
@@ -113,6 +114,7 @@ class EdgingRows:
     holes: tuple[SizedSlot, ...] = ()
     behind: tuple[SizedSlot, ...] = ()
     after: int = 0
+    hung: bool = False
 
 
 def knitted(of: EdgingRows, ends: Side, bed: MachineProfile, said: str = "") -> tuple[Step, ...]:
@@ -184,7 +186,7 @@ def _hung_up(of: EdgingRows) -> Iterator[Step]:
         way: FoldWay = "in front" if of.worn == "knit" else "behind"
         row = of.after + 1 if of.after else 0
         before, then = (count(edging, of.first, of.last) for count in (in_work, _after_fold))
-        yield st.FoldUp(before, onto, then, way, row, origin=origin)
+        yield st.FoldUp(before, onto, then, way, row, "on loops" if of.hung else "on ravel cord", origin=origin)
 
 
 def _filled(edging: Edging) -> bool:

@@ -29,6 +29,9 @@ FoldOnto = Literal["the same needles", "all needles"]
 FoldWay = Literal["in front", "behind"]
 """in front: purl sides together | behind: knit sides together."""
 
+FoldBegun = Literal["on ravel cord", "on loops"]
+"""on ravel cord: the first row is the garment's | on loops: it is that of an edging, knitted on loops of the garment."""
+
 LinkedOver = Literal["empty needles", "the other piece"]
 
 Sooner = Literal["", "disturbed"]

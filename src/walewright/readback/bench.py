@@ -7,13 +7,13 @@ from collections.abc import Callable, Iterable, Mapping
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
-from walewright.readback.mind import Contradiction, Mind, needle
+from walewright.readback.carriage import Carriage
+from walewright.readback.mind import Contradiction, needle
 from walewright.readback.phrases import Listed, Reading, ReadPhrase
 from walewright.readback.stretches import ranges
-from walewright.report.said import said
 
 
-class AtBench(Mind, ABC):
+class AtBench(Carriage, ABC):
     """Methods are named for the grammar's phrases. Lists of needles come as phrases of their own."""
 
     def __init__(self) -> None:
@@ -23,8 +23,6 @@ class AtBench(Mind, ABC):
         self._begun: dict[str, set[int]] = {}
         """What the counter read when a chart was begun, in one place and in others."""
         self._fabrics: dict[tuple[str, int, int], str] = {}
-        self._set = "knit all"
-        """What the carriage is set to: "knit all", "hold" or "slip"."""
         self._turn_of_line: list[op.LatchUp] = []
         """The columns that the line has latched up so far."""
 
@@ -37,6 +35,7 @@ class AtBench(Mind, ABC):
         it reads after the rows."""
         said = {one.kind: _numbers(one) for one in told}
         self._turn_of_line = []
+        self._by_lines = True
         set_anew = "bench_rows" in said and "set_row_counter" in said
         for one in told:
             if set_anew and one.kind == "set_row_counter":
@@ -56,27 +55,14 @@ class AtBench(Mind, ABC):
                 raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
         self._on_bed(*(n if isinstance(n, int) else 0 for n in said["bench_counts"]))
         self._rightly_set()
-        kinds = [one.kind for one in told]
-        if any(kind == "hang_to_link" and kinds[i + 1] != "take_out_waste" for i, kind in enumerate(kinds[:-1])):
-            raise Contradiction("contradiction/waste-stays")
 
     def _rightly_set(self) -> None:
         """The carriage knits what is in work, and that alone: past needles right out it is set to hold; and whatever is begun
         next finds it set to knit all."""
-        if self._apart or any(state in ("held", "waiting", "waiting, held") for state in self._needles.values()):
+        if self._apart or self._right_out():
             self._refuse_setting("knit all")
         if not self._needles:
             self._refuse_setting("hold", "slip")
-
-    def _refuse_setting(self, *settings: str) -> None:
-        if self._set in settings:
-            raise Contradiction("contradiction/carriage-set", set=said(_SETTINGS[self._set]))
-
-    def set_to_hold(self) -> None:
-        self._set = "hold"
-
-    def set_to_knit(self) -> None:
-        self._set = "knit all"
 
     def _on_bed(self, in_work: int, held: int, waiting: int) -> None:
         states = list(self._needles.values())
@@ -208,11 +194,6 @@ class AtBench(Mind, ABC):
             raise Contradiction("contradiction/loops-between", loops=loops, between=between)
         self.obey("rehang_start", facing, loops, piece)
 
-    def take_out_waste(self) -> None:
-        """Open loops have just been hung on."""
-        if not self.made or not isinstance(self.made[-1], op.PickUpEdge):
-            raise Contradiction("contradiction/no-waste")
-
     # ------------------------------------------------------------- stitches moved, columns dropped and latched up
 
     def move_stitches(self, *told: ReadPhrase | Side) -> None:
@@ -251,9 +232,6 @@ class AtBench(Mind, ABC):
 
 _COLUMNS = ("bench_rows", "bench_counter", "bench_side", "bench_counts")
 """What is no step of a line."""
-
-_SETTINGS = {"knit all": "setting/knit", "hold": "setting/hold", "slip": "setting/slip"}
-"""What a message calls what the carriage is set to."""
 
 
 def _numbers(phrase: ReadPhrase) -> list[Reading]:
@@ -313,6 +291,5 @@ BENCH_OBEYED: Mapping[str, Callable[..., None]] = {
     "set_to_hold": AtBench.set_to_hold,
     "set_to_knit": AtBench.set_to_knit,
     "hang_first_row": AtBench.hang_first_row,
-    "take_out_waste": AtBench.take_out_waste,
 }
 """The method for each phrase that only a bench copy has."""

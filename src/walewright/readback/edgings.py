@@ -35,11 +35,14 @@ class Edgings(Mind):
     def picot_row(self) -> None:
         self.made += [op.Transfer(s, s, 1) for s in self._working()[1:-1:2]]
 
-    def fold_up(self, onto: str, way: str, loops: int, *rest: int) -> None:
-        """`rest`: what the counter read at the row that is hung, where that is said, and the stitches afterwards."""
+    def fold_up(self, onto: str, way: str, loops: int, *rest: int | str) -> None:
+        """`rest`: what the counter read at the row that is hung, or that it is the first one of an "edging" that was hung on, where
+        either is said, and the stitches afterwards."""
         *at, stitches = rest
-        row = at[0] if at else 0
-        if at and not 0 < row < self._row:
+        row = at[0] if at and isinstance(at[0], int) else 0
+        if not row and self._begun_on_loops() != ("edging" in at):
+            raise Contradiction("contradiction/first-row-on-cord" if at else "contradiction/first-row-on-loops")
+        if row and not 0 < row < self._row:
             raise Contradiction("contradiction/row-not-knitted", row=row, counter=self._row)
         feet = self._working()
         if loops != len(feet):
@@ -55,6 +58,10 @@ class Edgings(Mind):
         self.made.append(op.HangFeet(tuple(feet), way == "behind", row))
         if len(self._working()) != stitches:
             raise Contradiction("contradiction/stitches-in-work", stitches=stitches, there=len(self._working()))
+
+    def _begun_on_loops(self) -> bool:
+        """Whether the first row was knitted on loops that hang from what is there already."""
+        return any(isinstance(move, op.Rehang | op.PickUpEdge) for move in self.made)
 
     def hang_to_link(self, facing: op.HungFace, stitches: int, part: op.HungPart, piece: str, *rest: int | str) -> None:
         over = rest[-1] == "over"

@@ -22,7 +22,7 @@ _ALIKE = frozenset(
             "cast_on_at_carriage",
             "increase_at_carriage",
         ),
-        *("cast_off_all", "break_off"),
+        *("cast_off_all", "break_off", "carriage_to_hold", "carriage_to_knit"),
     )
 )
 """Phrases that say the same of either half: where something is done, the carriage tells."""

@@ -7,7 +7,7 @@ that cannot be obeyed, or whose numbers disagree with what is on the bed, raise 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import Literal, cast
+from typing import cast
 
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
@@ -50,13 +50,6 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
         self._count(stitches, first, last)
         self._state(first, last, "work")
         self.made.append(op.IntoWork(first, last))
-
-    def carriage_at(self, side: Side, way: op.CrossingWay | Literal["held"] = "") -> None:
-        if way == "held" and in_reach(self._needles):
-            raise Contradiction("contradiction/held-and-in-work")
-        if self._carriage != side:
-            self.made.append(op.MoveCarriage(side, "" if way == "held" else way))
-        self._carriage = side
 
     def waste_start(self, way: op.CastOnWay, rows: int) -> None:
         part = self._part()
@@ -109,8 +102,9 @@ class Hands(Partings, Edgings, Patterns, Ribs, Inside, Resting, AtBench):
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
         self.knit_rows(row - self._row)
 
-    def line(self) -> None:
-        """Another line of the text begins."""
+    def line(self, step: int = 0) -> None:
+        """Another line of the text begins, that of a step of an earlier section where one is named."""
+        self._step = step or self._step
         self._rows_of_line.clear()
         self._told_of.clear()
         self._latched_at.clear()
@@ -363,6 +357,8 @@ OBEYED: Mapping[str, Callable[..., None]] = {
     "sew_off_all": Hands.sew_off_all,
     "break_off": Hands.break_off,
     "return_part": Hands.return_part,
+    "carriage_to_hold": Hands.set_to_hold,
+    "carriage_to_knit": Hands.set_to_knit,
     "use_looser": Hands.use_looser,
     "every_out_of_work": Hands.every_out_of_work,
     "picot_row": Hands.picot_row,

@@ -79,6 +79,8 @@ class Mind:
 
         self._as_far: int | None = None
         """The reading of the counter at which steps of an earlier section are left."""
+        self._step = 0
+        """The step of that section that is obeyed."""
 
     # ------------------------------------------------------------- as far as
 
@@ -88,10 +90,12 @@ class Mind:
             raise Contradiction("contradiction/counter-beyond", counter=self._row, row=row)
         self._as_far = row
 
-    def so_far(self) -> None:
-        """It has come to read so."""
+    def so_far(self, step: int = 0) -> None:
+        """It has come to read so, in that step if one is named."""
         if self._as_far is not None and not self._come_so_far:
             raise Contradiction("contradiction/counter-elsewhere", counter=self._row, row=self._as_far)
+        if step not in (0, self._step):
+            raise Contradiction("contradiction/within-other-step", step=self._step, told=step)
         self._as_far = None
 
     @property
@@ -182,6 +186,9 @@ class Mind:
 
     def _hung_on(self, slot: int) -> None:
         """A further loop comes to a needle: what a chart has begun there is settled before."""
+
+    def _row_begins(self) -> None:
+        """The carriage is about to knit a row."""
 
     def _row_done(self) -> None:
         """The counter has gone up by a row."""

@@ -102,6 +102,7 @@ class Partings(Mind):
 
     def off_on_waste(self, rows: int, edge: str) -> None:
         part = self._part()
+        self._row_begins()
         self.made.append(op.OntoWaste(part[0], part[-1], rows, edge))
         if self._broken_at is not None:
             self.tails[edge] = self._broken_at

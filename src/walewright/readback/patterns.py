@@ -174,6 +174,7 @@ class Patterns(Mind):
 
     def _one_row(self) -> None:
         """The carriage crosses, as the charts and stripes in force want it, and the counter counts."""
+        self._row_begins()
         counter, done = self._row, len(self.made)
         if self._striped is not None:
             self._change_stripe(self._striped)

@@ -11,10 +11,10 @@ from walewright.readback.phrases import ReadGraded, ReadPhrase
 _FIRST = (
     ("wrap_held",),
     ("latch_rib", "latch_panel"),
-    ("return_held", "return_some"),
+    ("return_held", "return_some", "carriage_to_knit"),
     ("use_yarn_step",),
     ("spread_evenly",),
-    ("hold_at_end",),
+    ("hold_at_end", "carriage_to_hold"),
 )
 """What goes before the rest at one row, and in which order: the yarn has just come past what is to be wrapped."""
 

@@ -98,7 +98,8 @@ class SectionAtWork:
 
     def _as_far(self, phrase: ReadPhrase, line: PrintedLine, before: Sequence[PrintedSection]) -> None:
         """The steps of an earlier section from one on until the counter reads so, and then what is said to be true."""
-        name, first, row, *now = phrase.arguments
+        name, first, row, *more = phrase.arguments
+        within = tuple(a for told in more if isinstance(told, ReadPhrase) and told.kind == "within" for a in told.arguments)
         assert isinstance(name, str)
         assert isinstance(first, int)
         assert isinstance(row, ReadGraded)
@@ -108,13 +109,18 @@ class SectionAtWork:
         self._obey(ReadPhrase("as_far_as", (ReadGraded((reading,)),)))
         for one in _from_step(name, first, before, self._said):
             if not self._passed_by(one):
-                self._line(_told(one, self._said), line)
+                told = _told(one, self._said)
+                if not isinstance(told[0], ReadTrack):
+                    self._close()
+                    self._obey(ReadPhrase("line", (ReadGraded((one.first,)),)))
+                self._line(told, line)
         self._close()
         self.start, self.end = line.start, line.end
-        self._obey(ReadPhrase("so_far", ()))
-        for told in now:
-            assert isinstance(told, ReadPhrase)
-            self._reached(told)
+        self._obey(ReadPhrase("so_far", within))
+        for now in more:
+            assert isinstance(now, ReadPhrase)
+            if now.kind != "within":
+                self._reached(now)
 
     def _before_last(self, phrase: ReadPhrase, line: PrintedLine) -> None:
         """What is said to be true before the last of the steps that a line stands for."""

@@ -26,7 +26,7 @@ _SAME_WAY = frozenset(kind.__name__ for kind in (*SHAPING, st.KnitRows, st.KnitT
 @record
 class AsFar:
     """Units `begin` to before `end` of a section do what section number `of` does from its unit `since` on, step number `first`,
-    to within its units before `until`."""
+    to within its units before `until`; `within` which step that is in each size, empty where no one step can be named."""
 
     begin: int
     end: int
@@ -34,6 +34,7 @@ class AsFar:
     since: int
     until: int
     first: int
+    within: tuple[int | None, ...] = ()
 
 
 @record
@@ -138,18 +139,46 @@ def _alike(
         first = next((s.numbers[0] for unit in units[of][since:] for s in unit.sentences if s.numbers), 0)
         if first and sum(unit.steps for unit in told) >= FEWEST and all(map(_sayable, told)):
             until = _reaching(units[of], units[here][end], since)
-            return AsFar(begin, end + 1, of, since=since, until=until, first=first)
+            within = _within(units[of][since:until], units[here][end])
+            return AsFar(begin, end + 1, of, since=since, until=until, first=first, within=within)
     return None
 
 
 def _reaching(units: Sequence[SaidUnit], end: SaidUnit, since: int) -> int:
     """Behind the unit with which every size has come as far as the unit `end` says."""
-    rows = [0 if now is None else now.row for now in end.sentences[-1].state]
+    left = {size: now.row for size, now in enumerate(end.sentences[-1].state) if now is not None}
     for at in range(since, len(units)):
-        state = units[at].sentences[-1].state
-        if state and all(now is None or now.row >= row for now, row in zip(state, rows, strict=True)):
+        # A size that skips the unit has not come farther by it.
+        for size, now in enumerate(units[at].sentences[-1].state):
+            if now is not None and now.row >= left.get(size, now.row):
+                left.pop(size, None)
+        if not left:
             return at + 1
     return len(units)
+
+
+def _within(units: Sequence[SaidUnit], end: SaidUnit) -> tuple[int | None, ...]:
+    """In which step each size comes as far as the unit `end` says; empty where that is one of several for a size."""
+    found: list[int | None] = []
+    for size, now in enumerate(end.sentences[-1].state):
+        steps = () if now is None else _steps_to(units, size, now.row)
+        if now is not None and len(steps) != 1:
+            return ()
+        found.append(steps[0] if steps else None)
+    return tuple(found)
+
+
+def _steps_to(units: Sequence[SaidUnit], size: int, row: int) -> tuple[int, ...]:
+    """The steps of a size after the last one that says that the counter is not as far yet, up to the first one that says it is."""
+    steps: list[int] = []
+    for sentence in (s for unit in units for s in unit.sentences if size in s.sizes):
+        steps += sentence.numbers
+        now = sentence.state[size] if sentence.state else None
+        if now is not None and now.row >= row:
+            return tuple(steps)
+        if now is not None:
+            steps.clear()
+    return ()
 
 
 def _stops(unit: SaidUnit) -> bool:

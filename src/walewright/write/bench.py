@@ -177,7 +177,6 @@ _KEYS: Mapping[type[Step], Callable[[StepSaid], str]] = {
     bs.SetToHold: _plain,
     bs.SetToKnit: _plain,
     bs.HangFirstRow: _plain,
-    bs.TakeOutWaste: _plain,
 }
 """The templates of the steps that only a bench copy has."""
 

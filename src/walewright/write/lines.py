@@ -111,7 +111,7 @@ def grouped(printed: Sequence[Line], sizes: int, language: PrintedLanguage) -> l
         head = everybody
         if line.sizes != everybody:
             beside = {n.sizes for n in (*printed[max(0, i - 1) : i], *printed[i + 1 : i + 2])}
-            graded = all(varies(c) and any(has_number(s, language) for s in c if s) for c in line.columns)
+            graded = all(varies(c) and all(has_number(s, language) for s in c if s) for c in line.columns)
             dashes = 2 * len(line.sizes) > sizes and graded
             if line.sizes in beside or not dashes:
                 head = line.sizes

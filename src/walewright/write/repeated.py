@@ -16,7 +16,8 @@ from walewright.knit.steps import Now
 from walewright.record import record, replace
 from walewright.report.said import said
 from walewright.write.as_far import AsFar, cut
-from walewright.write.filling import phrase
+from walewright.write.filling import filled, phrase
+from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.mirrored import WhatHangs
 from walewright.write.model import Paragraph, Run, Section, Sentence
@@ -180,7 +181,9 @@ def _as_far(section: Section, far: AsFar, earlier: tuple[Section, _Own], languag
     told = StepSaid(state, tuple(range(len(state))))
     row = told.graded("row")
     key = "again/link/far" if of.link else "again/far"
-    words = capital(phrase(key, language, section=(Run(of.called, "section"),), first=str(far.first), row=row))
+    step = Graded(far.within, told.group)
+    within = tuple(filled("again/within", language, step=step)) if far.within else ()
+    words = capital(phrase(key, language, section=(Run(of.called, "section"),), first=str(far.first), row=row, within=within))
     stop = Run(language.sentences["stop"])
     sides = {now.side for now in state if now is not None}
     return Sentence(

@@ -16,7 +16,7 @@ from walewright.write import joins, patterns, rounds
 from walewright.write.filling import Part, Parts, copy_word, filled
 from walewright.write.grading import Graded
 from walewright.write.in_mind import PLAIN as IN_MIND
-from walewright.write.in_mind import HoldInMind, UseLooserInMind, UseYarnInMind
+from walewright.write.in_mind import TO_HOLD, TO_KNIT, HoldInMind, UseLooserInMind, UseYarnInMind
 from walewright.write.language import PrintedLanguage
 from walewright.write.listed import PLAIN as LISTED
 from walewright.write.listed import KnitRowsListed, KnitToListed, RepeatListed
@@ -68,9 +68,12 @@ def kind(step: Step) -> str:
 
 
 def has_number(step: Step, language: PrintedLanguage) -> bool:
-    """Whether the step's phrase has a number that can be a dash for the sizes that skip it."""
+    """Whether the step's phrase has a number that can be a dash for the sizes that skip it, and nothing beside it that they would
+    read as theirs."""
     if isinstance(step, st.Repeat):
         return True
+    if getattr(step, "carriage", 0):
+        return False
     if named(type(step)) not in language.sentences or isinstance(step, st.Together):
         return False
     return any(run.kind != "word" for run in phrase(StepSaid((step,), (0,)), language))
@@ -155,13 +158,19 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     KnitToListed: lambda s: "knit_to/listed",
     KnitRowsListed: lambda s: "knit_rows/listed",
     HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
-    st.FoldUp: lambda s: "fold_up/row" if s.any.row else "fold_up/all" if s.any.onto == "all needles" else "fold_up",
+    st.FoldUp: lambda s: _fold_up(s.any),
     st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
     st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
     st.LatchPanelInStages: lambda s: "latch_panel_in_stages" if rounds.few_wales(s) else "latch_panel_in_stages/every",
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",
 }
 """Of the kinds of steps that have several."""
+
+
+def _fold_up(step: st.FoldUp) -> str:
+    if step.row:
+        return "fold_up/row"
+    return "fold_up/all" if step.onto == "all needles" else "fold_up/hung" if step.begun == "on loops" else "fold_up"
 
 
 def _threaded(said: StepSaid) -> bool:
@@ -177,6 +186,15 @@ def _part(key: str, when: Callable[[StepSaid], bool] = lambda said: True) -> Cal
 def _chosen(choose: Callable[[StepSaid], str]) -> Callable[[StepSaid, PrintedLanguage], list[Part]]:
     """A part that has several templates."""
     return lambda said, language: list(filled(choose(said), language, said, PARTS))
+
+
+def _carriage_set(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """What the carriage is set to; where it stays as it is in some sizes only, words that hold in those too."""
+    to = {getattr(step, "carriage", 0) for step in said.steps if step is not None}
+    if to == {0}:
+        return []
+    key = "to_hold" if TO_HOLD in to else "to_knit" if to == {TO_KNIT} else "to_knit/if_free"
+    return list(filled(f"carriage_set/{key}", language, said))
 
 
 def _one_needle(said: StepSaid) -> bool:
@@ -225,6 +243,7 @@ PARTS: Parts = {
     "needles": _chosen(lambda s: "one_needle" if _one_needle(s) else "span"),
     "on_needles": _chosen(lambda s: "on_needles/one" if _one_needle(s) else "on_needles"),
     "which_part": _chosen(lambda s: "which_part/nth" if s.any.side == "nth" else "which_part"),
+    "carriage_set": _carriage_set,
     "lines": _chosen(lambda s: "lines/both" if s.any.ends == "both ends" else "lines"),
     "inset": _part("inset", lambda s: not s.graded("inset").always(0)),
     "said_for": _part("said_for", lambda s: bool(s.any.fabric)),

@@ -41,8 +41,8 @@ LINES = {
     "counted by it, set back.",
     "reading/without-knitting/slip": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
     "carriage can "
-    "simply cross, set to hold if any are held; past loops in work it is set to slip. Set to knit without yarn it drops the "
-    "piece. What the row counter has "
+    "simply cross, set to hold if any are held; past loops in work it is set to slip, and afterwards as it was. Set to knit "
+    "without yarn it drops the piece. What the row counter has "
     "counted by it, set back.",
     "reading/without-knitting/lift": "“Without knitting”: take the yarn out of the feeder first. With no loop in work the "
     "carriage can "

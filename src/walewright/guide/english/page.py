@@ -62,8 +62,9 @@ PAGE = {
     "page/pick-larger": "Larger type",
     "page/pick-larger-sign": "A+",
     "bench/title": "{title}, size {size}",
-    "bench/how": "One line for each action. Knit the rows given; the counter and the carriage must then be as shown. Then do "
-    "what the line says. The last columns give the needles afterwards.",
+    "bench/how": "One line for each action. Knit the rows given; the counter and the carriage must then be as shown, or, "
+    "where the line itself moves the carriage, as in casting on, when it is done. Then do what the line says. The last columns "
+    "give the needles afterwards.",
     "bench/part": "{title}: {part}",
     "bench/tension": "tension {tension}",
     "bench/tension/plate": "plate {tension}",

@@ -46,7 +46,7 @@ LINES = {
     " Was der Reihenzähler dabei gezählt hat, zurückstellen.",
     "reading/without-knitting/slip": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
     " kann der Schlitten einfach hinüberfahren, auf Halten gestellt, wenn Maschen gehalten werden; an Maschen in Arbeit"
-    " vorbei wird er auf Gleiten gestellt. Auf Stricken gestellt"
+    " vorbei wird er auf Gleiten gestellt, danach wieder wie zuvor. Auf Stricken gestellt"
     " und ohne Garn wirft er das Gestrick ab. Was der Reihenzähler dabei gezählt hat, zurückstellen.",
     "reading/without-knitting/lift": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Ist keine Masche in Arbeit,"
     " kann der Schlitten einfach hinüberfahren, auf Halten gestellt, wenn Maschen gehalten werden; an Maschen in Arbeit"

@@ -63,7 +63,8 @@ PAGE = {
     "page/pick-larger-sign": "A+",
     "bench/title": "{title}, Größe {size}",
     "bench/how": "Eine Zeile für jeden Handgriff. Die angegebenen Reihen stricken; Reihenzähler und Schlitten müssen dann stehen,"
-    " wie angegeben. Dann tun, was die Zeile sagt. Die letzten Spalten nennen die Nadeln danach.",
+    " wie angegeben, oder, wo die Zeile selbst den Schlitten bewegt, wie beim Anschlagen, wenn sie getan ist. Dann tun, was die"
+    " Zeile sagt. Die letzten Spalten nennen die Nadeln danach.",
     "bench/part": "{title}: {part}",
     "bench/tension": "Maschenweite {tension}",
     "bench/tension/plate": "Platte {tension}",

@@ -39,7 +39,6 @@ BENCH = {
     "set_to_knit": "set the carriage to knit all",
     "hang_first_row": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, the"
     " {between} between its {STS} and the one at its edge, and pull out the ravel cord",
-    "take_out_waste": "take out their waste yarn",
     "listed/needle": "{first}",
     "listed/run": "{first} to {last}",
     "listed/every": "every {every} needle from {first} to {last}",

@@ -82,11 +82,14 @@ KNITTING = {
     "increase_at_carriage": "increase {1} {1|st} at the carriage side",
     "cast_off_at_carriage": "cast off {stitches} {stitches|st} at the carriage side",
     "cast_on_at_carriage": "cast on {stitches} {stitches|st} by e-wrap at the carriage side",
-    "hold_at_end": "at the {side} end hold {stitches} {stitches|st}",
-    "hold_at_end/more": "at the {side} end hold {stitches} more {stitches|st}",
-    "hold_at_end/next": "at the {side} end hold the next {stitches} {stitches|st}",
+    "hold_at_end": "at the {side} end hold {stitches} {stitches|st}{@carriage_set}",
+    "hold_at_end/more": "at the {side} end hold {stitches} more {stitches|st}{@carriage_set}",
+    "hold_at_end/next": "at the {side} end hold the next {stitches} {stitches|st}{@carriage_set}",
     "wrap_held": "wrap the innermost needle held at the {side}",
-    "return_held": "return the needles held at the {side} to work",
+    "return_held": "return the needles held at the {side} to work{@carriage_set}",
+    "carriage_set/to_hold": ", carriage set to hold",
+    "carriage_set/to_knit": ", carriage set to knit all",
+    "carriage_set/to_knit/if_free": ", carriage set to knit all unless others are held",
     "return_some": "return the innermost {stitches} {stitches|st} held at the {side} to work",
     "repeat": "[{@repeated}]",
     "loop": "{body}: work this {times} {times|time} in all",
@@ -133,11 +136,11 @@ PARTING = {
     "gap/centre": "the centre {stitches} {stitches|st}, {@needles}",
     "gap/between": "the {stitches} {stitches|st} between the parts, {@needles}",
     "cast_on_between": "cast on {stitches} {stitches|st} by e-wrap on {@needles} between the parts{@length}",
-    "hold_part": "put the {@which_part}, {@needles}, into hold until its turn",
+    "hold_part": "put the {@which_part}, {@needles}, into hold until its turn{@carriage_set}",
     "part_on_cord": "lay ravel cord into the hooks of the {@which_part}, {@needles}, by hand and push each needle fully back on it;"
-    " it waits {rows} {rows|row} for its turn, too long to wait right out",
+    " it waits {rows} {rows|row} for its turn, too long to wait right out{@carriage_set}",
     "draw_parts_cord": "push the needles of the {@which_part}, {@needles}, right out and draw the ravel cord out of them",
-    "return_part": "return the waiting {@which_part}, {@needles}, to work",
+    "return_part": "return the waiting {@which_part}, {@needles}, to work{@carriage_set}",
     "which_part": "{side} part",
     "which_part/nth": "{nth:ordinal} part from the left",
     "off_on_waste": "knit {rows} {rows|row} of waste yarn over the {STS} in work and take them off the bed ({edge})",
@@ -160,21 +163,24 @@ EDGINGS = {
     "picot_row": "move every 2nd {ST}, beginning with the 2nd from the left and leaving out the last, one needle to the right and"
     " leave the empty needles in work",
     "fold_up": "fold the work up {way} and hang the {loops} {loops|loop} of the first garment row from left to right,"
+    " each on the needle that knitted it, and pull out the ravel cord: {stitches} {stitches|st}",
+    "fold_up/hung": "fold the work up {way} and hang the {loops} {loops|loop} of the first row of this edging from left to right,"
     " each on the needle that knitted it: {stitches} {stitches|st}",
     "fold_up/row": "fold the work up {way} and hang the {loops} {loops|loop} of the row knitted at {RC} {row} from left to right,"
     " each on the needle that knitted it: {stitches} {stitches|st}",
     "fold_up/all": "bring the needles out of work back to work; fold the work up {way} and hang the {loops} {loops|loop} of the"
     " first garment row from left to right, each on the needle that knitted it, but where the needle to the right of that one is"
-    " empty, on the empty one: {stitches} {stitches|st}",
+    " empty, on the empty one, and pull out the ravel cord: {stitches} {stitches|st}",
     "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
     " loop counted, and pull out the ravel cord",
-    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}",
+    "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}"
+    ", and take out their waste yarn",
     "over": ", over the {STS} of the other piece",
     "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}{@stretch}{@ratio}, {left_end},"
     " {@on_needles}",
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
-    " {left_end}, {@on_needles}",
+    " {left_end}, {@on_needles}, and take out their waste yarn",
     "on_needles": "on needles {@span}",
     "on_needles/one": "on needle {first:needle}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",

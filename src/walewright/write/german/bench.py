@@ -40,7 +40,6 @@ BENCH = {
     "set_to_knit": "den Schlitten auf Stricken aller Nadeln stellen",
     "hang_first_row": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " {between} Bögen zwischen ihren {STS} und die äußerste am Rand, und den Trennfaden herausziehen",
-    "take_out_waste": "deren Hilfsgarn herausziehen",
     "listed/needle": "{first}",
     "listed/run": "{first} bis {last}",
     "listed/every": "jede {every} Nadel von {first} bis {last}",

@@ -12,8 +12,10 @@ LINES = {
     "at/run": "{RC} {row}, dann alle {every} {every|row} bis {RC} {last}",
     "stands": "{stitches} {stitches|st}",
     "again": "wie {section}, Schritte {first} bis {last}",
-    "again/far": "wie {section}, ab Schritt {first} bis {RC} {row}; dort anhalten, bevor bei diesem Stand etwas getan wird",
-    "again/link/far": "wie in {section}, ab Schritt {first} bis {RC} {row}; dort anhalten, bevor bei diesem Stand etwas getan wird",
+    "again/far": "wie {section}, ab Schritt {first} bis {RC} {row}{within}; dort anhalten, bevor bei diesem Stand etwas getan wird",
+    "again/within": ", innerhalb von Schritt {step}",
+    "again/link/far": "wie in {section}, ab Schritt {first} bis {RC} {row}{within};"
+    " dort anhalten, bevor bei diesem Stand etwas getan wird",
     "again/mirrored": "gespiegelt wie Schritte {first} bis {last}",
     "again/before": "vor Schritt {last}: ",
     "again/on": "wie {section}, Schritte {first} bis {last}, aber an {piece}",

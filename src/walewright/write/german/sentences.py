@@ -81,11 +81,14 @@ KNITTING = {
     "increase_at_carriage": "auf der Schlittenseite {1} {1|st} zunehmen",
     "cast_off_at_carriage": "auf der Schlittenseite {stitches} {stitches|st} abketten",
     "cast_on_at_carriage": "auf der Schlittenseite {stitches} {stitches|st} mit Wickelanschlag anschlagen",
-    "hold_at_end": "{side} {stitches} {stitches|st} in Haltestellung bringen",
-    "hold_at_end/more": "{side} {stitches} {stitches|st} mehr in Haltestellung bringen",
-    "hold_at_end/next": "{side} die nächsten {stitches} {stitches|st} in Haltestellung bringen",
+    "hold_at_end": "{side} {stitches} {stitches|st} in Haltestellung bringen{@carriage_set}",
+    "hold_at_end/more": "{side} {stitches} {stitches|st} mehr in Haltestellung bringen{@carriage_set}",
+    "hold_at_end/next": "{side} die nächsten {stitches} {stitches|st} in Haltestellung bringen{@carriage_set}",
     "wrap_held": "den Faden um die innerste {side} gehaltene Nadel legen",
-    "return_held": "die {side} gehaltenen Nadeln wieder in Arbeitsstellung bringen",
+    "return_held": "die {side} gehaltenen Nadeln wieder in Arbeitsstellung bringen{@carriage_set}",
+    "carriage_set/to_hold": ", Schlitten auf Halten",
+    "carriage_set/to_knit": ", Schlitten auf Stricken aller Nadeln",
+    "carriage_set/to_knit/if_free": ", Schlitten auf Stricken aller Nadeln, wenn keine mehr gehalten wird",
     "return_some": "die innersten {stitches} {side} gehaltenen {stitches|st} wieder in Arbeitsstellung bringen",
     "repeat": "[{@repeated}]",
     "loop": "{body}: dies insgesamt {times} {times|time} arbeiten",
@@ -132,11 +135,11 @@ PARTING = {
     "gap/centre": "die mittleren {stitches} {stitches|st}, {@needles}",
     "gap/between": "die {stitches} {stitches|st} zwischen den Teilen, {@needles}",
     "cast_on_between": "zwischen den Teilen {stitches} {stitches|st} mit Wickelanschlag auf {@needles} anschlagen{@length}",
-    "hold_part": "den {@which_part}, {@needles}, in Haltestellung bringen, bis er an der Reihe ist",
+    "hold_part": "den {@which_part}, {@needles}, in Haltestellung bringen, bis er an der Reihe ist{@carriage_set}",
     "part_on_cord": "für den {@which_part}, {@needles}, von Hand Trennfaden in die Haken legen und jede Nadel darauf ganz"
-    " zurückschieben; er wartet {rows} {rows|row} lang, zu lange, um ganz vorn zu warten",
+    " zurückschieben; er wartet {rows} {rows|row} lang, zu lange, um ganz vorn zu warten{@carriage_set}",
     "draw_parts_cord": "für den {@which_part}, {@needles}, die Nadeln ganz nach vorn schieben und den Trennfaden herausziehen",
-    "return_part": "den wartenden {@which_part}, {@needles}, wieder in Arbeitsstellung bringen",
+    "return_part": "den wartenden {@which_part}, {@needles}, wieder in Arbeitsstellung bringen{@carriage_set}",
     "which_part": "{side} Teil",
     "which_part/nth": "{nth:ordinal} Teil von links",
     "off_on_waste": "über die {STS} in Arbeit {rows} {rows|row} Hilfsgarn stricken und sie vom Nadelbett nehmen ({edge})",
@@ -159,22 +162,25 @@ EDGINGS = {
     "picot_row": "jede 2. {ST}, ab der 2. von links und ohne die letzte, eine Nadel nach rechts umhängen und die leeren Nadeln in"
     " Arbeit lassen",
     "fold_up": "das Gestrick {way} umschlagen und von links nach rechts die {loops} {loops|loop} der ersten Reihe des"
-    " Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat: {stitches} {stitches|st}",
+    " Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat, und den Trennfaden herausziehen:"
+    " {stitches} {stitches|st}",
+    "fold_up/hung": "das Gestrick {way} umschlagen und von links nach rechts die {loops} {loops|loop} der ersten Reihe dieser"
+    " Blende einhängen, jede auf die Nadel, die sie gestrickt hat: {stitches} {stitches|st}",
     "fold_up/row": "das Gestrick {way} umschlagen und von links nach rechts die {loops} {loops|loop} der bei {RC} {row} gestrickten"
     " Reihe einhängen, jede auf die Nadel, die sie gestrickt hat: {stitches} {stitches|st}",
     "fold_up/all": "die Nadeln außer Arbeit wieder in Arbeitsstellung bringen; das Gestrick {way} umschlagen und von links nach"
     " rechts die {loops} {loops|loop} der ersten Reihe des Kleidungsstücks einhängen, jede auf die Nadel, die sie gestrickt hat,"
-    " aber wo die Nadel rechts davon leer ist, auf die leere: {stitches} {stitches|st}",
+    " aber wo die Nadel rechts davon leer ist, auf die leere, und den Trennfaden herausziehen: {stitches} {stitches|st}",
     "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, {@on_needles}"
-    " einhängen{@over}",
+    " einhängen{@over}, dann ihr Hilfsgarn herausziehen",
     "over": ", über die {STS} des anderen Teils",
     "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, {@on_needles}"
     " auffassen",
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
     "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
-    " {@on_needles} einhängen",
+    " {@on_needles} einhängen, dann ihr Hilfsgarn herausziehen",
     "on_needles": "auf die Nadeln {@span}",
     "on_needles/one": "auf die Nadel {first:needle}",
     "stretch/rows": " von {RC} {low} bis {RC} {high}",

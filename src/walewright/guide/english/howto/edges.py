@@ -51,17 +51,17 @@ HOW_TO = {
         "Folded hem",
         "The first row is turned up in front, towards you, so that the purl sides lie together and the knit side is outside. A "
         "hem at the beginning: knit the part that will lie inside, the fold row if the lines have one, and the outside; turn "
-        "the first row up, take the waste out loop by loop, and hang each loop on the needle on which it was made, straight "
-        "above its column. Count the loops, set the looser tension that the line names and knit both layers together in one "
-        "row, slowly. A band that was knitted on: lift the line along which it hangs up in front, hang the loop of its first "
-        "row below each stitch on that stitch’s needle, and cast off through both, loosely.",
+        "the first row up, and hang each loop on the needle on which it was made, straight above its column. Count the loops, "
+        "and pull out the ravel cord: the waste comes away. Set the looser tension that the line names and knit both layers "
+        "together in one row, slowly. A band that was knitted on: lift the line along which it hangs up in front, hang the loop "
+        "of its first row below each stitch on that stitch’s needle, and cast off through both, loosely.",
         "the fabric from the side, turned up in front and its first row hung on the hook it hangs from",
     ),
     "picot-hem": HowToText(
         "Picot hem",
         "Knit the first half; then set every second stitch on the needle at its right, as the line says, and leave the empty "
         "needles in work. Knit the second half. Turn the first row up in front, towards you, purl sides together, hang each "
-        "of its loops straight above its column, the waste taken out loop by loop where it began in waste yarn, and count; "
+        "of its loops straight above its column, and count; where it began in waste yarn, pull out the ravel cord then; "
         "knit or cast off both layers together as the line says. The row of holes is the fold and makes small points.",
         "every second stitch set on its neighbour, and the edge of points that comes of it",
     ),

@@ -56,9 +56,10 @@ HOW_TO = {
         "Umgeschlagener Saum",
         "Die erste Reihe wird nach vorn hochgeschlagen, zu Ihnen hin, so dass die linken Maschenseiten aufeinander liegen und"
         " die rechte außen ist. Ein Saum am Anfang: den Teil stricken, der innen liegen wird, die Bruchreihe, wenn die Zeilen"
-        " eine haben, und die Außenseite; die erste Reihe hochschlagen, das Hilfsgarn Masche für Masche herausnehmen und jede"
-        " Masche auf die Nadel hängen, auf der sie entstanden ist, gerade über ihrem Maschenstäbchen. Die Maschen zählen, die"
-        " lockerere Maschenweite einstellen, die die Zeile nennt, und beide Lagen in einer Reihe langsam zusammenstricken."
+        " eine haben, und die Außenseite; die erste Reihe hochschlagen und jede Masche auf die Nadel hängen, auf der sie"
+        " entstanden ist, gerade über ihrem Maschenstäbchen. Die Maschen zählen und den Trennfaden herausziehen: das Hilfsgarn"
+        " fällt ab. Die lockerere Maschenweite einstellen, die die Zeile nennt, und beide Lagen in einer Reihe langsam"
+        " zusammenstricken."
         " Eine angestrickte Blende: die Linie, an der sie hängt, vorn hochheben, die Masche ihrer ersten Reihe unter jeder"
         " Masche auf deren Nadel hängen und durch beide locker abketten.",
         "das Gestrick von der Seite, nach vorn hochgeschlagen und seine erste Reihe an den Haken gehängt, an dem es hängt",
@@ -67,8 +68,8 @@ HOW_TO = {
         "Mäusezähnchensaum",
         "Die erste Hälfte stricken; dann jede zweite Masche auf die Nadel rechts daneben umhängen, wie die Zeile sagt, und die"
         " leeren Nadeln in Arbeit lassen. Die zweite Hälfte stricken. Die erste Reihe nach vorn hochschlagen, zu Ihnen hin,"
-        " linke Maschenseiten aufeinander, jede ihrer Maschen gerade über ihrem Maschenstäbchen einhängen, das Hilfsgarn"
-        " Masche für Masche herausgenommen, wo sie auf Hilfsgarn begann, und zählen; beide Lagen zusammenstricken oder"
+        " linke Maschenseiten aufeinander, jede ihrer Maschen gerade über ihrem Maschenstäbchen einhängen und zählen; wo sie"
+        " auf Hilfsgarn begann, dann den Trennfaden herausziehen; beide Lagen zusammenstricken oder"
         " abketten, wie die Zeile sagt. Die Lochreihe ist der Bruch und bildet kleine Zähnchen.",
         "jede zweite Masche auf ihre Nachbarin gehängt, und die Zähnchenkante, die daraus wird",
     ),
