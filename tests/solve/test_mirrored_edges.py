@@ -16,7 +16,7 @@ from walewright.design import Changes
 from walewright.design.model import Design, EdgeName
 from walewright.pipeline import counted
 from walewright.solve.joins.mirrored import evened
-from walewright.solve.joins.shares import Part, Shares, begun_on, shared_out
+from walewright.solve.joins.shares import BandPart, Shares, begun_on, shared_out
 from walewright.trade.sides import EdgePart
 
 NOT_WATCHED = True
@@ -140,13 +140,13 @@ def test_both_sides_of_every_shipped_garment(name: str) -> None:
 # ----------------------------------------------------------------- shares alone
 
 
-def part(name: str, side: EdgePart, points: int, wanted: float, firm: bool = False, model: str = "") -> Part:
+def part(name: str, side: EdgePart, points: int, wanted: float, firm: bool = False, model: str = "") -> BandPart:
     piece, edge = name.split()
     image = (model, side) if model else (piece, side)
-    return Part(EdgeName(piece, edge), side, points, wanted / 2, wanted, firm, image=image)
+    return BandPart(EdgeName(piece, edge), side, points, wanted / 2, wanted, firm, image=image)
 
 
-def shares(*parts: Part, repeat: int = 6, rest: int = 0) -> Shares:
+def shares(*parts: BandPart, repeat: int = 6, rest: int = 0) -> Shares:
     return Shares("collar", parts, shared_out(parts, repeat, rest), repeat, rest)
 
 

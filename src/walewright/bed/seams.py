@@ -33,6 +33,8 @@ class SewnSeam:
     stitches: int
     length_cm: float | None
     loose_mm: float = 0.0
+    chained: int = 0
+    """Stitches cast off or on at once along it."""
 
 
 def edges_of(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> tuple[BedEdge, ...] | None:
@@ -67,6 +69,7 @@ def seam(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> 
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
         10 * sum(edge.loose_cm for edge in edges),
+        sum(len(edge.points) - edge.count for edge in edges if edge.along == "rows"),
     )
 
 
@@ -218,6 +221,9 @@ def _told(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
     """What the join says of its edges is so."""
     if op.rows and (one.rows, other.rows) != (op.rows, op.rows):
         return refused("join-told/rows", one=one.rows, other=other.rows, rows=op.rows)
+    if any(op.chained) and (one.chained, other.chained) != op.chained:
+        says_one, says_other = op.chained
+        return refused("join-told/chained", one=one.chained, other=other.chained, says_one=says_one, says_other=says_other)
     longest = max(one.length_cm or 0.0, other.length_cm or 0.0)
     if op.thread_cm and op.thread_cm < longest:
         return refused("join-told/thread", thread=Amount(op.thread_cm), long=Amount(round(longest)))

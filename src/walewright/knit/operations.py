@@ -303,7 +303,8 @@ class Join:
     one side to stitches of the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or
     `one_mm` and `other_mm`. `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band
     the edging is empty.
-    `thread_cm`: the new length of yarn that it is sewn with where no tail is; 0: none is asked for."""
+    `thread_cm`: the new length of yarn that it is sewn with where no tail is; 0: none is asked for. `chained`: the stitches that
+    each side casts off or on at once, which lie on each other; noughts where nothing is said of them."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
@@ -317,6 +318,7 @@ class Join:
     ratio: tuple[int, int] = (0, 0)
     over: tuple[tuple[str, str, int], ...] = ()
     thread_cm: int = 0
+    chained: tuple[int, int] = (0, 0)
 
 
 @record

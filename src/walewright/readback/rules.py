@@ -244,7 +244,13 @@ class ReadRules(ReadTokens):
         hung = next((c for c in told if isinstance(c, str)), "")
         thread = phrases.get("thread")
         new_cm = thread[0] if thread else ReadGraded((0,))
-        return ReadPhrase("join_edges", (way, seams, over, *turn, *matched, eased, *ratio, hung, new_cm))
+        chained = phrases.get("chained", (ReadGraded((0,)),) * 2)
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *matched, eased, *ratio, hung, new_cm, *chained))
+
+    def chained(self, children: list[Any]) -> ReadPhrase:
+        """How many of both sides; of edges that have as many, the number is said once."""
+        numbers = [c for c in children if isinstance(c, ReadGraded)]
+        return ReadPhrase("chained", (numbers[0], numbers[-1]))
 
     def thread(self, children: list[Any]) -> ReadPhrase:
         return ReadPhrase("thread", tuple(children))

@@ -94,6 +94,14 @@ def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return list(filled("matched/lengths", language, said)) if said.any.one_mm else []
 
 
+def chained(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """What is cast off or on at once along the edges, and lies on each other."""
+    if not said.any.chained:
+        return []
+    alike = said.graded("one_chain").values == said.graded("other_chain").values
+    return list(filled("chained" if alike else "chained/unlike", language, said))
+
+
 LEAST_MM = 10
 """Nothing is said of two sides that differ by less than this in every size: it goes into any seam (common practice)."""
 

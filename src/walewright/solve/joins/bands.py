@@ -23,7 +23,7 @@ from walewright.solve.edges.edgings import needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.joins.band_holes import behind, holes_of
 from walewright.solve.joins.mirrored import evened
-from walewright.solve.joins.shares import Part, Shares, begun_on, shared_out
+from walewright.solve.joins.shares import BandPart, Shares, begun_on, shared_out
 from walewright.trade.edge_names import is_top
 from walewright.trade.sides import EdgePart
 
@@ -60,7 +60,7 @@ def _sized_band(at: DesignInSize, band: Band, lines: Sequence[HangingLine], shar
     )
 
 
-def _holed(band: Band, line: HangingLine, parts: Sequence[Part], counts: Sequence[int]) -> tuple[int, int]:
+def _holed(band: Band, line: HangingLine, parts: Sequence[BandPart], counts: Sequence[int]) -> tuple[int, int]:
     """Stitches left of the two ends of the part of a band that has its buttonholes."""
     if not band.hole_along:
         return 0, sum(counts)
@@ -112,7 +112,7 @@ def stitches_along(at: DesignInSize, band: Band, glued: Glued, pieces: Sequence[
     return tuple(found)
 
 
-def _pick_ups(parts: Sequence[Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
+def _pick_ups(parts: Sequence[BandPart], counts: Sequence[int]) -> tuple[PickUp, ...]:
     return tuple(
         PickUp(
             edge=p.edge,
@@ -132,9 +132,9 @@ def _pick_ups(parts: Sequence[Part], counts: Sequence[int]) -> tuple[PickUp, ...
     )
 
 
-def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[Part]:
+def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[BandPart]:
     """The parts of a line from the left needle to the right."""
-    found: list[Part] = []
+    found: list[BandPart] = []
     ends = zip(line.along, line.left_ends, strict=True)
     for number, (place, end) in enumerate(ends):
         head, _ = split_part(place.edge)
@@ -151,13 +151,13 @@ def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], ban
 
 
 def _image(design: Design, piece: Piece | None, owner: str, part: EdgePart) -> tuple[str, EdgePart]:
-    """As `Part.image`."""
+    """As `BandPart.image`."""
     if piece is None or piece.mirror_of is None:
         return owner, part
-    return _image(design, design.piece(piece.mirror_of), piece.mirror_of, _ACROSS.get(part, part))
+    return _image(design, design.piece(piece.mirror_of), piece.mirror_of, _ACROSS[part])
 
 
-_ACROSS: Mapping[EdgePart, EdgePart] = {"left": "right", "right": "left"}
+_ACROSS: Mapping[EdgePart, EdgePart] = {"whole": "whole", "left": "right", "centre": "centre", "right": "left"}
 
 
 def _end_of_band(at: DesignInSize, place: Place) -> EdgeStretch:
@@ -204,16 +204,16 @@ def which_copy(place: Place, line: HangingLine) -> int:
     return NEXT_COPY if (place.copy - line.copy) % place.copies == 1 and place.copies > 1 else 0
 
 
-def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> Part:
+def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> BandPart:
     """Along rows by length. Along stitches one for one, or by length where the band's tension is far from theirs."""
     cm = stretch.length.cm
     wanted = cm * band.stitches_per_cm
     count = stretch.length.stitches
     if not count:
-        return Part(edge=edge, part=stretch.part, points=stretch.points, cm=cm, wanted=wanted, firm=False)
+        return BandPart(edge=edge, part=stretch.part, points=stretch.points, cm=cm, wanted=wanted, firm=False)
     if wanted / count >= 1 - STITCH_FOR_STITCH:
         wanted = count
-    return Part(
+    return BandPart(
         edge=edge,
         part=stretch.part,
         points=stretch.points,

@@ -12,12 +12,12 @@ from dataclasses import replace
 from math import ceil, floor
 
 from walewright.record import record
-from walewright.solve.joins.shares import SUITS_RIB, Part, Shares, merged, suits
+from walewright.solve.joins.shares import SUITS_RIB, BandPart, Shares, merged, suits
 
-Spot = tuple[int, int]
+StretchAt = tuple[int, int]
 """The numbers of a band and of one of its stretches."""
 
-Alike = tuple[Spot, ...]
+Alike = tuple[StretchAt, ...]
 """Stretches that get the same number of stitches."""
 
 
@@ -50,7 +50,7 @@ def _coupled(classes: Sequence[Alike]) -> Iterator[list[Alike]]:
 
 # ----------------------------------------------------------------- together
 
-_Sums = tuple[int, ...]
+_BandSums = tuple[int, ...]
 
 
 @record
@@ -78,9 +78,9 @@ def _shared_anew(bands: Sequence[Shares], classes: Sequence[Alike]) -> dict[int,
     return {b: tuple(share.get((b, p), round(part.wanted)) for p, part in enumerate(bands[b].parts)) for b in own}
 
 
-def _followed(known: Mapping[_Sums, _Choice], alike: Sequence[Part], times: Sequence[int]) -> dict[_Sums, _Choice]:
+def _followed(known: Mapping[_BandSums, _Choice], alike: Sequence[BandPart], times: Sequence[int]) -> dict[_BandSums, _Choice]:
     """The sums with each number that stretches may get that are alike, so many `times` in each band."""
-    found: dict[_Sums, _Choice] = {}
+    found: dict[_BandSums, _Choice] = {}
     wanted = sum(part.wanted for part in alike) / len(alike)
     most = min(*(part.points for part in alike), ceil(wanted * (1 + SUITS_RIB)) + 1)
     least = min(most, max(1, floor(wanted * (1 - SUITS_RIB)) - 1))

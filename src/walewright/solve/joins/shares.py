@@ -16,7 +16,7 @@ SUITS_RIB = 0.03
 
 
 @record
-class Part:
+class BandPart:
     """A stretch of the walk: `points` places to pick up at, `wanted` stitches; a `firm` number is not adjusted. The two halves
     of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
 
@@ -54,13 +54,13 @@ class Shares:
     of `repeat` (0: any) where that changes little."""
 
     edging: str
-    parts: tuple[Part, ...]
+    parts: tuple[BandPart, ...]
     counts: tuple[int, ...]
     repeat: int
     rest: int = 0
 
 
-def _groups(parts: Sequence[Part]) -> Iterator[tuple[int, ...]]:
+def _groups(parts: Sequence[BandPart]) -> Iterator[tuple[int, ...]]:
     """Parts that are not firm; two halves of one edge that are each other's mirror image go together."""
     soft = [i for i, p in enumerate(parts) if not p.firm]
     taken: set[int] = set()
@@ -74,11 +74,11 @@ def _groups(parts: Sequence[Part]) -> Iterator[tuple[int, ...]]:
         yield group
 
 
-def _alike(one: Part, other: Part) -> bool:
+def _alike(one: BandPart, other: BandPart) -> bool:
     return one.edge == other.edge and one.points == other.points and abs(one.wanted - other.wanted) < 1e-9
 
 
-def shared_out(parts: Sequence[Part], repeat: int, rest: int = 0) -> tuple[int, ...]:
+def shared_out(parts: Sequence[BandPart], repeat: int, rest: int = 0) -> tuple[int, ...]:
     """Stitches of each part: even in all where the loops allow it, `rest` more than a multiple of `repeat` (0: any) where that
     changes little. The two halves of a neck that are alike get the same."""
     firm = sum(round(p.wanted) for p in parts if p.firm)
@@ -120,7 +120,9 @@ def suits(stitches: int, wanted: float, repeat: int, rest: int) -> bool:
     return bool(repeat) and stitches % repeat == 0 and abs(stitches - wanted) <= SUITS_RIB * wanted
 
 
-def _fill(parts: Sequence[Part], groups: Sequence[tuple[int, ...]], counts: list[int], goal: int, ideal: dict[int, float]) -> None:
+def _fill(
+    parts: Sequence[BandPart], groups: Sequence[tuple[int, ...]], counts: list[int], goal: int, ideal: dict[int, float]
+) -> None:
     """Sets the counts of the groups, one at least and no more than there are places, to come to `goal` as far as that goes."""
     shares = [min(max(1, floor(ideal[g[0]])), parts[g[0]].points) for g in groups]
 
@@ -139,7 +141,7 @@ def _fill(parts: Sequence[Part], groups: Sequence[tuple[int, ...]], counts: list
             counts[i] = share
 
 
-def begun_on(parts: Sequence[Part], stitches: int) -> tuple[int, ...]:
+def begun_on(parts: Sequence[BandPart], stitches: int) -> tuple[int, ...]:
     """The stitches of a piece begun along edges, shared out over them as long as they are; equally over those that are alike where
     the sum can be had so."""
     wanted = sum(p.wanted for p in parts)
