@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from tests.whole.shipped_once import SHIPPED
@@ -12,6 +10,7 @@ from walewright.design import Changes
 from walewright.knit.operations import Join
 from walewright.languages import printed
 from walewright.pipeline import Outcome, bed_of, compile
+from walewright.record import replace
 
 
 def raglan(one: str, other: str, sizes: str = "S M") -> str:

@@ -106,7 +106,18 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
         refusal = _equal(one, other)
     elif refusal is None:
         refusal = _eased(op, one, other)
-    return refusal or _brought_together(op, fabrics, meetings) or _over(op, pieces)
+    return refusal or _brought_together(op, fabrics, meetings) or _over(op, pieces) or _sewn_with(op, pieces)
+
+
+def _sewn_with(op: Join, pieces: Mapping[str, KnitPiece]) -> Refusal | None:
+    """The tails that are named are there, and one of them is of what lies in the seam."""
+    for name, edging in op.tails:
+        if rows_of_strip(pieces, name, edging) is None:
+            return refused("join-told/no-strip", piece=name, edging=edging)
+    own = {name for name, *_ in (*op.one, *op.other, *op.over)}
+    if op.tails and not any(name in own for name, _ in op.tails):
+        return refused("join-told/tail-elsewhere", piece=op.tails[0][0])
+    return None
 
 
 def _over(op: Join, pieces: Mapping[str, KnitPiece]) -> Refusal | None:

@@ -75,6 +75,8 @@ class JoinEdges(Step):
     thread: SeamThread = ""
     thread_cm: int = 0
     """How long a new length of yarn is; 0 where tails sew all of the seams."""
+    tails: tuple[Strip, ...] = ()
+    """Whose tails sew the seams, in their order; nothing where that is not told."""
     chained: SeamChain = ""
     one_chain: int = 0
     other_chain: int = 0

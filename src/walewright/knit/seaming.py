@@ -19,7 +19,7 @@ from walewright.knit.sides_of_seams import edges_told, in_turns, names, seam_tol
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.strips import end_cm, end_of_strip
 from walewright.knit.tail_ends import graft_tail, open_end
-from walewright.knit.tails import SewnWith, places
+from walewright.knit.tails import MOST_TAILS, NOBODY, SewnWith, places
 from walewright.record import replace
 
 
@@ -59,8 +59,10 @@ def _thread(sewn: Sequence[SewnWith]) -> dict[str, Any]:
     """What these seams say about their yarn."""
     told = {one.thread for one in sewn}
     thread: SeamThread = "either" if len(told) > 1 else next(iter(told), "")
+    owners = tuple(dict.fromkeys(one.of for one in sewn))
     return {
         "thread": thread,
+        "tails": owners if thread == "tail" and NOBODY not in owners and len(owners) <= MOST_TAILS else (),
         "thread_cm": 0 if thread == "tail" else max((one.cm for one in sewn if one.thread != "tail"), default=0),
     }
 

@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Iterator, Mapping, Sequence
-from dataclasses import replace
 from math import ceil, floor
 
-from walewright.record import record
+from walewright.record import record, replace
 from walewright.solve.joins.shares import SUITS_RIB, BandPart, Shares, merged, suits
 
 StretchAt = tuple[int, int]

@@ -274,6 +274,8 @@ JOINS = {
     "strips/beyond": ", {beyond:cm} cm in all, give or take {easing_mm:cm} cm",
     "strip": "{rows} {rows|row} of {name}",
     "thread/tail": ", with the tail",
+    "thread/tails": ", with the tail of {tails}",
+    "tail_of": "the {name}",
     "thread/new": ", with a new length of {thread_cm} cm",
     "thread/new_each": ", with a new length of {thread_cm} cm each",
     "thread/either": ", with the tail, or where none hangs with a new length of {thread_cm} cm",

@@ -279,6 +279,8 @@ JOINS = {
     "strips/beyond": ", zusammen {beyond:cm} cm, {easing_mm:cm} cm mehr oder weniger",
     "strip": "{rows} {rows|row} von {name}",
     "thread/tail": ", mit dem Fadenende",
+    "thread/tails": ", mit dem Fadenende von {tails}",
+    "tail_of": "{name}",
     "thread/new": ", mit einem neuen Faden von {thread_cm} cm",
     "thread/new_each": ", mit je einem neuen Faden von {thread_cm} cm",
     "thread/either": ", mit dem Fadenende oder, wo keines hängt, mit einem neuen Faden von {thread_cm} cm",
