@@ -14,7 +14,7 @@ from tests.solve.workshop import Workshop, origin, solve
 from walewright.counted.model import SizedBand
 from walewright.design.model import Design, EdgeName, Piece, Slot
 from walewright.report.english import in_english
-from walewright.solve.joins.bands import SUITS_RIB, _Part, shared_out
+from walewright.solve.joins.shares import SUITS_RIB, BandPart, shared_out
 
 
 def necked(shop: Workshop, rib_across: float = 2.0, rib_every: int = 3) -> Design:
@@ -198,7 +198,7 @@ def test_what_a_free_start_has_no_places_for_is_told(workshop: type[Workshop]) -
 
 def test_halves_that_differ_get_each_their_own(workshop: type[Workshop]) -> None:
     edge = EdgeName("front", "slit")
-    parts = [_Part(edge, "left", 40, 14.0, 28.0, False), _Part(edge, "right", 40, 12.0, 24.0, False)]
+    parts = [BandPart(edge, "left", 40, 14.0, 28.0, False), BandPart(edge, "right", 40, 12.0, 24.0, False)]
     assert shared_out(parts, 0) == (28, 24)
 
 
@@ -208,11 +208,11 @@ PARTS = st.lists(st.tuples(st.integers(1, 60), st.floats(0.5, 70), st.integers(0
 @settings(max_examples=draws(200), deadline=None)
 @given(PARTS, st.sampled_from([0, 4, 6]))
 def test_shares_add_up_and_fit(necks: list[tuple[int, float, int]], repeat: int) -> None:
-    parts: list[_Part] = []
+    parts: list[BandPart] = []
     for points, wanted, centre in necks:
         edge = EdgeName("front", "neck")
-        halves = [_Part(edge, side, points, 1.0, wanted, False) for side in ("left", "right")]
-        parts += [halves[0], *([_Part(edge, "centre", 2 * centre, 1.0, 2.0 * centre, True)] if centre else []), halves[1]]
+        halves = [BandPart(edge, side, points, 1.0, wanted, False) for side in ("left", "right")]
+        parts += [halves[0], *([BandPart(edge, "centre", 2 * centre, 1.0, 2.0 * centre, True)] if centre else []), halves[1]]
     counts = shared_out(parts, repeat)
     assert sum(counts) % 2 == 0
     for part, count in zip(parts, counts, strict=True):

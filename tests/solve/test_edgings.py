@@ -13,7 +13,7 @@ from tests.solve.workshop import Workshop, origin, solve
 from walewright.counted.model import SizedGarment
 from walewright.design.model import Band, Design, EdgeName, Edging, Zone
 from walewright.solve.edges.edgings import needles_of
-from walewright.solve.joins.bands import SUITS_RIB, _Part, shared_out
+from walewright.solve.joins.shares import SUITS_RIB, BandPart, shared_out
 
 
 def edging(shop: Workshop, kind: str, mock: int = 0, when: str = "first", depth: float = 3.0) -> Edging:
@@ -116,10 +116,10 @@ def test_a_band_along_a_slope_suits_its_kind(workshop: type[Workshop], kind: str
 def test_any_edges_suit_an_edging_or_stay_as_they_are(soft: list[tuple[int, float]], firm: int, made: Edging) -> None:
     step, rest = needles_of(made)
     parts = [
-        _Part(EdgeName("body", f"edge {n}"), "whole", points, points / 3, points * share, False)
+        BandPart(EdgeName("body", f"edge {n}"), "whole", points, points / 3, points * share, False)
         for n, (points, share) in enumerate(soft)
     ]
-    parts += [_Part(EdgeName("body", "end"), "whole", firm, firm / 2, float(firm), True)] if firm else []
+    parts += [BandPart(EdgeName("body", "end"), "whole", firm, firm / 2, float(firm), True)] if firm else []
     counts = shared_out(parts, step, rest)
     assert sum(counts) % step == rest
     wanted = sum(p.wanted for p in parts)
@@ -129,8 +129,8 @@ def test_any_edges_suit_an_edging_or_stay_as_they_are(soft: list[tuple[int, floa
 
 def test_halves_that_are_alike_stay_alike(workshop: type[Workshop]) -> None:
     """Of a neck with an even centre an odd sum cannot be had, and a mock rib of two and one takes every sixth."""
-    neck = [_Part(EdgeName("body", "neck"), part, 40, 14.0, 27.6, False) for part in ("left", "right")]
-    centre = _Part(EdgeName("body", "neck"), "centre", 20, 10.0, 20.0, True)
+    neck = [BandPart(EdgeName("body", "neck"), part, 40, 14.0, 27.6, False) for part in ("left", "right")]
+    centre = BandPart(EdgeName("body", "neck"), "centre", 20, 10.0, 20.0, True)
     for step, rest, total in ((2, 1, 76), (3, 2, 74)):
         left, right, firm = shared_out([*neck, centre], step, rest)
         assert (left, firm) == (right, 20)

@@ -127,6 +127,7 @@ RULES = {
     "B7": ("solve/test_limits_of_bands.along_stitches_stitch_for_stitch",),
     "B8": ("solve/test_limits_of_bands.a_rib_comes_out_whole",),
     "B9": ("solve/test_limits_of_bands.a_band_has_the_nearest", "solve/test_edgings.rows_of_an_edging"),
+    "B10": ("solve/test_mirrored_edges.both_sides_of_any_neck", "solve/test_mirrored_edges.two_bands_with_one_edge"),
     # Lengths.
     "D1": ("counted/test_edges.a_slope_of_single", "counted/test_lengths_walked.an_edge_is_as_long"),
     "D2": ("counted/test_lengths_walked.an_edge_is_as_long", "counted/test_lengths_walked.an_outline_goes"),

@@ -8,10 +8,13 @@ from tests.whole.garment import SHIPPED
 from tests.whole.glued_garments import misread
 from tests.whole.handwork_told import steps
 from tests.whole.shipped_once import GARMENTS, compiled
+from walewright.bed import knit
 from walewright.design import Changes
 from walewright.knit import steps as st
-from walewright.knit.operations import BreakYarn
-from walewright.pipeline import compile
+from walewright.knit.operations import BreakYarn, Join
+from walewright.knit.tails import MOST_TAILS
+from walewright.pipeline import bed_of, compile
+from walewright.record import replace
 
 GRAFTED = 4
 SEWN_IN = 20
@@ -52,6 +55,46 @@ def test_every_seam_has_its_thread(name: str) -> None:
             loops = join.way == "grafted" or join.edges == "open"
             assert (join.thread == "") == loops, join
             assert (join.thread in ("new", "either")) == (join.thread_cm > 0), join
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+def test_a_tail_that_is_named_hangs_there_long_enough_and_sews_one_seam(name: str) -> None:
+    """As the hands are told it: the piece, its edging or the band is broken off with so long a tail, as often as it is knitted."""
+    made = compiled(name)
+    for plan in made.plans:
+        broken: dict[str, list[int]] = {}
+        for block in plan.blocks:
+            own = [s.tail_cm for _, row in block.paragraphs for s in row if isinstance(s, st.BreakOff)]
+            broken.setdefault(block.name, []).extend(own[-1:] * block.copies)
+        joins = [s for b in plan.blocks for _, row in b.paragraphs for s in row if isinstance(s, st.JoinEdges)]
+        named = [join for join in joins if join.tails]
+        assert all(join.thread == "tail" for join in named)
+        for join in named:
+            assert len(join.tails) <= MOST_TAILS
+            for piece, edging in join.tails:
+                tails = [cm for block, of in broken.items() if block.startswith(f"{piece}_{edging}".rstrip("_")) for cm in of]
+                assert max(tails, default=0) >= (join.one_mm or 0) / 10, (join, broken)
+
+
+def test_whose_tail_it_is_is_said() -> None:
+    text = " ".join(compiled("teasel").plain_text.replace("\u00a0", " ").split())
+    assert (
+        "44 (46: 48: 50: 52) rows, laying the 3 sts cast off on both edges together, with the tail of the sleeve and the back."
+        in text
+    )
+    assert "14 rows of back welt, with the tail of the back welt." in text
+    assert "on along the ends of 14 rows of sleeve welt, with the tail of the sleeve welt." in text
+
+
+def test_the_bed_knows_whose_tail_may_sew() -> None:
+    made = compiled("teasel")
+    assert made.design is not None
+    work = made.works[0]
+    own = (("sleeve", "welt"),)
+    for tails, case in (((("back", "welt"),), "tail-elsewhere"), ((*own, ("nobody", "")), "no-strip")):
+        tasks = tuple(replace(task, tails=tails) if isinstance(task, Join) and task.tails == own else task for task in work.tasks)
+        faults = knit(replace(work, tasks=tasks), bed_of(made.design)).faults
+        assert {fault.case for fault in faults} == {case}
 
 
 def test_the_sock_is_grafted_from_its_tail_and_its_seam_has_a_long_one() -> None:

@@ -33,6 +33,8 @@ class SewnSeam:
     stitches: int
     length_cm: float | None
     loose_mm: float = 0.0
+    chained: int = 0
+    """Stitches cast off or on at once along it."""
 
 
 def edges_of(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> tuple[BedEdge, ...] | None:
@@ -67,6 +69,7 @@ def seam(fabrics: Mapping[str, KnitFabric], side: Sequence[tuple[str, str]]) -> 
         sum(edge.count for edge in edges if edge.along == "stitches"),
         sum(known) if len(known) == len(lengths) else None,
         10 * sum(edge.loose_cm for edge in edges),
+        sum(len(edge.points) - edge.count for edge in edges if edge.along == "rows"),
     )
 
 
@@ -103,7 +106,18 @@ def _refused(op: Join, pieces: dict[str, KnitPiece], meetings: Meetings) -> Refu
         refusal = _equal(one, other)
     elif refusal is None:
         refusal = _eased(op, one, other)
-    return refusal or _brought_together(op, fabrics, meetings) or _over(op, pieces)
+    return refusal or _brought_together(op, fabrics, meetings) or _over(op, pieces) or _sewn_with(op, pieces)
+
+
+def _sewn_with(op: Join, pieces: Mapping[str, KnitPiece]) -> Refusal | None:
+    """The tails that are named are there, and one of them is of what lies in the seam."""
+    for name, edging in op.tails:
+        if rows_of_strip(pieces, name, edging) is None:
+            return refused("join-told/no-strip", piece=name, edging=edging)
+    own = {name for name, *_ in (*op.one, *op.other, *op.over)}
+    if op.tails and not any(name in own for name, _ in op.tails):
+        return refused("join-told/tail-elsewhere", piece=op.tails[0][0])
+    return None
 
 
 def _over(op: Join, pieces: Mapping[str, KnitPiece]) -> Refusal | None:
@@ -218,6 +232,9 @@ def _told(op: Join, one: SewnSeam, other: SewnSeam) -> Refusal | None:
     """What the join says of its edges is so."""
     if op.rows and (one.rows, other.rows) != (op.rows, op.rows):
         return refused("join-told/rows", one=one.rows, other=other.rows, rows=op.rows)
+    if any(op.chained) and (one.chained, other.chained) != op.chained:
+        says_one, says_other = op.chained
+        return refused("join-told/chained", one=one.chained, other=other.chained, says_one=says_one, says_other=says_other)
     longest = max(one.length_cm or 0.0, other.length_cm or 0.0)
     if op.thread_cm and op.thread_cm < longest:
         return refused("join-told/thread", thread=Amount(op.thread_cm), long=Amount(round(longest)))

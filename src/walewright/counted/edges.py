@@ -70,6 +70,15 @@ def edge_rows(of: CountedPiece, edge: str) -> tuple[EdgeSide, tuple[SizedRun, ..
     raise ValueError(f"{of.sized.name} has no edge {edge} along rows")
 
 
+def chained_along(of: CountedPiece, edge: str) -> tuple[int, int]:
+    """Stitches that an edge along rows casts off, and casts on, several at once."""
+    _, runs, (bottom, top) = edge_rows(of, edge)
+    moved = [by for run in runs if not run.across for row, by in run.changes() if _at_once(run, by) and bottom <= row < top]
+    wider, narrower = sum(by for by in moved if by > 0), -sum(by for by in moved if by < 0)
+    # What makes a gap wider is cast off beside it.
+    return (narrower, wider) if runs in (of.sized.left, of.sized.right) else (wider, narrower)
+
+
 def split_part(edge: str) -> tuple[str, str]:
     """ "neck centre" is the part "centre" of "neck"; of any other name the part is empty."""
     head, _, tail = edge.rpartition(" ")

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
+from walewright.knit.tails import MOST_TAILS
 from walewright.record import replace
 
 MOST = 2
@@ -47,7 +48,7 @@ def _alike(one: Step, other: Step) -> bool:
 
 
 def _without_edges(step: st.JoinEdges) -> st.JoinEdges:
-    return replace(step, seams=(), strips=(), strip_rows=())
+    return replace(step, seams=(), strips=(), strip_rows=(), tails=())
 
 
 def _passed(step: st.JoinEdges) -> dict[st.Strip, int]:
@@ -60,4 +61,5 @@ def _both(one: Step, other: Step) -> Step:
     assert isinstance(one, st.JoinEdges)
     assert isinstance(other, st.JoinEdges)
     seams = tuple(replace(seam, origin=seam.origin or step.origin) for step in (one, other) for seam in step.seams)
-    return replace(one, seams=seams)
+    tails = tuple(dict.fromkeys((*one.tails, *other.tails))) if one.tails and other.tails else ()
+    return replace(one, seams=seams, tails=tails if len(tails) <= MOST_TAILS else ())

@@ -42,7 +42,9 @@ def _joins(block: StepBlock) -> Iterator[Join]:
             raise TypeError(f"not a join: {step!r}")
         ratio = (step.ratio_rows, step.ratio_stitches)
         over = tuple((*strip, rows) for strip, rows in zip(step.strips, step.strip_rows, strict=True))
-        told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm, ratio, over, step.thread_cm)
+        chained = (step.one_chain, step.other_chain)
+        sewn = (over, step.thread_cm, chained, step.tails)
+        told = (step.easing_mm, step.longer_mm, step.way, step.rows, step.one_mm, step.other_mm, ratio, *sewn)
         for seam in step.seams:
             ends: tuple[SeamEnd, SeamEnd] = (seam.one[0].begin, seam.other[0].begin) if seam.other else ("", "")
             for number in range(1, step.times + 1) if step.turn else (0,):

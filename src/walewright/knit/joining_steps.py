@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from walewright.knit.copies import Copy
-from walewright.knit.manners import SeamEdges, SeamThread, SeamTurn
+from walewright.knit.manners import SeamChain, SeamEdges, SeamThread, SeamTurn
 from walewright.knit.move_kinds import HungEnd, NamedRows, SeamWay
 from walewright.knit.step import Step
 from walewright.record import record
@@ -75,3 +75,9 @@ class JoinEdges(Step):
     thread: SeamThread = ""
     thread_cm: int = 0
     """How long a new length of yarn is; 0 where tails sew all of the seams."""
+    tails: tuple[Strip, ...] = ()
+    """Whose tails sew the seams, in their order; nothing where that is not told."""
+    chained: SeamChain = ""
+    one_chain: int = 0
+    other_chain: int = 0
+    """Stitches cast off or on at once along each side, which lie on each other; noughts where one side has none."""

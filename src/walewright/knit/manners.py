@@ -50,6 +50,9 @@ SeamEdges = Literal["", "open", "no tail", "at tail", "beyond"]
 """open: both are open loops, which no seam holds | no tail: of a graft, neither is a last row, where a tail hangs | at tail: a
 graft begins where the tail hangs | beyond: what one side is longer lies along the strips."""
 
+SeamChain = Literal["", "off", "on", "mixed"]
+"""How the edges of a seam have several stitches at once: cast off, cast on, or both."""
+
 SeamThread = Literal["", "tail", "new", "either"]
 """What a seam is sewn with: a tail that hangs at an end of it | a new length of yarn | at some copies or in some sizes the one,
 else the other. Empty where loops are grafted."""

@@ -302,8 +302,9 @@ class Join:
     folds) or "grafted" (open loops). Lengths are added up. `easing_mm` 0 asks for equal rows (or stitches), or for `ratio`: rows of
     one side to stitches of the other; else `one` is `longer_mm` longer, give or take. What must be true: `rows` on both, or
     `one_mm` and `other_mm`. `over`: (piece, edging, rows at each end) of what is sewn together in it beyond its edges; of a band
-    the edging is empty.
-    `thread_cm`: the new length of yarn that it is sewn with where no tail is; 0: none is asked for."""
+    the edging is empty. `thread_cm`: the new length of yarn that it is sewn with where no tail is; 0: none is asked for.
+    `chained`: the stitches that each side casts off or on at once, which lie on each other; noughts where none are told. `tails`:
+    (piece, edging) of those that sew this seam and the others of its sentence; of a piece's own or a band's the edging is empty."""
 
     one: tuple[tuple[str, str, int], ...]
     other: tuple[tuple[str, str, int], ...]
@@ -317,6 +318,8 @@ class Join:
     ratio: tuple[int, int] = (0, 0)
     over: tuple[tuple[str, str, int], ...] = ()
     thread_cm: int = 0
+    chained: tuple[int, int] = (0, 0)
+    tails: tuple[tuple[str, str], ...] = ()
 
 
 @record

@@ -2,22 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Hashable, Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import Any
 
+from walewright.counted import counted_piece
+from walewright.counted.edges import chained_along
 from walewright.counted.model import SizedGarment, SizedSeam
 from walewright.design.model import Design
-from walewright.glue.model import Glued, Place, Seam
+from walewright.glue.model import Chain, Glued, Place, Seam
 from walewright.knit import steps as st
 from walewright.knit.copies import EACH, Copy
 from walewright.knit.linking import link_block
-from walewright.knit.manners import SeamEdges, SeamThread
+from walewright.knit.manners import SeamChain, SeamEdges, SeamThread
 from walewright.knit.sides_of_seams import edges_told, in_turns, names, seam_told, varies, within_a_copy
 from walewright.knit.steps import Step, StepBlock
 from walewright.knit.strips import end_cm, end_of_strip
 from walewright.knit.tail_ends import graft_tail, open_end
-from walewright.knit.tails import SewnWith, places
+from walewright.knit.tails import MOST_TAILS, NOBODY, SewnWith, places
 from walewright.record import replace
 
 
@@ -57,8 +59,10 @@ def _thread(sewn: Sequence[SewnWith]) -> dict[str, Any]:
     """What these seams say about their yarn."""
     told = {one.thread for one in sewn}
     thread: SeamThread = "either" if len(told) > 1 else next(iter(told), "")
+    owners = tuple(dict.fromkeys(one.of for one in sewn))
     return {
         "thread": thread,
+        "tails": owners if thread == "tail" and NOBODY not in owners and len(owners) <= MOST_TAILS else (),
         "thread_cm": 0 if thread == "tail" else max((one.cm for one in sewn if one.thread != "tail"), default=0),
     }
 
@@ -102,7 +106,12 @@ def _alike(glued: Glued, numbers: Sequence[int]) -> list[list[int]]:
 def _same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
     if glued.seams[one].join != glued.seams[other].join or not _over_the_same(design, glued, garment, one, other):
         return False
-    return _numbers(design, garment.seams[one]) == _numbers(design, garment.seams[other])
+    return _told_of(design, glued, garment, one) == _told_of(design, glued, garment, other)
+
+
+def _told_of(design: Design, glued: Glued, garment: SizedGarment, number: int) -> tuple[Hashable, Hashable]:
+    numbers = _numbers(design, garment.seams[number])
+    return numbers, _chained(design, garment, glued.seams[number], numbers[2])
 
 
 def _over_the_same(design: Design, glued: Glued, garment: SizedGarment, one: int, other: int) -> bool:
@@ -160,7 +169,36 @@ def _sentence(design: Design, glued: Glued, garment: SizedGarment, some: Sequenc
     ratio = join.ratio or (0, 0)
     told = easing, longer, join.way, rows, one, other, edges, tuple(strips), tuple(strips.values()), *ratio
     in_turn = (turn.turn, turn.times) if turn else ()
-    return st.JoinEdges(seams, *told, *in_turn, origin=join.origin.path)
+    chained, one_chain, other_chain = _chained(design, garment, first, rows)
+    sentence = st.JoinEdges(seams, *told, *in_turn, origin=join.origin.path)
+    return replace(sentence, chained=chained, one_chain=one_chain, other_chain=other_chain)
+
+
+_NONE_CHAINED: tuple[SeamChain, int, int] = ("", 0, 0)
+
+
+def _chained(design: Design, garment: SizedGarment, seam: Seam, rows: int) -> tuple[SeamChain, int, int]:
+    """Of a seam row for row: what lies on each other of stitches cast off or on at once, and how many of each side; nothing where
+    one side has none."""
+    if not rows:
+        return _NONE_CHAINED
+    off, on = zip(*(_along(design, garment, chain) for chain in (seam.one, seam.other)), strict=True)
+    one, other = (a + b for a, b in zip(off, on, strict=True))
+    if not one or not other:
+        return _NONE_CHAINED
+    return "mixed" if any(off) and any(on) else "off" if any(off) else "on", one, other
+
+
+def _along(design: Design, garment: SizedGarment, chain: Chain) -> tuple[int, int]:
+    """Stitches cast off, and cast on, along one side of a seam."""
+    names = {piece.name for piece in design.pieces}
+    pieces = [(place, design.piece(place.owner)) for place in chain if place.owner in names]
+    own = [
+        chained_along(counted_piece(design, garment.piece(piece.name)), place.edge)
+        for place, piece in pieces
+        if piece.strip_at(place.edge) is None
+    ]
+    return sum(off for off, _ in own), sum(on for _, on in own)
 
 
 def _at_tails(design: Design, glued: Glued, garment: SizedGarment, some: Sequence[Sequence[int]]) -> tuple[bool, ...]:

@@ -16,17 +16,24 @@ from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
 from walewright.glue.model import OPPOSITE, Chain, EndAt, Glued, Place, Seam, start_facing
 from walewright.knit.folding import counted
+from walewright.knit.joining_steps import Strip
 from walewright.knit.lengths import grafting_cm, seam_tail_cm
 from walewright.knit.manners import SeamThread
 from walewright.knit.strips import end_cm
 from walewright.knit.tail_ends import GraftTail, graft_tail, hangs_at, last_edge, last_parts, open_end
 from walewright.record import record, replace
-from walewright.trade.edge_names import BAND_ENDS, part_of_edge
+from walewright.trade.edge_names import BAND_ENDS, StripAt, part_of_edge
 from walewright.trade.joins import JOINS
 from walewright.trade.sides import SIDES, EdgeSide
 
 Where = tuple[str, str]
 """(piece, "start", or "end" with a side where the author named one)."""
+
+
+NOBODY: Strip = ("", "")
+
+MOST_TAILS = 2
+"""Whose tails are named in one sentence."""
 
 
 @record
@@ -35,6 +42,8 @@ class SewnWith:
 
     thread: SeamThread
     cm: int
+    of: Strip = NOBODY
+    """The piece or band whose tail it is, and its edging if it is that of one."""
 
 
 @record
@@ -84,14 +93,24 @@ def tails(design: Design, glued: Glued, garment: SizedGarment) -> Tails:
                 # Where the seam does not go on along its edging, the tail runs along the end of that all the same.
                 first = length + (_start_cm(design, garment, where[0]) if where[1] == "start" and not any(made.over) else 0.0)
                 seams[where] = max(seams.get(where, 0.0), first)
-                sewing[number] = SewnWith("tail", seam_tail_cm(length))
+                sewing[number] = SewnWith("tail", seam_tail_cm(length), _owner(design, where))
                 break
         else:
             for tail in [tail for tail in going_on if _goes_on(garment, tail, made)][:1]:
                 going_on.remove(tail)
                 grafts[tail.piece, tail.last] = max(grafts[tail.piece, tail.last], length)
-                sewing[number] = SewnWith("tail", seam_tail_cm(length))
+                sewing[number] = SewnWith("tail", seam_tail_cm(length), (tail.piece, ""))
     return Tails(grafts, seams, sewing, dict(_ends(design, glued, garment, used)))
+
+
+def _owner(design: Design, where: Where) -> Strip:
+    """Whose tail hangs there: an edging's where one is knitted on."""
+    owner, last = where
+    if design.band(owner) is not None:
+        return owner, ""
+    piece = design.piece(owner)
+    at: StripAt = "start" if last == "start" else "end"
+    return owner, next((name for name, there in piece.strips if there == at), "")
 
 
 def _start_cm(design: Design, garment: SizedGarment, piece: str) -> float:
@@ -115,7 +134,8 @@ def _ends(design: Design, glued: Glued, garment: SizedGarment, used: set[tuple[W
         free = [((end.owner, end.edge), end.copy) for end in of_bands if ((end.owner, end.edge), end.copy) not in used]
         used.update(free[:1])
         length = max(end_cm(design, garment, end) for end in (pair.one, pair.other))
-        yield number, SewnWith("tail" if free else "new", seam_tail_cm(length))
+        own = (free[0][0][0], "") if free else NOBODY
+        yield number, SewnWith("tail" if free else "new", seam_tail_cm(length), own)
 
 
 def _band_tail(design: Design, garment: SizedGarment, end: Place) -> bool:
@@ -138,7 +158,9 @@ def agreed(needed: Sequence[Tails]) -> tuple[Tails, ...]:
 
 def _alike(sizes: Sequence[Mapping[int, SewnWith]]) -> list[dict[int, SewnWith]]:
     unlike = {n for n in sizes[0] if len({with_[n].thread for with_ in sizes}) > 1}
-    return [{n: replace(s, thread="either") if n in unlike else s for n, s in with_.items()} for with_ in sizes]
+    others = {n for n in sizes[0] if len({with_[n].of for with_ in sizes}) > 1}
+    owned = [{n: replace(s, of=NOBODY) if n in others else s for n, s in with_.items()} for with_ in sizes]
+    return [{n: replace(s, thread="either") if n in unlike else s for n, s in with_.items()} for with_ in owned]
 
 
 def places(seam: Seam) -> Chain:

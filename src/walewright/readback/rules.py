@@ -242,12 +242,23 @@ class ReadRules(ReadTokens):
         turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
         ratio = next((n for n in numbers if len(n) == 2 and not isinstance(n[0], str)), ())
         hung = next((c for c in told if isinstance(c, str)), "")
-        thread = phrases.get("thread")
-        new_cm = thread[0] if thread else ReadGraded((0,))
-        return ReadPhrase("join_edges", (way, seams, over, *turn, *matched, eased, *ratio, hung, new_cm))
+        new_cm, tails = phrases.get("thread", (ReadGraded((0,)), ()))
+        chained = phrases.get("chained", (ReadGraded((0,)),) * 2)
+        return ReadPhrase("join_edges", (way, seams, over, *turn, *matched, eased, *ratio, hung, new_cm, tails, *chained))
+
+    def chained(self, children: list[Any]) -> ReadPhrase:
+        """How many of both sides; of edges that have as many, the number is said once."""
+        numbers = [c for c in children if isinstance(c, ReadGraded)]
+        return ReadPhrase("chained", (numbers[0], numbers[-1]))
 
     def thread(self, children: list[Any]) -> ReadPhrase:
-        return ReadPhrase("thread", tuple(children))
+        """How long a new length is, and whose tails are named."""
+        new_cm = next((c for c in children if isinstance(c, ReadGraded)), ReadGraded((0,)))
+        return ReadPhrase("thread", (new_cm, tuple(c for c in children if isinstance(c, tuple))))
+
+    def tail_of(self, children: list[Any]) -> tuple[str, str]:
+        owner, *edging = children
+        return owner, edging[0] if edging else ""
 
     def ratio(self, children: list[Any]) -> Several:
         return Several(("about", *children))

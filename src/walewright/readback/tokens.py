@@ -42,6 +42,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"JOIN": "sewn", "GATHER": "gathered", "PLEAT": "pleated", "GRAFT": "grafted", "PURL_FACING": "purl", "KNIT_FACING": "knit"},
     **{"EACH": 0, "OF_EACH": 0, "NEXT": NEXT_COPY, "OF_NEXT_ONE": NEXT_COPY},
     **{"TO_ITS_OWN": "own", "TO_THE_NEXT": "next", "ALL_ROUND": "round"},
+    **{"CAST_OFF_STS": "off", "CAST_ON_STS": "on", "CAST_EITHER_WAY": "mixed"},
     **{"OUTER": "outer", "INNER": "inner", "MIDDLE": "middle"},
     **{"BY_E_WRAP": "e-wrap", "BY_CHAIN": "chain", "WITH_COMB": "comb", "E_WRAPPED": "e-wrap", "HEM_HUNG": "hem"},
     **{"ON_SLIP": "slip", "LIFTED_OFF": "lift", "ON_HOLD": "hold", "LOOSER_PLATE": "plate"},

@@ -45,7 +45,7 @@ def _ways(step: Step) -> Hashable:
     if isinstance(step, Decrease):
         return step.inset > 0
     if isinstance(step, JoinEdges):
-        return step.longer_mm < 0, step.rows > 0, step.one_mm > 0
+        return step.longer_mm < 0, step.rows > 0, step.one_mm > 0, step.one_chain > 0
     if isinstance(step, BreakOff):
         return step.tail_cm > 0
     if isinstance(step, SlotOnWaste | SlotClosed | CastOnBetween):

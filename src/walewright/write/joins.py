@@ -94,6 +94,14 @@ def matched(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     return list(filled("matched/lengths", language, said)) if said.any.one_mm else []
 
 
+def chained(said: StepSaid, language: PrintedLanguage) -> list[Part]:
+    """What is cast off or on at once along the edges, and lies on each other."""
+    if not said.any.chained:
+        return []
+    alike = said.graded("one_chain").values == said.graded("other_chain").values
+    return list(filled("chained" if alike else "chained/unlike", language, said))
+
+
 LEAST_MM = 10
 """Nothing is said of two sides that differ by less than this in every size: it goes into any seam (common practice)."""
 
@@ -147,11 +155,19 @@ def strips(said: StepSaid, language: PrintedLanguage) -> list[Part]:
 def _strip(said: StepSaid, language: PrintedLanguage, number: int) -> Iterator[Part]:
     owner, edging = said.any.strips[number]
     rows = Graded(tuple(None if s is None else s.strip_rows[number] for s in said.steps), said.group)  # type: ignore[attr-defined]
-    return filled("strip", language, rows=rows, name=" ".join(filter(None, (owner, language.edge(edging)))))
+    return filled("strip", language, rows=rows, name=_called(owner, edging, language))
+
+
+def _called(owner: str, edging: str, language: PrintedLanguage) -> str:
+    """ "back welt", or a band by its name."""
+    return " ".join(filter(None, (owner, language.edge(edging))))
 
 
 def thread(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """The yarn that it is sewn with, a length for each of several seams."""
+    if said.any.tails:
+        owners = (filled("tail_of", language, name=_called(owner, edging, language)) for owner, edging in said.any.tails)
+        return list(filled("thread/tails", language, tails=tuple(between(language.sentences["and"], owners))))
     seams = said.any.seams
     several = len(seams) > 1 or said.any.turn or any(edge.copy.each for seam in seams for edge in seam.one)
     key = "thread/new_each" if said.any.thread == "new" and several else f"thread/{said.any.thread}"

@@ -276,6 +276,7 @@ PARTS: Parts = {
     "seams": joins.seams,
     "turn": lambda said, language: list(filled(f"turn/{said.any.turn}", language, said)) if said.any.turn else [],
     "matched": joins.matched,
+    "chained": joins.chained,
     "eased": joins.eased,
     "how": joins.how,
     "strips": joins.strips,

@@ -122,7 +122,9 @@ REFUSALS: dict[str, str] = {
     "bed/join-told/no-length": "an edge is of no known length, where it says {stated}",
     "bed/join-told/no-strip": "{piece} has no {edging:?edging {edging}|ends} to sew on",
     "bed/join-told/strip": "{found} rows at the end of {piece} {edging}, where it says {rows}",
+    "bed/join-told/chained": "{one} stitches cast off or on at once against {other}, where it says {says_one} and {says_other}",
     "bed/join-told/rows": "{one} rows against {other}, where it says {rows}",
+    "bed/join-told/tail-elsewhere": "the tail of {piece} hangs elsewhere",
     "bed/join-told/thread": "the seam is {long} long, and the yarn for it {thread}",
     "bed/join-unequal/apart": "{one:.1f} against {other:.1f}; they are {apart} apart and {easing} can be eased in",
     "bed/join-unequal/longer": (

@@ -138,7 +138,9 @@ REFUSALS: dict[str, str] = {
     "bed/join-told/no-length": "die Länge einer Kante ist nicht bekannt, angegeben ist {stated}",
     "bed/join-told/no-strip": "an {piece} gibt es {edging:?keinen Randabschluss {edging}|keine Enden} zum Mitnähen",
     "bed/join-told/strip": "am Ende von {piece} {edging} sind {found} Reihen, angegeben ist {rows}",
+    "bed/join-told/chained": "{one} gegen {other} Maschen auf einmal ab- oder angekettet, angegeben {says_one} und {says_other}",
     "bed/join-told/rows": "{one} gegen {other} Reihen, angegeben ist {rows}",
+    "bed/join-told/tail-elsewhere": "das Fadenende von {piece} hängt anderswo",
     "bed/join-told/thread": "die Naht ist {long} lang, und der Faden dafür {thread}",
     "bed/join-unequal/apart": "{one:.1f} gegen {other:.1f}; der Unterschied ist {apart}, und {easing} lassen sich einhalten",
     "bed/join-unequal/longer": (

@@ -8,7 +8,7 @@ from math import floor
 
 from walewright.counted.model import SizedBand
 from walewright.design.model import Band, Design, EdgeName
-from walewright.glue.model import GluedSizes, HangingLine
+from walewright.glue.model import GluedSizes
 from walewright.record import replace
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Said, by_size, only, said
@@ -26,7 +26,7 @@ from walewright.solve.joins.band_places import (
     whole,
     with_bands,
 )
-from walewright.solve.joins.bands import sized_band
+from walewright.solve.joins.bands import sized_bands
 
 Glue = Callable[[Design], GluedSizes | None]
 
@@ -38,10 +38,7 @@ def together_as_it_is(_: Design) -> GluedSizes | None:
 
 def bands_of(design: Design, glued: GluedSizes, garments: Garments) -> list[tuple[SizedBand, ...]]:
     """The bands of each size."""
-    return [
-        tuple(sized_band(design.at(i), b, own, glued.in_size(i).lines_of(b.name)) for b in design.bands)
-        for i, own in enumerate(garments)
-    ]
+    return [sized_bands(at, glued.in_size(at.number), at.of(garments)) for at in design.each_size]
 
 
 def parted(design: Design, glued: GluedSizes, garments: Garments, glue: Glue) -> tuple[Design, GluedSizes, tuple[Diagnostic, ...]]:
@@ -55,7 +52,7 @@ def parted(design: Design, glued: GluedSizes, garments: Garments, glue: Glue) ->
             continue
         if not _on_the_same_edges(glued, band):
             continue
-        line = long_band(design, band, glued.groups[0].lines_of(band.name), garments)
+        line = long_band(design, band, glued, garments)
         for way in islice(ways_to_part(line), _MOST_TRIED):
             parts = _parts(line, way, own)
             other = with_bands(design, band, parts, cuts_of(line, way)) if parts is not None else None
@@ -196,7 +193,7 @@ def bands_too_wide(
                 (band.origin.span, "picked-up-here"),
                 bed(design.machine),
                 notes=tuple(said("in-size", size=design.sizes[i], note=said("stitches", stitches=stitches[i])) for i in over),
-                helps=tuple(_ways_out(design, band, glued.groups[0].lines_of(band.name), garments, max(stitches))),
+                helps=tuple(_ways_out(design, band, glued, garments, max(stitches))),
                 sizes=only(design.sizes, over),
                 band=band.name,
                 stitches=max(stitches),
@@ -204,8 +201,8 @@ def bands_too_wide(
             )
 
 
-def _ways_out(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments, most: int) -> Iterator[Said]:
-    line = long_band(design, band, lines, garments)
+def _ways_out(design: Design, band: Band, glued: GluedSizes, garments: Garments, most: int) -> Iterator[Said]:
+    line = long_band(design, band, glued, garments)
     way = next((way for way in islice(ways_to_part(line), _MOST_TRIED) if whole(line, way)), None)
     if way is not None:
         along = tuple(dict.fromkeys(alongs_of(line, way)))
@@ -216,25 +213,25 @@ def _ways_out(design: Design, band: Band, lines: Sequence[HangingLine], garments
         takes = max(count[longest] for count in named)
         if takes > design.machine.needles:
             yield said("lengthways", edge=written(band.along[longest : longest + 1]), takes=takes)
-    per_10_cm = loosest(design, band, lines, garments)
+    per_10_cm = loosest(design, band, glued, garments)
     if per_10_cm is not None:
         yield said("knit-looser", stitches=per_10_cm)
     yield said("wider-bed", needles=most + most % 2)
 
 
-def loosest(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> float | None:
+def loosest(design: Design, band: Band, glued: GluedSizes, garments: Garments) -> float | None:
     """The most stitches to 10 cm at which the whole band has room on the bed in every size, to one place; None where there are none
     within reason: stitches that are picked up one for one do not depend on them."""
     edging = design.edging(band.edging)
     fabric = design.fabric(edging.fabric)
-    tenths: int = floor(fabric.stitches_per_cm * 100 * design.machine.needles / _most(design, band, lines, garments))
+    tenths: int = floor(fabric.stitches_per_cm * 100 * design.machine.needles / _most(design, band, glued, garments))
     for per_10_cm in range(tenths, tenths - 12, -1):
         if per_10_cm < _FEWEST * fabric.stitches_per_cm * 100:
             return None
         # A little more has to fit too: a swatch is measured, and whole ribs are a step.
         other = replace(fabric, swatch_width_cm=fabric.swatch_stitches * 100 / (per_10_cm + _SPARE))
         changed = replace(design, fabrics=tuple(other if f.name == fabric.name else f for f in design.fabrics))
-        if _most(changed, band, lines, garments) <= design.machine.needles:
+        if _most(changed, band, glued, garments) <= design.machine.needles:
             return float(per_10_cm) / 10
     return None
 
@@ -246,5 +243,5 @@ _FEWEST = 0.5
 """Of the stitches to 10 cm as they are: at fewer it is another fabric."""
 
 
-def _most(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> int:
-    return max(sized_band(at, band, at.of(garments), lines).stitches for at in design.each_size)
+def _most(design: Design, band: Band, glued: GluedSizes, garments: Garments) -> int:
+    return max(own.stitches for made in bands_of(design, glued, garments) for own in made if own.name == band.name)

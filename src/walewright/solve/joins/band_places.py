@@ -17,7 +17,7 @@ from walewright.counted import counted_piece
 from walewright.counted.edges import edge_rows, held_rows, split_part, stretches
 from walewright.counted.model import SizedPiece
 from walewright.design.model import Band, Design, EdgeCut, EdgeName
-from walewright.glue.model import Chain, HangingLine, Place
+from walewright.glue.model import Chain, GluedSizes, HangingLine, Place
 from walewright.record import record, replace
 from walewright.solve.joins.bands import places_of, stitches_along
 from walewright.trade.edge_names import BAND_ENDS
@@ -86,10 +86,10 @@ def room_of(design: Design, band: Band) -> int:
     return max(z - a - 1 for a, z in pairwise(sorted({-half - 1, half, *missing})))
 
 
-def long_band(design: Design, band: Band, lines: Sequence[HangingLine], garments: Garments) -> LongBand:
+def long_band(design: Design, band: Band, glued: GluedSizes, garments: Garments) -> LongBand:
     """A band that lies on its lines, which are alike."""
-    counts = tuple(stitches_along(at, band, lines[0], at.of(garments)) for at in design.each_size)
-    return LongBand(design, band, tuple(lines), garments, counts)
+    counts = tuple(stitches_along(at, band, glued.in_size(at.number), at.of(garments)) for at in design.each_size)
+    return LongBand(design, band, glued.groups[0].lines_of(band.name), garments, counts)
 
 
 def ways_to_part(line: LongBand) -> Iterator[PartingWay]:

@@ -7,67 +7,51 @@ end meets the left end of the front, and the walk goes on once round.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from math import ceil, floor
+from collections.abc import Iterator, Mapping, Sequence
+from math import floor
 
 from walewright.counted import counted_piece
 from walewright.counted.edges import EdgeStretch, edge_rows, split_part, stretch_between, stretches
 from walewright.counted.edgings import edging_rows, even, strip_end
 from walewright.counted.model import NEXT_COPY, PickUp, SizedBand, SizedPiece
 from walewright.design.model import Band, Design, DesignInSize, EdgeName, Fabric, Piece
-from walewright.glue.model import Chain, EndAt, HangingLine, Place
-from walewright.record import record, replace
+from walewright.glue.model import Chain, Glued, HangingLine, Place
+from walewright.record import replace
 from walewright.report.model import Diagnostic, diagnosed
 from walewright.report.said import Amount, only, said
 from walewright.solve.edges.edgings import needles_of
 from walewright.solve.edges.gauge import fabric_above
 from walewright.solve.joins.band_holes import behind, holes_of
+from walewright.solve.joins.mirrored import evened
+from walewright.solve.joins.shares import BandPart, Shares, begun_on, shared_out
 from walewright.trade.edge_names import is_top
-from walewright.trade.fabrics import FabricSide
 from walewright.trade.sides import EdgePart
 
 STITCH_FOR_STITCH = 0.15
 """Loops are taken one for one while the band is at most so much finer or coarser than they are (from memory; common practice
 is stitch for stitch along cast-off and live edges)."""
 
-SUITS_RIB = 0.03
-"""Share by which a band's stitches may be changed so that its rib comes out whole."""
+
+def sized_bands(at: DesignInSize, glued: Glued, pieces: Sequence[SizedPiece]) -> tuple[SizedBand, ...]:
+    """The bands in one size, each one for each of its lines, which are alike."""
+    return tuple(
+        _sized_band(at, band, glued.lines_of(band.name), shares)
+        for band, shares in zip(at.design.bands, _shares(at, glued, pieces), strict=True)
+    )
 
 
-@record
-class _Part:
-    """A stretch of the walk: `points` places to pick up at, `wanted` stitches; a `firm` number is not adjusted. The two halves
-    of a neck are parts that are not firm; where they are each other's mirror image they get the same."""
-
-    edge: EdgeName
-    part: EdgePart
-    points: int
-    cm: float
-    wanted: float
-    firm: bool
-    facing: FabricSide = "purl"
-    left_end: EndAt = "left"
-    copy: int = 0
-    live: bool = False
-    between: tuple[int, int] | None = None
-    rows: int = 0
-    place: int = 0
-    """Its number in the line."""
-
-
-def sized_band(at: DesignInSize, band: Band, pieces: Sequence[SizedPiece], lines: Sequence[HangingLine]) -> SizedBand:
-    """A band in one size, one for each of its `lines`, which are alike."""
+def _sized_band(at: DesignInSize, band: Band, lines: Sequence[HangingLine], shares: Shares) -> SizedBand:
     edging = at.design.edging(band.edging)
     fabric = at.design.fabric(edging.fabric)
-    parts, counts = _counted(at, band, lines[0], pieces)
+    stitches = sum(shares.counts)
     rows = edging_rows(at, edging)
-    part = _holed(band, lines[0], parts, counts)
-    holes = tuple(holes_of(at, band, sum(counts), part, rows, fabric)) if band.holes else ()
+    part = _holed(band, lines[0], shares.parts, shares.counts)
+    holes = tuple(holes_of(at, band, stitches, part, rows, fabric)) if band.holes else ()
     return SizedBand(
         name=band.name,
-        stitches=sum(counts),
+        stitches=stitches,
         rows=rows,
-        pick_ups=_pick_ups(parts, counts),
+        pick_ups=_pick_ups(shares.parts, shares.counts),
         origin=band.origin,
         holes=holes,
         copies=len(lines),
@@ -76,7 +60,7 @@ def sized_band(at: DesignInSize, band: Band, pieces: Sequence[SizedPiece], lines
     )
 
 
-def _holed(band: Band, line: HangingLine, parts: Sequence[_Part], counts: Sequence[int]) -> tuple[int, int]:
+def _holed(band: Band, line: HangingLine, parts: Sequence[BandPart], counts: Sequence[int]) -> tuple[int, int]:
     """Stitches left of the two ends of the part of a band that has its buttonholes."""
     if not band.hole_along:
         return 0, sum(counts)
@@ -87,19 +71,24 @@ def _holed(band: Band, line: HangingLine, parts: Sequence[_Part], counts: Sequen
     return before, within
 
 
-def _counted(at: DesignInSize, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[list[_Part], tuple[int, ...]]:
-    """The stretches of a band's line, and the stitches of each."""
+def _shares(at: DesignInSize, glued: Glued, pieces: Sequence[SizedPiece]) -> tuple[Shares, ...]:
+    """What each band takes along the stretches of its line; as many along those that are mirror images."""
+    return evened([_shared(at, band, glued.lines_of(band.name)[0], pieces) for band in at.design.bands])
+
+
+def _shared(at: DesignInSize, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> Shares:
+    """The stretches of a band's line, and the stitches of each as far as they depend on this band alone."""
     edging = at.design.edging(band.edging)
     fabric = at.design.fabric(edging.fabric)
     parts = _walk(at, line, pieces, fabric)
     if band.picked is not None:
         stitches, rows = band.picked
         parts = [part if part.firm else replace(part, wanted=part.points * stitches / rows) for part in parts]
-    step, rest = needles_of(edging)
-    if step:
-        return parts, shared_out(parts, step, rest)
-    # What is picked up as it is written is not changed for the sake of a rib.
-    return parts, shared_out(parts, 2 * fabric.rib_every if band.picked is None else 0)
+    repeat, rest = needles_of(edging)
+    if not repeat and band.picked is None:
+        # What is picked up as it is written is not changed for the sake of a rib.
+        repeat = 2 * fabric.rib_every
+    return Shares(edging.name, tuple(parts), shared_out(parts, repeat, rest), repeat, rest)
 
 
 def places_of(band: Band, line: HangingLine) -> tuple[Chain, ...]:
@@ -114,15 +103,16 @@ def places_of(band: Band, line: HangingLine) -> tuple[Chain, ...]:
     return tuple(found)
 
 
-def stitches_along(at: DesignInSize, band: Band, line: HangingLine, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
+def stitches_along(at: DesignInSize, band: Band, glued: Glued, pieces: Sequence[SizedPiece]) -> tuple[int, ...]:
     """Stitches that a band takes along each place of its line."""
-    found = [0] * len(line.along)
-    for part, count in zip(*_counted(at, band, line, pieces), strict=True):
+    shares = next(own for other, own in zip(at.design.bands, _shares(at, glued, pieces), strict=True) if other.name == band.name)
+    found = [0] * len(glued.lines_of(band.name)[0].along)
+    for part, count in zip(shares.parts, shares.counts, strict=True):
         found[part.place] += count
     return tuple(found)
 
 
-def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ...]:
+def _pick_ups(parts: Sequence[BandPart], counts: Sequence[int]) -> tuple[PickUp, ...]:
     return tuple(
         PickUp(
             edge=p.edge,
@@ -142,9 +132,9 @@ def _pick_ups(parts: Sequence[_Part], counts: Sequence[int]) -> tuple[PickUp, ..
     )
 
 
-def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[_Part]:
+def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], band: Fabric) -> list[BandPart]:
     """The parts of a line from the left needle to the right."""
-    found: list[_Part] = []
+    found: list[BandPart] = []
     ends = zip(line.along, line.left_ends, strict=True)
     for number, (place, end) in enumerate(ends):
         head, _ = split_part(place.edge)
@@ -155,9 +145,19 @@ def _walk(at: DesignInSize, line: HangingLine, pieces: Sequence[SizedPiece], ban
                 alone = piece is not None and stretch.part in ("left", "right") and _on_one_side(piece, head)
                 part = _part(EdgeName(place.owner, head), replace(stretch, part="whole") if alone else stretch, band)
                 told = replace(part, facing=line.facing, left_end=end, copy=which_copy(place, line), between=between, place=number)
-                told = replace(told, rows=stretch.length.rows)
+                told = replace(told, rows=stretch.length.rows, image=_image(at.design, piece, place.owner, told.part))
                 found.append(replace(told, live=piece is not None and _is_live(piece, place.edge)))
     return found
+
+
+def _image(design: Design, piece: Piece | None, owner: str, part: EdgePart) -> tuple[str, EdgePart]:
+    """As `BandPart.image`."""
+    if piece is None or piece.mirror_of is None:
+        return owner, part
+    return _image(design, design.piece(piece.mirror_of), piece.mirror_of, _ACROSS[part])
+
+
+_ACROSS: Mapping[EdgePart, EdgePart] = {"whole": "whole", "left": "right", "centre": "centre", "right": "left"}
 
 
 def _end_of_band(at: DesignInSize, place: Place) -> EdgeStretch:
@@ -204,16 +204,16 @@ def which_copy(place: Place, line: HangingLine) -> int:
     return NEXT_COPY if (place.copy - line.copy) % place.copies == 1 and place.copies > 1 else 0
 
 
-def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> _Part:
+def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> BandPart:
     """Along rows by length. Along stitches one for one, or by length where the band's tension is far from theirs."""
     cm = stretch.length.cm
     wanted = cm * band.stitches_per_cm
     count = stretch.length.stitches
     if not count:
-        return _Part(edge=edge, part=stretch.part, points=stretch.points, cm=cm, wanted=wanted, firm=False)
+        return BandPart(edge=edge, part=stretch.part, points=stretch.points, cm=cm, wanted=wanted, firm=False)
     if wanted / count >= 1 - STITCH_FOR_STITCH:
         wanted = count
-    return _Part(
+    return BandPart(
         edge=edge,
         part=stretch.part,
         points=stretch.points,
@@ -221,85 +221,6 @@ def _part(edge: EdgeName, stretch: EdgeStretch, band: Fabric) -> _Part:
         wanted=float(min(count, even(wanted)) if wanted != count else count),
         firm=True,
     )
-
-
-# ----------------------------------------------------------------- sharing out
-
-
-def _groups(parts: Sequence[_Part]) -> Iterator[tuple[int, ...]]:
-    """Parts that are not firm; two halves of one edge that are each other's mirror image go together."""
-    soft = [i for i, p in enumerate(parts) if not p.firm]
-    taken: set[int] = set()
-    for i in soft:
-        if i in taken:
-            continue
-        one = parts[i]
-        twin = next((k for k in soft if k > i and parts[k].part != one.part and _alike(parts[k], one)), None)
-        group = (i,) if twin is None else (i, twin)
-        taken |= set(group)
-        yield group
-
-
-def _alike(one: _Part, other: _Part) -> bool:
-    return one.edge == other.edge and one.points == other.points and abs(one.wanted - other.wanted) < 1e-9
-
-
-def shared_out(parts: Sequence[_Part], repeat: int, rest: int = 0) -> tuple[int, ...]:
-    """Stitches of each part: even in all where the loops allow it, `rest` more than a multiple of `repeat` (0: any) where that
-    changes little. The two halves of a neck that are alike get the same."""
-    firm = sum(round(p.wanted) for p in parts if p.firm)
-    counts = [round(p.wanted) for p in parts]
-    groups = list(_groups(parts))
-    if not groups:
-        return tuple(counts)
-    soft = [i for group in groups for i in group]
-    wanted = sum(parts[i].wanted for i in soft)
-    least, most = firm + len(soft), firm + sum(parts[i].points for i in soft)
-    if rest:
-        # Of halves that get the same only every second sum can be had.
-        parity = firm % 2 if all(len(group) == 2 for group in groups) else None
-        goal = _suiting(firm + wanted, repeat, rest, least, most, parity) - firm
-    else:
-        goal = _total(firm + wanted, repeat, least, most) - firm
-    _fill(parts, groups, counts, goal, {i: parts[i].wanted * goal / wanted for i in soft})
-    return tuple(counts)
-
-
-def _suiting(wanted: float, repeat: int, rest: int, least: int, most: int, parity: int | None) -> int:
-    """The nearest sum that is `rest` more than a multiple of `repeat`, and even or odd as asked for; where the loops give none that
-    is near enough, as for a plain edging."""
-    near = max(SUITS_RIB * wanted, repeat / 2)
-    numbers = range(max(least, floor(wanted - near)), min(most, ceil(wanted + near)) + 1)
-    suit = [n for n in numbers if n % repeat == rest and parity in (None, n % 2) and abs(n - wanted) <= near + 1e-9]
-    return min(suit, key=lambda n: (abs(n - wanted), n), default=_total(wanted, 0, least, most))
-
-
-def _fill(parts: Sequence[_Part], groups: Sequence[tuple[int, ...]], counts: list[int], goal: int, ideal: dict[int, float]) -> None:
-    """Sets the counts of the groups, one at least and no more than there are places, to come to `goal` as far as that goes."""
-    shares = [min(max(1, floor(ideal[g[0]])), parts[g[0]].points) for g in groups]
-
-    def missing() -> int:
-        return goal - sum(len(g) * share for g, share in zip(groups, shares, strict=True))
-
-    while (rest := missing()) != 0:
-        step = 1 if rest > 0 else -1
-        open_to = [k for k, g in enumerate(groups) if len(g) <= abs(rest) and 1 <= shares[k] + step <= parts[g[0]].points]
-        if not open_to:
-            break
-        most_off = max(open_to, key=lambda k: (round(step * (ideal[groups[k][0]] - shares[k]), 9), -k))
-        shares[most_off] += step
-    for share, group in zip(shares, groups, strict=True):
-        for i in group:
-            counts[i] = share
-
-
-def _total(wanted: float, repeat: int, least: int, most: int) -> int:
-    if repeat:
-        whole = repeat * floor(wanted / repeat + 0.5)
-        if least <= whole <= most and abs(whole - wanted) <= SUITS_RIB * wanted:
-            return whole
-    goal = 2 * floor(wanted / 2 + 0.5)
-    return min(max(goal, least + least % 2), most - most % 2)
 
 
 # ----------------------------------------------------------------- pieces begun along edges
@@ -314,12 +235,7 @@ def start_pick_ups(
     parts = [replace(p, firm=False) for p in _walk(at, line, pieces, fabric)]
     if not parts:
         return ()
-    counts = [0] * len(parts)
-    wanted = sum(p.wanted for p in parts)
-    goal = min(sized.start, sum(p.points for p in parts))
-    groups = [(i,) for i in range(len(parts))]
-    _fill(parts, groups, counts, goal, {i: p.wanted * goal / wanted for i, p in enumerate(parts)})
-    return _pick_ups(parts, counts)
+    return _pick_ups(parts, begun_on(parts, min(sized.start, sum(p.points for p in parts))))
 
 
 def short_starts(design: Design, garments: Sequence[Sequence[SizedPiece]]) -> Iterator[Diagnostic]:

@@ -56,6 +56,7 @@ TERMS = {
         "in front": "in front, towards you, purl sides together,",
         "behind": "behind, away from you, knit sides together,",
     },
+    "chained": {"off": "cast off", "on": "cast on", "mixed": "cast off or on"},
     "join_edges.way": {"sewn": "join", "gathered": "gather", "pleated": "pleat", "grafted": "graft"},
     "side.begin": {"left": "left end", "right": "right end", "top": "top"},
 }

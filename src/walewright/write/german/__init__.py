@@ -65,6 +65,7 @@ TERMS = {
         "in front": "nach vorn, zu Ihnen hin, linke Maschenseiten aufeinander,",
         "behind": "nach hinten, von Ihnen weg, rechte Maschenseiten aufeinander,",
     },
+    "chained": {"off": "abgeketteten", "on": "angeschlagenen", "mixed": "ab- oder angeketteten"},
     "join_edges.way": {
         "sewn": "zusammennähen",
         "gathered": "eingereiht zusammennähen",
