@@ -250,6 +250,7 @@ PAGE_WORDS = (
     "notes",
     "number",
     "of",
+    "own-notes",
     "page",
     "pick-all",
     "pick-larger",

@@ -13,6 +13,7 @@ PAGE = {
     "page/needed": "Also needed",
     "page/work-by-hand": "Work by hand",
     "page/notes": "Notes",
+    "page/own-notes": "Space for your own figures and notes",
     "page/abbreviations": "Abbreviations and words",
     "page/key": "Key",
     # Over the letters of a drawing's dimensions, in a narrow column.

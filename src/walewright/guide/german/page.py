@@ -13,6 +13,7 @@ PAGE = {
     "page/needed": "Außerdem nötig",
     "page/work-by-hand": "Handarbeit",
     "page/notes": "Hinweise",
+    "page/own-notes": "Platz für eigene Zahlen und Notizen",
     "page/abbreviations": "Abkürzungen und Wörter",
     "page/key": "Zeichenerklärung",
     # Over the letters of a drawing's dimensions, in a narrow column.
