@@ -220,6 +220,8 @@ def page_words(guide: Guide) -> dict[str, str]:
 
 PAGE_WORDS = (
     "abbreviations",
+    "as-drawn",
+    "as-step",
     "at-this-row",
     "bench-back",
     "bench-charts",
@@ -264,6 +266,7 @@ PAGE_WORDS = (
     "rc",
     "regrade",
     "right",
+    "round",
     "sizes",
     "step",
     "stitches",

@@ -51,6 +51,7 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
         """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""
         lists = (block for block in self.etree_element.iter("div") if "contents" in block.get("class", "").split())
         asked = sum(1 for block in lists for _ in block.iter("a"))
+        asked += sum(1 for link in self.etree_element.iter("a") if link.get("class") == "drawn")
         with_anchors_on_headings(self.etree_element)
         sheets = [*own_sheets(self.etree_element), faces]
         if asked:
