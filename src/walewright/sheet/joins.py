@@ -23,7 +23,7 @@ from walewright.write.model import Instructions, Section
 PAGE, BETWEEN, NUMBER = 180.0, 6.0, 8.0
 """mm of paper: the width of a page's words, what stays white beside a drawing, and what the number of an entry takes."""
 
-LETTER, LINE, ENTRY = 1.75, 5.2, 6.0
+LETTER, LINE, ENTRY = 1.75, 5.2, 5.2
 """mm of paper: the width of a character of the list, about, a line's height, and that of an entry of one line."""
 
 BESIDE_WIDE, BESIDE_HIGH, BESIDE_LOW = 112.0, 61.0, 40.0

@@ -19,6 +19,9 @@ PER_MM = 96 / 25.4
 ABOVE, HEAD, LINE = 4.0, 4.0, 8.0
 """mm: white above it all, the words that stand over the lines, and from line to line."""
 
+PEN = 0.2
+"""mm that a line may be thick."""
+
 FEWEST = 3
 """Lines below which the room stays white."""
 
@@ -50,7 +53,7 @@ def _on_page(page: Any, last: bool) -> None:
     ends_here = at_end.position_y > low - LINE * PER_MM
     for parent, box in held:
         if wanted and ends_here and lines >= FEWEST and box is at_end:
-            box.position_y, box.height = low + ABOVE * PER_MM, (HEAD + LINE * lines + 0.5) * PER_MM
+            box.position_y, box.height = low + ABOVE * PER_MM, (HEAD + LINE * lines + PEN) * PER_MM
         else:
             parent.children = [child for child in parent.children if child is not box]
 
