@@ -155,9 +155,7 @@ def _by_line(numbers: Mapping[str, Mapping[int, Numbered]], instructions: Instru
     }
 
 
-def _numbered(
-    stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]], drawn: str
-) -> tuple[Stage, ...]:
+def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]], drawn: str) -> tuple[Stage, ...]:
     """Each line that joins edges with its number, and with the section that is `drawn`, where that follows."""
     paragraphs = [p for p in section.paragraphs if p.sentences]
     made = []
