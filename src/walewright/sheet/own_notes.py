@@ -46,7 +46,7 @@ def _on_page(page: Any, last: bool) -> None:
         return
     top, high = page.content_box_y(), page.height
     low = max((box.position_y + box.height for box in page.children[0].descendants() if _seen(box)), default=top)
-    at_end = held[-1][1]
+    at_end = max((box for _, box in held), key=lambda box: box.position_y)
     room = top + high - low - (ABOVE + HEAD) * PER_MM
     lines = int(room / (LINE * PER_MM))
     wanted = last or top + high - low > MOST_WHITE * high
