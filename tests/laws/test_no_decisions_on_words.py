@@ -42,6 +42,8 @@ ALLOWED = {
     "sheet.fewer_boxes._kept": "where a line may break",
     "sheet.fewer_boxes._cell": "whether there are any",
     "sheet.kept_words.keep_figures": "where a line may break: a figure stays with what it counts",
+    "sheet.shared_styles.with_anchors_on_headings": "the anchors that a style sheet names",
+    "sheet.shared_styles._heading": "whether there are any",
     "report.excerpt.column": "the author's source, shown under a message",
     "report.excerpt.shown": "the author's source, shown under a message",
     "report.places.line": "the author's source, cut into lines",

@@ -83,3 +83,15 @@ def test_what_is_equal_in_all_sizes_is_never_a_row(name: str) -> None:
     graded = [row for row in rows if len(row) > 1]
     assert graded
     assert not [row for row in graded if len(set(row)) == 1]
+
+
+@pytest.mark.parametrize("name", ["kittiwake", "turnstone", "hawser"])
+def test_a_number_that_comes_before_its_drawing_says_where_that_is(name: str) -> None:
+    parts = printed(name).sheet.parts
+    (drawn,) = (at for at, part in enumerate(parts) if part.joins)
+    lines = [(at, line) for at, part in enumerate(parts) for stage in part.stages for line in stage.lines if line.joint]
+    assert {line.drawn for at, line in lines if at < drawn} <= {parts[drawn].anchor}
+    assert {line.drawn for at, line in lines if at >= drawn} == {""}
+    ahead = sum(at < drawn for at, _ in lines)
+    assert bool(ahead) == (name != "hawser")
+    assert printed(name).page.count(f'<a class="drawn" href="#{parts[drawn].anchor}">Numbered as in the drawing, p.') == ahead

@@ -21,6 +21,8 @@ from walewright.sheet.printer import PrintedPage
 STYLE = """.contents a::after { content: target-counter(attr(href), page); float: right; }
 section { break-before: page; }"""
 
+DRAWN = "<style>a.drawn::after { content: target-counter(attr(href), page); }</style>"
+
 
 def page(sections: int, first: str = "") -> str:
     """One page with the contents, and one for each section."""
@@ -47,6 +49,13 @@ def text(document: Any, at: int = 0) -> str:
 def test_numbers(sections: int) -> None:
     found = re.findall(r"\d+", text(laid_out(page(sections))))
     assert sorted(map(int, found)) == sorted([*range(sections), *range(2, sections + 2)])
+
+
+def test_a_drawing_that_is_named_before_it_comes() -> None:
+    source = page(2, '<p>as in the drawing, p. <a class="drawn" href="#s1"></a>.</p>').replace("</title>", f"</title>{DRAWN}")
+    document = laid_out(source)
+    assert re.findall(r"p\. (\d+)", text(document)) == ["3"]
+    assert sorted(re.findall(r"\d+", text(document))) == ["0", "1", "2", "3", "3"]
 
 
 def test_as_the_renderer_numbers_them(pattern: Callable[..., Pattern], monkeypatch: pytest.MonkeyPatch) -> None:

@@ -137,6 +137,15 @@ def test_a_reference_is_a_link_to_the_section(pattern: Make) -> None:
     assert not any("As the back" in told for told in pattern(2).sheet().reading.lines)
 
 
+@pytest.mark.parametrize(("kind", "what"), [("Again", "as step"), ("Mirrored", "as step"), ("Repeat", "round")])
+def test_boxes_below_a_line_say_what_their_numbers_are_of(pattern: Make, kind: str, what: str) -> None:
+    line = replace(sentence("As before.", kinds=(kind,)), numbers=(24, 26), ticks=(12, 13, 14))
+    page = html(with_paragraph(pattern(2), Paragraph("Knit", "", (line,))).sheet())
+    ((told, numbers),) = re.findall(r'<p class="ticks">([^<]*)(<span>.*?)</p>', page)
+    assert told.strip() == what
+    assert re.findall(r"\d+", numbers) == ["12", "13", "14"]
+
+
 TOLD = {
     "SpreadEvenly": "Hanging stitches back evenly",
     "ReturnSome": "Returning needles in steps",

@@ -220,6 +220,8 @@ def page_words(guide: Guide) -> dict[str, str]:
 
 PAGE_WORDS = (
     "abbreviations",
+    "as-drawn",
+    "as-step",
     "at-this-row",
     "bench-back",
     "bench-charts",
@@ -250,6 +252,7 @@ PAGE_WORDS = (
     "notes",
     "number",
     "of",
+    "own-notes",
     "page",
     "pick-all",
     "pick-larger",
@@ -263,6 +266,7 @@ PAGE_WORDS = (
     "rc",
     "regrade",
     "right",
+    "round",
     "sizes",
     "step",
     "stitches",

@@ -17,13 +17,13 @@ from walewright.guide.numbers import sentence
 from walewright.record import replace
 from walewright.sheet.model import JoinsPicture, SheetPart
 from walewright.sheet.proven import ProvenPattern
-from walewright.sheet.stage import Stage
+from walewright.sheet.stage import Stage, StepLine
 from walewright.write.model import Instructions, Section
 
 PAGE, BETWEEN, NUMBER = 180.0, 6.0, 8.0
 """mm of paper: the width of a page's words, what stays white beside a drawing, and what the number of an entry takes."""
 
-LETTER, LINE, ENTRY = 1.75, 5.2, 6.0
+LETTER, LINE, ENTRY = 1.75, 5.2, 5.2
 """mm of paper: the width of a character of the list, about, a line's height, and that of an entry of one line."""
 
 BESIDE_WIDE, BESIDE_HIGH, BESIDE_LOW = 112.0, 61.0, 40.0
@@ -55,8 +55,11 @@ def with_joins(
     if not pictures or not joining:
         return parts
     numbers = _by_line(_by_origin([made for made, _ in pictures]), instructions)
+    drawn_in = parts[joining[-1]].anchor
     told = [
-        replace(part, stages=_numbered(part.stages, section, numbers)) if section.joining else part
+        replace(part, stages=_numbered(part.stages, section, numbers, "" if part.anchor == drawn_in else drawn_in))
+        if section.joining
+        else part
         for part, section in zip(parts, instructions.sections, strict=True)
     ]
     told[joining[-1]] = replace(told[joining[-1]], joins=tuple(picture for _, picture in pictures), short=False)
@@ -152,17 +155,21 @@ def _by_line(numbers: Mapping[str, Mapping[int, Numbered]], instructions: Instru
     }
 
 
-def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]]) -> tuple[Stage, ...]:
-    """Each line that joins edges with its number."""
+def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]], drawn: str) -> tuple[Stage, ...]:
+    """Each line that joins edges with its number, and with the section that is `drawn`, where that follows."""
     paragraphs = [p for p in section.paragraphs if p.sentences]
     made = []
     for stage, paragraph in zip(stages, paragraphs, strict=True):
         sentences = [s for s in paragraph.sentences if not (stage.rows and s.cells is not None)]
         lines = tuple(
-            replace(line, joint=", ".join(next(numbers[of]) for of in (sentence.origin, *sentence.also_of) if of in numbers))
+            _joining(line, ", ".join(next(numbers[of]) for of in (sentence.origin, *sentence.also_of) if of in numbers), drawn)
             if JOINING in sentence.kinds
             else line
             for line, sentence in zip(stage.lines, sentences, strict=True)
         )
         made.append(replace(stage, lines=lines))
     return tuple(made)
+
+
+def _joining(line: StepLine, number: str, drawn: str) -> StepLine:
+    return replace(line, joint=number, drawn=drawn if number else "")

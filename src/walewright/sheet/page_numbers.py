@@ -1,4 +1,4 @@
-"""Page numbers of the contents, written in when all pages are laid out.
+"""Page numbers of the contents, and of drawings that are named before they come, written in when all pages are laid out.
 
 The renderer lays out a page that asks for the numbers of others three times: without them, with them, and once more to see that
 they hold. The first page, with cover and contents, is the dearest. So room for a number is kept there, and the number written into
@@ -15,7 +15,7 @@ ROOM = "00"
 FIGURE_SPACE = "\u2007"
 """As wide as a digit."""
 
-KEEPING_ROOM = f'.contents a::after {{ content: "{ROOM}" !important; }}'
+KEEPING_ROOM = f'.contents a::after, a.drawn::after {{ content: "{ROOM}" !important; }}'
 """Style sheet for a page whose numbers are written in later."""
 
 
@@ -33,7 +33,8 @@ def numbered(document: Any, asked: int) -> bool:
             if len(number) > len(ROOM):
                 return False
             drawn = box.pango_layout
-            box.text = drawn.text = number.rjust(len(ROOM), FIGURE_SPACE)
+            # At the end of a line of words nothing is to be seen of the room that is left.
+            box.text = drawn.text = (number.ljust if box.element.get("class") else number.rjust)(len(ROOM), FIGURE_SPACE)
     except (AttributeError, KeyError):
         return False
     return len(rooms) == asked

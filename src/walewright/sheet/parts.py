@@ -139,6 +139,10 @@ def _row_line(guide: Guide, sentence: Sentence, copies: int) -> RowLine:
     return RowLine(row, what, stitches, copies, _number(guide, sentence), tuple(_stretches(cells.carriage)))
 
 
+REFERRING = frozenset({"Again", "Mirrored"})
+"""The kinds of lines that stand for other steps."""
+
+
 def _number(guide: Guide, sentence: Sentence) -> str:
     """Which step it is, or which steps it stands for."""
     match sentence.numbers:
@@ -169,6 +173,7 @@ def _line(guide: Guide, sentence: Sentence, copies: int, sizes: tuple[str, ...],
         number=_number(guide, sentence),
         refers=anchor(sentence.refers) if sentence.refers else "",
         ticks=sentence.ticks,
+        ticked="round" if REFERRING.isdisjoint(sentence.kinds) else "as-step",
         note=sentence.manner is Manner.NOTE,
     )
 

@@ -14,6 +14,7 @@ from walewright import world
 from walewright.sheet.fewer_boxes import with_fewer_boxes
 from walewright.sheet.fonts import ShippedOnly
 from walewright.sheet.kept_words import keep_figures
+from walewright.sheet.own_notes import with_own_notes
 from walewright.sheet.page_numbers import KEEPING_ROOM, numbered
 from walewright.sheet.shared_styles import own_sheets, with_anchors_on_headings
 
@@ -50,13 +51,14 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
         """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""
         lists = (block for block in self.etree_element.iter("div") if "contents" in block.get("class", "").split())
         asked = sum(1 for block in lists for _ in block.iter("a"))
+        asked += sum(1 for link in self.etree_element.iter("a") if link.get("class") == "drawn")
         with_anchors_on_headings(self.etree_element)
         sheets = [*own_sheets(self.etree_element), faces]
         if asked:
             document = self.render(fonts, stylesheets=[*sheets, _keeping_room()], **options)
             if numbered(document, asked):
-                return document
-        return self.render(fonts, stylesheets=sheets, **options)
+                return with_own_notes(document)
+        return with_own_notes(self.render(fonts, stylesheets=sheets, **options))
 
     def _ua_stylesheets(self, forms: bool = False) -> list[weasyprint.CSS]:
         return [_sparing()]

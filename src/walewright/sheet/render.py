@@ -76,6 +76,7 @@ def _document(sheet: Sheet, theme: Theme, large_print: bool, picked: PickedSizes
         "imprint": theme.imprint,
         "logo": theme.logo,
         "browser": picked,
+        "large": large_print,
         "key": _KEY,
         "script": Markup(world.package_text("sheet/themes/browser.js")) if picked is not None else "",
     }

@@ -66,6 +66,9 @@ def _sizes_of_drawings(page: Element) -> str:
     """The sizes that drawings are given in their own words, as rules that weigh no more than those do."""
     sizes: dict[tuple[str, str], str] = {}
     for drawing in page.iter(_DRAWING):
+        if "viewBox" not in drawing.attrib:
+            # Ruled lines, which get their size when pages are laid out.
+            continue
         size = drawing.attrib.pop("width", ""), drawing.attrib.pop("height", "")
         drawing.set("class", f"{drawing.get('class', '')} {sizes.setdefault(size, f'{_SIZED}{len(sizes)}')}")
     rules = (f"svg:where(.{name}) {{ width: {wide or 'auto'}; height: {high or 'auto'} }}" for (wide, high), name in sizes.items())

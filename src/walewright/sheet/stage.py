@@ -34,8 +34,12 @@ class StepLine:
     """The anchor of the section that it refers to."""
     ticks: tuple[int, ...] = ()
     """What is ticked off below it, once for each box before it."""
+    ticked: Literal["as-step", "round"] = "round"
+    """What those are: steps that it refers to, or rounds of it."""
     joint: str = ""
     """The number, in the drawing of the pieces opened out, of what it joins."""
+    drawn: str = ""
+    """The anchor of the section that has this drawing, where it follows."""
     note: bool = False
     """Whether it is a note, which is no step."""
 

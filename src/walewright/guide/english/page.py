@@ -13,6 +13,11 @@ PAGE = {
     "page/needed": "Also needed",
     "page/work-by-hand": "Work by hand",
     "page/notes": "Notes",
+    "page/as-drawn": "Numbered as in the drawing",
+    # Before the boxes below a line that stands for many steps, or for rounds.
+    "page/as-step": "as step",
+    "page/round": "round",
+    "page/own-notes": "Space for your own figures and notes",
     "page/abbreviations": "Abbreviations and words",
     "page/key": "Key",
     # Over the letters of a drawing's dimensions, in a narrow column.

@@ -13,6 +13,11 @@ PAGE = {
     "page/needed": "Außerdem nötig",
     "page/work-by-hand": "Handarbeit",
     "page/notes": "Hinweise",
+    "page/as-drawn": "Nummer wie in der Zeichnung",
+    # Before the boxes below a line that stands for many steps, or for rounds.
+    "page/as-step": "wie Schritt",
+    "page/round": "Durchgang",
+    "page/own-notes": "Platz für eigene Zahlen und Notizen",
     "page/abbreviations": "Abkürzungen und Wörter",
     "page/key": "Zeichenerklärung",
     # Over the letters of a drawing's dimensions, in a narrow column.
