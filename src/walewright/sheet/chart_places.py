@@ -130,7 +130,8 @@ def _across(guide: Guide, chart: Chart, use: ChartUse) -> Iterator[Row]:
     yield row("first", lambda p, c: needle(c.first))
     yield row("last", lambda p, c: needle(c.last))
     if chart.repeat:
-        yield row("edge", lambda p, c: str(c.edge), guide.say("places/edge-note"))
+        panel = any(at is not None and at[1].area == "panel" for at in use.sized)
+        yield row("edge", lambda p, c: str(c.edge), guide.say("places/edge-note/panel" if panel else "places/edge-note"))
         yield row("start", lambda p, c: needle(c.start), guide.say("places/start-note", column=chart.before + 1))
         yield row("repeats", lambda p, c: str(c.repeats))
         yield row("centre", lambda p, c: _between(chart, column_right_of_centre(chart, c)), guide.say("places/centre-note"))

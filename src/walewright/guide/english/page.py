@@ -76,7 +76,7 @@ PAGE = {
     "bench/page": "{page} of {pages}",
     "bench/head": "{tension} · {page}",
     "cover/size": "Size",
-    "cover/choice": "{taken}; there is also {others:and}",
+    "cover/choice": "{taken}, or {others:or}",
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
     "cover/yarns": "{first:?{first}: }{rest:/, }",

@@ -97,6 +97,7 @@ TABLES = {
     "places/last": "Last needle",
     "places/edge": "Plain edge stitches",
     "places/edge-note": "at each end",
+    "places/edge-note/panel": "where it meets an edge",
     "places/start": "Repeat’s first column",
     "places/start-note": "column {column}",
     "places/repeats": "Whole repeats",

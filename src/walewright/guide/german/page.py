@@ -76,7 +76,7 @@ PAGE = {
     "bench/page": "{page} von {pages}",
     "bench/head": "{tension} · {page}",
     "cover/size": "Größe",
-    "cover/choice": "{taken}; es gibt auch {others:and}",
+    "cover/choice": "{taken}, oder {others:or}",
     "cover/sizes": "Größen",
     "cover/yarn": "Garn",
     "cover/yarns": "{first:?{first}: }{rest:/, }",

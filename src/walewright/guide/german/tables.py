@@ -96,6 +96,7 @@ TABLES = {
     "places/last": "Letzte Nadel",
     "places/edge": "Glatte Randmaschen",
     "places/edge-note": "an jedem Ende",
+    "places/edge-note/panel": "wo es an einen Rand stößt",
     "places/start": "Erste Spalte des Rapports",
     "places/start-note": "Spalte {column}",
     "places/repeats": "Ganze Rapporte",
