@@ -65,6 +65,7 @@ TABLES = {
     "its outer edge, under the buttonholes: {places}.",
     # Bobbins and floats.
     "bobbins": "Bobbins for the {piece}: what to wind on each, tails included",
+    "bobbins/sizes": "Bobbins for the {piece} in {sizes:and}: what to wind on each, tails included",
     "bobbins/bobbin": "Bobbin",
     "bobbins/yarn": "Yarn",
     "bobbins/begins-on": "Its block begins on",

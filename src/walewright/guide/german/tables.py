@@ -64,6 +64,7 @@ TABLES = {
     " unter den Knopflöchern: {places}.",
     # Bobbins and floats.
     "bobbins": "Spulen für {piece}: was auf jede zu wickeln ist, Fadenenden eingeschlossen",
+    "bobbins/sizes": "Spulen für {piece} in {sizes:and}: was auf jede zu wickeln ist, Fadenenden eingeschlossen",
     "bobbins/bobbin": "Spule",
     "bobbins/yarn": "Garn",
     "bobbins/begins-on": "Ihre Fläche beginnt auf",
