@@ -243,6 +243,7 @@ JOINS = {
     "seam/own_row": "{one} to {other}",
     "same_row": "the {half} part of the same row",
     "seam/closed": "{one} upon itself",
+    "seam/folded": "{one} upon itself, folded in half",
     "seams/copies": "{one}: {others}",
     "seams/copy": "of the {copy} to {other}",
     "side": "{edges} from its {begin}",

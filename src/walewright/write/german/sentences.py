@@ -248,6 +248,7 @@ JOINS = {
     "seam/own_row": "{one} mit {other}",
     "same_row": "derselben Reihe {half}",
     "seam/closed": "{one} mit sich selbst",
+    "seam/folded": "{one} mit sich selbst, auf die Hälfte gefaltet",
     "seams/copies": "{one}: {others}",
     "seams/copy": "{copy} Teil mit {other}",
     "side": "{edges} {begin}",
