@@ -56,6 +56,7 @@ TABLES = {
     "({part:term}) und tun es nicht.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
     " unter den Knopflöchern: {places}.",
+    "fit/buttons-on": "{what} ({piece})",
     "fit/buttons-at": "{end} bei {places}",
     "fit/buttons-from-lower": "vom unteren Ende an",
     "fit/buttons-from-neck": "vom Ende am Hals an",
