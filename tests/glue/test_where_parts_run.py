@@ -89,5 +89,8 @@ def test_parts_within_one_edge_are_told_from_its_end_to_within_it(copies: str) -
 def test_a_part_along_both_edges_of_a_piece_runs_to_no_centre() -> None:
     """Only the two sides of an opening meet at the centre of a piece."""
     text = HUNG.format(along="cape one + hood face_left + hood face_right + cape other", free="cape start")
-    text = text.replace("    left edge straight to crown called face\n    right edge straight to crown called nape\n", "    edges straight to crown called face\n")
+    text = text.replace(
+        "    left edge straight to crown called face\n    right edge straight to crown called nape\n",
+        "    edges straight to crown called face\n",
+    )
     assert runs(f"{text}join hood end to hood end\n") == ["cape one", "hood", "cape other"]

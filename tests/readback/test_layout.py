@@ -91,8 +91,8 @@ def test_lines() -> None:
 
 
 def test_boxes_beneath_a_line_are_no_words_of_it() -> None:
-    text = "Sizes M\n\nGore (knit 10)\n==============\n\n[ ] [ ] 1. One\n            two.\n            [ ] [ ] [ ]\n( ) 2. Three.\n    ( )\n"
-    page = laid_out(text)
+    steps = "[ ] [ ] 1. One\n            two.\n            [ ] [ ] [ ]\n( ) 2. Three.\n    ( )\n"
+    page = laid_out(f"Sizes M\n\nGore (knit 10)\n==============\n\n{steps}")
     (gore,) = page.sections
     assert page.strange == ()
     assert [line.words for line in gore.lines] == ["One two.", "Three."]

@@ -362,7 +362,9 @@ def test_sizes_whose_bobbins_are_of_other_blocks_share_no_line(pattern: Make) ->
     made = with_charts(pattern(2), ISLAND, lies={})
     wound = [("navy", 10, 4.0), ("gold", 12, 1.0)], [("navy", 10, 5.0), ("navy", 30, 6.0)]
     sizes = tuple(
-        replace(size, bobbins=tuple(p.BobbinUse("front", "trial", yarn, n, "L 3", row, m, "R 2", 40) for n, (yarn, row, m) in of_size))
+        replace(
+            size, bobbins=tuple(p.BobbinUse("front", "trial", yarn, n, "L 3", row, m, "R 2", 40) for n, (yarn, row, m) in of_size)
+        )
         for size, of_size in zip(made.proof.sizes, (list(enumerate(w, start=1)) for w in wound), strict=True)
     )
     summed, first, second = bobbins(LANGUAGE, made.design, replace(made.proof, sizes=sizes))

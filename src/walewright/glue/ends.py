@@ -37,8 +37,8 @@ def sewn_ends(design: Design, surface: Surface, lines: Sequence[HungCopy], free:
 
 
 def parts_in_line(design: Design, surface: Surface, free: Container[int]) -> tuple[Path, ...]:
-    """The ends of parts of one band that lie in line still when all seams are made: where what they lie along was hung on the other,
-    as a hood is on a neckline. They are put together here, unless they are meant to stay `free`."""
+    """The ends of parts of one band that lie in line still when all seams are made: where what they lie along was hung on the
+    other, as a hood is on a neckline. They are put together here, unless they are meant to stay `free`."""
     whole = {band.name: band.part_of for band in design.bands if band.part_of}
     found: list[Path] = []
     while (pair := next(_of_one_band(surface, whole, free), None)) is not None:

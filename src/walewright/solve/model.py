@@ -55,10 +55,11 @@ class InParts:
 
 def _at(part: Band, places: Sequence[int]) -> Band:
     """A part of a band in some of its sizes; a part that has no buttonhole in any of them is a part without."""
-    holes, stitched, first, last = (tuple(of[i] for i in places) if of else () for of in (part.holes, part.places, part.first, part.last))
+    holes = tuple(part.holes[i] for i in places) if part.holes else ()
     if not any(holes):
         return replace(part, holes=(), hole_stitches=0, first=(), last=(), places=())
-    return replace(part, holes=holes, places=stitched, first=first, last=last)
+    first, last = (tuple(cm[i] for i in places) for cm in (part.first, part.last))
+    return replace(part, holes=holes, places=tuple(part.places[i] for i in places), first=first, last=last)
 
 
 @record

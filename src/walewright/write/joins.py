@@ -45,7 +45,9 @@ def _at(side: Sequence[EdgeInSeam], copy: Copy) -> tuple[EdgeInSeam, ...]:
 
 def _seam(seam: SeamOf, way: SeamWay, language: PrintedLanguage) -> Iterator[Part]:
     if not seam.other:
-        return filled("seam/closed" if way == "gathered" else "seam/folded", language, one=tuple(_side(seam.one, language, begins=False)))
+        return filled(
+            "seam/closed" if way == "gathered" else "seam/folded", language, one=tuple(_side(seam.one, language, begins=False))
+        )
     one = tuple(_side(seam.one, language))
     if len({(edge.piece, edge.copy) for edge in (*seam.one, *seam.other)}) == 1 and len(seam.one) == len(seam.other) == 1:
         other, half = seam.other[0].edge, language.half_of_same_row(seam.one[0].edge, seam.other[0].edge)
