@@ -40,8 +40,9 @@ def buttons(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube]) ->
             below = tuple(o - column.across for o, column in zip(overlap, columns, strict=True))
             counted_from, turned = _counted_from(design, walkers[0].glued, over)
             places = tuple(zip_longest(*(column.up for column in columns)))
-            pieces = (lap.over[0], lap.under[0]) if over == under else ("", "")
-            made = Buttons(over, under, tuple(overlap), places, below, counted_from, *pieces)
+            made = Buttons(over, under, tuple(overlap), places, below, counted_from)
+            if over == under:
+                made = replace(made, over_on=lap.over[0], under_on=lap.under[0])
             found.append(_from_other_end(made, cloths) if turned else made)
     return tuple(found)
 
@@ -81,10 +82,10 @@ def _counted_from(design: Design, glued: Glued, owner: str) -> tuple[ButtonsFrom
     """From which end buttons are counted, and whether that is not the one at which the strip begins."""
     line = next(iter(glued.lines_of(owner)), None)
     band = design.band(owner)
-    if line is not None and band is not None and band.hole_along and band.along[0] not in band.hole_along:
-        # They lie towards its far end, of which they are told if that is the lower one too.
-        if line.left_ends[-1] == "top":
-            return "lower", True
+    far = band is not None and bool(band.hole_along) and band.along[0] not in band.hole_along
+    if far and line is not None and line.left_ends[-1] == "top":
+        # They lie towards its other end, and that is a lower one too.
+        return "lower", True
     if line is None or line.left_ends[0] in ("top", "bottom"):
         return "lower", _from_above(glued, owner)
     inner = _INNER.get(line.along[0].edge)
