@@ -141,10 +141,12 @@ def _counted_among(together: Outcome, whole: Outcome) -> Outcome | None:
     whole = _put_together(whole)
     if whole.glued is None or has_errors(whole.diagnostics):
         return None
-    counts = _count(whole, helps=False).counts
+    every = _count(whole, helps=False)
+    counts = every.counts
     if counts is None:
         return None
-    made = _counts_taken(together, lambda design, glued, glue: solve.among(design, glued, counts, glue))
+    told = tuple(d for d in every.diagnostics if d.code == "band-parted")
+    made = _counts_taken(together, lambda design, glued, glue: (solve.among(design, counts, glue), told))
     return None if made.counts is None or has_errors(made.diagnostics) else made
 
 

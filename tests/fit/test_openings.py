@@ -256,6 +256,25 @@ def test_buttons_are_told_from_the_overlap() -> None:
     assert buttons.across == pytest.approx((1.0,))
 
 
+def test_buttons_are_told_of_what_laps_though_nothing_is_said_of_it() -> None:
+    """What has buttonholes lies over what meets it: so the girth is reckoned, and so the buttons are sewn on."""
+    said = worn(CARDIGAN + "lap buttonhole_band over button_band\n").fit
+    assert worn(CARDIGAN).fit.buttons == said.buttons
+
+
+@pytest.mark.parametrize(("over", "under"), [("right_front", "left_front"), ("left_front", "right_front")])
+def test_buttons_of_one_band_on_both_fronts_are_told_by_the_front(over: str, under: str) -> None:
+    """Three eyelets up one front edge, 2 cm from its foot and from its neckline, counted from the foot on either front."""
+    holes = f"left_front edge, buttonholes 3 over 1 stitch along {over} edge, 2 cm first, 2 cm last\n"
+    (found,) = worn(ONE_BAND.replace("left_front edge\n", holes)).fit.buttons
+    assert (found.over, found.under, found.over_on, found.under_on) == ("border", "border", over, under)
+    assert found.counted_from == "lower"
+    assert (found.places[0][0] or 0.0) == pytest.approx(2.25, abs=0.6)
+    note = buttons_note(LANGUAGE, found, "cm")
+    called = {name: f"border ({name.replace('_', ' ')})" for name in (over, under)}
+    assert note.startswith(f"The {called[over]} laps over the {called[under]} by 2 cm. Sew 3 buttons on the {called[under]}, ")
+
+
 def test_buttons_of_two_columns_are_told_one_by_one() -> None:
     """Middles of holes over 2 stitches 2 cm and 9 cm in from the edge, and 2 cm of band: 4.5 and 11.5 cm, of 14 cm of overlap."""
     columns = "".join(f"    buttonholes 2 over 2 stitches from first to last, {far} cm from the right edge\n" for far in (2, 9))

@@ -52,3 +52,50 @@ def test_no_band_in_parts_has_no_ends_to_sew() -> None:
     assert made.glued is not None
     assert made.glued.groups[0].ends == ()
     assert [p.cut for line in made.glued.groups[0].lines for p in line.along] == [0]
+
+
+HUNG = """\
+pattern "Hung"
+sizes one
+    length 55 cm
+machine standard
+yarn wool "wool", 50 g = 200 m
+fabric plain
+    stocking stitch in wool at tension 7
+    swatch 40 stitches by 60 rows = 14 cm by 15 cm
+edging border in plain, 2 cm deep, added after, cast off chain
+piece cape in plain
+    levels hem 0 cm, top length
+    start 20 cm wide with e-wrap
+    left edge straight to top called one
+    right edge straight to top called other
+    end on waste yarn
+piece hood in plain
+    levels neck 0 cm, crown 30 cm
+    start along cape end
+    left edge straight to crown called face
+    right edge straight to crown called nape
+    end cast off
+band long_band with border along {along}
+free {free}
+"""
+
+
+@pytest.mark.parametrize("meant", ["", " + long_band first_end"])
+def test_parts_that_meet_where_one_piece_is_hung_on_another_are_sewn_together(meant: str) -> None:
+    text = HUNG.format(along="cape one + hood face", free=f"cape start + cape other + hood nape + hood end{meant}")
+    made = pipeline.counted(text, "hung.wale", shipped(), Changes())
+    assert [d.code for d in made.diagnostics] == ["band-parted"]
+    assert made.glued is not None
+    (glued,) = made.glued.groups
+    assert [{ends.one.owner, ends.other.owner} for ends in glued.ends] == [{"long_band_1", "long_band_2"}]
+    assert {ends.one.edge for ends in glued.ends} | {ends.other.edge for ends in glued.ends} == {"first end", "last end"}
+    assert glued.order[-1].kind == "ends"
+
+
+def test_bands_of_their_own_that_meet_there_are_not() -> None:
+    text = HUNG.format(along="cape one", free="cape start + cape other + hood nape + hood end")
+    text = text.replace("free", "band other_band with border along hood face\nfree")
+    made = pipeline.counted(text, "hung.wale", shipped(), Changes())
+    assert made.glued is not None, made.diagnostics
+    assert made.glued.groups[0].ends == ()

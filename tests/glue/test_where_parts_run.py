@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.fit.test_needed import LONG
+from tests.glue.test_parted import HUNG
 from tests.solve.test_band_places import jacket
 from tests.whole.shipped_once import source
 from walewright import pipeline
@@ -83,3 +84,13 @@ def test_a_part_along_one_edge_of_another_piece_is_told_by_that() -> None:
 @pytest.mark.parametrize("copies", ["", ", knit 2"])
 def test_parts_within_one_edge_are_told_from_its_end_to_within_it(copies: str) -> None:
     assert runs(LONG.format(copies=copies)) == ["scarf to within scarf one", "within scarf one to scarf"]
+
+
+def test_a_part_along_both_edges_of_a_piece_runs_to_no_centre() -> None:
+    """Only the two sides of an opening meet at the centre of a piece."""
+    text = HUNG.format(along="cape one + hood face_left + hood face_right + cape other", free="cape start")
+    text = text.replace(
+        "    left edge straight to crown called face\n    right edge straight to crown called nape\n",
+        "    edges straight to crown called face\n",
+    )
+    assert runs(f"{text}join hood end to hood end\n") == ["cape one", "hood", "cape other"]

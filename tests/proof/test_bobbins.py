@@ -10,7 +10,7 @@ from tests.bed.by_hand import rows
 from tests.proof.charted_by_hand import BEGIN, DESIGN, END, HERE, PLACED, SIZED, garment, key, knitted
 from walewright.bed import KnitFabric
 from walewright.design.model import Chart, Design
-from walewright.knit.operations import PictureRow
+from walewright.knit.operations import PictureRow, UseYarn
 from walewright.proof.bobbins import SPARE, TAIL_CM, bobbins
 from walewright.proof.model import BobbinUse
 from walewright.proof.yarn import loop_cm
@@ -64,6 +64,16 @@ def test_without_a_picture_there_are_none() -> None:
 
 def test_ends_that_begin_before_the_picture_are_not_wound() -> None:
     assert found(from_row=4) == ()
+
+
+def test_the_end_that_knits_on_after_the_picture_is_not_wound() -> None:
+    """Begun with the picture or before it: the ball in the carriage has it."""
+    blocks = (("wool", -6, -3), ("navy", -2, 1), ("wool", 2, 5))
+    drawn = [PictureRow("left" if i % 2 == 0 else "right", "4", blocks) for i in range(4)]
+    begun = [UseYarn("navy", "4"), *rows(2, "left"), UseYarn("wool", "4"), *drawn, *rows(4, "left"), *END]
+    made = knitted([*BEGIN, *begun])
+    uses = bobbins(DRAWN, garment(replace(SIZED, charts=(AT,))), {"cloth": made})
+    assert [(u.yarn, u.first, u.number) for u in uses] == [("wool", "L 6", 1), ("navy", "L 2", 2)]
 
 
 def test_what_its_yarn_wraps_in_its_first_row_is_not_of_its_block() -> None:

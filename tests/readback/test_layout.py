@@ -90,6 +90,14 @@ def test_lines() -> None:
     assert TEXT[back.lines[2].start : back.lines[2].end] == "[ ] [ ] One\n        two."
 
 
+def test_boxes_beneath_a_line_are_no_words_of_it() -> None:
+    steps = "[ ] [ ] 1. One\n            two.\n            [ ] [ ] [ ]\n( ) 2. Three.\n    ( )\n"
+    page = laid_out(f"Sizes M\n\nGore (knit 10)\n==============\n\n{steps}")
+    (gore,) = page.sections
+    assert page.strange == ()
+    assert [line.words for line in gore.lines] == ["One two.", "Three."]
+
+
 @pytest.mark.parametrize(
     "row", ["Knit 3 rows.", " [ ] Knit", "1st size", "--", "[x] Knit", "    indented after nothing", "Sizes M"]
 )

@@ -337,11 +337,13 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
         replace(made.proof.sizes[1], bobbins=ends[:1]),
     )
     proof = replace(made.proof, sizes=sizes)
-    summed, table = bobbins(LANGUAGE, made.design, proof)
-    assert table.rows == (
-        ("1", "Navy", "L 3 to R 2", "RC 9", "to RC 40; it hangs from RC 14 to 16 and is taken up again", "2.5", "2.5"),
-        ("2", "Navy", "L 3 to R 2", "RC 19", "to RC 40", "5.0", "–"),
-    )
+    summed, two, one = bobbins(LANGUAGE, made.design, proof)
+    hung = ("1", "Navy", "L 3 to R 2", "RC 9", "to RC 40; it hangs from RC 14 to 16 and is taken up again", "2.5")
+    assert two.rows == (hung, ("2", "Navy", "L 3 to R 2", "RC 19", "to RC 40", "5.0"))
+    assert one.rows == (hung,)
+    assert [table.caption for table in (two, one)] == [
+        f"Bobbins for the front in {size}: what to wind on each, tails included" for size in made.design.sizes
+    ]
     assert summed.rows == (("Navy", "2 (1)", "7.5", "2.5"),)
     assert len(summed.heads) == len(summed.rows[0])
     (single,) = bobbins(LANGUAGE, made.design, replace(proof, sizes=(sizes[1], sizes[1])))
@@ -353,6 +355,25 @@ def test_bobbins_and_floats_are_listed(pattern: Make) -> None:
     page = html(replace(made, proof=proof).sheet())
     assert "Bobbins for the front" in page
     assert "L 9 to L 3: 7 stitches" in page
+
+
+def test_sizes_whose_bobbins_are_of_other_blocks_share_no_line(pattern: Make) -> None:
+    """Both sizes have two bobbins; the second is of another yarn in each, and one of gold is wound in one size alone."""
+    made = with_charts(pattern(2), ISLAND, lies={})
+    wound = [("navy", 10, 4.0), ("gold", 12, 1.0)], [("navy", 10, 5.0), ("navy", 30, 6.0)]
+    sizes = tuple(
+        replace(
+            size, bobbins=tuple(p.BobbinUse("front", "trial", yarn, n, "L 3", row, m, "R 2", 40) for n, (yarn, row, m) in of_size)
+        )
+        for size, of_size in zip(made.proof.sizes, (list(enumerate(w, start=1)) for w in wound), strict=True)
+    )
+    summed, first, second = bobbins(LANGUAGE, made.design, replace(made.proof, sizes=sizes))
+    assert [(row[1], row[-1]) for row in first.rows] == [("Navy", "4.0"), ("Gold", "1.0")]
+    assert [(row[1], row[-1]) for row in second.rows] == [("Navy", "5.0"), ("Navy", "6.0")]
+    assert summed.rows == (("Navy", "1 (2)", "4.0", "11.0"), ("Gold", "1 (0)", "1.0", "–"))
+    alike = tuple(replace(size, bobbins=sizes[0].bobbins) for size in sizes)
+    (one,) = bobbins(LANGUAGE, made.design, replace(made.proof, sizes=alike))
+    assert [row[-2:] for row in one.rows] == [("4.0", "4.0"), ("1.0", "1.0")]
 
 
 @pytest.mark.parametrize(

@@ -7,10 +7,11 @@ from dataclasses import fields
 
 import pytest
 
+from tests.fit.test_needed import LONG
 from tests.whole.shipped_once import SHIPPED, source
 from walewright.design import Changes
 from walewright.design.model import Band, EdgeCut, EdgeJoin, EdgeName
-from walewright.pipeline import counted, understood
+from walewright.pipeline import compile, counted, understood
 
 
 @pytest.mark.parametrize("size", ["XS", "2X"])
@@ -35,3 +36,21 @@ def test_a_design_with_a_band_in_parts_is_whole(size: str) -> None:
     assert len(parted.joins) >= len(whole.joins)
     assert [b for b in parted.bands if not b.part_of] == [b for b in whole.bands if b.name != "front_band"]
     assert made.glued == made.counts.parted.glued
+
+
+def test_a_size_by_itself_has_the_parts_that_it_has_among_all() -> None:
+    """Though fewer would do: two papers of one size say the same."""
+    text = LONG.format(copies="").replace("sizes one", "sizes short long").replace("length 100 cm", "length 60 150 cm")
+    every = compile(text, "long.wale", SHIPPED, Changes())
+    alone = compile(text, "long.wale", SHIPPED, Changes(("short",)))
+    fewer = counted(text, "long.wale", SHIPPED, Changes(("short",)))
+    assert every.design is not None
+    assert alone.design is not None
+    assert fewer.design is not None
+    assert [len(made.design.bands) for made in (every, alone, fewer) if made.design] == [3, 3, 1], "by itself it is whole"
+    for own, among in zip(alone.design.bands, every.design.bands, strict=True):
+        assert (own.name, own.along, own.part_of, own.parts) == (among.name, among.along, among.part_of, among.parts)
+        assert sum(own.holes) == (among.holes[0] if among.holes else 0)
+    assert [cut.at for cut in alone.design.cuts] == [cut.at[:1] for cut in every.design.cuts]
+    assert alone.proven, alone.diagnostics
+    assert [d.code for d in alone.diagnostics] == [d.code for d in every.diagnostics]

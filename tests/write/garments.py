@@ -214,6 +214,8 @@ SAMPLES: tuple[Step, ...] = (
     # On one needle.
     st.HangToLink("front", "neck", "centre", 1, 47, 47, "purl", "empty needles", "left"),
     st.StartChart("rose", "", "panel", 3, 3, 0, 3),
+    st.PickUpAlong("front", "start", "whole", 30, -40, -11, "purl", "right", loops="on cord"),
+    st.PickUpAlong("front", "start", "whole", 30, -40, -11, "purl", "left", loops="cord"),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(2), per=1, every=2),
     st.PickUpAlong("front", "edge", "whole", 30, -40, -11, "purl", "top", Copy(0), "", "rows", 0, 40, 3, 4),
     st.PickUpAlong("back", "neck", "centre", 11, -40, -30, "purl", "left", Copy(1), "", "stitches", 11, 22),

@@ -32,6 +32,16 @@ def test_lines_fit_the_page_and_keep_numbers_whole() -> None:
     assert [line for line in text.split("\n") if line.count("(") != line.count(")")] == []
 
 
+@pytest.mark.parametrize("copies", [4, 8, 11])
+def test_every_copy_has_a_pair_of_brackets(copies: int) -> None:
+    """Eight stand before a line, those of more copies beneath it."""
+    lines = plain_text(write((sweater("M", 90, 6, 5, 4, copies),))).split("\n")
+    first = next(n for n, line in enumerate(lines) if line.startswith("[ ]"))
+    second = next(n for n, line in enumerate(lines) if line.startswith("[ ]") and n > first)
+    assert lines[first].count("[ ]") == min(copies, 8)
+    assert sum(line.count("[ ]") for line in lines[first:second]) == copies
+
+
 def test_names_of_the_sizes_can_be_told_apart_from_those_of_the_plans() -> None:
     assert write(three_sizes(), ("a", "b", "c")).sizes == ("a", "b", "c")
     assert write(three_sizes()).sizes == ("XS", "S", "M")

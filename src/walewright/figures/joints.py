@@ -121,7 +121,7 @@ def _told(design: Design, glued: Glued, key: tuple[str, str, int], found: Sequen
         way = _way(design, join, found)
         one, other = ([name_of(n) for n in dict.fromkeys(e.place.owner for e in _of_side(found, at))] for at in (0, -1))
         if len(found[0]) < 2:
-            return said("joined/drawn-up", piece=tuple(one))
+            return said(_closed(way), piece=tuple(one))
         if one == other:
             copies = {e.place.copy for side in found[0] for e in side}
             return said("joined/itself" if len(copies) == 1 else "joined/next", one=tuple(one), way=way)
@@ -133,6 +133,11 @@ def _told(design: Design, glued: Glued, key: tuple[str, str, int], found: Sequen
         return said("joined/ends", piece=tuple(name_of(n) for n in whole))
     runs = runs_along(design, glued, band) if band is not None else None
     return said("joined/hung", piece=name_of(name), runs=_named(runs) if runs is not None else "")
+
+
+def _closed(way: JoinWay | Literal["open"]) -> str:
+    """How an edge is closed upon itself."""
+    return "joined/drawn-up" if way == "gathered" else "joined/folded"
 
 
 def _of_side(found: Sequence[_Sides], at: int) -> list[JoinedEdge]:
@@ -156,7 +161,7 @@ def _edges_told(design: Design, key: tuple[str, str, int], found: Sequence[_Side
     one, other = (_by_edge(design, _of_side(found, at), itself) for at in (0, -1))
     way: JoinWay | Literal["open"] = _way(design, key[2], found) if key[0] == "seam" else "sewn"
     if len(found[0]) < 2:
-        return said("joined/drawn-up", piece=one)
+        return said(_closed(way), piece=one)
     return said("joined/edges", one=one, other=other, way=way)
 
 

@@ -7,10 +7,10 @@ from itertools import zip_longest
 
 from walewright.counted.model import SizedPiece, SizedSlot
 from walewright.counted.needles import ends
-from walewright.design.model import Buttonholes, Design, Lap
+from walewright.design.model import Buttonholes, Design, Lap, Origin
 from walewright.fit.cloth import Cloth
-from walewright.fit.girths import band_on, buttonholes, narrower, width_of
-from walewright.fit.loops import Walker
+from walewright.fit.girths import Tube, band_on, buttoned, buttonholes, lap_of, narrower, width_of
+from walewright.fit.loops import LoopEnd, Walker
 from walewright.fit.model import Buttons, ButtonsFrom
 from walewright.glue.model import EndAt, Glued
 from walewright.record import record, replace
@@ -25,11 +25,11 @@ class _Column:
     across: float
 
 
-def buttons(design: Design, walkers: Sequence[Walker]) -> tuple[Buttons, ...]:
+def buttons(design: Design, walkers: Sequence[Walker], tubes: Sequence[Tube]) -> tuple[Buttons, ...]:
     """One for each column of buttonholes in what is laid over."""
     cloths = [walker.cloth for walker in walkers]
     found: list[Buttons] = []
-    for lap in design.laps:
+    for lap in (*design.laps, *_reckoned_with(design, tubes)):
         over, under = (_with_holes(design, place) for place in (lap.over, lap.under))
         overlap = lap.width or tuple(w for c in cloths if (w := narrower(c, lap)) is not None)
         by_size = [tuple(_columns(c, over, lap)) for c in cloths] if buttonholes(design, over) else []
@@ -38,9 +38,11 @@ def buttons(design: Design, walkers: Sequence[Walker]) -> tuple[Buttons, ...]:
         for columns in zip(*by_size, strict=True):
             # What lies at that distance from the edge above lies as far from the edge below, counted from the other side.
             below = tuple(o - column.across for o, column in zip(overlap, columns, strict=True))
-            counted_from, turned = _counted_from(walkers[0].glued, over)
+            counted_from, turned = _counted_from(design, walkers[0].glued, over)
             places = tuple(zip_longest(*(column.up for column in columns)))
             made = Buttons(over, under, tuple(overlap), places, below, counted_from)
+            if over == under:
+                made = replace(made, over_on=lap.over[0], under_on=lap.under[0])
             found.append(_from_other_end(made, cloths) if turned else made)
     return tuple(found)
 
@@ -51,9 +53,39 @@ def _with_holes(design: Design, place: tuple[str, str]) -> str:
     return band if buttonholes(design, band) else place[0]
 
 
-def _counted_from(glued: Glued, owner: str) -> tuple[ButtonsFrom, bool]:
+def _reckoned_with(design: Design, tubes: Sequence[Tube]) -> Iterator[Lap]:
+    """What laps where the author says nothing of it: what has buttonholes, over what has none and meets it."""
+    told: set[tuple[tuple[str, str], tuple[str, str]]] = set()
+    for tube in tubes:
+        closing = tube.top.closing
+        ends = tube.top.loop.ends
+        if closing != "lapped" or ends is None or lap_of(design, ends) is not None:
+            continue
+        over, under = ends if buttoned(design, ends[0]) else ends[::-1]
+        places = _place(over, under), _place(under, over)
+        if places not in told:
+            told.add(places)
+            yield Lap(*places, (), _origin(design, over.edge[0]))
+
+
+def _place(end: LoopEnd, other: LoopEnd) -> tuple[str, str]:
+    """What comes to an end, by itself; of one band that comes to both the edge of the piece that it lies along."""
+    return end.beneath[:2] if end.edge[0] == other.edge[0] else (end.edge[0], "")
+
+
+def _origin(design: Design, owner: str) -> Origin:
+    band = design.band(owner)
+    return band.origin if band is not None else design.piece(owner).origin
+
+
+def _counted_from(design: Design, glued: Glued, owner: str) -> tuple[ButtonsFrom, bool]:
     """From which end buttons are counted, and whether that is not the one at which the strip begins."""
     line = next(iter(glued.lines_of(owner)), None)
+    band = design.band(owner)
+    far = band is not None and bool(band.hole_along) and band.along[0] not in band.hole_along
+    if far and line is not None and line.left_ends[-1] == "top":
+        # They lie towards its other end, and that is a lower one too.
+        return "lower", True
     if line is None or line.left_ends[0] in ("top", "bottom"):
         return "lower", _from_above(glued, owner)
     inner = _INNER.get(line.along[0].edge)

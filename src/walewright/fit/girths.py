@@ -38,7 +38,7 @@ def closed(design: Design, walker: Walker, loop: WornLoop | None) -> Closed | No
     if lap is not None:
         overlap = walker.cloth.at.of(lap.width) if lap.width else narrower(walker.cloth, lap)
         return Closed(loop, "lapped", loop.cm - overlap) if overlap is not None else None
-    holes = [_buttoned(design, end) for end in loop.ends]
+    holes = [buttoned(design, end) for end in loop.ends]
     strips = [strip(walker.cloth, edge[0], loop) for edge in edges]
     if holes[0] != holes[1] and (overlap := strips[0 if holes[0] else 1]) is not None:
         both = [s for s in strips if s is not None]
@@ -62,7 +62,7 @@ def _names(place: tuple[str, str], end: LoopEnd) -> bool:
     return any(place[0] == edge[0] and place[1] in ("", edge[1]) for edge in (end.edge, end.beneath))
 
 
-def _buttoned(design: Design, end: LoopEnd) -> bool:
+def buttoned(design: Design, end: LoopEnd) -> bool:
     """Whether there are buttonholes at an end of a loop: of a band that has some along a part of it, along the edge there."""
     band = next((b for b in design.bands if b.name == end.edge[0]), None)
     along = () if band is None else band.hole_along

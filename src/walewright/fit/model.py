@@ -141,6 +141,9 @@ class Buttons:
     places: tuple[tuple[float | None, ...], ...]
     across: PerSize
     counted_from: ButtonsFrom = "lower"
+    over_on: str = ""
+    under_on: str = ""
+    """The pieces that are laid one over the other, where one band lies along both."""
 
 
 @record

@@ -51,7 +51,7 @@ def fit(design: Design, glued: GluedSizes, counts: Counts, results: Sequence[Bed
         reaches=reach,
         rings=found,
         passings=passing,
-        buttons=buttons(design, walkers),
+        buttons=buttons(design, walkers, all_tubes),
         free=free_row_edges(design, walkers[0]),
         needed=needs,
         beside=tuple(wholes(design, walkers)),

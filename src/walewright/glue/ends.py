@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from itertools import permutations
 
 from walewright.design.model import Design
@@ -34,6 +34,28 @@ def sewn_ends(design: Design, surface: Surface, lines: Sequence[HungCopy], free:
             surface.glue(pair[:1], pair[1:], _SEWN)
             found.append(pair)
     return (*rings, *found)
+
+
+def parts_in_line(design: Design, surface: Surface, free: Container[int]) -> tuple[Path, ...]:
+    """The ends of parts of one band that lie in line still when all seams are made: where what they lie along was hung on the
+    other, as a hood is on a neckline. They are put together here, unless they are meant to stay `free`."""
+    whole = {band.name: band.part_of for band in design.bands if band.part_of}
+    found: list[Path] = []
+    while (pair := next(_of_one_band(surface, whole, free), None)) is not None:
+        surface.glue(pair[:1], pair[1:], _SEWN)
+        found.append(pair)
+    return tuple(found)
+
+
+def _of_one_band(surface: Surface, whole: Mapping[str, str], free: Container[int]) -> Iterator[Path]:
+    for ring in surface.openings():
+        for one, other in zip(ring, (*ring[1:], ring[0]), strict=True):
+            owners = [surface.edges[e].owner for e in (one, other)]
+            strips = {surface.edges[e].ring.state for e in (one, other)} == {"strip"}
+            if strips and one not in free and other not in free and owners[0] != owners[1]:
+                bands = {whole.get(owner) for owner in owners}
+                if len(bands) == 1 and None not in bands:
+                    yield one, other
 
 
 def _all_round(design: Design, surface: Surface, lines: Sequence[HungCopy], free: Container[int]) -> Iterator[Path]:

@@ -192,7 +192,8 @@ def _cut_at(design: Design, glued: Glued, place: Place, end: EndAt) -> Said | No
         centre = said("runs/centre", piece=place.owner)
         return centre if cut.middle else said("runs/within", piece=place.owner, edge=place.edge)
     # At the foot of a v, which has no stitches of its own there.
-    if of.part in SIDES and end == "bottom":
+    opening = any(own.name == of.name for piece in design.pieces if piece.name == place.owner for own in piece.openings)
+    if opening and of.part in SIDES and end == "bottom":
         foot = {line.along[n] for line in glued.lines for n in (0, -1)}
         other = replace(place, edge=f"{of.name} {OTHER_SIDE[of.part]}")
         names = {p.edge for line in glued.lines for p in line.along if p.owner == place.owner}

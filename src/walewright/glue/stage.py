@@ -8,7 +8,7 @@ from walewright.design.model import Design, DesignInSize
 from walewright.glue import findings
 from walewright.glue.chains import units
 from walewright.glue.edged_starts import edged_starts
-from walewright.glue.ends import sewn_ends
+from walewright.glue.ends import parts_in_line, sewn_ends
 from walewright.glue.groups import alike, merged, worked_otherwise
 from walewright.glue.joins import Joining, overhanging, resolve
 from walewright.glue.lines import Hanging, HungCopy, find, hangings, purl_out
@@ -77,8 +77,9 @@ def _attempt(at: DesignInSize) -> tuple[Glued | None, tuple[Diagnostic, ...], Su
         return None, tuple(told), surface, tuple(lines)
     named = (*findings.named_for_other_side(design, surface, lines), *findings.half_joined(design, joining))
     strips, late = _in_seams(design, joining, work, _zipped(surface, seams, _meant_free(design, surface)))
-    ends = (*ends, *(pair for pair, _ in late))
-    work = with_ends(design, surface, work, ends, {len(ends) - len(late) + n: seam for n, (_, seam) in enumerate(late)})
+    before = len(ends)
+    ends = (*ends, *(pair for pair, _ in late), *parts_in_line(design, surface, _meant_free(design, surface)))
+    work = with_ends(design, surface, work, ends, {before + n: seam for n, (_, seam) in enumerate(late)})
     warned = (*findings.not_mirrored(design, surface, lines), *named)
     return _glued(design, joining, lines, work, strips, ends), warned, surface, tuple(lines)
 

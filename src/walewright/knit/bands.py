@@ -106,6 +106,8 @@ def open_and_joined(glued: Glued, line: HangingLine) -> Iterator[Step]:
 
 
 def _seam(seam: Seam) -> Said:
+    if not seam.other:
+        return said("seam-itself", one=_chain(seam.one))
     return said("seam", one=_chain(seam.one), other=_chain(seam.other))
 
 

@@ -102,7 +102,7 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
             last = at + pick.stitches - 1
             stitches = pick.stitches - sum(at <= x <= last for x in idle)
             copy = Copy(pick.copy)
-            loops: LoopsOpen = "open" if pick.live and stitches == pick.points else ""
+            loops = _loops(pick, stitches)
             stretch, low, high = _stretch(pick)
             yield st.PickUpAlong(
                 piece=pick.edge.piece,
@@ -123,6 +123,13 @@ def pick_ups(picked: tuple[PickUp, ...], first: int, origin: str, idle: tuple[in
                 origin=origin,
             )
             at = last + 1
+
+
+def _loops(pick: PickUp, stitches: int) -> LoopsOpen:
+    even = stitches == pick.points
+    if pick.live and pick.edge.edge == "start" and pick.between is None:
+        return "on cord" if even else "cord"
+    return "open" if pick.live and even else ""
 
 
 def _stretch(pick: PickUp) -> tuple[EdgeStretchOf, int, int]:

@@ -37,7 +37,9 @@ LinkedOver = Literal["empty needles", "the other piece"]
 Sooner = Literal["", "disturbed"]
 """disturbed: a wale too whose stitch is about to be moved, cast off, held, taken off or hung with another."""
 
-LoopsOpen = Literal["", "open"]
+LoopsOpen = Literal["", "open", "on cord", "cord"]
+"""open: each loop is hung on a needle | on cord: those of a first row, and its ravel cord is pulled out | cord: that is pulled out
+behind stitches that are picked up along it, more or fewer than it has loops."""
 
 EdgeStretchOf = Literal["", "rows", "stitches"]
 """What a stretch of an edge is counted in; empty where all of it is meant."""

@@ -23,7 +23,8 @@ SPARE = 0.10
 
 
 def bobbins(design: Design, garment: SizedGarment, fabrics: dict[str, KnitFabric]) -> tuple[BobbinUse, ...]:
-    """Of every piece of one size, of one copy. A yarn that was in use before the picture begins, and goes on in it, needs none."""
+    """Of every piece of one size, of one copy. A yarn that is in use before the picture begins, or knits on after it, needs none:
+    its end comes from the ball."""
     return tuple(use for sized in garment.pieces if sized.name in fabrics for use in _of_piece(design, sized, fabrics[sized.name]))
 
 
@@ -36,6 +37,7 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Iterator
     began: dict[int, Course] = {}
     within: dict[int, tuple[SizedChart, float]] = {}
     laid: dict[int, list[Course]] = {}
+    balls: set[int] = set()
     for course in fabric.courses:
         began.setdefault(course.run, course)
         chart = next((c for c in pictures if sized.within(c.from_row, c.to_row, course.counter)), None)
@@ -44,10 +46,12 @@ def _of_piece(design: Design, sized: SizedPiece, fabric: KnitFabric) -> Iterator
             known = within.get(course.run, (chart, 0.0))
             within[course.run] = known[0], known[1] + course.count * loop_cm(design, knit)
             laid.setdefault(course.run, []).append(course)
+        elif course.kind not in YARNLESS_COURSES:
+            balls.add(course.run)
     number = 0
     for run, (chart, cm) in within.items():
         first = began[run]
-        if not sized.within(chart.from_row, chart.to_row, first.counter):
+        if run in balls or not sized.within(chart.from_row, chart.to_row, first.counter):
             continue
         number += 1
         metres = (cm + 2 * TAIL_CM) * (1 + SPARE) / 100

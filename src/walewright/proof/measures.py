@@ -12,6 +12,7 @@ from walewright.knit.operations import Side
 from walewright.proof.counted import cast_on_again, gap_at
 from walewright.proof.model import Measure
 from walewright.record import record, replace
+from walewright.trade.edge_names import TOPS, number_of_top, part_of_edge
 
 
 @record
@@ -139,10 +140,24 @@ def _together(made: _Made, found: list[Measure]) -> Iterator[Measure]:
             yield _times(made.height(key, wanted, after, to), times, times if alike else 0)
     if max(piece.copies) >= SEVERAL:
         copies = made.sized.copies
-        whole = (_START, MeasureKey("height", "level", piece.levels[-1].name))
+        added = tuple(_added(made))
         for one in found:
-            if one.key in whole:
+            if one.key in added:
                 yield _times(one, copies, copies if len(set(piece.copies)) == 1 else 0)
+
+
+def _added(made: _Made) -> Iterator[MeasureKey]:
+    """What of each copy goes on in the next: its width where it is joined at its sides, its height where it is at its first or last
+    row."""
+    edges = {edge.edge for join in made.at.design.joins for edge in (*join.one, *join.other) if edge.piece == made.piece.name}
+    at_rows = {part_of_edge(edge).name in _ROW_EDGES or bool(number_of_top(edge)) for edge in edges}
+    if False in at_rows:
+        yield _START
+    if True in at_rows:
+        yield MeasureKey("height", "level", made.piece.levels[-1].name)
+
+
+_ROW_EDGES = ("start", *TOPS)
 
 
 def _times(one: Measure, times: int, named: int) -> Measure:

@@ -14,6 +14,9 @@ _MARK = re.compile(r"(?:\[ \] )+|(?P<own>(?:\( \) )+)|- {3}")
 _TICKS = re.compile(r" {4,}(?:\[[0-9]{1,4}\] ?)+")
 """What is ticked off below a line, number by number."""
 
+_BOXES = re.compile(r" {4,}(?:\[ \] ?|\( \) ?)+")
+"""The boxes of more copies than have theirs before the line."""
+
 
 @record
 class PrintedLine:
@@ -106,6 +109,8 @@ def laid_out(text: str, language: ReadLanguage) -> PrintedText:
         if going_on and here is not None and not here.chart and _TICKS.fullmatch(row):
             line = here.lines[-1]
             here.lines[-1] = replace(line, ticks=(*line.ticks, *map(int, re.findall(r"[0-9]+", row))), end=start + len(row))
+            continue
+        if going_on and _BOXES.fullmatch(row):
             continue
         if going_on and row.startswith("    ") and row.strip() and here is not None:
             _go_on(here, row, start + len(row))

@@ -130,7 +130,7 @@ def _opening(guide: Guide, name: str) -> str:
 def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:
     """How many buttons, and where."""
     by_size = [sum(p is not None for p in column) for column in zip(*buttons.places, strict=True)]
-    over, under = name_of(buttons.over), name_of(buttons.under)
+    over, under = _on(guide, buttons.over, buttons.over_on), _on(guide, buttons.under, buttons.under_on)
     overlap, across = (told(guide, cm, units) for cm in (buttons.overlap, buttons.across))
     end = guide.say(f"fit/buttons-from-{buttons.counted_from}")
     places = guide.say("fit/buttons-at", end=end, places=guide.listed([told(guide, p, units) for p in buttons.places]))
@@ -139,6 +139,11 @@ def buttons_note(guide: Guide, buttons: Buttons, units: str) -> str:
         return guide.say("fit/buttons", over=over, under=under, overlap=overlap, count=count, across=across, places=places)
     some = graded([str(n) for n in by_size])
     return guide.say("fit/buttons-by-size", over=over, under=under, overlap=overlap, count=some, across=across, places=places)
+
+
+def _on(guide: Guide, owner: str, piece: str) -> str:
+    """What has buttons or buttonholes; with the piece that it is on, where it is on others too."""
+    return guide.say("fit/buttons-on", what=name_of(owner), piece=name_of(piece)) if piece else name_of(owner)
 
 
 def told(guide: Guide, values: Sequence[float | None], units: str) -> str:

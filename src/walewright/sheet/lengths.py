@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from walewright.design.model import Design
 from walewright.figures.measures import name_of
@@ -19,79 +19,96 @@ NARROW = "\N{NO-BREAK SPACE}"
 """Keeps the name of a size in one line of a narrow column."""
 
 
+Wound = tuple[int, tuple[BobbinUse, ...]]
+"""A size, by its place, and its bobbins of one piece in order."""
+
+
 def bobbins(guide: Guide, design: Design, proof: Proof) -> tuple[ListTable, ...]:
-    """A table for each piece with picture knitting: one line an end of yarn, its length a size."""
-    found: dict[str, dict[int, list[BobbinUse | None]]] = {}
-    for place, size in enumerate(proof.sizes):
-        for use in size.bobbins:
-            rows = found.setdefault(use.piece, {})
-            rows.setdefault(use.number, [None] * len(proof.sizes))[place] = use
-    tables = ((_by_yarn(guide, design, piece, rows), _bobbins(guide, design, piece, rows)) for piece, rows in found.items())
-    return tuple(table for pair in tables for table in pair if table is not None)
+    """Of each piece with picture knitting how much of each yarn is wound, where it is on several bobbins, and one line a bobbin."""
+    pieces = dict.fromkeys(use.piece for size in proof.sizes for use in size.bobbins)
+    tables: list[ListTable | None] = []
+    for piece in pieces:
+        sized = [tuple(use for use in size.bobbins if use.piece == piece) for size in proof.sizes]
+        tables.append(_by_yarn(guide, design, piece, sized))
+        groups = _alike(sized)
+        for group in groups:
+            names = tuple(design.sizes[place] for place, _ in group) if len(groups) > 1 else ()
+            tables.append(_bobbins(guide, design, piece, group, names))
+    return tuple(table for table in tables if table is not None)
 
 
-def _bobbins(guide: Guide, design: Design, piece: str, rows: dict[int, list[BobbinUse | None]]) -> ListTable:
+def _alike(sized: Sequence[tuple[BobbinUse, ...]]) -> list[list[Wound]]:
+    """The sizes that have bobbins, in groups of those whose bobbins are wound for the same blocks: only there is a line of a
+    table one bobbin in all of them."""
+    groups: dict[tuple[tuple[str, str, int], ...], list[Wound]] = {}
+    for place, uses in enumerate(sized):
+        if uses:
+            groups.setdefault(_blocks(uses), []).append((place, uses))
+    return list(groups.values())
+
+
+def _blocks(uses: tuple[BobbinUse, ...]) -> tuple[tuple[str, str, int], ...]:
+    """Of each bobbin its picture, its yarn, and how many rows before its own others begin on."""
+    rows = sorted({use.row for use in uses})
+    return tuple((use.chart, use.yarn, rows.index(use.row)) for use in uses)
+
+
+def _bobbins(guide: Guide, design: Design, piece: str, group: Sequence[Wound], names: tuple[str, ...]) -> ListTable:
     made = []
-    for number, uses in sorted(rows.items()):
-        some = next(u for u in uses if u is not None)
+    for number, uses in enumerate(zip(*(of_size for _, of_size in group), strict=True), start=1):
         places = (_block(guide, uses), _begins(guide, uses), _ends(guide, uses))
-        lengths = (guide.decimal(f"{u.metres:.1f}") if u is not None else "–" for u in uses)
-        made.append((str(number), sentence(yarn_named(design, some.yarn).label), *places, *lengths))
+        lengths = (guide.decimal(f"{use.metres:.1f}") for use in uses)
+        made.append((str(number), sentence(yarn_named(design, uses[0].yarn).label), *places, *lengths))
     columns = ("bobbin", "yarn", "begins-on", "counter", "last-row")
-    heads = (*(guide.say(f"bobbins/{column}") for column in columns), *_metres(guide, design))
-    return ListTable(guide.say("bobbins", piece=name_of(piece)), heads, tuple(made))
+    sizes = [design.sizes[place] for place, _ in group]
+    heads = (*(guide.say(f"bobbins/{column}") for column in columns), *_metres(guide, sizes))
+    title = guide.say("bobbins/sizes", piece=name_of(piece), sizes=names) if names else guide.say("bobbins", piece=name_of(piece))
+    return ListTable(title, heads, tuple(made))
 
 
-def _by_yarn(guide: Guide, design: Design, piece: str, rows: Mapping[int, Sequence[BobbinUse | None]]) -> ListTable | None:
+def _by_yarn(guide: Guide, design: Design, piece: str, sized: Sequence[tuple[BobbinUse, ...]]) -> ListTable | None:
     """How many bobbins each yarn is wound on, and how much of it on all together; None where no yarn is wound on several."""
-    found: dict[str, list[Sequence[BobbinUse | None]]] = {}
-    for _, uses in sorted(rows.items()):
-        found.setdefault(next(u.yarn for u in uses if u is not None), []).append(uses)
-    if all(len(several) < 2 for several in found.values()):
-        return None
     made = []
-    for yarn, several in found.items():
-        by_size = [[use for use in of_size if use is not None] for of_size in zip(*several, strict=True)]
-        count = graded([str(len(of_size)) for of_size in by_size])
-        lengths = (guide.decimal(f"{sum(use.metres for use in of_size):.1f}") for of_size in by_size)
+    several = False
+    for yarn in dict.fromkeys(use.yarn for uses in sized for use in uses):
+        wound = [[use.metres for use in uses if use.yarn == yarn] for uses in sized]
+        several |= any(len(of_size) > 1 for of_size in wound)
+        lengths = (guide.decimal(f"{sum(of_size):.1f}") if of_size else "–" for of_size in wound)
+        count = graded([str(len(of_size)) for of_size in wound])
         made.append((sentence(yarn_named(design, yarn).label), count, *lengths))
-    heads = (guide.say("bobbins/yarn"), guide.say("bobbins/how-many"), *_metres(guide, design))
+    if not several:
+        return None
+    heads = (guide.say("bobbins/yarn"), guide.say("bobbins/how-many"), *_metres(guide, design.sizes))
     return ListTable(guide.say("bobbins/by-yarn", piece=name_of(piece)), heads, tuple(made))
 
 
-def _metres(guide: Guide, design: Design) -> tuple[str, ...]:
-    return tuple(guide.say("bobbins/metres", size=s.replace(" ", NARROW)) for s in design.sizes)
+def _metres(guide: Guide, sizes: Sequence[str]) -> tuple[str, ...]:
+    return tuple(guide.say("bobbins/metres", size=s.replace(" ", NARROW)) for s in sizes)
 
 
-def _block(guide: Guide, uses: list[BobbinUse | None]) -> str:
+def _block(guide: Guide, uses: Sequence[BobbinUse]) -> str:
     """The needles of a block's first row, in the order of the sizes, what is alike said once."""
-    first, last = (_said([str(getattr(u, end)) if u is not None else "–" for u in uses]) for end in ("first", "last"))
+    first, last = graded([use.first for use in uses]), graded([use.last for use in uses])
     return first if first == last else guide.needles(first, last)
 
 
-def _begins(guide: Guide, uses: list[BobbinUse | None]) -> str:
+def _begins(guide: Guide, uses: Sequence[BobbinUse]) -> str:
     """What the counter reads when the first row with the end is about to be knitted."""
-    return guide.say("bobbins/begins", row=_said([str(u.row - 1) if u is not None else "–" for u in uses]))
+    return guide.say("bobbins/begins", row=graded([str(use.row - 1) for use in uses]))
 
 
-def _ends(guide: Guide, uses: list[BobbinUse | None]) -> str:
+def _ends(guide: Guide, uses: Sequence[BobbinUse]) -> str:
     """What the counter reads after the last row with the end, and whether it hangs in between, to be taken up again."""
-    ends = guide.say("bobbins/ends", row=_said([str(u.last_row) if u is not None else "–" for u in uses]))
-    rests = [u.rests for u in uses if u is not None]
+    ends = guide.say("bobbins/ends", row=graded([str(use.last_row) for use in uses]))
+    rests = [use.rests for use in uses]
     if not any(rests):
         return ends
     hangs = [guide.listed([_stretch(guide, *at) for at in stretches]) if stretches else "–" for stretches in rests]
-    return guide.say("bobbins/hangs", ends=ends, hangs=_said(hangs))
+    return guide.say("bobbins/hangs", ends=ends, hangs=graded(hangs))
 
 
 def _stretch(guide: Guide, first: int, last: int) -> str:
     return guide.say("bobbins/stretch", first=first - 1, last=last)
-
-
-def _said(found: list[str]) -> str:
-    """One figure where all sizes that have it agree: the lengths beside it show which have it not."""
-    there = set(found) - {"–"}
-    return there.pop() if len(there) == 1 else graded(found)
 
 
 def floats(guide: Guide, design: Design, proof: Proof) -> ListTable | None:

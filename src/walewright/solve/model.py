@@ -5,6 +5,7 @@ Counts of one size are plain integers; a garment is `Counts.sizes[i]` for size i
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Literal
 
 from walewright.counted.model import SizedGarment
@@ -39,6 +40,26 @@ class InParts:
     def of(self, design: Design) -> Design:
         """The design with the bands in parts."""
         return replace(design, bands=self.bands, cuts=self.cuts, joins=self.joins, free=self.free)
+
+    def in_sizes(self, design: Design, places: Sequence[int]) -> Design:
+        """`design`, which has the sizes of those numbers alone and its bands whole, with its bands in these parts."""
+        whole = {band.name: band for band in design.bands}
+        bands = tuple(
+            replace(whole[band.name], along=band.along, hole_along=band.hole_along) if band.name in whole else _at(band, places)
+            for band in self.bands
+        )
+        joins = tuple(replace(own, one=join.one, other=join.other) for own, join in zip(design.joins, self.joins, strict=True))
+        cuts = tuple(replace(cut, at=tuple(cut.at[i] for i in places)) for cut in self.cuts)
+        return replace(design, bands=bands, cuts=cuts, joins=joins, free=self.free)
+
+
+def _at(part: Band, places: Sequence[int]) -> Band:
+    """A part of a band in some of its sizes; a part that has no buttonhole in any of them is a part without."""
+    holes = tuple(part.holes[i] for i in places) if part.holes else ()
+    if not any(holes):
+        return replace(part, holes=(), hole_stitches=0, first=(), last=(), places=())
+    first, last = (tuple(cm[i] for i in places) for cm in (part.first, part.last))
+    return replace(part, holes=holes, places=tuple(part.places[i] for i in places), first=first, last=last)
 
 
 @record

@@ -86,16 +86,17 @@ def apart(design: Design, glued: GluedSizes, glue: Glue = together_as_it_is) -> 
     return _attempted(design, glued, Coupling.APART, glue)[:2]
 
 
-def among(
-    design: Design, glued: GluedSizes, whole: Counts, glue: Glue = together_as_it_is
-) -> tuple[Counts | None, tuple[Diagnostic, ...]]:
-    """Some of the sizes of a pattern, with the numbers that they have among all of them, in `whole`. Where bands are in parts,
-    it is the pieces' numbers: fewer parts may do for these sizes."""
-    by_size = {garment.size: garment for garment in whole.sizes}
-    garments = tuple(by_size[size] for size in design.sizes)
+def among(design: Design, whole: Counts, glue: Glue = together_as_it_is) -> Counts | None:
+    """Some of the sizes of a pattern, with the numbers that they have among all of them, in `whole`: bands in as many parts, too,
+    though fewer might do for these sizes. None where they cannot be put together so."""
+    by_size = {garment.size: (number, garment) for number, garment in enumerate(whole.sizes)}
+    chosen = [by_size[size] for size in design.sizes]
+    counts = replace(whole, sizes=tuple(garment for _, garment in chosen))
     if whole.parted is None:
-        return replace(whole, sizes=garments), ()
-    return _with_bands(design, glued, [garment.pieces for garment in garments], whole.components, glue)
+        return counts
+    parts = whole.parted.in_sizes(design, [number for number, _ in chosen])
+    again = glue(parts)
+    return None if again is None else replace(counts, parted=InParts(parts.bands, parts.cuts, parts.joins, parts.free, again))
 
 
 def _at_a_glance(design: Design) -> tuple[Diagnostic, ...]:

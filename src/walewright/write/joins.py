@@ -19,7 +19,7 @@ def seams(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     """Sides in the order of the seam: "the last row of the 1st sleeve from its left end to the right armhole of the back, then the
     left armhole of the front". Where each copy of a piece is sewn on by the same edges, these are told once for all of them."""
     told: Sequence[SeamOf] = said.any.seams
-    copies = _copies(told)
+    copies, gathered = _copies(told), said.any.way == "gathered"
     if copies:
         others = (
             filled("seams/copy", language, copy=language.ordinal(copy), other=tuple(_side(seam.other, language)))
@@ -27,7 +27,7 @@ def seams(said: StepSaid, language: PrintedLanguage) -> list[Part]:
         )
         one = _side(_at(told[0].one, EACH), language)
         return list(filled("seams/copies", language, one=tuple(one), others=tuple(between("; ", others))))
-    return list(between(language.sentences["and"], (_seam(seam, language) for seam in told)))
+    return list(between(language.sentences["and"], (_seam(seam, gathered, language) for seam in told)))
 
 
 def _copies(told: Sequence[SeamOf]) -> tuple[int, ...]:
@@ -42,9 +42,9 @@ def _at(side: Sequence[EdgeInSeam], copy: Copy) -> tuple[EdgeInSeam, ...]:
     return tuple(replace(edge, copy=copy) for edge in side)
 
 
-def _seam(seam: SeamOf, language: PrintedLanguage) -> Iterator[Part]:
+def _seam(seam: SeamOf, gathered: bool, language: PrintedLanguage) -> Iterator[Part]:
     if not seam.other:
-        return filled("seam/closed", language, one=tuple(_side(seam.one, language, begins=False)))
+        return filled("seam/closed" if gathered else "seam/folded", language, one=tuple(_side(seam.one, language, begins=False)))
     one = tuple(_side(seam.one, language))
     if len({(edge.piece, edge.copy) for edge in (*seam.one, *seam.other)}) == 1 and len(seam.one) == len(seam.other) == 1:
         other, half = seam.other[0].edge, language.half_of_same_row(seam.one[0].edge, seam.other[0].edge)

@@ -22,7 +22,8 @@ from walewright.write.said import small, spelt
 from walewright.write.table import in_columns
 
 WIDTH = 92
-_MOST_BOXES = 4
+_MOST_BOXES = 8
+"""Pairs of brackets before a line; those of more copies stand beneath it."""
 _GAP = "  "
 _NARROW = 20
 _READ_BACK = (NoteKind.REPEAT, NoteKind.WAY)
@@ -76,10 +77,12 @@ def _paragraph(paragraph: Paragraph, copies: int, width: int, language: PrintedL
     for sentence, mark in zip(paragraph.sentences, marks, strict=True):
         if sentence.cells is None:
             yield from _wrapped(_unbroken(sentence, language), mark)
-            for _ in range(min(copies, _MOST_BOXES) if sentence.ticks else 0):
+            for _ in range(copies if sentence.ticks else 0):
                 yield from _wrapped(" ".join(f"[{number}]" for number in sentence.ticks), " " * len(mark))
         else:
             yield from next(rows)
+        if copies > _MOST_BOXES and not sentence.check:
+            yield from _wrapped(" ".join([_pair(sentence)] * (copies - _MOST_BOXES)), " " * len(mark))
     yield ""
 
 
@@ -87,8 +90,13 @@ def _mark(sentence: Sentence, copies: int, width: int, language: PrintedLanguage
     """What stands before a line: a hyphen where it only states something, else boxes and the step's number, if it has one."""
     if sentence.check:
         return "-   "
-    boxes = ("( ) " if sentence.manner is Manner.BY_HAND else "[ ] ") * min(copies, _MOST_BOXES)
+    boxes = f"{_pair(sentence)} ".replace(_KEPT, " ") * min(copies, _MOST_BOXES)
     return f"{boxes}{label(sentence, language):>{width}}. " if sentence.numbers else boxes
+
+
+def _pair(sentence: Sentence) -> str:
+    """A pair of brackets to tick a line off."""
+    return f"({_KEPT})" if sentence.manner is Manner.BY_HAND else f"[{_KEPT}]"
 
 
 def _table_rows(rows: list[tuple[Cells, str]], language: PrintedLanguage) -> Iterator[list[str]]:

@@ -159,7 +159,7 @@ _CHOICES: Mapping[type[Step], Callable[[StepSaid], str]] = {
     KnitRowsListed: lambda s: "knit_rows/listed",
     HoldInMind: lambda s: f"hold_at_end{_MORE.get(s.graded('more').only, '/next')}",
     st.FoldUp: lambda s: _fold_up(s.any),
-    st.PickUpAlong: lambda s: "pick_up_along/open" if s.any.loops == "open" else "pick_up_along",
+    st.PickUpAlong: lambda s: f"pick_up_along/{s.any.loops.replace(' ', '_')}" if s.any.loops else "pick_up_along",
     st.LatchPanel: lambda s: "latch_panel" if rounds.few_wales(s) else "latch_panel/every",
     st.LatchPanelInStages: lambda s: "latch_panel_in_stages" if rounds.few_wales(s) else "latch_panel_in_stages/every",
     st.EdgeIs: lambda s: "edge_is/one" if s.any.where in ("left", "right") else "edge_is",

@@ -41,6 +41,7 @@ DRAWINGS = {
     "joined/edges": "{one:/ + } to {other:/ + }, {way:term}",
     "joined/edge": "{piece} {edge}",
     "joined/drawn-up": "{piece:and}, drawn up",
+    "joined/folded": "{piece:and}, folded in half and sewn",
     "joined/ends": "{piece:and}, end to end",
     "runs/to": "{first} to {last}",
     "runs/edge": "{piece} {edge}",

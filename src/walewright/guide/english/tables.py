@@ -57,6 +57,7 @@ TABLES = {
     "does not.",
     "fit/buttons": "The {over} laps over the {under} by {overlap}. Sew {count:button|buttons} on the {under}, {across} in from "
     "its outer edge, under the buttonholes: {places}.",
+    "fit/buttons-on": "{what} ({piece})",
     "fit/buttons-at": "from {end}, at {places}",
     "fit/buttons-from-lower": "the lower end",
     "fit/buttons-from-neck": "the end at the neck",
@@ -65,6 +66,7 @@ TABLES = {
     "its outer edge, under the buttonholes: {places}.",
     # Bobbins and floats.
     "bobbins": "Bobbins for the {piece}: what to wind on each, tails included",
+    "bobbins/sizes": "Bobbins for the {piece} in {sizes:and}: what to wind on each, tails included",
     "bobbins/bobbin": "Bobbin",
     "bobbins/yarn": "Yarn",
     "bobbins/begins-on": "Its block begins on",

@@ -42,6 +42,7 @@ DRAWINGS = {
     "joined/edges": "{one:/ + } mit {other:/ + }, {way:term}",
     "joined/edge": "{piece} {edge}",
     "joined/drawn-up": "{piece:and}, zusammengezogen",
+    "joined/folded": "{piece:and}, auf die Hälfte gefaltet und genäht",
     "joined/ends": "{piece:and}, Ende an Ende",
     "runs/to": "{first} bis {last}",
     "runs/edge": "{piece} {edge}",

@@ -56,6 +56,7 @@ TABLES = {
     "({part:term}) und tun es nicht.",
     "fit/buttons": "{over} liegt um {overlap} über {under}. {count:Knopf|Knöpfe} auf {under} annähen, {across} vom Außenrand,"
     " unter den Knopflöchern: {places}.",
+    "fit/buttons-on": "{what} ({piece})",
     "fit/buttons-at": "{end} bei {places}",
     "fit/buttons-from-lower": "vom unteren Ende an",
     "fit/buttons-from-neck": "vom Ende am Hals an",
@@ -64,6 +65,7 @@ TABLES = {
     " unter den Knopflöchern: {places}.",
     # Bobbins and floats.
     "bobbins": "Spulen für {piece}: was auf jede zu wickeln ist, Fadenenden eingeschlossen",
+    "bobbins/sizes": "Spulen für {piece} in {sizes:and}: was auf jede zu wickeln ist, Fadenenden eingeschlossen",
     "bobbins/bobbin": "Spule",
     "bobbins/yarn": "Garn",
     "bobbins/begins-on": "Ihre Fläche beginnt auf",

@@ -183,6 +183,8 @@ def _there(at: DesignInSize, place: Place, pieces: Sequence[SizedPiece]) -> tupl
 def _is_live(piece: Piece, edge: str) -> bool:
     """Whether the edge is one of open loops."""
     head, part = split_part(edge)
+    if head == "start":
+        return piece.start_way == "waste" and piece.start_edging is None
     if is_top(head):
         return piece.end_way == "waste"
     if part == "centre":

@@ -88,6 +88,7 @@ NOTES = {
     "joined-and-open": "These are joined already, so that the edges make one line: {joined:/; }. Leave open until this is knitted:"
     " {still:/; }.",
     "seam": "{one:and} to {other:and}",
+    "seam-itself": "{one:and}, folded in half and sewn together",
     "edge": "{edge} of the {piece}",
     "runs": "{name}: {where}",
     "runs/to": "{first} to {last}",

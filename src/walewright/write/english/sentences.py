@@ -181,6 +181,10 @@ EDGINGS = {
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
     " {left_end}, {@on_needles}, and take out their waste yarn",
+    "pick_up_along/on_cord": "{facing}, hang the {stitches} {stitches|loop} along the {@edge_told}, {left_end},"
+    " {@on_needles}, its edge loop counted, and pull out the ravel cord",
+    "pick_up_along/cord": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}, {left_end}, {@on_needles},"
+    " and pull out the ravel cord",
     "on_needles": "on needles {@span}",
     "on_needles/one": "on needle {first:needle}",
     "stretch/rows": " from {RC} {low} to {RC} {high}",
@@ -243,6 +247,7 @@ JOINS = {
     "seam/own_row": "{one} to {other}",
     "same_row": "the {half} part of the same row",
     "seam/closed": "{one} upon itself",
+    "seam/folded": "{one} upon itself, folded in half",
     "seams/copies": "{one}: {others}",
     "seams/copy": "of the {copy} to {other}",
     "side": "{edges} from its {begin}",

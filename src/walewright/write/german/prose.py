@@ -90,6 +90,7 @@ NOTES = {
     "joined-and-open": "Schon verbunden, so dass die Kanten eine Linie bilden: {joined:/; }. Offen lassen, bis dies gestrickt ist:"
     " {still:/; }.",
     "seam": "{one:and} mit {other:and}",
+    "seam-itself": "{one:and}, auf die Hälfte gefaltet und zusammengenäht",
     "edge": "{piece} {edge}",
     "runs": "{name}: {where}",
     "runs/to": "{first} bis {last}",

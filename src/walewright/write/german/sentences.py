@@ -181,6 +181,10 @@ EDGINGS = {
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
     "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
     " {@on_needles} einhängen, dann ihr Hilfsgarn herausziehen",
+    "pick_up_along/on_cord": "{facing}, die {stitches} {stitches|loop} entlang {@edge_told}, {left_end}, {@on_needles}"
+    " einhängen, die Randschlinge mitgezählt, und den Trennfaden herausziehen",
+    "pick_up_along/cord": "{facing}, {stitches} {stitches|st} entlang {@edge_told}, {left_end}, {@on_needles} auffassen und den"
+    " Trennfaden herausziehen",
     "on_needles": "auf die Nadeln {@span}",
     "on_needles/one": "auf die Nadel {first:needle}",
     "stretch/rows": " von {RC} {low} bis {RC} {high}",
@@ -248,6 +252,7 @@ JOINS = {
     "seam/own_row": "{one} mit {other}",
     "same_row": "derselben Reihe {half}",
     "seam/closed": "{one} mit sich selbst",
+    "seam/folded": "{one} mit sich selbst, auf die Hälfte gefaltet",
     "seams/copies": "{one}: {others}",
     "seams/copy": "{copy} Teil mit {other}",
     "side": "{edges} {begin}",

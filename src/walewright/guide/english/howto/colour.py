@@ -15,7 +15,8 @@ HOW_TO = {
     ),
     "picture-knitting": HowToText(
         "Picture knitting",
-        "Wind each block’s yarn on a bobbin of its own and take the yarn out of the carriage. All needles stand forward, "
+        "Wind each block’s yarn on a bobbin of its own; a block of the ground that the table of bobbins does not list is knitted "
+        "from the ball, whose end goes on in the plain rows. Take the yarn out of the carriage. All needles stand forward, "
         "latches open. Begin at the side where the yarns hang, the carriage’s, and lay each yarn in the hooks of its block; "
         "where two meet, bring the new one up from under the old, so that they hold each other and no slit is left. Check "
         "every hook: one without yarn, or with its latch closed, drops its stitch. Then take the empty carriage across. A "

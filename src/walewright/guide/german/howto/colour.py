@@ -16,7 +16,9 @@ HOW_TO = {
     ),
     "picture-knitting": HowToText(
         "Intarsienmuster",
-        "Das Garn jeder Fläche auf eine eigene Spule wickeln und das Garn aus dem Schlitten nehmen. Alle Nadeln stehen vorn,"
+        "Das Garn jeder Fläche auf eine eigene Spule wickeln; eine Fläche des Grundes, die nicht in der Tabelle der Spulen"
+        " steht, wird vom Knäuel gestrickt, dessen Faden in den einfarbigen Reihen weiterläuft. Das Garn aus dem Schlitten"
+        " nehmen. Alle Nadeln stehen vorn,"
         " Zungen offen. Auf der Seite beginnen, auf der die Fäden hängen, der des Schlittens, und jeden Faden in die Haken"
         " seiner Fläche legen; wo sich zwei treffen, den neuen unter dem alten hervorholen, so dass sie einander halten und"
         " kein Schlitz bleibt. Jeden Haken prüfen: einer ohne Faden oder mit geschlossener Zunge lässt seine Masche fallen."
