@@ -94,10 +94,10 @@ def test_the_words_of_one_half_hold_for_the_other() -> None:
     plans = (SizePlan("S", (block("back", cast_on(20), ("Knit", knitted(20, 54)), *titled),)),)
     told = texts(plans, "back")
     assert told[-1].endswith("mirrored.")
-    assert sum("unless others are held" in text for text in told) == 1
+    assert sum("if none is held any more" in text for text in told) == 1
     text = in_words(plans)
     assert faults_of(text) == []
-    assert len(faults_of(text.replace(" unless others are held", ""))) == 1
+    assert len(faults_of(text.replace(" if none is held any more", ""))) == 1
 
 
 def test_it_is_said_and_read_in_german() -> None:

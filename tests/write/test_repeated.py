@@ -108,7 +108,7 @@ def raglan(name: str, end: int, *runs: tuple[int, int]) -> StepBlock:
     return block(name, cast_on(20), ("Knit", (*told, MARKED)), ("Finish", ENDED))
 
 
-BEFORE_IT = "before anything is done at that reading."
+BEFORE_IT = "before anything is done at that RC."
 
 
 def test_what_goes_the_same_way_to_a_row_is_said_so_however_its_runs_are_cut() -> None:

@@ -36,7 +36,7 @@ class Carriage(Mind):
         self._set = "hold"
 
     def set_to_knit(self, free: str = "") -> None:
-        """`free`: unless others are held, if that is said."""
+        """`free`: if none is held any more, where that is said."""
         self._set = "hold" if free and self._right_out() else "knit all"
 
     def _right_out(self) -> bool:

@@ -241,7 +241,6 @@ PAGE_WORDS = (
     "done",
     "explained-elsewhere",
     "hand-operated",
-    "in-text",
     "key",
     "left",
     "letter",

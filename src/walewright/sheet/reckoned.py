@@ -44,7 +44,7 @@ def _phrases(guide: Guide, uses: Sequence[YarnUse]) -> Iterator[str]:
                 estimated=any(source == "estimated" for source, _ in way.known),
             )
         case AsInFabric():
-            yield guide.say("way/as-in-fabric", fabric=way.fabric, yarn=way.label, error=error)
+            yield guide.say("way/as-in-fabric", error=error)
         case OneLength():
             lengths = [use.way for use in uses if isinstance(use.way, OneLength)]
             start = guide.say(

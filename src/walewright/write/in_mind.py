@@ -33,7 +33,7 @@ class UseLooserInMind(st.UseLooser):
 
 
 TO_HOLD, TO_KNIT, TO_KNIT_IF_FREE = 1, 2, 3
-"""What a step sets the carriage to, 0 where it stays as it is: to hold, to knit all, or to knit all unless others are held."""
+"""What a step sets the carriage to, 0 where it stays as it is: to hold, to knit all, or to knit all if none is held any more."""
 
 
 @record

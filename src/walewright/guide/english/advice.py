@@ -97,7 +97,7 @@ LINES = {
     "meaning/times": "how often the words before it are worked, the first time counted too",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
     # What is measured is the rib itself.
-    "swatch/rib": "A latched rib: drop and latch up its columns after the last row of the block, before the waste yarn.",
+    "swatch/rib": "A latched rib: now drop its columns and latch them up.",
     "children": "If a child wears it",
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
     "choke. In the United States, articles for them may not have parts, nor lose parts in use, that fit wholly into the test "
@@ -205,9 +205,9 @@ ADVICE = {
         (
             "Cast on at least 10 stitches more than the block that is measured, and knit about 15 rows of waste yarn as thick as "
             "the yarn and in another colour.",
-            "Knit the rows of the block in the yarn, and 15 rows of the waste yarn. Mark the block's sides with threads on the "
-            "needles just outside it.",
-            "Take it off the bed. Let it rest overnight, and wash it as the garment will be washed.",
+            "Knit the rows of the block in the yarn. Mark the block's sides with threads on the needles just outside it.",
+            "Knit 15 rows of the waste yarn and take it all off the bed. Let it rest overnight, and wash it as the garment will "
+            "be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
             "Too many stitches or rows: loosen the tension and knit another. Too few: tighten it. The number on the dial is only "
             "a start. Do not begin the garment before both figures agree.",
@@ -219,9 +219,9 @@ ADVICE = {
         (
             "Cast on at least 10 stitches more than the block that is measured, and knit about 15 rows of waste yarn as thick as "
             "the yarn and in another colour.",
-            "Knit the rows of the block in the yarn, and 15 rows of the waste yarn. Mark the block's sides with threads on the "
-            "needles just outside it.",
-            "Take it off the bed. Let it rest overnight, and wash it as the garment will be washed.",
+            "Knit the rows of the block in the yarn. Mark the block's sides with threads on the needles just outside it.",
+            "Knit 15 rows of the waste yarn and take it all off the bed. Let it rest overnight, and wash it as the garment will "
+            "be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
             "Too many stitches or rows: knit another with a looser plate. Too few: with a tighter one. The plate named here is "
             "only "

@@ -27,9 +27,9 @@ CHARTS = {
     "chart/slants": "Slants",
     "chart/slants-lean": "lean the way the loop is moved on the bed; on the knit side it is the other way round",
     "chart/knit-in": "knit in {yarn}",
-    "chart/seen-purl": "The fabric from its right side, the purl side, as it hangs on the bed before you. Drawn from the loops "
-    "that the simulated bed made.",
+    "chart/seen-purl": "The fabric from its right side, the purl side, as it hangs on the bed before you. Drawn loop by "
+    "loop from the chart.",
     "chart/seen-knit": "The fabric from its right side, the knit side: turned round, so that what lies left on the bed is at "
-    "the right; broken lines are yarn that runs behind. Drawn from the loops that the simulated bed made.",
+    "the right; broken lines are yarn that runs behind. Drawn loop by loop from the chart.",
     "chart/of-fabric": "{fabric}. {seen}",
 }

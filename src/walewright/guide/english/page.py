@@ -23,7 +23,6 @@ PAGE = {
     # Over the letters of a drawing's dimensions, in a narrow column.
     "page/letter": "Key",
     "page/symbol": "Symbol",
-    "page/in-text": "In text",
     "page/what-it-is": "What it is",
     "page/what-is-done": "What is done",
     "page/measure": "Measure",

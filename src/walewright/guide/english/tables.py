@@ -128,8 +128,7 @@ TABLES = {
     "way/weighed": "from the weight of the swatch",
     "way/measured": "from the measured length of yarn in a stitch",
     "way/estimated": "estimated from the density by the relations of plain knitting",
-    "way/as-in-fabric": "in loops as long as those of {fabric}; the weight is that of a yarn as thick as {yarn}; "
-    "accurate to about {error} %",
+    "way/as-in-fabric": "in loops as long as those of the garment; accurate to about {error} %",
     "way/one-length": "one length of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; it is used {times} "
     "times, or so many lengths if pieces wait with theirs in}",
     "way/lengths": "{lengths} lengths of {cm} cm, enough for the longest row and {ends} cm at each end{times:?; they are used "
@@ -197,7 +196,8 @@ TABLES = {
     "regrade/bed": "{bed}: {needles} needles, {pitch} mm apart",
     "regrade/fabric": "{stitch} in {yarn}",
     "regrade/how": "The pattern can be worked out anew for your own figures: these measurements, another tension, yarn or bed. "
-    "Tell whoever you have it from what shall change, and to what; all the rest stays as it is. A measurement that is not in the "
+    "Tell the person or shop you have it from what is to change, and to which "
+    "figure; all the rest stays as it is. A measurement that is not in the "
     "list follows from those that are.",
     "regrade/such-as": "Such as: {command}",
 }

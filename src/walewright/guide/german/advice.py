@@ -102,8 +102,7 @@ LINES = {
     "word/times": "insgesamt",
     "meaning/times": "wie oft die Wörter davor gearbeitet werden, das erste Mal mitgezählt",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
-    "swatch/rib": "Eine hochgehäkelte Rippe: ihre Stäbchen nach der letzten Reihe des Feldes fallen lassen und hochhäkeln, vor"
-    " dem Hilfsgarn.",
+    "swatch/rib": "Eine hochgehäkelte Rippe: jetzt ihre Stäbchen fallen lassen und hochhäkeln.",
     "children": "Wenn ein Kind es trägt",
     "children/small-parts": "Für Kinder unter 3 Jahren: Knöpfe, Perlen und alles, was sich lösen kann, sind Kleinteile, an"
     " denen ein Kind ersticken kann. In den Vereinigten Staaten dürfen Artikel für sie keine Teile haben und im Gebrauch"
@@ -214,9 +213,10 @@ ADVICE = {
         (
             "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und etwa 15 Reihen mit Hilfsgarn stricken, das so dick wie"
             " das Garn ist und eine andere Farbe hat.",
-            "Die Reihen, die gemessen werden, mit dem Garn stricken und 15 Reihen mit dem Hilfsgarn. Die Seiten des Feldes mit"
-            " Fäden auf den Nadeln unmittelbar daneben markieren.",
-            "Vom Nadelbett nehmen. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
+            "Die Reihen, die gemessen werden, mit dem Garn stricken. Die Seiten des Feldes mit Fäden auf den Nadeln unmittelbar"
+            " daneben markieren.",
+            "15 Reihen mit dem Hilfsgarn stricken und alles vom Nadelbett nehmen. Über Nacht ruhen lassen und waschen, wie das"
+            " Kleidungsstück gewaschen wird.",
             "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
             "Zu viele Maschen oder Reihen: die Maschenweite lockerer stellen und noch eine stricken. Zu wenige: fester. Die Zahl am"
             " Maschenweitenregler ist nur ein Anhaltspunkt. Das Kleidungsstück nicht beginnen, bevor beide Zahlen stimmen.",
@@ -228,9 +228,10 @@ ADVICE = {
         (
             "Mindestens 10 Maschen mehr anschlagen, als gemessen werden, und etwa 15 Reihen mit Hilfsgarn stricken, das so dick wie"
             " das Garn ist und eine andere Farbe hat.",
-            "Die Reihen, die gemessen werden, mit dem Garn stricken und 15 Reihen mit dem Hilfsgarn. Die Seiten des Feldes mit"
-            " Fäden auf den Nadeln unmittelbar daneben markieren.",
-            "Vom Nadelbett nehmen. Über Nacht ruhen lassen und waschen, wie das Kleidungsstück gewaschen wird.",
+            "Die Reihen, die gemessen werden, mit dem Garn stricken. Die Seiten des Feldes mit Fäden auf den Nadeln unmittelbar"
+            " daneben markieren.",
+            "15 Reihen mit dem Hilfsgarn stricken und alles vom Nadelbett nehmen. Über Nacht ruhen lassen und waschen, wie das"
+            " Kleidungsstück gewaschen wird.",
             "Flach hinlegen, ohne zu ziehen. Zwischen den Markierungen in jeder Richtung dreimal messen und den Mittelwert nehmen.",
             "Zu viele Maschen oder Reihen: noch eine mit einer lockereren Platte stricken. Zu wenige: mit einer festeren. Die"
             " Platte, die hier steht, ist nur ein Anhaltspunkt. Ist eine zu fest und die nächste zu locker, hilft ein anderes Garn,"

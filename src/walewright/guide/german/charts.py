@@ -34,9 +34,9 @@ CHARTS = {
     " umgekehrt",
     "chart/knit-in": "mit {yarn} stricken",
     "chart/seen-purl": "Das Gestrick von seiner Außenseite, der linken Maschenseite, wie es vor Ihnen auf dem Nadelbett hängt."
-    " Gezeichnet nach den Maschen, die das simulierte Nadelbett gemacht hat.",
+    " Masche für Masche nach der Strickschrift gezeichnet.",
     "chart/seen-knit": "Das Gestrick von seiner Außenseite, der rechten Maschenseite: umgedreht, so dass rechts ist, was auf"
-    " dem Nadelbett links liegt; gestrichelte Linien sind Fäden, die dahinter laufen. Gezeichnet nach den Maschen, die das"
-    " simulierte Nadelbett gemacht hat.",
+    " dem Nadelbett links liegt; gestrichelte Linien sind Fäden, die dahinter laufen. Masche für Masche nach"
+    " der Strickschrift gezeichnet.",
     "chart/of-fabric": "{fabric}. {seen}",
 }

@@ -23,7 +23,6 @@ PAGE = {
     # Over the letters of a drawing's dimensions, in a narrow column.
     "page/letter": "Bst.",
     "page/symbol": "Zeichen",
-    "page/in-text": "Im Text",
     "page/what-it-is": "Was es ist",
     "page/what-is-done": "Was getan wird",
     "page/measure": "Maß",

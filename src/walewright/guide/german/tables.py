@@ -127,8 +127,7 @@ TABLES = {
     "way/weighed": "nach dem Gewicht der Maschenprobe",
     "way/measured": "nach der gemessenen Garnlänge einer Masche",
     "way/estimated": "geschätzt aus der Maschenzahl nach den Verhältnissen glatten Gestricks",
-    "way/as-in-fabric": "in Maschen so lang wie die von {fabric}; das Gewicht ist das eines Garns, so dick wie {yarn}; auf etwa"
-    " {error} % genau",
+    "way/as-in-fabric": "in Maschen so lang wie die des Kleidungsstücks; auf etwa {error} % genau",
     "way/one-length": "ein Stück von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; es wird {times}-mal"
     " gebraucht, oder so viele Stücke, wenn Teile mit ihrem darin warten}",
     "way/lengths": "{lengths} Stücke von {cm} cm, genug für die längste Reihe und {ends} cm an jedem Ende{times:?; sie werden"
@@ -195,7 +194,8 @@ TABLES = {
     "regrade/bed": "{bed}: {needles} Nadeln, Teilung {pitch} mm",
     "regrade/fabric": "{stitch} in {yarn}",
     "regrade/how": "Die Anleitung kann für eigene Zahlen neu berechnet werden: diese Maße, andere Maschenprobe, anderes Garn oder"
-    " Bett. Zu sagen ist dem, von dem sie stammt, was sich ändern soll und wie; alles andere bleibt, wie es ist. Ein Maß,"
+    " Bett. Der Person oder dem Geschäft, von wo sie stammt, ist zu sagen, was sich ändern soll"
+    " und auf welchen Wert; alles andere bleibt, wie es ist. Ein Maß,"
     " das nicht in der Liste steht, folgt aus denen, die darin stehen.",
     "regrade/such-as": "Zum Beispiel: {command}",
 }

@@ -12,11 +12,9 @@ LINES = {
     "at/run": "{RC} {row}, then every {every} {every|row} to {RC} {last}",
     "stands": "{stitches} {stitches|st}",
     "again": "as the {section}, steps {first} to {last}",
-    "again/far": "as the {section}, from step {first} on to {RC} {row}{within};"
-    " stop there, before anything is done at that reading",
+    "again/far": "as the {section}, from step {first} on to {RC} {row}{within}; stop there, before anything is done at that RC",
     "again/within": ", within step {step}",
-    "again/link/far": "as in {section}, from step {first} on to {RC} {row}{within};"
-    " stop there, before anything is done at that reading",
+    "again/link/far": "as in {section}, from step {first} on to {RC} {row}{within}; stop there, before anything is done at that RC",
     "again/mirrored": "as steps {first} to {last}, mirrored",
     "again/before": "before step {last}: ",
     "again/on": "as the {section}, steps {first} to {last}, but on the {piece}",

@@ -89,7 +89,7 @@ KNITTING = {
     "return_held": "return the needles held at the {side} to work{@carriage_set}",
     "carriage_set/to_hold": ", carriage set to hold",
     "carriage_set/to_knit": ", carriage set to knit all",
-    "carriage_set/to_knit/if_free": ", carriage set to knit all unless others are held",
+    "carriage_set/to_knit/if_free": ", carriage set to knit all if none is held any more",
     "return_some": "return the innermost {stitches} {stitches|st} held at the {side} to work",
     "repeat": "[{@repeated}]",
     "loop": "{body}: work this {times} {times|time} in all",
