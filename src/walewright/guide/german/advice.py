@@ -163,8 +163,8 @@ ADVICE = {
         (
             "Dem Reihenzähler nach einem Klemmen oder einer Unterbrechung nicht trauen: er zählt Fahrten, nicht Reihen.",
             "Die Reihen ab der letzten markierten Reihe auf der linken Maschenseite zählen und den Reihenzähler danach stellen.",
-            "Die Seite des Schlittens mit der nächsten Zeile vergleichen, die Reihe und Seite nennt. Eine gerade Zahl von Reihen nach"
-            " einer solchen Zeile steht er auf der Seite, die die Zeile nennt; nach einer ungeraden gegenüber. Eine Hälfte,"
+            "Die Seite des Schlittens mit der nächsten Zeile vergleichen, die Reihe und Seite nennt. Eine gerade Zahl von Reihen"
+            " nach einer solchen Zeile steht er auf der Seite, die die Zeile nennt; nach einer ungeraden gegenüber. Eine Hälfte,"
             " die mit zurückgestelltem Reihenzähler begonnen wurde, hat eigene Zeilen.",
         ),
     ),
