@@ -18,7 +18,7 @@ import pytest
 from pypdf.generic import ContentStream
 
 from tests.sheet.pullover import printed
-from walewright.guide.english import ENGLISH
+from walewright.guide.english import LANGUAGE as ENGLISH
 
 Make = Callable[..., Any]
 

@@ -17,7 +17,7 @@ import pytest
 from fontTools.ttLib import TTFont
 
 from tests.sheet.pullover import printed
-from walewright.guide.english import ENGLISH
+from walewright.guide.english import LANGUAGE as ENGLISH
 from walewright.sheet import html, pdf
 from walewright.sheet.fonts import FACES, FixedFace, ShippedOnly, fixed, font_face_css, rare
 

@@ -34,7 +34,8 @@ def test_one_line_a_track_under_their_rows() -> None:
         "For the outer edge: [knit 2 rows, decrease 1 st at the right end, 2 sts in: work this 2 times in all], "
         "[L only: knit 2 rows].",
         "For the short rows at the left: at the left end hold 5 sts, carriage set to hold, "
-        "[L only: return the needles held at the left to work, carriage set to knit all if none is held any more], knit 4 (6) rows.",
+        "[L only: return the needles held at the left to work, carriage set to knit all if none is held any more],"
+        " knit 4 (6) rows.",
         "25 (34) sts in work, 5 (0) held, RC 24 (30), COR.",
     ]
 

@@ -157,8 +157,8 @@ ADVICE = {
         (
             "Do not trust the counter after a jam or an interruption: it counts crossings, not rows.",
             "Count the rows from the last marked row on the purl side, and set the counter to what you have counted.",
-            "Compare the carriage's side with the next line that gives row and side. An even number of rows after such a line it is "
-            "at the side that the line names; after an odd number opposite. A half that was begun with the counter set back has "
+            "Compare the carriage's side with the next line that gives row and side. An even number of rows after such a line it "
+            "is at the side that the line names; after an odd number opposite. A half that was begun with the counter set back has "
             "lines of its own.",
         ),
     ),
