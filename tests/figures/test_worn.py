@@ -90,6 +90,34 @@ def test_fronts_that_lap_lie_on_each_other_by_so_much() -> None:
     assert not found.band, "a facing is turned in"
 
 
+def test_fronts_whose_chained_edges_lap_lie_on_each_other() -> None:
+    found = trunk("turnstone")
+    assert [placed.name for placed in found.fronts] == ["left_front", "right_front"], "the one with the buttonholes lies above"
+    (left_from, left_to), (right_from, right_to) = (span(placed.piece, placed.x) for placed in found.fronts)
+    chained = found.bands["left_front", "edge"] + found.bands["right_front", "edge"]
+    assert 0 < chained < 1
+    assert min(left_to, right_to) - max(left_from, right_from) == pytest.approx(2.4 - chained)
+
+
+@pytest.mark.parametrize(("name", "depth"), [("whimbrel", 3.0), ("samphire", 2.0), ("turnstone", 0.0), ("peatbank", 0.0)])
+def test_a_band_goes_on_behind_the_neck_from_one_front_to_the_other(name: str, depth: float) -> None:
+    body = trunk(name)
+    assert body.behind[0] == pytest.approx(depth, abs=0.3)
+    if not depth:
+        return
+    # The ends of both fronts' bands lie at those of the back's, which is drawn before them.
+    of = drawn(name)
+    cloths = outlines(of, "cloth")
+    middle = of.width / 2
+    across = [
+        line for line in cloths if min(y for _, y in line) < 10 and min(x for x, _ in line) < middle < max(x for x, _ in line)
+    ]
+    ends = [min(line, key=lambda p: p[1]) for line in cloths[cloths.index(across[0]) + 1 :] if min(y for _, y in line) < 10]
+    for left in (True, False):
+        end = min(p for p in ends if (p[0] < middle) == left and abs(p[0] - middle) < of.width / 8)
+        assert min(abs(end[0] - x) + abs(end[1] - y) for x, y in across[0]) < 2.0
+
+
 def test_a_shawl_collar_lies_on_both_fronts_and_is_deeper_at_the_neck() -> None:
     found = collars("peatbank")
     assert {of.front for of in found.rolled} == {"left_front", "right_front"}

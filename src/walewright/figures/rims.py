@@ -59,6 +59,18 @@ def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
     return _mitred(line, made, square)
 
 
+def up_the_neck(line: Sequence[Point], rim: Sequence[Point], depth: float, way: int) -> list[Point]:
+    """The rim of a band that goes on behind the neck from the last end of its line: up the neck there, as `inner_rim` has it; `way`
+    1 where the band lies to the right of the line, -1 to its left."""
+    made: list[Point] = []
+    for at, (x, y) in enumerate(rim):
+        left = sum(math.dist(a, b) for a, b in itertools.pairwise(line[at:]))
+        near = max(0.0, 1 - left / max(depth * 1.5, 1e-6))
+        end = line[at][0] + way * UP_THE_NECK[0] * depth, line[at][1] + UP_THE_NECK[1] * depth
+        made.append((x + (end[0] - x) * near, y + (end[1] - y) * near))
+    return made
+
+
 def _mitred(line: Sequence[Point], rim: list[Point], square: Sequence[int]) -> list[Point]:
     """The rim without the loop that it makes at the point of a V or in a slit: there both sides end where they meet. `square`: its
     points that lie square to the line."""

@@ -44,8 +44,8 @@ class Placed:
 @record
 class Trunk:
     """The front, in one piece or in two, the second of which lies over the first where they lap; the back as it is seen from
-    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts;
-    `trim` and `trims`: how these look."""
+    within; `band` cm of band along the neck or between the fronts, `bands` that along each edge, (piece, edge), of two fronts, and
+    `behind` that of the back's neck behind two fronts; `trim` and `trims`: how these look."""
 
     fronts: tuple[Placed, ...]
     backs: tuple[Placed, ...]
@@ -53,6 +53,7 @@ class Trunk:
     bands: Mapping[tuple[str, str], float] = field(default_factory=dict)
     trim: Trim = RIBBED
     trims: Mapping[tuple[str, str], Trim] = field(default_factory=dict)
+    behind: tuple[float, Trim] = (0.0, RIBBED)
 
     @property
     def bodies(self) -> frozenset[str]:
@@ -78,13 +79,14 @@ def trunk_of(garment: DrawnGarment) -> Trunk | None:
         bands = {edge: cm for edge, (cm, _) in banded.items()}
         trims = {edge: trim for edge, (_, trim) in banded.items()}
         depth = max(bands.values(), default=0.0)
-        lapped = _lapped(garment.at, (left.name, right.name))
+        lapped = _lapped(garment.at, (left.name, right.name), bands)
         half = -lapped[1] / 2 if lapped else (depth or OPEN) / 2
         fronts = (
             Placed(left, -half - left.shape.polygon_right),
             Placed(right, half - right.shape.polygon_left),
         )
-        return Trunk(fronts[::-1] if lapped and lapped[0] == left.name else fronts, behind, depth, bands, trims=trims)
+        order = fronts[::-1] if lapped and lapped[0] == left.name else fronts
+        return Trunk(order, behind, depth, bands, trims=trims, behind=_behind(garment, behind))
     if not necked:
         return None
 
@@ -216,20 +218,29 @@ def _bands(
             yield own[0][1], (piece.shape.width, trim)
 
 
-def _lapped(at: DesignInSize, fronts: tuple[str, str]) -> tuple[str, float] | None:
-    """The front that lies over the other one, and how far in cm, where the edges of the fronts themselves lap."""
+def _behind(garment: DrawnGarment, backs: tuple[Placed, ...]) -> tuple[float, Trim]:
+    """Depth and look of the band round the neck of a back; 0 of one that has none."""
+    rounds = (round_opening(garment, placed.name, o.name) for placed in backs for o in placed.piece.piece.openings)
+    return next((found for found in rounds if found[0]), (0.0, RIBBED))
+
+
+def _lapped(at: DesignInSize, fronts: tuple[str, str], bands: Mapping[tuple[str, str], float]) -> tuple[str, float] | None:
+    """The front that lies over the other one, and how far in cm, where the fronts themselves lap: their edges, or the bands along
+    them by more than these are deep (`bands`), as chained edges do."""
     for lap in at.design.laps:
-        over, under = (_lapped_piece(at.design, *place) for place in (lap.over, lap.under))
-        if lap.width and {over, under} == set(fronts):
-            return over, at.of(lap.width)
+        sides = [_lapped_edges(at.design, *place) for place in (lap.over, lap.under)]
+        pieces = [{piece for piece, _ in side} for side in sides]
+        if not lap.width or any(len(side) != 1 for side in pieces) or set.union(*pieces) != set(fronts):
+            continue
+        banded = sum(max(bands.get(edge, 0.0) for edge in side) for side in sides)
+        if at.of(lap.width) > banded:
+            return pieces[0].pop(), at.of(lap.width) - banded
     return None
 
 
-def _lapped_piece(design: Design, owner: str, edge: str) -> str:
-    """The piece whose edge laps: it, or one with a facing that is turned in there; "" where a band laps."""
+def _lapped_edges(design: Design, owner: str, edge: str) -> list[tuple[str, str]]:
+    """The edges, (piece, edge), that lap: one that is named, or those that a band lies along."""
     band = design.band(owner)
     if band is None:
-        return owner if edge else ""
-    turned_in = EDGINGS[design.edging(band.edging).kind].turned_in
-    pieces = {edge.piece for edge in band.along}
-    return pieces.pop() if turned_in and len(pieces) == 1 else ""
+        return [(owner, edge)] if edge else []
+    return [(along.piece, along.edge) for along in band.along]

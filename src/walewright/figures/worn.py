@@ -20,7 +20,7 @@ from walewright.figures.gathers import gathers
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
-from walewright.figures.rims import RIB, UP_THE_NECK, Placing, beside, draw_rim, inner_rim
+from walewright.figures.rims import RIB, UP_THE_NECK, Placing, beside, draw_rim, inner_rim, up_the_neck
 from walewright.figures.textures import show_charted
 from walewright.figures.trims import RIBBED, Trim, finish, lay, rule, shade_of, trim_of
 from walewright.figures.trunks import Placed, Trunk
@@ -306,6 +306,10 @@ def _back(paper: Paper, trunk: Trunk, place: Placing, strap: tuple[Point, ...]) 
 
         if len(trunk.fronts) > 1:
             paper.draw("inside", path([place(p) for p in raised(back.polygon)], closed=True))
+            line, (depth, trim) = raised(back.neckline[::-1]), trunk.behind
+            # What is turned over lies outside, where it is not seen.
+            if line and 0 < depth <= TURNED_OVER * math.dist(line[0], line[-1]):
+                draw_rim(paper, trim, line, inner_rim(line, depth), place)
             continue
         # Seen from within, left and right are exchanged: walked from the garment's left to its right all the same.
         line = raised(back.neck[::-1])
@@ -352,9 +356,11 @@ def _front_bands(paper: Paper, trunk: Trunk, place: Placing) -> Mapping[str, Rim
             banded += [(placed.at(p), depth) for p in edge_line(of, shape, name)] if depth else []
         line = [p for p, _ in banded]
         # What is too deep to lie within the neck is turned over, on the front.
-        way = side if any(depth > TURNED_OVER * wide for _, depth in banded) else -side
-        moved = beside(line, way)
+        over = any(depth > TURNED_OVER * wide for _, depth in banded)
+        moved = beside(line, side if over else -side)
         rim = [(x + (mx - x) * deep, y + (my - y) * deep) for ((x, y), deep), (mx, my) in zip(banded, moved, strict=True)]
+        if banded and trunk.behind[0] and not over and line[-1] in tops:
+            rim = up_the_neck(line, rim, banded[-1][1], side)
         if banded:
             draw_rim(paper, trim, line, rim, place)
             found[placed.name] = Rim(tuple(map(placed.back, line)), tuple(map(placed.back, rim)), trim)
