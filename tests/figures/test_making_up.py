@@ -101,7 +101,39 @@ def test_a_line_has_the_number_of_its_own_seams() -> None:
     assert made.instructions is not None
     _, numbers = joined(made.design, made.glued.groups[0])
     by_line = _by_line(_by_origin([JoinsDrawn(drawn("halyard").drawing, numbers)]), made.instructions)
-    assert sorted(list(of) for of in by_line.values()) == [["1"], ["2"], ["3", "6"], ["4"], ["7"], ["8"]]
+    assert sorted(list(of) for of in by_line.values()) == [
+        ["1a, 1b"],
+        ["2a, 2b"],
+        ["3", "6"],
+        ["4a, 4b"],
+        ["7a, 7b"],
+        ["8"],
+    ]
+
+
+@pytest.mark.parametrize("name", ["anemone", "hawser", "windrow", "tidewrack", "avocet"])
+def test_legend_and_steps_have_the_labels_of_the_drawing(name: str) -> None:
+    made, found = compiled(name), drawn(name)
+    assert made.instructions is not None
+    drawn_labels = {t.text for t in found.drawing.letterings if t.kind == "figure"}
+    assert {label for n in found.numbers for label in n.labels} == drawn_labels
+    known = {n.shown for n in found.numbers} | drawn_labels
+    at_lines = [shown for of in _by_line(_by_origin([found]), made.instructions).values() for shown in of]
+    assert all(set(shown.split(", ")) <= {part for one in known for part in one.split(", ")} for shown in at_lines)
+
+
+def test_two_lines_of_one_number_have_a_label_each() -> None:
+    made, found = compiled("anemone"), drawn("anemone")
+    assert made.instructions is not None
+    assert next(n.shown for n in found.numbers if len(n.labels) > 1) == "7a, 7b"
+    by_line = [list(of) for of in _by_line(_by_origin([found]), made.instructions).values()]
+    assert ["7a", "7b"] in by_line
+
+
+def test_a_number_at_one_edge_is_told() -> None:
+    assert drawn("anemone").alone
+    assert drawn("anemone").meeting
+    assert not drawn("avocet").meeting
 
 
 def test_open_loops_are_not_sewn() -> None:

@@ -38,12 +38,27 @@ class Joint:
 @record
 class Numbered:
     """A number and what is done there, in words of the guide; `origin` is the path of the statement that says so. `sewn`: edges are
-    put together there, and nothing is hung on them."""
+    put together there, and nothing is hung on them. `labels`: how it stands at edges, "7" or "7a" and "7b"."""
 
     number: int
     what: Said
     origin: str
     sewn: bool = True
+    labels: tuple[str, ...] = ()
+
+    @property
+    def shown(self) -> str:
+        """As it stands beside words."""
+        return labels_shown(self.labels) or str(self.number)
+
+
+FEW = 2
+"""Labels that are all said; of more in a row, the first and the last one."""
+
+
+def labels_shown(labels: Sequence[str]) -> str:
+    """Labels of one number as a reader finds them."""
+    return ", ".join(labels) if len(labels) <= FEW else f"{labels[0]}\u2013{labels[-1]}"
 
 
 def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbered, ...]]:
@@ -63,6 +78,8 @@ def joined(design: Design, glued: Glued) -> tuple[tuple[Joint, ...], tuple[Numbe
             # Within one copy no other edge can be meant.
             told_apart = len(found) > 1 and len({(e.place.owner, e.place.copy) for side in sides for e in side}) > 1
             joints.append(Joint(number, f"{number}{_letter(at) if told_apart else ''}", sides))
+        labels = tuple(dict.fromkeys(joint.label for joint in joints if joint.number == number))
+        numbers[-1] = replace(numbers[-1], labels=labels)
     # What several say by their pieces alone says which edges it means.
     often = Counter(one.what for one in numbers)
     told = (replace(one, what=edges) if often[one.what] > 1 else one for one, edges in zip(numbers, named, strict=True))

@@ -70,10 +70,13 @@ PENS = ("joint", "joint-broken", "joint-dotted", "joint-mixed")
 
 @record
 class JoinsDrawn:
-    """The drawing, and what its numbers stand for, in the order of work."""
+    """The drawing, and what its numbers stand for, in the order of work. `meeting`: a number stands at edges that meet; `alone`:
+    one stands at one edge only, where something is hung that is not drawn, or which is closed upon itself."""
 
     drawing: Drawing
     numbers: tuple[Numbered, ...]
+    meeting: bool = True
+    alone: bool = False
 
 
 def making_up(guide: Guide, garment: DrawnGarment, room: Point = BESIDE) -> JoinsDrawn | None:
@@ -88,9 +91,22 @@ def making_up(guide: Guide, garment: DrawnGarment, room: Point = BESIDE) -> Join
         left, top, right, foot = sheet.box()
         over = max((right - left) / most[0], (foot - top) / most[1])
         if over <= 1:
-            return JoinsDrawn(_finished(guide, garment, sheet, numbers), numbers)
+            numbers = tuple(_as_drawn(number, joints, discs) for number in numbers)
+            sides = {sum(any(sheet.line(edge) for edge in side) for side in joint.sides) for joint in joints}
+            drawing = _finished(guide, garment, sheet, numbers)
+            return JoinsDrawn(drawing, numbers, meeting=max(sides) > 1, alone=1 in sides)
         # What stands round the pieces keeps its size.
         scale *= 0.98 / over
+
+
+def _as_drawn(number: Numbered, joints: Sequence[Joint], discs: Mapping[DiscKey, Disc]) -> Numbered:
+    """The number with those of its labels that stand on the drawing: of copies that are alike one is drawn."""
+    drawn = [
+        joint.label
+        for joint in joints
+        if joint.number == number.number and any(edge_of(discs, edge.place, edge.begins) for side in joint.sides for edge in side)
+    ]
+    return replace(number, labels=tuple(dict.fromkeys(drawn)) or number.labels)
 
 
 def _laid_out(design: Design, joints: Sequence[Joint], discs: Mapping[DiscKey, Disc], scale: float) -> _OpenedPaper:
@@ -297,6 +313,6 @@ def _circle(at: Point, r: float) -> str:
 
 def _finished(guide: Guide, garment: DrawnGarment, sheet: _OpenedPaper, numbers: Sequence[Numbered]) -> Drawing:
     x0, y0, x1, y1 = sheet.box()
-    told = tuple(guide.say("joined/numbered", number=n.number, what=guide.said(n.what)) for n in numbers)
+    told = tuple(guide.say("joined/numbered", number=n.shown, what=guide.said(n.what)) for n in numbers)
     title = guide.say("drawing/making-up", title=garment.design.title, size=name_of(garment.title_size), told="; ".join(told))
     return sheet.paper.finished(title, x1 - x0, y1 - y0, x0, y0)

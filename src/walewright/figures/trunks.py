@@ -15,7 +15,6 @@ from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, shade_of
 from walewright.record import record
-from walewright.trade.edgings import EDGINGS
 
 OPEN = 0.8
 """cm between the fronts of a body that has no band there."""

@@ -20,8 +20,9 @@ from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.stage import Stage, StepLine
 from walewright.write.model import Instructions, Section
 
-PAGE, BETWEEN, NUMBER = 180.0, 6.0, 8.0
-"""mm of paper: the width of a page's words, what stays white beside a drawing, and what the number of an entry takes."""
+PAGE, BETWEEN, NUMBER, SEVERAL = 180.0, 6.0, 8.0, 12.5
+"""mm of paper: the width of a page's words, what stays white beside a drawing, and what the number of an entry takes, and what
+several labels take."""
 
 LETTER, LINE, ENTRY = 1.75, 5.2, 5.2
 """mm of paper: the width of a character of the list, about, a line's height, and that of an entry of one line."""
@@ -77,8 +78,9 @@ def _pictures(
         if made is not None:
             names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
-            numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
-            picture = JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)
+            numbers = tuple((n.shown, sentence(guide.said(n.what))) for n in made.numbers)
+            reading = guide.say("joined/reading", meeting=made.meeting, alone=made.alone)
+            picture = JoinsPicture(made.drawing, named, reading, numbers)
             if large_print:
                 picture = replace(picture, drawing=replace(made.drawing, scale=LARGER), columns=1)
             else:
@@ -119,6 +121,11 @@ def _room(picture: JoinsPicture) -> float:
     return PAGE - BETWEEN - picture.drawing.width * picture.drawing.scale
 
 
+def _number_wide(picture: JoinsPicture) -> float:
+    """mm of paper that the numbers of a list take before its words: those of the style sheet."""
+    return SEVERAL if max(len(number) for number, _ in picture.numbers) > len("10a") else NUMBER
+
+
 def _lines(picture: JoinsPicture) -> int:
     """Those above the list."""
     return ceil(len(picture.reading) * LETTER / _room(picture)) + bool(picture.sizes)
@@ -126,13 +133,13 @@ def _lines(picture: JoinsPicture) -> int:
 
 def _list_high(picture: JoinsPicture) -> float:
     """mm of paper that the words beside a drawing take."""
-    wide = _room(picture) - NUMBER
+    wide = _room(picture) - _number_wide(picture)
     return (_lines(picture) + sum(ceil(len(what) * LETTER / wide) for _, what in picture.numbers)) * LINE
 
 
 def _columns(picture: JoinsPicture) -> int:
     """As many as its entries have room in, on two lines each."""
-    room = PAGE / 3 - NUMBER - BETWEEN
+    room = PAGE / 3 - _number_wide(picture) - BETWEEN
     return 3 if all(len(what) * LETTER <= 2 * room for _, what in picture.numbers) else 2
 
 
@@ -146,13 +153,19 @@ def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
 
 def _by_line(numbers: Mapping[str, Mapping[int, Numbered]], instructions: Instructions) -> dict[str, Iterator[str]]:
     """What stands at each line that joins edges, by the statement that it was written from, in the order of the lines. A statement
-    that is worked in as many lines as it has numbers has one at each; else all of them at each."""
+    that is worked in as many lines as it has labels, or numbers, has one at each; else all of them at each."""
     joining = [s for of in instructions.sections if of.joining for p in of.paragraphs for s in p.sentences if JOINING in s.kinds]
     lines = Counter(of for sentence in joining for of in (sentence.origin, *sentence.also_of))
-    return {
-        origin: iter([str(n) for n in found] if len(found) == lines[origin] else [", ".join(map(str, found))] * lines[origin])
-        for origin, found in numbers.items()
-    }
+    return {origin: iter(_at_lines(list(found.values()), lines[origin])) for origin, found in numbers.items()}
+
+
+def _at_lines(found: Sequence[Numbered], lines: int) -> list[str]:
+    """What stands at each of so many lines that are written from one statement."""
+    labels = [label for number in found for label in number.labels]
+    if len(labels) == lines:
+        return labels
+    shown = [number.shown for number in found]
+    return shown if len(found) == lines else [", ".join(shown)] * lines
 
 
 def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]], drawn: str) -> tuple[Stage, ...]:

@@ -31,8 +31,9 @@ DRAWINGS = {
     "chart/middle": "middle",
     "chart/centre-mark": "centre mark",
     # Of joins, beside the pieces opened out.
-    "joined/reading": "The pieces opened out, wrong side up. Edges with the same number meet, dot to dot. Join them in the order "
-    "of the numbers:",
+    "joined/reading": "The pieces opened out, wrong side up.{meeting:? Edges with the same number meet, dot to dot.|}"
+    "{alone:? Where a number stands at one edge only, something is knitted on there, or the edge is closed.|} Join them in the "
+    "order of the numbers:",
     "joined/sizes": "{many:?Sizes|Size} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} to {other:and}, {way:term}",

@@ -32,8 +32,10 @@ DRAWINGS = {
     "chart/middle": "Mitte",
     "chart/centre-mark": "Mittelmarkierung",
     # Of joins, beside the pieces opened out.
-    "joined/reading": "Die Teile ausgebreitet, Innenseite oben. Kanten mit derselben Nummer treffen sich, Punkt an Punkt. In der"
-    " Reihenfolge der Nummern verbinden:",
+    "joined/reading": "Die Teile ausgebreitet, Innenseite oben."
+    "{meeting:? Kanten mit derselben Nummer treffen sich, Punkt an Punkt.|}"
+    "{alone:? Wo eine Nummer nur an einer Kante steht, wird dort angestrickt oder die Kante geschlossen.|} In der Reihenfolge der"
+    " Nummern verbinden:",
     "joined/sizes": "{many:?Größen|Größe} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} mit {other:and}, {way:term}",
