@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 
 from tests.whole.shipped_once import GARMENTS, compiled
-from walewright.figures.dimensions import AIR, Ruler, overlap
+from walewright.figures.dimensions import AIR, NARROW, Ruler, overlap
 from walewright.figures.garment import cover, middle_size
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
@@ -159,6 +159,35 @@ def test_measures_that_are_alike_have_one_letter() -> None:
     assert rows["J"] == "Underarm to hem start and hem end to second underarm"
     drawn = Counter(t.text for t in schematic(made, "back").letterings if t.kind == "letter")
     assert drawn == Counter(letters), "it stands at each of them"
+
+
+@pytest.mark.parametrize(("name", "piece"), [("turnstone", "left_front"), ("teasel", "right_front")])
+def test_heights_that_happen_to_be_the_same_have_letters_of_their_own(name: str, piece: str) -> None:
+    design, counts, _, _ = compiled(name).result()
+    found = measured(design, counts, piece)
+    letters = [letter for (letter,) in labels(LANGUAGE, found, "cm", letters=True)]
+    heights = [letter for letter, m in zip(letters, found.measures, strict=True) if m.place == "rise"]
+    assert len({m.values for m in found.measures if m.place == "rise"}) < len(heights), "two of them are the same"
+    assert len(set(heights)) == len(heights)
+
+
+@pytest.mark.parametrize(("name", "piece"), [("turnstone", "left_front"), ("spindrift", "front")])
+def test_a_short_measure_is_pointed_at_from_outside(name: str, piece: str) -> None:
+    """Its line between two ticks would be read as a letter H."""
+    of = schematic(compiled(name), piece)
+    data = " ".join(stroke.data for stroke in of.strokes if stroke.kind == "measure")
+    lines = re.findall(r"M(-?[\d.]+) (-?[\d.]+)L(-?[\d.]+) (-?[\d.]+)(?=M|$| )", data)
+    level = [sorted((float(a), float(c))) + [float(b)] for a, b, c, d in lines if b == d]
+    ticks = [(float(a), (float(b) + float(d)) / 2) for a, b, c, d in lines if a == c]
+    ruled = [(x0, x1) for x0, x1, y in level if {x0, x1} <= {x for x, at in ticks if abs(at - y) < 0.02}]
+    assert all(x1 - x0 >= NARROW for x0, x1 in ruled)
+    outside = [y for _, _, y in level if sum(abs(y - other) < 0.01 for _, _, other in level) == 2]
+    assert outside, "two arrows on one line"
+
+
+def test_a_piece_beside_a_long_legend_is_drawn_as_high_as_that() -> None:
+    short, long = schematic(compiled("spindrift"), "front"), schematic(compiled("kittiwake"), "back")
+    assert long.height > short.height * 1.4
 
 
 def test_a_slot_s_name_that_is_wider_than_its_piece_stands_on_no_outline() -> None:

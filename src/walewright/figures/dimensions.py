@@ -26,6 +26,12 @@ LINE = 3.6
 RISE, DROP = 2.4, 0.7
 """Of lettering above and below its baseline, mm."""
 
+NARROW = 4.2
+"""mm. A level line that is shorter than that would be read as a letter H: arrows from outside point at its ends instead."""
+
+ARROW, HEAD = 2.6, 0.9
+"""mm: how long those are, and their heads, which are as wide."""
+
 AIR = 0.5
 """Kept free round lettering, mm."""
 
@@ -170,12 +176,14 @@ class Ruler:
         middle = (x0 + x1) / 2
         yield middle, y - TICK - DROP - 0.2, "middle", False
         yield middle, y + TICK + RISE + 0.2, "middle", False
-        yield x1 + TICK + 0.8, y + 1, "start", False
-        yield x0 - TICK - 0.8, y + 1, "end", False
+        out = _outside(x0, x1)
+        yield x1 + out + TICK + 0.8, y + 1, "start", False
+        yield x0 - out - TICK - 0.8, y + 1, "end", False
 
     def _fits_across(self, x0: float, x1: float, y: float, words: tuple[str, ...], place: tuple[float, float, str, bool]) -> bool:
         x, at, anchor, gap = place
-        line = (x0 - 0.2, y - TICK, x1 + 0.2, y + TICK)
+        out = _outside(x0, x1) + 0.2
+        line = (x0 - out, y - TICK, x1 + out, y + TICK)
         text = self.box(x, at, words, anchor)
         return self.clear(text) and self.free(line, of_lines=not gap) and (gap or not any(overlap(line, b) for b in self.lines))
 
@@ -196,6 +204,11 @@ class Ruler:
         ticks = [path([(end, y - TICK), (end, y + TICK)]) for end in (x0, x1)]
         half = len(words[0]) * LETTER_MM / 2 + 1
         parts = [(x0, x - half), (x + half, x1)] if gap else [(x0, x1)]
+        out = 0.0 if gap else _outside(x0, x1)
+        if out:
+            parts = [(x0 - out, x0), (x1, x1 + out)]
+            heads = ((end, way, up) for end, way in ((x0, -1), (x1, 1)) for up in (-1, 1))
+            self.paper.draw("measure", *(path([(e + HEAD * way, y + HEAD / 2 * up), (e, y)]) for e, way, up in heads))
         self.paper.draw("measure", *ticks, *(path([(a, y), (b, y)]) for a, b in parts))
         self.lines += [(a, y - TICK, b, y + TICK) for a, b in parts]
         self.write(x, at, words, anchor)
@@ -255,6 +268,11 @@ class _Beside:
     anchor: str
     turn: int
     gap: float
+
+
+def _outside(x0: float, x1: float) -> float:
+    """How far a level line goes beyond its ends: as arrows that point at them from outside, if it is short."""
+    return ARROW if x1 - x0 < NARROW else 0.0
 
 
 def lanes(first: float, step: float) -> Iterator[float]:

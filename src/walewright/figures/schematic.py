@@ -25,6 +25,10 @@ BOX, LETTERED_BOX = (68.0, 42.0), (62.0, 34.0)
 MARKED_BOX, LETTERED_MARKED_BOX = (84.0, 52.0), (66.0, 40.0)
 """The same of a piece in which something lies that is named."""
 
+ROW, ABOUT, HIGHEST = 4.6, 20.0, 76.0
+"""mm of paper: how high a row of a legend is, what stands above and below an outline with letters, about, and how high an outline
+beside a long legend is at most."""
+
 LEAST, LETTERED_LEAST = 34.0, 26.0
 """A piece is drawn at least so long one way, mm: its figures need the room, or its letters."""
 
@@ -57,8 +61,11 @@ def fitting_scale(at: DesignInSize, pieces: Iterable[MeasuredPiece]) -> float:
 
 def _fitting(at: DesignInSize, piece: MeasuredPiece) -> float:
     laid = at.of(piece.laid)
-    boxes = (LETTERED_BOX, LETTERED_MARKED_BOX) if lettered(piece, at.design.sizes) else (BOX, MARKED_BOX)
+    letters = lettered(piece, at.design.sizes)
+    boxes = (LETTERED_BOX, LETTERED_MARKED_BOX) if letters else (BOX, MARKED_BOX)
     (wide, high), (width, height) = boxes[_marked(laid)], _extent(laid)
+    if letters:
+        high = max(high, min(len(piece.measures) * ROW - ABOUT, HIGHEST))
     return min(wide / width, high / height)
 
 
@@ -169,13 +176,24 @@ def lettered(piece: MeasuredPiece, sizes: tuple[str, ...]) -> bool:
 
 
 def labels(guide: Guide, piece: MeasuredPiece, units: str, letters: bool) -> tuple[tuple[str, ...], ...]:
-    """The lines that letter each measure: its letter, or its figures. What is alike has one letter, as the two halves of a piece
-    that is knitted from side to side."""
+    """The lines that letter each measure: its letter, or its figures. What is alike has one letter. Heights have one only in the
+    two halves of a piece, as that is knitted from side to side: else it is chance that two of them are the same."""
     if letters:
-        first = [next(i for i, other in enumerate(piece.measures) if _alike(other, m)) for m in piece.measures]
+        halves = _mirrored(piece)
+        first = [
+            next(i for i, other in enumerate(piece.measures) if other is m or (_alike(other, m) and (halves or m.place != "rise")))
+            for m in piece.measures
+        ]
         order = list(dict.fromkeys(first))
         return tuple((_letter(order.index(i)),) for i in first)
     return tuple(_figures(guide, m, units) for m in piece.measures)
+
+
+def _mirrored(piece: MeasuredPiece) -> bool:
+    """Whether most heights of a piece are the same from its top down as from its start up."""
+    rises = [m for m in piece.measures if m.place == "rise"]
+    pairs = list(zip(rises, rises[::-1], strict=True))[: len(rises) // 2]
+    return 2 * sum(_alike(low, high) for low, high in pairs) > len(pairs)
 
 
 def _alike(one: DrawnMeasure, other: DrawnMeasure) -> bool:
