@@ -73,6 +73,8 @@ def sketch(
     small = replace(small, **more)  # type: ignore[arg-type]
     large = replace(small, start=start + grow)
     zero = (0.0, 0.0)
+    # As every level is there for something, an edge comes to it.
+    to_levels = tuple(d.EdgeRun("", level, "straight", zero, zero, (), SIMPLE, ORIGIN) for level, _ in levels[1:])
     piece = d.Piece(
         name=name,
         fabric="plain",
@@ -82,8 +84,8 @@ def sketch(
         start_width=zero,
         start_way="waste",
         start_edging=None,
-        left=(),
-        right=(),
+        left=to_levels,
+        right=to_levels,
         openings=(),
         wedges=(),
         end_way="waste",

@@ -6,14 +6,15 @@ import re
 from collections import Counter
 from collections.abc import Callable
 from dataclasses import replace
-from itertools import combinations
+from itertools import combinations, pairwise, product
 from typing import Any
 
 import pytest
 
 from tests.whole.shipped_once import GARMENTS, compiled
-from walewright.figures.dimensions import AIR, NARROW, Ruler, overlap
+from walewright.figures.dimensions import AIR, NARROW, Ruler, overlap, through
 from walewright.figures.garment import cover, middle_size
+from walewright.figures.hung_names import WORD_MM
 from walewright.figures.measures import measured
 from walewright.figures.model import Drawing
 from walewright.figures.pens import LETTER_MM, Paper
@@ -177,7 +178,7 @@ def test_a_short_measure_is_pointed_at_from_outside(name: str, piece: str) -> No
     of = schematic(compiled(name), piece)
     data = " ".join(stroke.data for stroke in of.strokes if stroke.kind == "measure")
     lines = re.findall(r"M(-?[\d.]+) (-?[\d.]+)L(-?[\d.]+) (-?[\d.]+)(?=M|$| )", data)
-    level = [sorted((float(a), float(c))) + [float(b)] for a, b, c, d in lines if b == d]
+    level = [(*sorted((float(a), float(c))), float(b)) for a, b, c, d in lines if b == d]
     ticks = [(float(a), (float(b) + float(d)) / 2) for a, b, c, d in lines if a == c]
     ruled = [(x0, x1) for x0, x1, y in level if {x0, x1} <= {x for x, at in ticks if abs(at - y) < 0.02}]
     assert all(x1 - x0 >= NARROW for x0, x1 in ruled)
@@ -188,6 +189,58 @@ def test_a_short_measure_is_pointed_at_from_outside(name: str, piece: str) -> No
 def test_a_piece_beside_a_long_legend_is_drawn_as_high_as_that() -> None:
     short, long = schematic(compiled("spindrift"), "front"), schematic(compiled("kittiwake"), "back")
     assert long.height > short.height * 1.4
+
+
+@pytest.mark.parametrize(
+    ("name", "one", "other"), [("samphire", "left_front", "right_front"), ("turnstone", "right_front", "left_front")]
+)
+def test_a_level_that_only_the_mirror_image_uses_parts_no_height(name: str, one: str, other: str) -> None:
+    design, counts, _, _ = compiled(name).result()
+    with_it, without = (measured(design, counts, piece) for piece in (one, other))
+    heights = [[m for m in of.measures if m.place == "rise"] for of in (with_it, without)]
+    assert len(heights[0]) == len(heights[1]) + 1
+    for laid, *stretches in zip(without.laid, *(m.values for m in heights[1]), strict=True):
+        assert sum(stretches) == pytest.approx(laid.shape.height)
+
+
+def test_the_width_at_the_top_stands_above_the_piece() -> None:
+    """Beneath its neck the piece is wider."""
+    design, counts, _, _ = compiled("spindrift").result()
+    piece = measured(design, counts, "front")
+    of = schematic(compiled("spindrift"), "front")
+    (at_top,) = (n for n, m in enumerate(piece.measures) if m.place == "across" and m.at == (piece.piece.levels[-1].name,))
+    (letter,) = labels(LANGUAGE, piece, "cm", letters=True)[at_top]
+    outline = next(stroke for stroke in of.strokes if stroke.kind == "outline" and stroke.data.endswith("Z"))
+    top = min(float(y) for y in re.findall(r"[ML]-?[\d.]+ (-?[\d.]+)", outline.data))
+    (y,) = (t.y for t in of.letterings if t.text == letter)
+    assert y < top
+
+
+@pytest.mark.parametrize(
+    ("name", "piece"), [("hawser", "front"), ("peatbank", "right_collar"), ("mooring", "left_thumb"), ("teasel", "right_front")]
+)
+def test_no_name_lies_across_the_outline_or_a_panel_s_border(name: str, piece: str) -> None:
+    design, counts, _, _ = compiled(name).result()
+    found = measured(design, counts, piece)
+    of = schematic(compiled(name), piece)
+    named = [t for t in of.letterings if t.kind == "word"]
+    assert named, found.piece.name
+    for stroke in of.strokes:
+        if stroke.kind not in ("outline", "seam"):
+            continue
+        for line in re.findall(r"M[^M]+", stroke.data):
+            points = [(float(x), float(y)) for x, y in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", line)]
+            for t, edge in product(named, pairwise([*points, points[0]] if line.strip().endswith("Z") else points)):
+                wide = len(t.text) * WORD_MM
+                left = t.x - {"start": 0.0, "middle": wide / 2, "end": wide}[t.anchor]
+                box = (left, t.y - 2, left + wide, t.y) if not t.turn else (t.x - 2, t.y - wide / 2, t.x, t.y + wide / 2)
+                assert not through(box, edge), t.text
+
+
+def test_a_name_beside_a_narrow_piece_runs_into_no_letter() -> None:
+    of = schematic(compiled("marram"), "buttonhole_band")
+    (name,) = (t for t in of.letterings if t.kind == "word")
+    assert all(abs(t.y - name.y) > 2.4 for t in of.letterings if t is not name and name.anchor == "start")
 
 
 def test_a_slot_s_name_that_is_wider_than_its_piece_stands_on_no_outline() -> None:

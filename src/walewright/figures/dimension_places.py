@@ -26,7 +26,8 @@ def _start(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
 def _across(bench: Bench, measure: DrawnMeasure, label: tuple[str, ...]) -> None:
     shape, height = bench.piece.shape, bench.piece.height(measure.at[0])
     (x0, y), (x1, _) = bench.at((shape.edge_x(height, "left"), height)), bench.at((shape.edge_x(height, "right"), height))
-    if y - bench.top < 1 and not shape.neck:
+    if y - bench.top < 1:
+        # Beneath a neck the piece may be wider.
         bench.ruler.across(x0, x1, lanes(bench.top - LANE + 1, -_step(bench)), label, (y, y))
         return
     below, above = lanes(bench.foot + LANE - 1, _step(bench)), lanes(bench.top - LANE + 1, -_step(bench))

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from itertools import accumulate
 
 from walewright.counted.model import PickUp
-from walewright.figures.dimensions import LINE, box_round
+from walewright.figures.dimensions import LINE, RISE, box_round
 from walewright.figures.hung_names import WORD_MM, OnNeedles, all_over, lettered, wrapped
 from walewright.figures.marks import Bench
 from walewright.figures.measures import name_of
@@ -23,6 +23,9 @@ THROUGH = 1.6
 
 DIVIDED = 3.2
 """Height of the line between two edges, mm."""
+
+BENEATH = (5.0, 9.2, 13.4, 17.6, 21.8)
+"""mm under the start of a piece at which the name of an edge may stand."""
 
 
 def first_row(bench: Bench) -> None:
@@ -38,7 +41,7 @@ def first_row(bench: Bench) -> None:
 
 
 def edges_named(bench: Bench) -> None:
-    """The name of each edge over its loops, where several hang side by side and there is room."""
+    """The name of each edge over its loops, or beneath them, where several hang side by side and there is room."""
     found = [(pick, x0, x1) for pick, x0, x1 in _edges(bench) if pick is not None]
     if bench.piece.piece.start_way != "along" or len(found) < 2:
         return
@@ -46,13 +49,19 @@ def edges_named(bench: Bench) -> None:
     for pick, x0, x1 in found:
         edge = bench.guide.hung(pick.edge.edge)
         name, middle = f"{name_of(pick.edge.piece)} {edge}" if several else edge, (x0 + x1) / 2
-        # As a ruler reckons letters it keeps them off the sides; where a word is too long for that they are as wide as they are.
-        for room, clear in (((x1 - x0 - 2) * WORD_MM / LETTER_MM, True), (x1 - x0 - 1, False)):
-            lines = wrapped(name, room)
-            low = -2.4 - (len(lines) - 1) * LINE
-            places = ((middle, low - up, "middle") for up in (0.0, 2.2))
-            if lines and bench.ruler.write_free(places, lines, "word", clear=clear):
-                break
+        # As a ruler reckons letters it keeps them off the sides.
+        lines = wrapped(name, (x1 - x0 - 2) * WORD_MM / LETTER_MM)
+        low = -2.4 - (len(lines) - 1) * LINE
+        if not lines or not bench.ruler.write_free([(middle, low - up, "middle") for up in (0.0, 2.2)], lines, "word", clear=True):
+            _named_beneath(bench, name, middle)
+
+
+def _named_beneath(bench: Bench, name: str, middle: float) -> None:
+    """The name of an edge under the piece, with a hairline up to its loops."""
+    for down in BENEATH:
+        if bench.ruler.write_free([(middle, bench.foot + down, "middle")], (name,), "word", clear=True):
+            bench.ruler.guide((middle, bench.foot + down - RISE - 0.4), (middle, bench.foot + 2.0))
+            return
 
 
 BAND, BAND_ACROSS, BAND_IN_A_COLUMN = 83.0, 212.0, 102.0

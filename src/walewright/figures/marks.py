@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from walewright.counted.model import SizedChart, SizedPiece, SizedRun, SizedSlot, SizedZone
 from walewright.counted.outline import Outline, Point
 from walewright.design.model import DesignInSize
 from walewright.figures.darts import inside_lines
-from walewright.figures.dimensions import LINE, Ruler, box_round
+from walewright.figures.dimensions import AIR, LINE, Ruler, box_round
 from walewright.figures.measures import LaidPiece, name_of
 from walewright.figures.pens import LETTER_MM, Paper, hatched, path, zigzag
 from walewright.figures.trims import RIBBED, Trim, finish
@@ -124,7 +124,9 @@ def words(bench: Bench) -> None:
         ys = [(low + high) / 2 + 0.9, low - 1.2, high + 2.6, *(low - (low - high) * share for share in shares)]
         xs = [middle, x0 + (x1 - x0) * 0.28, x0 + (x1 - x0) * 0.72]
         places = ((x, y, "middle") for y in ys for x in xs)
-        bench.ruler.write_free(places, (name_of(zone.fabric),), "word", clear=zone.panel is None)
+        name = (name_of(zone.fabric),)
+        if not bench.ruler.write_free(places, name, "word", clear=True) and zone.panel is not None:
+            _by_panel(bench, name, (x0, x1), ys)
     for motif in motifs(sized):
         (x0, low), (x1, high) = bench.stitch(motif.first, motif.from_row), bench.stitch(motif.last + 1, motif.to_row)
         places = (((x0 + x1) / 2, y, "middle") for y in ((low + high) / 2 + 0.9, high - 1.4, low + 3.2))
@@ -142,6 +144,15 @@ def words(bench: Bench) -> None:
             told = bench.guide.say("label/hung-closer" if closer else "label/hung-wider")
             bench.ruler.write_free(((x, y + d, "middle") for d in (4.0, -2.6, 7.0, -6.0)), (told,), "word")
     _way_of_knitting(bench)
+
+
+def _by_panel(bench: Bench, name: tuple[str, ...], sides: tuple[float, float], ys: Sequence[float]) -> None:
+    """The name of a narrow panel beside it, with a line that leads to it."""
+    for y in ys:
+        for x, way, anchor in ((sides[1], 1, "start"), (sides[0], -1, "end")):
+            if bench.ruler.write_free([(x + 2.4 * way, y, anchor)], name, "word", clear=True):
+                bench.paper.draw("guide", path([(x - 1.0 * way, y - 0.9), (x + 2.0 * way, y - 0.9)]))
+                return
 
 
 def alike(slots: tuple[SizedSlot, ...]) -> list[list[SizedSlot]]:
@@ -201,6 +212,8 @@ def _zone(bench: Bench, zone: SizedZone) -> None:
         low, high = max(y for _, y in area), min(y for _, y in area)
         bench.paper.draw("hatch", *hatched(((x0, high), (x1, high)), ((x0, low), (x1, low)), RIB))
     bench.paper.draw("seam", path(area, closed=True))
+    if zone.panel is not None:
+        bench.ruler.edges.extend(itertools.pairwise([*area, area[0]]))
 
 
 def motifs(sized: SizedPiece) -> tuple[SizedChart, ...]:
@@ -267,7 +280,7 @@ def _name_slit(bench: Bench, slots: list[SizedSlot]) -> None:
     for text in (whole, parted):
         if bench.ruler.write_free(_by_slit(x0, x1, y, len(text)), text, "word", clear=True):
             return
-    if not (bench.aside and _name_beside(bench, whole, (x0, x1), y)):
+    if not (bench.aside and _name_beside(bench, whole, slots)):
         # Rather across an edge than nowhere: its needles are told here alone.
         bench.ruler.write_free(_by_slit(x0, x1, y, len(whole)), whole, "word")
 
@@ -281,14 +294,17 @@ def _by_slit(x0: float, x1: float, y: float, lines: int) -> Iterator[tuple[float
     yield x0 - 1.6, y + 0.9, "end"
 
 
-def _name_beside(bench: Bench, text: tuple[str, ...], slit: tuple[float, float], y: float) -> bool:
-    """The name of a slit in the open beside a narrow piece, with a line that leads to it; False, and nothing, where there is no
-    room."""
-    for far, (end, edge, anchor, way) in itertools.product(
-        BESIDE, ((slit[1], bench.right, "start", 1), (slit[0], bench.left, "end", -1))
-    ):
-        x = edge + far * way
-        if bench.ruler.write_free([(x, y + 0.9, anchor)], text, "word", clear=True):
+def _name_beside(bench: Bench, text: tuple[str, ...], slots: Sequence[SizedSlot]) -> bool:
+    """The name of one of some slits in the open beside a narrow piece, of the middle one if it can be, with a line that leads to
+    it past all lettering; False, and nothing, where there is no room."""
+    middle = (len(slots) - 1) / 2
+    for far, (_, slot), way in itertools.product(BESIDE, sorted(enumerate(slots), key=lambda one: abs(one[0] - middle)), (1, -1)):
+        end, y = bench.stitch(slot.last + 1 if way > 0 else slot.first, slot.row)
+        x = (bench.right if way > 0 else bench.left) + far * way
+        leader = (min(end, x), y - AIR, max(end, x), y + AIR)
+        if bench.ruler.free(leader, of_lines=False) and bench.ruler.write_free(
+            [(x, y + 0.9, "start" if way > 0 else "end")], text, "word", clear=True
+        ):
             bench.paper.draw("guide", path([(end + 0.6 * way, y), (x - 0.4 * way, y)]))
             return True
     return False
@@ -330,26 +346,37 @@ ALONG, UPWARDS = (0.5, 0.2, 0.62, 0.35, 0.1, 0.02, 0.28, 0.42), (0.1, 0.3, 0.5, 
 
 
 def _way_of_knitting(bench: Bench) -> None:
-    """An arrow: which way the piece grows on the bed. Left out where nothing is free."""
-    shape, of = bench.piece.shape, bench.piece.of
+    """An arrow: which way the piece grows on the bed, its words beside it or, where there is no room, along it. Left out where
+    nothing is free."""
     text = (bench.guide.say("label/knitted-this-way"),)
-    wide = 3 + len(text[0]) * LETTER_MM
+    long = len(text[0]) * LETTER_MM
+    if not _arrow_with(bench, text, (3 + long, 9.0), 0):
+        _arrow_with(bench, text, (6.4, long + 1), -90)
+
+
+def _arrow_with(bench: Bench, text: tuple[str, ...], room: Point, turn: int) -> bool:
+    """The arrow and its words in a room so wide and so high; False, and nothing, where that is not free."""
+    shape, of, (wide, high) = bench.piece.shape, bench.piece.of, room
     for share, rise in itertools.product(ALONG, UPWARDS):
         height = shape.height * rise
         x0, x1 = (shape.edge_x(height, side) * bench.scale for side in ("left", "right"))
         x, y = x0 + (x1 - x0) * share, -height * bench.scale
-        box = (x - 2, y - 9, x + wide, y)
+        box = (x - 2, y - high, x + wide, y)
         if (
             x1 - x < wide + 1
             or not bench.ruler.clear(box)
             or _in_gap(bench, box)
-            or height + 9 / bench.scale > of.height_cm(shape_rows(bench))
+            or height + high / bench.scale > of.height_cm(shape_rows(bench))
         ):
             continue
         bench.paper.draw("measure", path([(x, y), (x, y - 8)]), path([(x - 1.2, y - 6.2), (x, y - 8), (x + 1.2, y - 6.2)]))
-        bench.ruler.write(x + 2, y - 3, text, "start", kind="word")
+        if turn:
+            bench.ruler.write(x + 5.0, y - high / 2, text, "middle", turn, kind="word")
+        else:
+            bench.ruler.write(x + 2, y - 3, text, "start", kind="word")
         bench.ruler.lines.append((x - 1.2, y - 8, x + 1.2, y))
-        return
+        return True
+    return False
 
 
 def shape_rows(bench: Bench) -> int:

@@ -135,29 +135,40 @@ def _measures(whole: MeasuredPiece, lengthened: bool) -> Iterator[DrawnMeasure]:
             yield DrawnMeasure(named, "worn", (out.from_level, out.to_level), out.worn)
 
 
+def _levels(piece: Piece) -> Iterator[str]:
+    """Those at which something is or becomes other in the piece itself, from its start up: what only its mirror image has does not
+    part its height."""
+    runs = [*piece.left, *piece.right, *(run for gap in piece.openings for run in (*gap.left, *gap.right))]
+    named = {run.to_level for run in runs} | {slot.level for slot in piece.slots} | {motif.level for motif in piece.motifs}
+    stretches = (*piece.openings, *piece.buttonholes, *piece.wedges, *piece.zones, *piece.repeats, *piece.needles_out)
+    named |= {level for of in stretches for level in (of.from_level, of.to_level) if level}
+    ends = {piece.levels[0].name, piece.levels[-1].name}
+    yield from (level.name for level in piece.levels if level.name in named | ends)
+
+
 def _widths(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """Widths at the levels above the start where the piece has become wider or narrower."""
     before = tuple(p.shape.start_width for p in whole.laid)
-    for level in whole.piece.levels[1:]:
-        rows = [(p, p.sized.row(level.name)) for p in whole.laid]
+    for level in list(_levels(whole.piece))[1:]:
+        rows = [(p, p.sized.row(level)) for p in whole.laid]
         if any(row > _full_width_ends(p.sized) for p, row in rows):
             return
         counts = tuple(stitches_at(p.sized, row) for p, row in rows)
         now = tuple(p.of.width_cm(c, row) for c, (p, row) in zip(counts, rows, strict=True))
         if any(abs(a - b) > SAME for a, b in zip(now, before, strict=True)) and any(counts):
-            yield DrawnMeasure(said("measure/width-at", name=name_of(level.name)), "across", (level.name,), now, counts, "st")
+            yield DrawnMeasure(said("measure/width-at", name=name_of(level)), "across", (level,), now, counts, "st")
         before = now
 
 
 def _rises(whole: MeasuredPiece) -> Iterator[DrawnMeasure]:
     """Heights from level to level."""
-    lower = whole.piece.levels[0]
-    for upper in whole.piece.levels[1:]:
-        values = tuple(p.height(upper.name) - p.height(lower.name) for p in whole.laid)
+    lower, *others = _levels(whole.piece)
+    for upper in others:
+        values = tuple(p.height(upper) - p.height(lower) for p in whole.laid)
         if any(value > SAME for value in values):
-            rows = tuple(p.sized.row(upper.name) - p.sized.row(lower.name) for p in whole.laid)
-            named = said("measure/rise", lower=_level(whole.piece, lower.name), upper=_level(whole.piece, upper.name))
-            yield DrawnMeasure(named, "rise", (lower.name, upper.name), values, rows, "rows")
+            rows = tuple(p.sized.row(upper) - p.sized.row(lower) for p in whole.laid)
+            named = said("measure/rise", lower=_level(whole.piece, lower), upper=_level(whole.piece, upper))
+            yield DrawnMeasure(named, "rise", (lower, upper), values, rows, "rows")
             lower = upper
 
 
