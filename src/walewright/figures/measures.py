@@ -140,8 +140,9 @@ def _levels(piece: Piece) -> Iterator[str]:
     part its height."""
     runs = [*piece.left, *piece.right, *(run for gap in piece.openings for run in (*gap.left, *gap.right))]
     named = {run.to_level for run in runs} | {slot.level for slot in piece.slots} | {motif.level for motif in piece.motifs}
-    stretches = (*piece.openings, *piece.buttonholes, *piece.wedges, *piece.zones, *piece.repeats, *piece.needles_out)
-    named |= {level for of in stretches for level in (of.from_level, of.to_level) if level}
+    named |= {level for of in (*piece.openings, *piece.wedges) for level in (of.from_level, of.to_level) if level}
+    named |= {level for of in (*piece.zones, *piece.repeats) for level in (of.from_level, of.to_level)}
+    named |= {level for of in (*piece.buttonholes, *piece.needles_out) for level in (of.from_level, of.to_level)}
     ends = {piece.levels[0].name, piece.levels[-1].name}
     yield from (level.name for level in piece.levels if level.name in named | ends)
 
