@@ -140,9 +140,15 @@ def _levels(piece: Piece) -> Iterator[str]:
     part its height."""
     runs = [*piece.left, *piece.right, *(run for gap in piece.openings for run in (*gap.left, *gap.right))]
     named = {run.to_level for run in runs} | {slot.level for slot in piece.slots} | {motif.level for motif in piece.motifs}
-    named |= {level for of in (*piece.openings, *piece.wedges) for level in (of.from_level, of.to_level) if level}
-    named |= {level for of in (*piece.zones, *piece.repeats) for level in (of.from_level, of.to_level)}
-    named |= {level for of in (*piece.buttonholes, *piece.needles_out) for level in (of.from_level, of.to_level)}
+    stretches: list[tuple[str | None, str]] = [
+        *((of.from_level, of.to_level) for of in piece.openings),
+        *((of.from_level, of.to_level) for of in piece.buttonholes),
+        *((of.from_level, of.to_level) for of in piece.wedges),
+        *((of.from_level, of.to_level) for of in piece.zones),
+        *((of.from_level, of.to_level) for of in piece.repeats),
+        *((of.from_level, of.to_level) for of in piece.needles_out),
+    ]
+    named |= {level for stretch in stretches for level in stretch if level}
     ends = {piece.levels[0].name, piece.levels[-1].name}
     yield from (level.name for level in piece.levels if level.name in named | ends)
 
