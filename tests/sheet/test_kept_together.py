@@ -12,7 +12,7 @@ import pypdf
 import pytest
 
 from walewright.sheet import html
-from walewright.sheet.model import Fact
+from walewright.sheet.model import Fact, RowGroup
 from walewright.sheet.render import pdf
 from walewright.write.model import Paragraph, Run, Sentence
 
@@ -57,12 +57,13 @@ def test_what_must_be_true_first_stays_with_its_heading(pattern: Make) -> None:
     assert classes(page)[0] == ("8 sts.", "must leads first")
 
 
-@pytest.mark.parametrize(("name", "last"), [("back", "do first last"), ("an edging", "do last")])
-def test_the_last_line_of_a_run_without_headings_is_not_alone(pattern: Make, name: str, last: str) -> None:
+@pytest.mark.parametrize(("name", "first"), [("back", "do first last"), ("an edging", "do first")])
+def test_a_first_line_is_not_alone_where_no_heading_follows(pattern: Make, name: str, first: str) -> None:
     """A piece has headings; the few lines of an edging have none, and are one run."""
-    page = page_of(pattern(2), name, *LINES[:2])
-    assert ("<h3>Finish</h3>" in page) == (name == "back")
-    assert dict(classes(page))["Cast off."] == last
+    lines = Paragraph("Block", "", (step(1, "Pin it out."),)), Paragraph("Knit", "", (step(2), step(3)))
+    page = page_of(pattern(2), name, *lines)
+    assert ("<h3>Knit</h3>" in page) == (name == "back")
+    assert dict(classes(page))["Pin it out."] == first
 
 
 def first_page(page: str, sheet: Any, above: int) -> str:
@@ -79,10 +80,25 @@ def test_remarks_at_the_end_stay_with_the_last_line(pattern: Make) -> None:
         text = first_page(page, sheet, above)
         assert ("Cast off." in text) == ("One side." in text) == ("The other side." in text)
         assert ("8 sts." in text) or text.count("Knit on.") < 3
-        parted += 0 < text.count("Knit on.") and "Cast off." not in text
+        parted += text.count("Knit on.") > 0 and "Cast off." not in text
     assert parted
 
 
 def test_a_short_fact_is_kept_on_one_line() -> None:
     assert Fact("Picked up", "1 stitch to 2 rows").short
     assert not Fact("Needles", "Knit side towards you; an arrow goes up the rows of its edge").short
+
+
+@pytest.mark.parametrize(("last", "kept"), [(1, 4), (3, 4), (6, 3)])
+def test_no_few_rows_of_a_long_table_go_over_alone(pattern: Make, last: int, kept: int) -> None:
+    """The last three go with the one before them, and so does the heading of a group that begins among them."""
+    sheet = pattern(2).sheet()
+    row = sheet.sizes.groups[0].rows[0]
+    groups = tuple(RowGroup(title, (row,) * count) for title, count in (("Finished", 12 - last), ("Ease", last)))
+    page = html(replace(sheet, sizes=replace(sheet.sizes, groups=groups)))
+    table = re.search(r'<div class="whole wide tall">.*?</table>', page, re.DOTALL)
+    assert table is not None
+    rows = re.findall(r"<tr([^>]*)>", table[0].partition("</thead>")[2])
+    assert len(rows) == 14
+    assert [at for at, kinds in enumerate(rows) if "kept" in kinds] == list(range(14 - kept, 14))
+    assert ".tall .sizes tr.kept { break-before: avoid; }" in page
