@@ -89,9 +89,13 @@ def test_what_is_equal_in_all_sizes_is_never_a_row(name: str) -> None:
 def test_a_number_that_comes_before_its_drawing_says_where_that_is(name: str) -> None:
     parts = printed(name).sheet.parts
     (drawn,) = (at for at, part in enumerate(parts) if part.joins)
-    lines = [(at, line) for at, part in enumerate(parts) for stage in part.stages for line in stage.lines if line.joint]
-    assert {line.drawn for at, line in lines if at < drawn} <= {parts[drawn].anchor}
-    assert {line.drawn for at, line in lines if at >= drawn} == {""}
-    ahead = sum(at < drawn for at, _ in lines)
+    numbered = {at for at, part in enumerate(parts) if any(line.joint for stage in part.stages for line in stage.lines)}
+    ahead = {at for at in numbered if at < drawn}
     assert bool(ahead) == (name != "hawser")
-    assert printed(name).page.count(f'<a class="drawn" href="#{parts[drawn].anchor}">Numbered as in the drawing, p.') == ahead
+    assert {at: part.drawn for at, part in enumerate(parts) if part.drawn} == dict.fromkeys(ahead, parts[drawn].anchor)
+    # Once in a section, in the block that its heading is in.
+    said = f'<a class="drawn" href="#{parts[drawn].anchor}">Numbered as in the drawing, p.'
+    assert printed(name).page.count(said) == len(ahead)
+    heads = re.findall(r'<div class="head">.*?</div>', printed(name).page, re.DOTALL)
+    assert sum(said in head for head in heads) == len(ahead)
+    assert re.search(r"\.part \.head \{[^}]*break-after: avoid", printed(name).page)

@@ -31,7 +31,7 @@ def _runs(items: Sequence[T], weights: Sequence[float], count: int) -> list[list
     least = float("inf")
     for cut in range(1, len(items)):
         first = sum(weights[:cut])
-        if first >= least:
+        if first > least:
             break
         others = _runs(items[cut:], weights[cut:], count - 1)
         at = cut
@@ -39,7 +39,8 @@ def _runs(items: Sequence[T], weights: Sequence[float], count: int) -> list[list
         for run in others:
             longest = max(longest, sum(weights[at : at + len(run)]))
             at += len(run)
-        if longest < least:
+        # Of several that are as short, the one whose first runs are the fuller.
+        if longest <= least:
             least, best = longest, [list(items[:cut]), *others]
     return best if best is not None else [list(items)]
 

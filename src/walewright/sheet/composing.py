@@ -164,14 +164,7 @@ LABELLED = ("designer", "copyright")
 def _contents(
     guide: Guide, design: Design, sections: tuple[SheetPart, ...], instructions: Instructions, charted: tuple[ChartPart, ...]
 ) -> tuple[tuple[str, str], ...]:
-    """(anchor, heading), as they follow. An edging is found behind its piece, and what is joined before a link beside it."""
-    named = {p.name for p in design.pieces} | {b.name for b in design.bands}
-    last = instructions.sections[-1]
-    listed = (
-        part
-        for part, section in zip(sections, instructions.sections, strict=True)
-        if section.name in named or (section.joining and section is last)
-    )
+    """(anchor, heading) of everything that has a heading, as they follow."""
     by_hand = handwork(guide, design, instructions)
     return (
         ("sizes", guide.say("page/sizes")),
@@ -180,7 +173,7 @@ def _contents(
         ("trouble", guide.say("page/trouble")),
         *((("by-hand", guide.say("page/work-by-hand")),) if by_hand else ()),
         *((chart.anchor, chart.title) for chart in charted),
-        *((part.anchor, part.title) for part in listed),
+        *((part.anchor, part.title) for part in sections),
         ("safety", guide.advice["safety"].title),
         ("regrade", guide.say("page/regrade")),
         ("checked", guide.say("page/checked")),

@@ -17,7 +17,7 @@ from walewright.guide.numbers import sentence
 from walewright.record import replace
 from walewright.sheet.model import JoinsPicture, SheetPart
 from walewright.sheet.proven import ProvenPattern
-from walewright.sheet.stage import Stage, StepLine
+from walewright.sheet.stage import Stage
 from walewright.write.model import Instructions, Section
 
 PAGE, BETWEEN, NUMBER, SEVERAL = 180.0, 6.0, 8.0, 12.5
@@ -58,9 +58,7 @@ def with_joins(
     numbers = _by_line(_by_origin([made for made, _ in pictures]), instructions)
     drawn_in = parts[joining[-1]].anchor
     told = [
-        replace(part, stages=_numbered(part.stages, section, numbers, "" if part.anchor == drawn_in else drawn_in))
-        if section.joining
-        else part
+        _pointing(replace(part, stages=_numbered(part.stages, section, numbers)), drawn_in) if section.joining else part
         for part, section in zip(parts, instructions.sections, strict=True)
     ]
     told[joining[-1]] = replace(told[joining[-1]], joins=tuple(picture for _, picture in pictures), short=False)
@@ -168,21 +166,23 @@ def _at_lines(found: Sequence[Numbered], lines: int) -> list[str]:
     return shown if len(found) == lines else [", ".join(shown)] * lines
 
 
-def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]], drawn: str) -> tuple[Stage, ...]:
-    """Each line that joins edges with its number, and with the section that is `drawn`, where that follows."""
+def _pointing(part: SheetPart, drawn_in: str) -> SheetPart:
+    """A section whose joins have numbers, with the one that has their drawing."""
+    ahead = part.anchor != drawn_in and any(line.joint for stage in part.stages for line in stage.lines)
+    return replace(part, drawn=drawn_in) if ahead else part
+
+
+def _numbered(stages: tuple[Stage, ...], section: Section, numbers: Mapping[str, Iterator[str]]) -> tuple[Stage, ...]:
+    """Each line that joins edges with its number."""
     paragraphs = [p for p in section.paragraphs if p.sentences]
     made = []
     for stage, paragraph in zip(stages, paragraphs, strict=True):
         sentences = [s for s in paragraph.sentences if not (stage.rows and s.cells is not None)]
         lines = tuple(
-            _joining(line, ", ".join(next(numbers[of]) for of in (sentence.origin, *sentence.also_of) if of in numbers), drawn)
+            replace(line, joint=", ".join(next(numbers[of]) for of in (sentence.origin, *sentence.also_of) if of in numbers))
             if JOINING in sentence.kinds
             else line
             for line, sentence in zip(stage.lines, sentences, strict=True)
         )
         made.append(replace(stage, lines=lines))
     return tuple(made)
-
-
-def _joining(line: StepLine, number: str, drawn: str) -> StepLine:
-    return replace(line, joint=number, drawn=drawn if number else "")

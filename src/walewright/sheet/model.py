@@ -88,6 +88,15 @@ class Fact:
     text: str
     figures: Spans = ()
 
+    @property
+    def short(self) -> bool:
+        """Whether it is kept on one line where others stand in line with it."""
+        return len(self.label) + len(self.text) < SHORT
+
+
+SHORT = 36
+"""Characters of a fact and its label, which have room on a line of the narrowest column."""
+
 
 @record
 class HowTo:
@@ -142,6 +151,8 @@ class SheetPart:
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: tuple[JoinsPicture, ...] = ()
     """In the last section of making up."""
+    drawn: str = ""
+    """The anchor of the section that has the drawing with the numbers of its joins, where that follows."""
 
     @property
     def across(self) -> bool:

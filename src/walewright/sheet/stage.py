@@ -38,10 +38,13 @@ class StepLine:
     """What those are: steps that it refers to, or rounds of it."""
     joint: str = ""
     """The number, in the drawing of the pieces opened out, of what it joins."""
-    drawn: str = ""
-    """The anchor of the section that has this drawing, where it follows."""
     note: bool = False
     """Whether it is a note, which is no step."""
+
+    @property
+    def closes(self) -> bool:
+        """Whether it says nothing but what must be true when the lines before it are done."""
+        return self.check and all(run.kind == "check" for run in self.pieces)
 
 
 @record
@@ -71,6 +74,11 @@ class Stage:
     def ahead(self) -> tuple[StepLine, ...]:
         """The notes that it begins with: where a table begins with it they stand above the head."""
         return tuple(takewhile(lambda line: line.note, self.lines))
+
+    @property
+    def remarks(self) -> bool:
+        """Whether there is nothing to be done in it."""
+        return not self.rows and not any(line.number for line in self.lines)
 
     @property
     def sided(self) -> bool:
