@@ -7,8 +7,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
 from walewright.figures.drawn import DrawnGarment, drawn
-from walewright.figures.joints import Numbered
-from walewright.figures.making_up import ACROSS, BESIDE, FEW, JoinsDrawn, making_up
+from walewright.figures.joints import Numbered, joined
+from walewright.figures.making_up import ACROSS, BESIDE, FEW, making_up
 from walewright.figures.measures import MeasuredPiece
 from walewright.figures.model import Drawing
 from walewright.glue.model import GluedSizes
@@ -50,11 +50,11 @@ def with_joins(
 ) -> tuple[SheetPart, ...]:
     """`parts`, one a section of the instructions, with the pictures and their numbers; as they are where nothing is joined."""
     glued, instructions = pattern.glued, pattern.instructions
-    pictures = _pictures(guide, pattern, glued, pieces, large_print) if glued is not None else []
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
-    if not pictures or not joining:
+    found = [joined(pattern.design, group)[1] for group in glued.groups] if glued is not None else []
+    if glued is None or not any(found) or not joining:
         return parts
-    numbers = _by_line(_by_origin([made for made, _ in pictures]), instructions)
+    numbers = _by_line(_by_origin(found), instructions)
     drawn_in = parts[joining[-1]].anchor
     told = [
         replace(part, stages=_numbered(part.stages, section, numbers, "" if part.anchor == drawn_in else drawn_in))
@@ -62,15 +62,22 @@ def with_joins(
         else part
         for part, section in zip(parts, instructions.sections, strict=True)
     ]
-    told[joining[-1]] = replace(told[joining[-1]], joins=tuple(picture for _, picture in pictures), short=False)
+    last = told[joining[-1]]
+    pictures = _pictures(guide, pattern, glued, pieces, _done(last.stages), large_print)
+    told[joining[-1]] = replace(last, joins=tuple(pictures), short=False)
     return tuple(told)
 
 
+def _done(stages: Sequence[Stage]) -> int:
+    """How many of the numbers, which are in the order of work, are joined when these stages begin; 0 where they join none."""
+    first = [int(line.joint.partition(",")[0]) for stage in stages for line in stage.lines if line.joint]
+    return min(first, default=1) - 1
+
+
 def _pictures(
-    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece], large_print: bool
-) -> list[tuple[JoinsDrawn, JoinsPicture]]:
-    """One for all sizes that are put together alike, of a size in their middle."""
-    found: list[tuple[JoinsDrawn, JoinsPicture]] = []
+    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece], done: int, large_print: bool
+) -> Iterator[JoinsPicture]:
+    """One for all sizes that are put together alike, of a size in their middle; so many of the numbers are `done` already."""
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
         garment = drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group)
         made = making_up(guide, garment, LARGE if large_print else BESIDE)
@@ -78,13 +85,21 @@ def _pictures(
             names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
             numbers = tuple((str(n.number), sentence(guide.said(n.what))) for n in made.numbers)
-            picture = JoinsPicture(made.drawing, named, guide.say("joined/reading"), numbers)
+            picture = JoinsPicture(made.drawing, named, _reading(guide, done), numbers)
             if large_print:
                 picture = replace(picture, drawing=replace(made.drawing, scale=LARGER), columns=1)
             else:
                 picture = _placed(guide, garment, picture)
-            found.append((made, picture))
-    return found
+            yield picture
+
+
+def _reading(guide: Guide, done: int) -> str:
+    """How the picture is read, and which of its numbers are not to be looked for among the steps beside it."""
+    if not done:
+        return guide.say("joined/reading", done="")
+    key = {1: "joined/done/one", 2: "joined/done/two"}.get(done, "joined/done")
+    facts = {"last": done} if done == 1 else {"first": 1, "last": done}
+    return guide.say("joined/reading", done=guide.say(key, **facts))
 
 
 def _placed(guide: Guide, garment: DrawnGarment, picture: JoinsPicture) -> JoinsPicture:
@@ -136,10 +151,10 @@ def _columns(picture: JoinsPicture) -> int:
     return 3 if all(len(what) * LETTER <= 2 * room for _, what in picture.numbers) else 2
 
 
-def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
+def _by_origin(numbered: Sequence[Sequence[Numbered]]) -> dict[str, dict[int, Numbered]]:
     """The numbers that are made of each statement; in every drawing the same, as the joins are taken in one order."""
     found: dict[str, dict[int, Numbered]] = {}
-    for number in (number for made in drawn for number in made.numbers if number.sewn):
+    for number in (number for numbers in numbered for number in numbers if number.sewn):
         found.setdefault(number.origin, {}).setdefault(number.number, number)
     return found
 

@@ -32,7 +32,10 @@ DRAWINGS = {
     "chart/centre-mark": "centre mark",
     # Of joins, beside the pieces opened out.
     "joined/reading": "The pieces opened out, wrong side up. Edges with the same number meet, dot to dot. Join them in the order "
-    "of the numbers:",
+    "of the numbers{done:?; {done}}:",
+    "joined/done/one": "{last} is joined already",
+    "joined/done/two": "{first} and {last} are joined already",
+    "joined/done": "{first} to {last} are joined already",
     "joined/sizes": "{many:?Sizes|Size} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} to {other:and}, {way:term}",

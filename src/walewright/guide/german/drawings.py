@@ -33,7 +33,10 @@ DRAWINGS = {
     "chart/centre-mark": "Mittelmarkierung",
     # Of joins, beside the pieces opened out.
     "joined/reading": "Die Teile ausgebreitet, Innenseite oben. Kanten mit derselben Nummer treffen sich, Punkt an Punkt. In der"
-    " Reihenfolge der Nummern verbinden:",
+    " Reihenfolge der Nummern verbinden{done:?; {done}}:",
+    "joined/done/one": "{last} ist schon verbunden",
+    "joined/done/two": "{first} und {last} sind schon verbunden",
+    "joined/done": "{first} bis {last} sind schon verbunden",
     "joined/sizes": "{many:?Größen|Größe} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} mit {other:and}, {way:term}",
