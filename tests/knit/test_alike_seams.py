@@ -129,6 +129,7 @@ def test_edges_are_named_that_something_is_joined_to(name: str) -> None:
         for step in steps
         if isinstance(step, st.EdgeIs) and step.where in outer and block.name in {p.name for p in outcome.design.pieces}  # type: ignore[union-attr]
     }
-    assert made and made <= spoken
+    assert made
+    assert made <= spoken
     unnamed = {"fulmar": "the face", "kittiwake": "the opening", "marram": "the face"}[name]
     assert f"makes {unnamed}." not in (outcome.plain_text or "")

@@ -220,6 +220,16 @@ def test_a_measure_of_the_bodys_name_is_named_once() -> None:
     assert ease_label(LANGUAGE, replace(stated, name="hem")) == "Bust: hem as finished"
 
 
+def test_where_buttons_go_stands_where_they_are_sewn_on(pattern: Make) -> None:
+    """With the last of making up, in all sizes and in the one that is picked, and nowhere else but with the sizes."""
+    sheet = replace(pattern(2), fit=WORN).sheet(units="cm")
+    notes = tuple(fitting.buttons_notes(LANGUAGE, WORN, "cm"))
+    assert len(notes) == 1
+    assert set(notes) < set(sheet.size_notes)
+    assert [part.buttons for part in sheet.parts if part.buttons] == [notes]
+    assert sheet.parts[-1].buttons == notes
+
+
 def test_openings_are_called_by_what_goes_round_them() -> None:
     """A band by the name of its heading, and alike ones of one name together."""
     one = replace(NECK, name="cuff", around=(("sleeve", "welt"),))

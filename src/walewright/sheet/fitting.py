@@ -96,8 +96,12 @@ def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
         yield passing_note(guide, some[0], units, some[1:])
     for beside in fit.beside:
         yield beside_note(guide, beside, units)
-    for buttons in fit.buttons:
-        yield buttons_note(guide, buttons, units)
+    yield from buttons_notes(guide, fit, units)
+
+
+def buttons_notes(guide: Guide, fit: Fit | None, units: str) -> Iterator[str]:
+    """Where buttons are sewn, each note once."""
+    yield from dict.fromkeys(buttons_note(guide, buttons, units) for buttons in (fit.buttons if fit is not None else ()))
 
 
 def whole_label(beside: Beside) -> str:

@@ -142,6 +142,8 @@ class SheetPart:
     """(anchor, title) of the boxes that explain its handwork, and of the charts that it works."""
     joins: tuple[JoinsPicture, ...] = ()
     """In the last section of making up."""
+    buttons: tuple[str, ...] = ()
+    """Where buttons are sewn, there too."""
 
     @property
     def across(self) -> bool:
