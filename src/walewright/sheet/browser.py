@@ -19,8 +19,8 @@ from walewright.record import record, replace
 from walewright.sheet import advice, hand_tools, lengths, supplies
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.facts import long_loops, section_facts
-from walewright.sheet.fitting import buttons_notes
 from walewright.sheet.finished import size_notes
+from walewright.sheet.fitting import buttons_notes
 from walewright.sheet.images import images
 from walewright.sheet.model import Sheet
 from walewright.sheet.needs import needs
