@@ -28,7 +28,8 @@ from walewright.figures.opened import extent, opened
 from walewright.figures.shapes import meet, middle
 from walewright.guide.english import LANGUAGE
 from walewright.sheet.fonts import FACES, fixed
-from walewright.sheet.joins import _by_line, _by_origin
+from walewright.sheet.joins import _by_line, _by_origin, _done, _reading
+from walewright.sheet.stage import Stage, StepLine
 
 NAMES = ("tidewrack", "mooring", "driftline", "curlew", "bollard")
 """Two sleeves, a thumb hung on a slot, what is joined to itself, copies joined all round, one piece."""
@@ -305,3 +306,20 @@ def test_along_a_line() -> None:
     assert along(line, 0.75) == ((4.0, 2.0), (0.0, 1.0))
     assert stretch(line, 0.25, 0.75) == ((2.0, 0.0), (4.0, 0.0), (4.0, 2.0))
     assert length(stretch(line, 0.25, 0.75)) == 4.0
+
+
+@pytest.mark.parametrize(
+    ("joints", "told"),
+    [
+        (("", "1", "2"), "in the order of the numbers:"),
+        (("2", "3"), "in the order of the numbers; 1 is joined already:"),
+        (("", "3, 4"), "in the order of the numbers; 1 and 2 are joined already:"),
+        (("5", "4"), "in the order of the numbers; 1 to 3 are joined already:"),
+        (("", ""), "in the order of the numbers:"),
+    ],
+)
+def test_what_is_joined_by_then_is_said(joints: tuple[str, ...], told: str) -> None:
+    """The picture stands with the last joins, and has the numbers of all."""
+    lines = [StepLine((), 1, row="", side="", check=False, sizes="", joint=joint) for joint in joints]
+    made = _done(tuple(Stage("", "", (line,)) for line in lines))
+    assert _reading(LANGUAGE, made).endswith(told)

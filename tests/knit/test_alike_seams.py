@@ -1,4 +1,4 @@
-"""Seams of several statements that are alike in every size, told together; and steps that need no heading of their own."""
+"""Seams of several statements that are alike in every size, told together; and the steps that come before them."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from tests.write.garments import joined, joining
 from walewright.knit import steps as st
 from walewright.knit.alike_seams import told_together
 from walewright.knit.steps import SizePlan
+from walewright.trade.edge_names import part_of_edge
 
 
 def seam(piece: str, rows: int, **more: object) -> st.JoinEdges:
@@ -92,10 +93,43 @@ def test_shipped_seams_read_as_a_person_says_them(name: str, words: str) -> None
     assert name != "curlew" or "Gather" not in text
 
 
-@pytest.mark.parametrize("name", ["anemone", "lapwing"])
-def test_steps_without_a_seam_stand_in_the_block_that_they_come_before(name: str) -> None:
-    plan = compiled(name).plans[0]
-    kinds = [{type(s) for _, steps in block.paragraphs for s in steps} for block in plan.blocks if block.joining]
-    assert {st.Say} not in kinds[:-1]
-    linked = next(block for block in plan.blocks if block.linked)
-    assert isinstance(linked.paragraphs[0][1][0], st.Say)
+@pytest.mark.parametrize("name", ["anemone", "lapwing", "teasel"])
+def test_steps_before_all_joins_have_a_heading_of_their_own(name: str) -> None:
+    """They are of all pieces; the link or the band that comes next has its own steps alone."""
+    outcome = compiled(name)
+    blocks = outcome.plans[0].blocks
+    first = next(at for at, block in enumerate(blocks) if block.joining or block.linked)
+    assert [block.opening for block in blocks].index(True) == first
+    assert {type(step) for _, steps in blocks[first].paragraphs for step in steps} == {st.Say}
+    after = blocks[first + 1].paragraphs[0][1]
+    assert not isinstance(after[0], st.Say) or after[0].manner != "by hand"
+    text = outcome.plain_text or ""
+    assert text.count("\nBefore joining\n") == 1
+    assert "\nBefore joining\n==============\n\n( ) 1. Pin the pieces" in text
+
+
+def test_steps_before_the_making_up_begin_it() -> None:
+    assert not any(block.opening for block in compiled("mooring").plans[0].blocks)
+
+
+@pytest.mark.parametrize("name", ["fulmar", "kittiwake", "marram"])
+def test_edges_are_named_that_something_is_joined_to(name: str) -> None:
+    """A name that nothing says again is none to a knitter."""
+    outcome = compiled(name)
+    assert outcome.glued is not None
+    glued, plan = outcome.glued.in_size(0), outcome.plans[0]
+    seams = [place for seam in glued.seams for place in (*seam.one, *seam.other)]
+    places = [*seams, *(place for line in glued.lines for place in line.along)]
+    spoken = {(place.owner, part_of_edge(place.edge).name) for place in places}
+    outer = ("outer", "left", "right")
+    made = {
+        (block.name, step.edge)
+        for block in plan.blocks
+        for _, steps in block.paragraphs
+        for step in steps
+        if isinstance(step, st.EdgeIs) and step.where in outer and block.name in {p.name for p in outcome.design.pieces}  # type: ignore[union-attr]
+    }
+    assert made
+    assert made <= spoken
+    unnamed = {"fulmar": "the face", "kittiwake": "the opening", "marram": "the face"}[name]
+    assert f"makes {unnamed}." not in (outcome.plain_text or "")

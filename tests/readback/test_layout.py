@@ -38,7 +38,7 @@ def test_names_are_told_by_their_heading(name: str, copies: int, printed: str) -
         (Linked("back", "shoulder right", NONE), "Join the right shoulder of the back on the bed"),
         (Linked("left_front", "end", NONE), "Join the last row of the left\N{NO-BREAK SPACE}front on the bed"),
         (Linked("of", "left", NONE), "Join the left of the of on the bed"),
-        (Linked("sleeve", "first end", Copy(2)), "Join the first end of the 2nd sleeve on the bed"),
+        (Linked("sleeve", "first end", Copy(2)), "Join the left end of the 2nd sleeve on the bed"),
     ],
 )
 def test_links_are_told_by_their_heading(linked: Linked, printed: str) -> None:

@@ -19,6 +19,7 @@ from walewright.figures.measures import measured
 from walewright.fit import model as fit
 from walewright.guide.english import LANGUAGE
 from walewright.guide.numbers import cm, difference, length
+from walewright.sheet import fitting
 from walewright.sheet.finished import size_notes, size_table
 from walewright.sheet.fitting import ease_label, finished
 
@@ -217,3 +218,28 @@ def test_a_measure_of_the_bodys_name_is_named_once() -> None:
     stated = fit.Ease("bust", (90.0,), "bust", (82.0,))
     assert ease_label(LANGUAGE, stated) == "Bust"
     assert ease_label(LANGUAGE, replace(stated, name="hem")) == "Bust: hem as finished"
+
+
+def test_where_buttons_go_stands_where_they_are_sewn_on(pattern: Make) -> None:
+    """With the last of making up, in all sizes and in the one that is picked, and nowhere else but with the sizes."""
+    sheet = replace(pattern(2), fit=WORN).sheet(units="cm")
+    notes = tuple(fitting.buttons_notes(LANGUAGE, WORN, "cm"))
+    assert len(notes) == 1
+    assert set(notes) < set(sheet.size_notes)
+    assert [part.buttons for part in sheet.parts if part.buttons] == [notes]
+    assert sheet.parts[-1].buttons == notes
+
+
+def test_openings_are_called_by_what_goes_round_them() -> None:
+    """A band by the name of its heading, and alike ones of one name together."""
+    one = replace(NECK, name="cuff", around=(("sleeve", "welt"),))
+    other = replace(one, around=(("left_thumb", "border"),))
+    tube = replace(NECK, name="back start", around=(("back", "wristband"), ("front", "wristband")))
+    worn = replace(WORN, passings=(one, other, replace(other, relaxed=(30.0, 31.0)), tube, NECK))
+    notes = [note.partition(":")[0] for note in fitting.notes(LANGUAGE, worn, "cm")]
+    assert notes[:4] == [
+        "Cuff (sleeve welt; left thumb border)",
+        "Cuff (left thumb border)",
+        "Back wristband and front wristband, all round",
+        "Neck",
+    ]

@@ -129,7 +129,7 @@ def test_the_words_name_the_ends_and_say_which_rows_they_are() -> None:
     assert "Join the left welt, then the left side of the back to the right welt, then the right side of the front" in told
     assert "row for row, 98 rows" in told
     assert "The outer edges from RC 0 to RC 18 make the welt." in told
-    assert "The right edge from RC 0 to RC 8 makes the last end." in words(strapped())
+    assert "The right edge from RC 0 to RC 8 makes the right end." in words(strapped())
 
 
 def test_free_welts_are_vents_and_nothing_is_sewn_there() -> None:

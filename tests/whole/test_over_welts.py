@@ -344,7 +344,7 @@ def test_a_band_on_which_others_hang_is_parted_and_they_hang_on_its_outermost_pa
 def test_both_layers_of_a_folded_band_are_told_and_taken() -> None:
     text = cardigan("neckband first", "folded")
     printed = " ".join(plain_text(outcome(text).result()[2]).split())
-    assert "What is folded is picked up through both layers, row upon row: first end of the neckband." in printed
+    assert "What is folded is picked up through both layers, row upon row: left end of the neckband." in printed
     made_of = fabrics(text)
     links = [link for link in made_of["right_band"].links if link.piece == "neckband"]
     assert links

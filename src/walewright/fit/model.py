@@ -109,6 +109,8 @@ class Passing:
     origin: Origin
     place: str = ""
     """The opening as an author names it."""
+    around: tuple[tuple[str, str], ...] = ()
+    """What it goes round, each once: an edge as (piece, edge), a band as (band, ""), an edging as (piece, edging)."""
 
     @property
     def good(self) -> tuple[bool, ...]:

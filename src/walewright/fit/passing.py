@@ -15,6 +15,7 @@ from walewright.fit.openings import is_strip_end, measure, without_lapped
 from walewright.glue.model import Chain, Glued, Place
 from walewright.report.model import Diagnostic, Severity, diagnosed
 from walewright.report.said import Amount, Said, only, said
+from walewright.trade.edge_names import part_of_edge
 from walewright.trade.worn import BodyPart
 
 HEAD_MORE = 2.0
@@ -79,11 +80,11 @@ def passings(
         part = _PASSES[ring.role]
         known = figure(design, part) if part is not None and id(ring) not in spoken else None
         if part is not None and known is not None and ring.relaxed:
-            found.append(_by_itself(design, ring, part, known))
+            found.append(_by_itself(design, walkers[0], ring, part, known))
     return tuple(found), (*told, *(d for p in found for d in _findings(design, p)))
 
 
-def _by_itself(design: Design, ring: Ring, part: BodyPart, known: tuple[Measurement, bool]) -> Passing:
+def _by_itself(design: Design, walker: Walker, ring: Ring, part: BodyPart, known: tuple[Measurement, bool]) -> Passing:
     row, own = known
     more = tuple(needed(part, cm, own) for cm in row.values)
     at = ring.edges[0]
@@ -101,6 +102,7 @@ def _by_itself(design: Design, ring: Ring, part: BodyPart, known: tuple[Measurem
         credit=row.credit,
         origin=origin,
         place=place,
+        around=_around(design, without_lapped(design, walker.cloth, ring.edges)),
     )
 
 
@@ -151,24 +153,43 @@ def _stated(design: Design, walkers: Sequence[Walker], passage: Passage, ring: R
         credit=credit,
         origin=passage.origin,
         place=passage.place,
+        around=next((_around(design, inner[0]) for w in walkers if ring and (inner := _inner(design, w, passage, ring))), ()),
     )
 
 
 def _length(design: Design, walker: Walker, passage: Passage, ring: Ring) -> tuple[float, float] | None:
-    """The whole ring; of one that opens along a lap, what is left of it when that is closed. None in a size that has no such
-    ring."""
+    """How long it is at rest and stretched; None in a size that has no such ring."""
+    inner = _inner(design, walker, passage, ring)
+    if inner is None:
+        return None
+    edges, overlap = inner
+    found = measure(design, walker, edges)
+    if found is None or not overlap:
+        return found
+    left = max(found[0] - overlap, 0.0)
+    return left, left * found[1] / found[0] if found[0] else 0.0
+
+
+def _inner(design: Design, walker: Walker, passage: Passage, ring: Ring) -> tuple[Chain, float] | None:
+    """The whole ring; of one that opens along a lap, what is left of it when that is closed, and by how much that laps. None in a
+    size that has no such ring."""
     edges, whole = _edges(walker.glued, passage), walker.cloth.at.of(ring.chains)
     if not edges or edges[0] not in whole:
         return None
-    lapped = _between_lap(design, walker.cloth, whole, edges)
-    if lapped is None:
-        return measure(design, walker, without_lapped(design, walker.cloth, whole))
-    inner, overlap = lapped
-    found = measure(design, walker, inner)
-    if found is None:
-        return None
-    left = max(found[0] - overlap, 0.0)
-    return left, left * found[1] / found[0] if found[0] else 0.0
+    return _between_lap(design, walker.cloth, whole, edges) or (without_lapped(design, walker.cloth, whole), 0.0)
+
+
+def _around(design: Design, edges: Chain) -> tuple[tuple[str, str], ...]:
+    """What the edges are of: of an edging along a piece that edging, of a band the band, else the piece's edge itself."""
+    found = []
+    for place in edges:
+        piece = next((p for p in design.pieces if p.name == place.owner), None)
+        if is_strip_end(design, place):
+            continue
+        edge = "" if piece is None else part_of_edge(place.edge).name
+        edging = None if piece is None else {"start": piece.start_edging, "end": piece.end_edging}.get(edge)
+        found.append((place.owner, edging or edge))
+    return tuple(dict.fromkeys(found))
 
 
 def _between_lap(design: Design, cloth: Cloth, ring: Chain, edges: Chain) -> tuple[Chain, float] | None:

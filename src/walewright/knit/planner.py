@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import groupby
+from itertools import groupby, takewhile
 
 from walewright.counted import counted_piece
 from walewright.counted.model import SizedGarment, SizedPiece
@@ -29,7 +29,7 @@ from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
 from walewright.knit.seaming import joins, links, made_on_the_bed, sewn_ends
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.knit.strips import Named, end_note, named_strips
+from walewright.knit.strips import Named, edges_told, end_note, named_strips
 from walewright.knit.tail_ends import top_of
 from walewright.knit.tails import Tails, agreed, tails
 from walewright.knit.weave import crowded, weave
@@ -93,19 +93,22 @@ def _size_plan(design: Design, glued: Glued, garment: SizedGarment, drafts: Mapp
     for kind, tasks in groupby(glued.order, key=lambda task: _room(design, glued, task)):
         for made in _done(design, glued, garment=garment, drafts=drafts, needed=needed, room=kind, tasks=tuple(tasks)):
             blocks.append(made)
-    return SizePlan(garment.size, tuple(_titled(tuple(_steps_first(blocks)))), bool(design.machine.plates))
+    return SizePlan(garment.size, tuple(_titled(tuple(_steps_apart(blocks)))), bool(design.machine.plates))
 
 
-def _steps_first(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
-    """Steps of the author's with no seam beside them are the first ones of the block that they come before: they need no heading
-    of their own."""
-    waiting: tuple[PlannedParagraph, ...] = ()
-    for block, after in zip(blocks, (*blocks[1:], None), strict=True):
-        if block.joining and after is not None and all(isinstance(s, st.Say) for _, steps in block.paragraphs for s in steps):
-            waiting = block.paragraphs
+def _steps_apart(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
+    """Steps of the author's that come before all joins, a block of their own where more is knitted after them: they are of the
+    whole garment, and would not be looked for under the join or the band that happens to come next."""
+    first = next((at for at, block in enumerate(blocks) if block.joining or block.linked is not None), len(blocks))
+    for at, block in enumerate(blocks):
+        steps = [step for _, told in block.paragraphs for step in told]
+        said_first = list(takewhile(lambda step: isinstance(step, st.Say), steps))
+        if at != first or not block.joining or at + 1 == len(blocks) or not said_first:
+            yield block
             continue
-        yield replace(block, paragraphs=(*waiting, *block.paragraphs))
-        waiting = ()
+        yield StepBlock(JOINING, 1, (("", tuple(said_first)),), joining=True, opening=True)
+        if len(said_first) < len(steps):
+            yield replace(block, paragraphs=(("", tuple(steps[len(said_first) :])),))
 
 
 def _room(design: Design, glued: Glued, task: Task) -> str:
@@ -143,7 +146,8 @@ def _knitted(
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
         return edging_block(design, glued, piece, sized, start_facing(design, piece.name), needed)
-    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece), dict(glued.worn)[piece.name])
+    names = named_strips(glued, piece), edges_told(glued, piece.name)
+    return _piece_block(drafts[task.name], sized, needed, names, dict(glued.worn)[piece.name])
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, needed: Tails, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -169,7 +173,7 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
         if not block.joining:
             yield block
             continue
-        number += 1
+        number += not block.opening
         after = next((b for b in blocks[at + 1 :] if not b.joining), None)
         yield replace(block, name=f"{JOINING} {number}", before=(after.linked or after.name) if after else "")
 
@@ -177,8 +181,14 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset(), worn: Face = "knit") -> StepBlock:
-    design, piece = draft.pattern.design, draft.pattern.piece
+NO_NAMES: tuple[Named, frozenset[str]] = (frozenset(), frozenset())
+
+
+def _piece_block(
+    draft: _Draft, sized: SizedPiece, needed: Tails, names: tuple[Named, frozenset[str]] = NO_NAMES, worn: Face = "knit"
+) -> StepBlock:
+    """`names`: where the ends of edgings have to be called something, and the edges of which it is said what they are called."""
+    design, piece, (named, told) = draft.pattern.design, draft.pattern.piece, names
     fabrics = Fabrics(counted_piece(design, sized))
     state = State(piece.name, by_needle=False)
     paragraphs: list[PlannedParagraph] = []
@@ -221,7 +231,7 @@ def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named =
         add(said("knit-on"), knitted_on(design, piece, sized, state, worn))
         add(said("finish"), off("end"))
     knitted = [step for _, steps in paragraphs for step in steps]
-    add(said("edges"), (*edge_notes(piece, sized, knitted), *end_note(design, piece, sized, named)))
+    add(said("edges"), (*edge_notes(piece, sized, knitted, told), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, sized.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 

@@ -382,7 +382,8 @@ class StepBlock:
     paragraphs: tuple[tuple[Words, tuple[Step, ...]], ...]
     joining: bool = False
     before: str | Linked = ""
-    """Of something joined: the name of what is knitted next, or the link that is; empty where nothing is."""
+    opening: bool = False
+    """Of something joined: the name of what is knitted next, or the link, or neither; whether it comes before all joins."""
     of: str = ""
     linked: Linked | None = None
     """Of a link, what it links."""

@@ -20,6 +20,7 @@ from walewright.sheet import advice, hand_tools, lengths, supplies
 from walewright.sheet.charts import anchor as chart_anchor
 from walewright.sheet.facts import long_loops, section_facts
 from walewright.sheet.finished import size_notes
+from walewright.sheet.fitting import buttons_notes
 from walewright.sheet.images import images
 from walewright.sheet.model import Sheet
 from walewright.sheet.needs import needs
@@ -186,6 +187,7 @@ def _said(
     """By the names of the blocks. All is of one size."""
     kinds = frozenset(k for section in copy.sections for s in section.sentences for k in s.kinds)
     yield "size-notes", size_notes(guide, design, worn, units)
+    yield "buttons", tuple(buttons_notes(guide, worn, units))
     yield "materials-notes", supplies.yarn_notes(guide, design, proof)
     yield "machine", supplies.machine(guide, design, counts)
     yield "bobbins", lengths.bobbins(guide, design, proof)
@@ -211,6 +213,7 @@ def _whole(sheet: Sheet) -> dict[str, Any]:
     """What the sheet says to all sizes, by the names of the blocks."""
     return {
         "size-notes": sheet.size_notes,
+        "buttons": tuple(note for part in sheet.parts for note in part.buttons),
         "materials-notes": sheet.materials_notes,
         "tools": sheet.tools,
         "machine": sheet.machine,

@@ -10,7 +10,7 @@ from walewright.figures.schematic import IN_A_COLUMN, PRINTED
 from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.record import replace
-from walewright.sheet import advice, hand_tools, lengths, regrading, supplies
+from walewright.sheet import advice, fitting, hand_tools, lengths, regrading, supplies
 from walewright.sheet.caring import care
 from walewright.sheet.charts import charts, other_pictures
 from walewright.sheet.checked import checked
@@ -108,7 +108,13 @@ def _sections(
     widest = BAND if options.large_print else BAND_IN_A_COLUMN if narrow else BAND_ACROSS
     drawings = {**drawn, **_bands_hung(guide, pattern.design, pattern.counts, widest)}
     bare = parts(guide, pattern, drawings, narrow, drawn_with(pieces))
-    return with_joins(guide, pattern, pieces, bare, options.large_print)
+    joined = with_joins(guide, pattern, pieces, bare, options.large_print)
+    if not any(section.joining for section in pattern.instructions.sections):
+        return joined
+    # They are sewn on long after the sizes have been read.
+    last = max(at for at, section in enumerate(pattern.instructions.sections) if section.joining)
+    buttons = tuple(fitting.buttons_notes(guide, pattern.fit, options.units))
+    return tuple(replace(part, buttons=buttons) if at == last else part for at, part in enumerate(joined))
 
 
 TEXTS = ("summary", "difficulty", "story", "note", "designer")

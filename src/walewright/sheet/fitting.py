@@ -87,13 +87,21 @@ def ease_label(guide: Guide, ease: Ease) -> str:
 
 def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
     """What passes through which opening, and where buttons are sewn."""
-    for passing in fit.passings:
-        if all(passing.good):
-            yield passing_note(guide, passing, units)
+    good = [passing for passing in fit.passings if all(passing.good)]
+    alike: dict[Hashable, list[Passing]] = {}
+    for passing in good:
+        same = passing.never, passing.part, passing.relaxed, passing.stretched, passing.figure
+        alike.setdefault((passing.name, *same) if passing.name in get_args(Role) else (len(alike), *same), []).append(passing)
+    for some in alike.values():
+        yield passing_note(guide, some[0], units, some[1:])
     for beside in fit.beside:
         yield beside_note(guide, beside, units)
-    for buttons in fit.buttons:
-        yield buttons_note(guide, buttons, units)
+    yield from buttons_notes(guide, fit, units)
+
+
+def buttons_notes(guide: Guide, fit: Fit | None, units: str) -> Iterator[str]:
+    """Where buttons are sewn, each note once."""
+    yield from dict.fromkeys(buttons_note(guide, buttons, units) for buttons in (fit.buttons if fit is not None else ()))
 
 
 def whole_label(beside: Beside) -> str:
@@ -108,17 +116,35 @@ def beside_note(guide: Guide, beside: Beside, units: str) -> str:
     )
 
 
-def passing_note(guide: Guide, passing: Passing, units: str) -> str:
-    """What goes through, and how far the opening has to stretch for it."""
-    named = guide.say("fit/role", role=passing.name) if passing.name in get_args(Role) else _opening(guide, passing.name)
+def passing_note(guide: Guide, passing: Passing, units: str, more: Sequence[Passing] = ()) -> str:
+    """What goes through, and how far the opening has to stretch for it; so with `more` of that name."""
     return guide.say(
         "fit/never-passes" if passing.never else "fit/passes",
-        opening=sentence(named),
+        opening=sentence(opening_label(guide, passing, more)),
         rest=told(guide, passing.relaxed, units),
         wide=told(guide, passing.stretched, units),
         part=passing.part,
         figure=told(guide, passing.figure, units),
     )
+
+
+def opening_label(guide: Guide, passing: Passing, more: Sequence[Passing] = ()) -> str:
+    """What an opening is for a wearer, with the bands and edgings that it goes round by the names of their headings, and those of
+    `more` such openings; else these alone, or its edges."""
+    if passing.name not in get_args(Role):
+        around = _round_what(guide, passing)
+        return guide.say("fit/all-round", what=around) if around else _opening(guide, passing.name)
+    role = guide.say("fit/role", role=passing.name)
+    whats = tuple(what for what in dict.fromkeys(_round_what(guide, one) for one in (passing, *more)) if what)
+    return guide.say("fit/role-of", role=role, whats=whats) if whats else role
+
+
+def _round_what(guide: Guide, passing: Passing) -> str:
+    names = (
+        guide.say("join/edge", piece=name_of(owner), edge=guide.edge(edge)) if edge else name_of(owner)
+        for owner, edge in passing.around
+    )
+    return guide.listed(list(names)) if passing.around else ""
 
 
 def _opening(guide: Guide, name: str) -> str:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from math import ceil
 
+from walewright.counted.outline import Point
 from walewright.figures.drawn import DrawnGarment, drawn
 from walewright.figures.joints import Numbered
 from walewright.figures.making_up import ACROSS, BESIDE, FEW, JoinsDrawn, making_up
@@ -14,7 +16,7 @@ from walewright.figures.model import Drawing
 from walewright.glue.model import GluedSizes
 from walewright.guide.model import Guide
 from walewright.guide.numbers import sentence
-from walewright.record import replace
+from walewright.record import record, replace
 from walewright.sheet.model import JoinsPicture, SheetPart
 from walewright.sheet.proven import ProvenPattern
 from walewright.sheet.stage import Stage
@@ -51,40 +53,68 @@ def with_joins(
 ) -> tuple[SheetPart, ...]:
     """`parts`, one a section of the instructions, with the pictures and their numbers; as they are where nothing is joined."""
     glued, instructions = pattern.glued, pattern.instructions
-    pictures = _pictures(guide, pattern, glued, pieces, large_print) if glued is not None else []
     joining = [at for at, section in enumerate(instructions.sections) if section.joining]
-    if not pictures or not joining:
+    found = list(_opened_out(guide, pattern, glued, pieces, LARGE if large_print else BESIDE)) if glued is not None else []
+    if not found or not joining:
         return parts
-    numbers = _by_line(_by_origin([made for made, _ in pictures]), instructions)
+    numbers = _by_line(_by_origin([one.made for one in found]), instructions)
     drawn_in = parts[joining[-1]].anchor
     told = [
         _pointing(replace(part, stages=_numbered(part.stages, section, numbers)), drawn_in) if section.joining else part
         for part, section in zip(parts, instructions.sections, strict=True)
     ]
-    told[joining[-1]] = replace(told[joining[-1]], joins=tuple(picture for _, picture in pictures), short=False)
+    last = told[joining[-1]]
+    done = _done(last.stages)
+    told[joining[-1]] = replace(last, joins=tuple(_picture(guide, one, done, large_print) for one in found), short=False)
     return tuple(told)
 
 
-def _pictures(
-    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece], large_print: bool
-) -> list[tuple[JoinsDrawn, JoinsPicture]]:
+_NUMBER = re.compile(r"\d+")
+
+
+def _done(stages: Sequence[Stage]) -> int:
+    """How many of the numbers, which are in the order of work, are joined when these stages begin; 0 where they join none."""
+    numbers = (_NUMBER.match(line.joint) for stage in stages for line in stage.lines)
+    return min((int(number[0]) for number in numbers if number is not None), default=1) - 1
+
+
+@record
+class _OpenedOut:
+    """A garment that is drawn for the sizes that are put together like it, and for which, where there are others."""
+
+    garment: DrawnGarment
+    made: JoinsDrawn
+    sizes: str
+
+
+def _opened_out(
+    guide: Guide, pattern: ProvenPattern, glued: GluedSizes, pieces: Sequence[MeasuredPiece], room: Point
+) -> Iterator[_OpenedOut]:
     """One for all sizes that are put together alike, of a size in their middle."""
-    found: list[tuple[JoinsDrawn, JoinsPicture]] = []
     for group, sizes in zip(glued.groups, glued.sizes, strict=True):
         garment = drawn(pattern.design, pattern.counts, pieces, sizes[(len(sizes) - 1) // 2], group)
-        made = making_up(guide, garment, LARGE if large_print else BESIDE)
+        made = making_up(guide, garment, room)
         if made is not None:
             names = tuple(pattern.design.at(size).size for size in sizes)
             named = guide.say("joined/sizes", sizes=names, many=len(names) > 1) if len(glued.groups) > 1 else ""
-            numbers = tuple((n.shown, sentence(guide.said(n.what))) for n in made.numbers)
-            reading = guide.say("joined/reading", meeting=made.meeting, alone=made.alone)
-            picture = JoinsPicture(made.drawing, named, reading, numbers)
-            if large_print:
-                picture = replace(picture, drawing=replace(made.drawing, scale=LARGER), columns=1)
-            else:
-                picture = _placed(guide, garment, picture)
-            found.append((made, picture))
-    return found
+            yield _OpenedOut(garment, made, named)
+
+
+def _picture(guide: Guide, of: _OpenedOut, done: int, large_print: bool) -> JoinsPicture:
+    """With its list; so many of the numbers are `done` already."""
+    numbers = tuple((n.shown, sentence(guide.said(n.what))) for n in of.made.numbers)
+    picture = JoinsPicture(of.made.drawing, of.sizes, _reading(guide, of.made, done), numbers)
+    if large_print:
+        return replace(picture, drawing=replace(of.made.drawing, scale=LARGER), columns=1)
+    return _placed(guide, of.garment, picture)
+
+
+def _reading(guide: Guide, made: JoinsDrawn, done: int) -> str:
+    """How the picture is read, and which of its numbers are not to be looked for among the steps beside it."""
+    key = {1: "joined/done/one", 2: "joined/done/two"}.get(done, "joined/done")
+    facts = {"last": done} if done == 1 else {"first": 1, "last": done}
+    told = guide.say(key, **facts) if done else ""
+    return guide.say("joined/reading", meeting=made.meeting, alone=made.alone, done=told)
 
 
 def _placed(guide: Guide, garment: DrawnGarment, picture: JoinsPicture) -> JoinsPicture:
@@ -141,10 +171,10 @@ def _columns(picture: JoinsPicture) -> int:
     return 3 if all(len(what) * LETTER <= 2 * room for _, what in picture.numbers) else 2
 
 
-def _by_origin(drawn: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
+def _by_origin(pictures: Sequence[JoinsDrawn]) -> dict[str, dict[int, Numbered]]:
     """The numbers that are made of each statement; in every drawing the same, as the joins are taken in one order."""
     found: dict[str, dict[int, Numbered]] = {}
-    for number in (number for made in drawn for number in made.numbers if number.sewn):
+    for number in (number for made in pictures for number in made.numbers if number.sewn):
         found.setdefault(number.origin, {}).setdefault(number.number, number)
     return found
 

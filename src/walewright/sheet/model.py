@@ -153,6 +153,8 @@ class SheetPart:
     """In the last section of making up."""
     drawn: str = ""
     """The anchor of the section that has the drawing with the numbers of its joins, where that follows."""
+    buttons: tuple[str, ...] = ()
+    """Where buttons are sewn, there too."""
 
     @property
     def across(self) -> bool:

@@ -182,6 +182,8 @@ def _called(block: StepBlock, language: PrintedLanguage) -> str:
 
 def _put_together(block: StepBlock, language: PrintedLanguage) -> str:
     """The heading with the name of what comes next as words; plain spaces tell it from the name of a piece."""
+    if block.opening:
+        return prose(said("before-joining"), language)
     if not block.before:
         return prose(said("making-up"), language)
     if isinstance(block.before, Linked):

@@ -33,7 +33,10 @@ DRAWINGS = {
     # Of joins, beside the pieces opened out.
     "joined/reading": "The pieces opened out, wrong side up.{meeting:? Edges with the same number meet, dot to dot.|}"
     "{alone:? Where a number stands at one edge only, something is knitted on there, or the edge is closed.|} Join them in the "
-    "order of the numbers:",
+    "order of the numbers{done:?; {done}}:",
+    "joined/done/one": "{last} is joined already",
+    "joined/done/two": "{first} and {last} are joined already",
+    "joined/done": "{first} to {last} are joined already",
     "joined/sizes": "{many:?Sizes|Size} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} to {other:and}, {way:term}",

@@ -51,6 +51,8 @@ TABLES = {
     "fit/ease-as-finished": "{body}: {name} as finished",
     "fit/ease-round": "{body}: all round {where}",
     "fit/role": "{role:term}",
+    "fit/role-of": "{role} ({whats:/; })",
+    "fit/all-round": "{what}, all round",
     "fit/passes": "{opening}: {rest} at rest, stretched about {wide}, so that the {part:term} can pass; it was reckoned with "
     "{figure} for the {part:term}.",
     "fit/never-passes": "{opening}: {rest} at rest, stretched about {wide}: the {part:term}, {figure}, must not slip through and "

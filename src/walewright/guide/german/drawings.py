@@ -35,7 +35,10 @@ DRAWINGS = {
     "joined/reading": "Die Teile ausgebreitet, Innenseite oben."
     "{meeting:? Kanten mit derselben Nummer treffen sich, Punkt an Punkt.|}"
     "{alone:? Wo eine Nummer nur an einer Kante steht, wird dort angestrickt oder die Kante geschlossen.|} In der Reihenfolge der"
-    " Nummern verbinden:",
+    " Nummern verbinden{done:?; {done}}:",
+    "joined/done/one": "{last} ist schon verbunden",
+    "joined/done/two": "{first} und {last} sind schon verbunden",
+    "joined/done": "{first} bis {last} sind schon verbunden",
     "joined/sizes": "{many:?Größen|Größe} {sizes:and}",
     "joined/numbered": "{number}: {what}",
     "joined/seam": "{one:and} mit {other:and}, {way:term}",

@@ -51,6 +51,8 @@ TABLES = {
     "fit/ease-as-finished": "{body}: {name} im fertigen Stück",
     "fit/ease-round": "{body}: ringsum {where}",
     "fit/role": "{role:term}",
+    "fit/role-of": "{role} ({whats:/; })",
+    "fit/all-round": "{what}, rundherum",
     "fit/passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}; so passt hindurch: {part:term}, gerechnet mit {figure}.",
     "fit/never-passes": "{opening}: {rest} in Ruhe, gedehnt etwa {wide}: {figure} dürfen nicht hindurchrutschen "
     "({part:term}) und tun es nicht.",

@@ -12,9 +12,9 @@ LAYOUT = PageLayout(
     part=re.compile(r"(?P<name>[^ ]+): .+"),
     only=re.compile(r"(?P<sizes>[^ ,]+(?:, [^ ,]+)*) only"),
     chart=re.compile(r"Chart (?P<name>[^\W\d][\w\u00a0]*)"),
-    joining=re.compile(r"Making up|Before the [^ ]+|Before joining .+ on the bed"),
+    joining=re.compile(r"Making up|Before the [^ ]+|Before joining(?: .+ on the bed)?"),
     link=re.compile(
-        r"Join the (?:(?P<part>left|right|centre|upper) )?(?P<edge>[^ ]+(?: [^ ]+)?)"
+        r"Join the (?:(?P<part>(?:left|right)(?! end of )|centre|upper) )?(?P<edge>[^ ]+(?: [^ ]+)?)"
         r" of the (?:(?P<number>[0-9]{1,3})(?:st|nd|rd|th) )?(?P<owner>[^ ]+) on the bed"
     ),
     note=re.compile(r"Note:(?: |$)"),
@@ -27,6 +27,6 @@ LAYOUT = PageLayout(
     ),
 )
 
-EDGES = {"first row": "start", "last row": "end"}
+EDGES = {"first row": "start", "last row": "end", "left end": "first end", "right end": "last end"}
 
 LANGUAGE = ReadLanguage("english", "english", LAYOUT, left="L", right="R", carriage=("COL", "COR"), edges=EDGES)

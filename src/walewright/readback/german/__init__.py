@@ -12,7 +12,7 @@ LAYOUT = PageLayout(
     part=re.compile(r"(?P<name>[^ ]+): .+"),
     only=re.compile(r"Nur (?P<sizes>[^ ,]+(?:, [^ ,]+)*)"),
     chart=re.compile(r"Strickschrift (?P<name>[^\W\d][\w\u00a0]*)"),
-    joining=re.compile(r"Ausarbeitung|Vor: [^ ]+|Vor dem Verbinden: .+, auf dem Nadelbett"),
+    joining=re.compile(r"Ausarbeitung|Vor: [^ ]+|Vor dem Verbinden(?:: .+, auf dem Nadelbett)?"),
     link=re.compile(
         r"Verbinden: (?P<edge>[^ ]+(?: [^ ]+)??)(?: (?P<part>links|rechts|Mitte|oben))?"
         r" von (?P<owner>[^ ]+),(?: (?P<number>[0-9]{1,3})\. Teil,)? auf dem Nadelbett"
@@ -30,8 +30,8 @@ LAYOUT = PageLayout(
 EDGES = {
     "erste Reihe": "start",
     "letzte Reihe": "end",
-    "erstes Ende": "first end",
-    "letztes Ende": "last end",
+    "linkes Ende": "first end",
+    "rechtes Ende": "last end",
     "Schulter": "shoulder",
     "Halsausschnitt": "neck",
     "links": "left",

@@ -64,8 +64,8 @@ TERMS = {
 EDGES = {
     "start": "first row",
     "end": "last row",
-    "first end": "first end",
-    "last end": "last end",
+    "first end": "left end",
+    "last end": "right end",
     "shoulder": "shoulder",
     "neck": "neck",
     "left": "left",

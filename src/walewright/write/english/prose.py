@@ -29,6 +29,7 @@ TITLES = {
     "by-rows": "Row by row",
     "afterwards": "After that",
     "making-up": "Making up",
+    "before-joining": "Before joining",
     "before": "Before the {what}",
     "several": "{name} (knit {copies})",
     "as-written": "“{name}”",

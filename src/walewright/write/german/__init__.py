@@ -78,8 +78,8 @@ TERMS = {
 EDGES = {
     "start": "erste Reihe",
     "end": "letzte Reihe",
-    "first end": "erstes Ende",
-    "last end": "letztes Ende",
+    "first end": "linkes Ende",
+    "last end": "rechtes Ende",
     "shoulder": "Schulter",
     "neck": "Halsausschnitt",
     "left": "links",

@@ -29,6 +29,7 @@ TITLES = {
     "by-rows": "Reihe für Reihe",
     "afterwards": "Danach",
     "making-up": "Ausarbeitung",
+    "before-joining": "Vor dem Verbinden",
     "before": "Vor: {what}",
     "several": "{name} ({copies}-mal stricken)",
     "as-written": "„{name}“",
