@@ -93,6 +93,7 @@ def test_it_is_set_each_time_for_a_part_that_waits() -> None:
     crossed = (st.CarriageAt("left", "held"), st.ReturnPart("left", *left), *turn("left", 3), st.ReturnHeld("left"))
     assert [one for one in settings(*parted, *crossed) if one] == ["hold", "knit all", "hold", "knit all"]
 
+
 def test_it_is_set_anew_after_it_was_set_to_slip() -> None:
     crossing = st.CarriageAt("left", "slip")
     assert settings(crossing, st.KnitRows(1)) == ["knit all", ""]

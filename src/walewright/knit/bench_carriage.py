@@ -15,7 +15,7 @@ from walewright.knit.step import Words
 from walewright.record import replace
 
 SOON = 12
-"""Rows. Where a chart holds needles again no later than that, the carriage stays set to hold, which knits needles in work just so."""
+"""Rows. Where a chart holds needles again no later than that, the carriage stays set to hold: that knits needles in work too."""
 
 Setting = Literal["knit all", "hold", "slip"]
 Paragraphs = Sequence[tuple[Words, tuple[BenchPart, ...]]]

@@ -31,7 +31,7 @@ class BenchLine:
     held: int
     waiting: int
     right_out: bool = False
-    """Whether any of them are right out, past which the carriage goes: held for shaping, or of a part that does not wait on cord."""
+    """Whether any of them are right out, past which the carriage goes: held for shaping, or of a part not on cord."""
     patterned: Literal["", "begun", "held"] = ""
     """Of a chart that goes on after the line: begun; or held, where needles of it are right out."""
 

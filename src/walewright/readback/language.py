@@ -76,7 +76,7 @@ class ReadLanguage:
     word is such a one."""
 
     def edge(self, words: str) -> str:
-        """An edge as all stages have it. What is called so comes first: two words of the language's own ("first row"), or one, which
+        """An edge as all stages have it. Its name comes first: two words of the language's own ("first row"), or one, which
         may be its author's; behind it stands which part is meant."""
         told = words.split(" ")
         # A part's word is no name of the language's own: there it is an author's.

@@ -14,8 +14,8 @@ LONGEST = 60
 
 
 def with_authors(words: Words, lines: Iterable[syntax.NameLine], language: str) -> Words:
-    """The `words` of a language, with those of the author's before them: whatever is called so, is called so in this source. An edge
-    that the author calls as the language calls one of the trade's own is called otherwise, as the words have it."""
+    """The `words` of a language, with those of the author's before them: whatever is called so, is called so in this source. An
+    edge that the author calls as the language calls one of the trade's own has another name, that of the words."""
     own = {line.name: other.text for line in lines for other in line.others if other.language == language}
     if not own:
         return words

@@ -5,7 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "die Nadeln {@span} in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "carriage_at": "den Schlitten ohne zu stricken nach {side} bringen",
-    "carriage_at/held": "den Schlitten ohne zu stricken nach {side} bringen, auf Halten gestellt, falls er nicht schon dort ist",
+    "carriage_at/held": "steht der Schlitten nicht {side}, ihn ohne zu stricken dorthin bringen, auf Halten gestellt",
     "carriage_at/slip": "den Schlitten ohne zu stricken nach {side} bringen, auf Gleiten gestellt",
     "carriage_at/lift": "den Schlitten ohne zu stricken nach {side} bringen, abgehoben und dort wieder aufgesetzt",
     "carriage_at/hold": "den Schlitten ohne zu stricken nach {side} bringen, an den ganz nach vorn gezogenen Nadeln vorbei, und"
@@ -286,6 +286,7 @@ JOINS = {
     "how/no_tail": ", Masche auf Masche mit einem neuen Faden, viermal so lang wie die Reihe",
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",
     "how/at_tail": ", Masche auf Masche mit dem langen Fadenende, das dort hängt",
+    "how/first_row": ", dabei die Randschlinge der ersten Reihe mitzählen und ihren Trennfaden nach und nach herausziehen",
     "strips": ", und weiter an den Enden von {strips}",
     "strips/beyond": ", zusammen {beyond:cm} cm, {easing_mm:cm} cm mehr oder weniger",
     "strip": "{rows} {rows|row} von {name}",
