@@ -241,7 +241,7 @@ class ReadRules(ReadTokens):
         eased = next((c for c in told if isinstance(c, ReadEased)), ReadEased(reached))
         turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
         ratio = next((n for n in numbers if len(n) == 2 and not isinstance(n[0], str)), ())
-        first_row, hung = (next((c for c in told if c == word), "") for word in ("first row", "at tail"))
+        first_row, hung = (next((c for c in told if c == word), "") for word in ("start", "at tail"))
         new_cm, tails = phrases.get("thread", (ReadGraded((0,)), ()))
         chained = phrases.get("chained", (ReadGraded((0,)),) * 2)
         return ReadPhrase(

@@ -174,13 +174,13 @@ EDGINGS = {
     "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, {@on_needles}"
-    " einhängen{@over}, dann ihr Hilfsgarn herausziehen",
+    " einhängen{@over}, dann {stitches|its} Hilfsgarn herausziehen",
     "over": ", über die {STS} des anderen Teils",
     "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, {@on_needles}"
     " auffassen",
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
     "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
-    " {@on_needles} einhängen, dann ihr Hilfsgarn herausziehen",
+    " {@on_needles} einhängen, dann {stitches|its} Hilfsgarn herausziehen",
     "pick_up_along/on_cord": "{facing}, die {stitches} {stitches|loop} entlang {@edge_told}, {left_end}, {@on_needles}"
     " einhängen, die Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "pick_up_along/cord": "{facing}, {stitches} {stitches|st} entlang {@edge_told}, {left_end}, {@on_needles} auffassen und den"
