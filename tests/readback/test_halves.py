@@ -3,6 +3,7 @@ references of that kind that are broken."""
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -15,14 +16,18 @@ from walewright.knit import expand
 from walewright.knit import steps as st
 from walewright.knit.steps import SizePlan, Step, StepBlock
 from walewright.readback import read_back_all as read_back_in
+from walewright.readback.english import LANGUAGE as ENGLISH_READ
 from walewright.readback.german import LANGUAGE as GERMAN_READ
+from walewright.readback.language import ReadLanguage
 from walewright.readback.layout import laid_out
 from walewright.report.english import in_english
 from walewright.report.said import said
 from walewright.trade.sides import EdgeSide
 from walewright.write import plain_text as plain_text_in
 from walewright.write import write as write_in
+from walewright.write.english import LANGUAGE as ENGLISH
 from walewright.write.german import LANGUAGE as GERMAN
+from walewright.write.language import PrintedLanguage
 
 
 def half(side: EdgeSide, *between: Step, waiting: int = 0, held: int = 5, last: int = 62) -> tuple[Step, ...]:
@@ -228,8 +233,35 @@ def test_the_carriage_passes_held_loops_set_to_hold_where_none_is_in_work() -> N
     turned = "Take the carriage to the left without knitting"
     assert turned in text
     begun, _, half_turned = text.rpartition(turned)
-    held = f"{begun}{turned}, set to hold, if it is not there already{half_turned}"
+    held = f"{begun}If the carriage is not at the left, take it there without knitting, set to hold{half_turned}"
     assert read_back_all(held) == read_back_all(text)
-    first = "Take the carriage to the left without knitting, set to hold, if it is not there already. Knit 1 row"
+    first = "If the carriage is not at the left, take it there without knitting, set to hold. Knit 1 row"
     _, faults = read_back_all(text.replace("Knit 1 row, cast off 2 sts", f"{first}, cast off 2 sts", 1))
     assert [fault.code for fault in faults] == ["words-contradict"]
+
+
+@pytest.mark.parametrize("language", [(ENGLISH, ENGLISH_READ), (GERMAN, GERMAN_READ)], ids=["english", "german"])
+@pytest.mark.parametrize("edges", ["no tail", "at tail"])
+def test_a_graft_of_a_first_row_counts_its_edge_loop(language: tuple[PrintedLanguage, ReadLanguage], edges: str) -> None:
+    """It hangs on ravel cord; no other row does, and of no other is that said."""
+    written, read = language
+    told = written.sentences["how/first_row"]
+
+    def text(one: str) -> str:
+        ends = "right left" if edges == "at tail" else "bottom bottom"
+        join = joined(one, "back shoulder left", 0, 0, "grafted", edges=edges, ends=ends)
+        plans = (SizePlan("S", (parted("back", *half("left")), joining(join))),)
+        return re.sub("\n {4,}", " ", plain_text_in(write_in(plans, written), written))
+
+    def faults(page: str) -> list[str]:
+        return [fault.code for fault in read_back_in(page, read)[1]]
+
+    other, first = text("back shoulder right"), text("back start")
+    assert told not in other
+    assert faults(other) == []
+    assert first.count(told) == 1
+    if edges == "no tail":
+        assert faults(first) == []
+    assert faults(first.replace(told, "")) == ["words-contradict"]
+    how = written.sentences[f"how/{edges.replace(' ', '_')}"]
+    assert faults(other.replace(how, how + told)) == ["words-contradict"]

@@ -11,6 +11,7 @@ from tests.whole.odd_names import SOUND, named, words
 from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
+from walewright.languages import ENGLISH, known, printed
 from walewright.report.english import in_english
 from walewright.report.model import Diagnostic, Severity
 
@@ -24,8 +25,8 @@ STRANGE = (
 """Names that say something on the page already, that are long, or that are of other scripts; the last few are refused."""
 
 
-def outcome(**names: str) -> tuple[bool, list[Diagnostic]]:
-    made = pipeline.compile(named(**names), "names.wale", SHIPPED, Changes())
+def outcome(language: str = ENGLISH, **names: str) -> tuple[bool, list[Diagnostic]]:
+    made = pipeline.compile(named(**names), "names.wale", SHIPPED, Changes(), printed(language))
     return made.proven, [d for d in made.diagnostics if d.severity is Severity.ERROR]
 
 
@@ -61,6 +62,27 @@ def test_names_of_every_kind_at_once(seed: int) -> None:
     kinds = [kind for kind in SOUND if kind not in ("tension", "tight")]
     drawn = chance.sample(words(), len(kinds))
     assert right(dict(zip(kinds, (chance.choice((n, n, n.capitalize())) for n in drawn), strict=True)))
+
+
+EDGE_WORDS = sorted({word for name in known() for pair in printed(name).writing.edges.items() for word in pair})
+"""What edges of the trade and parts of edges are called, in all languages together."""
+
+
+@pytest.mark.parametrize("language", known())
+@pytest.mark.parametrize("word", EDGE_WORDS)
+def test_words_of_edges_and_of_their_parts_in_each_language(word: str, language: str) -> None:
+    """Drawn for one kind of name each: a name that the source's own language has not taken is proven in all."""
+    name = word.replace(" ", "_")
+    for kind in random.Random(word).sample(("edge", "upper_edge", "opening", "slot", "band", "edging", "low", "bottom"), 2):
+        proven, errors = outcome(language, **{kind: name})
+        assert proven or {told.code for told in errors} == {"reserved-name"}
+        assert proven == outcome(**{kind: name})[0]
+
+
+@pytest.mark.parametrize("word", ["Schulter", "Halsausschnitt", "oben", "links", "upper"])
+def test_words_of_edges_that_an_author_gives(word: str) -> None:
+    source = named() + f'name {SOUND["edge"]}, in german "{word}"\n'
+    assert pipeline.compile(source, "names.wale", SHIPPED, Changes(), printed("german")).proven
 
 
 @pytest.mark.parametrize("name", STRANGE)

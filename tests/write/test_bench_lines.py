@@ -79,12 +79,19 @@ def test_the_carriage_is_set_where_needles_are_first_held_and_last_returned() ->
     ]
 
 
-@pytest.mark.parametrize(("rows", "between"), [(2, ["", "", ""]), (11, ["", "", ""]), (12, ["", "knit all", "hold"])])
-def test_it_stays_on_hold_for_a_few_rows(rows: int, between: list[str]) -> None:
-    again = (*turn("left", 3), st.ReturnHeld("left"), st.KnitRows(1), *turn("left", 3), st.ReturnHeld("left"))
-    middle = (*turn("left", 3), st.ReturnHeld("left"), st.KnitRows(rows + 1), *turn("right", 2), st.ReturnHeld("right"))
-    assert settings(*again)[:1] == ["hold"]
-    assert settings(*middle)[1:4] == between
+@pytest.mark.parametrize("rows", [1, 2, 12])
+def test_it_is_set_each_time_in_short_rows_however_soon_the_next_ones_are(rows: int) -> None:
+    middle = (*turn("left", 3), st.ReturnHeld("left"), st.KnitRows(rows), *turn("right", 2), st.ReturnHeld("right"))
+    assert settings(*middle)[:5] == ["hold", "", "knit all", "hold", ""]
+    again = st.Repeat((*turn("left", 3), st.KnitRows(1), st.ReturnHeld("left"), st.KnitRows(rows)), 3)
+    assert [one for one in settings(again) if one] == ["hold", "knit all"] * 3
+
+
+def test_it_is_set_each_time_for_a_part_that_waits() -> None:
+    left = -10, -2
+    parted = (st.CentreToWaste(2, -1, 0, "neck"), st.HoldPart("left", *left), st.KnitRows(2), st.CastOffAll())
+    crossed = (st.CarriageAt("left", "held"), st.ReturnPart("left", *left), *turn("left", 3), st.ReturnHeld("left"))
+    assert [one for one in settings(*parted, *crossed) if one] == ["hold", "knit all", "hold", "knit all"]
 
 
 def test_it_is_set_anew_after_it_was_set_to_slip() -> None:

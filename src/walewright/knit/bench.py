@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import Literal
 
 from walewright.design.model import Chart
 from walewright.knit import bench_steps as bs
@@ -122,9 +123,10 @@ class _Lines:
         row = s.row if self.counted else None
         if rows and read is not None:
             row = read
-        out = held > 0 or any(not part.cord for part in s.parts)
+        out = s.held_left + s.held_right > 0 or any(not part.cord for part in s.parts)
+        patterned: Literal["", "begun", "held"] = "held" if self.apart else "begun" if s.in_force else ""
         counts = {"in_work": there - held, "held": held, "waiting": s.waiting}
-        self.parts.append(BenchLine(rows=rows, row=row, side=s.side, body=body, **counts, right_out=out))
+        self.parts.append(BenchLine(rows=rows, row=row, side=s.side, body=body, **counts, right_out=out, patterned=patterned))
 
     def _tell(self, moves: Sequence[Operation]) -> None:
         for step in told(moves):

@@ -15,7 +15,7 @@ from walewright.knit.step import Words
 from walewright.record import replace
 
 SOON = 12
-"""Rows. Where needles are held again no later than that, the carriage stays set to hold, which knits needles in work just so."""
+"""Rows. Where a chart holds needles again no later than that, the carriage stays set to hold: that knits needles in work too."""
 
 Setting = Literal["knit all", "hold", "slip"]
 Paragraphs = Sequence[tuple[Words, tuple[BenchPart, ...]]]
@@ -40,26 +40,37 @@ def _set(line: BenchLine, to: Setting | None) -> BenchLine:
 def _settings(lines: Sequence[BenchLine]) -> Iterator[Setting | None]:
     """What each line sets the carriage to, None where it stays as it was. A block begins with all needles being knitted."""
     now: Setting = "knit all"
+    by_chart = False
+    """Whether the needles that were right out last were those of a chart and no others."""
     for at, line in enumerate(lines):
-        if any(isinstance(step, st.CarriageAt) and step.way == "slip" for step in line.body):
-            now = "slip"
+        crossed = _set_in_crossing(line)
+        now = crossed or now
+        out = line.right_out or line.patterned == "held"
+        by_chart = not line.right_out if out else by_chart and line.patterned == "begun" and line.in_work > 0
         following = lines[at + 1 : at + 2]
-        if now == "slip" and following and not following[0].rows and not following[0].right_out:
+        if crossed and not out and following and not following[0].rows:
             # No row is knitted before that line, which sets it as the next one needs it.
             yield None
             continue
-        needed: Setting = "hold" if line.right_out or (now != "knit all" and _soon(lines[at + 1 :])) else "knit all"
+        stays = now == "hold" and by_chart and _soon(lines[at + 1 :])
+        needed: Setting = "hold" if out or stays else "knit all"
         yield None if needed == now else needed
         now = needed
 
 
+def _set_in_crossing(line: BenchLine) -> Setting | None:
+    """What the line sets the carriage to that goes over without knitting, if anything."""
+    ways = [step.way for step in line.body if isinstance(step, st.CarriageAt)]
+    return "slip" if "slip" in ways else "hold" if "held" in ways else None
+
+
 def _soon(lines: Sequence[BenchLine]) -> bool:
-    """Whether needles are right out again before many rows are knitted."""
+    """Whether a chart that goes on holds needles again before many rows are knitted, and nothing else does so before it."""
     rows = 0
     for line in lines:
         rows += line.rows
-        if rows > SOON:
+        if rows > SOON or not line.patterned or line.right_out:
             return False
-        if line.right_out:
+        if line.patterned == "held":
             return True
     return False

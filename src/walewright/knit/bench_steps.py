@@ -6,6 +6,8 @@ A chart is worked row by row here: what its cells ask for is told needle by need
 
 from __future__ import annotations
 
+from typing import Literal
+
 from walewright.knit.move_kinds import HungFace
 from walewright.knit.needle import Side
 from walewright.knit.step import Step, Words
@@ -29,7 +31,9 @@ class BenchLine:
     held: int
     waiting: int
     right_out: bool = False
-    """Whether any of them are right out, past which the carriage goes: held, or of a part that does not wait on cord."""
+    """Whether any of them are right out, past which the carriage goes: held for shaping, or of a part not on cord."""
+    patterned: Literal["", "begun", "held"] = ""
+    """Of a chart that goes on after the line: begun; or held, where needles of it are right out."""
 
 
 BenchPart = BenchLine | Step

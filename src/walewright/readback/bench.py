@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Mapping
 from walewright.knit import operations as op
 from walewright.knit.operations import Side
 from walewright.readback.carriage import Carriage
-from walewright.readback.mind import Contradiction, needle
+from walewright.readback.mind import Contradiction, in_reach, needle
 from walewright.readback.phrases import Listed, Reading, ReadPhrase
 from walewright.readback.stretches import ranges
 
@@ -25,6 +25,8 @@ class AtBench(Carriage, ABC):
         self._fabrics: dict[tuple[str, int, int], str] = {}
         self._turn_of_line: list[op.LatchUp] = []
         """The columns that the line has latched up so far."""
+        self._out_for_pattern = False
+        """Whether the needles that were right out last were held for a pattern, and no others were."""
 
     @abstractmethod
     def obey(self, phrase: str, *arguments: Reading) -> None:
@@ -35,7 +37,6 @@ class AtBench(Carriage, ABC):
         it reads after the rows."""
         said = {one.kind: _numbers(one) for one in told}
         self._turn_of_line = []
-        self._by_lines = True
         set_anew = "bench_rows" in said and "set_row_counter" in said
         for one in told:
             if set_anew and one.kind == "set_row_counter":
@@ -54,15 +55,26 @@ class AtBench(Carriage, ABC):
             if self._at(self._carriage) != ("right" if right else "left"):
                 raise Contradiction("contradiction/carriage-elsewhere", side=self._at(self._carriage))
         self._on_bed(*(n if isinstance(n, int) else 0 for n in said["bench_counts"]))
-        self._rightly_set()
+        self._line_ends()
 
-    def _rightly_set(self) -> None:
-        """The carriage knits what is in work, and that alone: past needles right out it is set to hold; and whatever is begun
+    def _line_ends(self) -> None:
+        """The setting is that which the needles want, also where no row is knitted before the next line; and whatever is begun
         next finds it set to knit all."""
-        if self._apart or self._right_out():
-            self._refuse_setting("knit all")
+        if in_reach(self._needles):
+            self._rightly_set()
         if not self._needles:
             self._refuse_setting("hold", "slip")
+
+    def _rightly_set(self) -> None:
+        """As in other words; but between the rows of a pattern that goes on the carriage stays set to hold."""
+        if self._apart:
+            self._out_for_pattern = not self._right_out()
+            self._refuse_setting("knit all")
+            return
+        if self._right_out() or not self._fabrics:
+            self._out_for_pattern = False
+        if not self._out_for_pattern:
+            super()._rightly_set()
 
     def _on_bed(self, in_work: int, held: int, waiting: int) -> None:
         states = list(self._needles.values())

@@ -20,15 +20,13 @@ class Carriage(Mind):
         super().__init__()
         self._set = "knit all"
         """What the carriage is set to: "knit all", "hold" or "slip"."""
-        self._by_lines = False
-        """Whether the words are those of a bench copy, whose lines say how the carriage is set after each of them."""
 
     def carriage_at(self, side: Side, way: op.CrossingWay | Literal["held"] = "") -> None:
         if way == "held" and in_reach(self._needles):
             raise Contradiction("contradiction/held-and-in-work")
         if self._carriage != side:
             self.made.append(op.MoveCarriage(side, "" if way == "held" else way))
-            if way == "held" and not self._by_lines:
+            if way == "held":
                 self._set = "hold"
         self._carriage = side
 
@@ -48,8 +46,10 @@ class Carriage(Mind):
             raise Contradiction("contradiction/carriage-set", set=said(_SETTINGS[self._set]))
 
     def _row_begins(self) -> None:
+        super()._row_begins()
+        self._rightly_set()
+
+    def _rightly_set(self) -> None:
         """Past needles right out the carriage is set to hold, and where all are knitted it is not: words that say neither where
         the first one goes out and the last one comes back have left it out."""
-        super()._row_begins()
-        if not self._by_lines:
-            self._refuse_setting("knit all" if self._right_out() else "hold")
+        self._refuse_setting("knit all" if self._right_out() else "hold")

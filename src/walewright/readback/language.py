@@ -44,6 +44,10 @@ class PageLayout:
     """The line above a strip of a chart: columns `first` to `last` of `width`, and of those `again` to `before` stood before."""
 
 
+PARTS = ("left", "centre", "right", "upper")
+"""Which part of an edge is meant, as all stages have it."""
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class ReadLanguage:
     """`grammar`: grammar/NAME.lark, or the grammar's own `text`. Needles are told by `left` or `right` and a number, `carriage` is
@@ -72,12 +76,11 @@ class ReadLanguage:
     word is such a one."""
 
     def edge(self, words: str) -> str:
-        """An edge as all stages have it."""
-        told, names = words.split(" "), list[str]()
-        while told:
-            # Two words may be one name: "first row".
-            many = 2 if " ".join(told[:2]) in self.edges else 1
-            words = " ".join(told[:many])
-            names.append(self.edges.get(words, words))
-            del told[:many]
-        return " ".join(names)
+        """An edge as all stages have it. Its name comes first: two words of the language's own ("first row"), or one, which
+        may be its author's; behind it stands which part is meant."""
+        told = words.split(" ")
+        # A part's word is no name of the language's own: there it is an author's.
+        many = 2 if " ".join(told[:2]) in self.edges else 1
+        name = " ".join(told[:many])
+        of = self.edges.get(name, name)
+        return " ".join((name if of in PARTS else of, *(self.edges.get(part, part) for part in told[many:])))

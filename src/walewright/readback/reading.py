@@ -236,9 +236,14 @@ def _sew(tasks: list[Block | Join], tails: TailsRead, phrase: ReadPhrase, size: 
     if phrase.kind != "join_edges":
         raise Contradiction("contradiction/step-among-joins")
     joins: Callable[..., Iterator[Join]] = _joins
-    *told, hung, thread_cm, owners, one, other = _arguments(phrase, size)
+    *told, first_row, hung, thread_cm, owners, one, other = _arguments(phrase, size)
     of_thread = {"thread_cm": thread_cm, "chained": (one, other), "tails": owners}
     made = tuple(replace(join, **cast(Any, of_thread)) for join in joins(*told))
+    for join in made:
+        # A first row has a loop less than stitches, and hangs on ravel cord.
+        there = any(edge == "start" for _, edge, _ in (*join.one, *join.other))
+        if there != bool(first_row) and (first_row or join.way == "grafted"):
+            raise Contradiction("contradiction/graft-of-first-row")
     for join in made if hung else ():
         at = [tails.get((piece, _as_last(edge))) for (piece, edge, _), *_ in (join.one, join.other)]
         if not any(side == begin for side, begin in zip(at, join.ends, strict=True)):

@@ -241,10 +241,12 @@ class ReadRules(ReadTokens):
         eased = next((c for c in told if isinstance(c, ReadEased)), ReadEased(reached))
         turn = next((n for n in numbers if isinstance(n[0], str)), ("", ReadGraded((0,))))
         ratio = next((n for n in numbers if len(n) == 2 and not isinstance(n[0], str)), ())
-        hung = next((c for c in told if isinstance(c, str)), "")
+        first_row, hung = (next((c for c in told if c == word), "") for word in ("start", "at tail"))
         new_cm, tails = phrases.get("thread", (ReadGraded((0,)), ()))
         chained = phrases.get("chained", (ReadGraded((0,)),) * 2)
-        return ReadPhrase("join_edges", (way, seams, over, *turn, *matched, eased, *ratio, hung, new_cm, tails, *chained))
+        return ReadPhrase(
+            "join_edges", (way, seams, over, *turn, *matched, eased, *ratio, first_row, hung, new_cm, tails, *chained)
+        )
 
     def chained(self, children: list[Any]) -> ReadPhrase:
         """How many of both sides; of edges that have as many, the number is said once."""

@@ -49,7 +49,7 @@ MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"TWO_LOOPS": ReadGraded((2,)), "NO_LOOP": ReadGraded((0,)), "LAST_NEEDLE": ReadGraded((1,))},
     **{"SAME": "the same needles", "ALL": "all needles", "IN_FRONT": "in front", "BEHIND": "behind"},
     **{"OVER": "over", "SOONER": "sooner", "LEFT_HANGING": "carried", "AS_BEFORE": "threaded", "MORE": "more"},
-    **{"AT_TAIL": "at tail", "PAST_HELD": "held", "IF_FREE": "free", "FIRST_OF_EDGING": "edging"},
+    **{"AT_TAIL": "at tail", "ON_FIRST_ROW": "start", "PAST_HELD": "held", "IF_FREE": "free", "FIRST_OF_EDGING": "edging"},
 }
 """What a terminal stands for, whatever its words are in a language."""
 

@@ -14,11 +14,14 @@ LONGEST = 60
 
 
 def with_authors(words: Words, lines: Iterable[syntax.NameLine], language: str) -> Words:
-    """The `words` of a language, with those of the author's before them: whatever is called so, is called so in this source."""
+    """The `words` of a language, with those of the author's before them: whatever is called so, is called so in this source. An
+    edge that the author calls as the language calls one of the trade's own has another name, that of the words."""
     own = {line.name: other.text for line in lines for other in line.others if other.language == language}
     if not own:
         return words
-    return {kind: {**own, **{name: word for name, word in words.get(kind, {}).items() if name not in own}} for kind in KINDS}
+    made = {kind: {**own, **{name: word for name, word in words.get(kind, {}).items() if name not in own}} for kind in KINDS}
+    shipped = words.get("edge", {})
+    return {**made, "edge": {**made["edge"], **{name: shipped.get(word, word) for name, word in own.items()}}}
 
 
 def unfit(lines: Sequence[syntax.NameLine], names: Mapping[NameKind, Iterable[str]]) -> tuple[Diagnostic, ...]:

@@ -90,10 +90,10 @@ def part_of_edge(edge: str) -> PartOfEdge:
     return PartOfEdge(edge.removesuffix(UPPER), upper=True) if edge.endswith(UPPER) else PartOfEdge(edge)
 
 
-def worded_edge(words: str, others: Mapping[str, str]) -> str:
-    """An edge's name with each of its words, or two that stand together there, as one of the `others` has them."""
-    first, _, rest = words.partition(" ")
-    second, _, after = rest.partition(" ")
-    both = f"{first} {second}"
-    told, left = (others[both], after) if second and both in others else (others.get(first, first), rest)
-    return f"{told} {worded_edge(left, others)}" if left else told
+def worded_edge(name: str, others: Mapping[str, str]) -> str:
+    """An edge's full name with the trade's words in it as one of the `others` has them: an own name, and what tells parts apart. An
+    author's name stays as it is, also where it is such a word."""
+    own = next((one for one in (*BAND_ENDS, *OWN_EDGES) if name == one or name.startswith(f"{one} ")), None)
+    base = name.partition(" ")[0] if own is None else own
+    parts = name.removeprefix(base).split(" ")[1:]
+    return " ".join((base if own is None else others[own], *(others.get(part, part) for part in parts)))

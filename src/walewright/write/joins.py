@@ -139,7 +139,8 @@ def how(said: StepSaid, language: PrintedLanguage) -> list[Part]:
     key = {"open": "how/open", "no tail": "how/no_tail", "at tail": "how/at_tail", "grafted": "how/grafted"}.get(
         said.any.edges or said.any.way
     )
-    return list(filled(key, language)) if key else []
+    first_row = any(edge.edge == "start" for seam in said.any.seams for edge in (*seam.one, *seam.other))
+    return [*filled(key, language), *(filled("how/first_row", language) if first_row else ())] if key else []
 
 
 def strips(said: StepSaid, language: PrintedLanguage) -> list[Part]:

@@ -114,10 +114,10 @@ class PrintedLanguage:
         if part == "whole":
             return self.edge(name)
         key = "edge_part/row" if of.name in OF_ROWS else "edge_part"
-        return self.sentences[key].format(edge=self.edge_of(of.name), half=self.edge(part))
+        return self.sentences[key].format(edge=self.edge_of(of.name), half=self.edges[part])
 
     def half_of_same_row(self, one: str, other: str) -> str:
         """Which part `other` is of the row that `one` is a part of too; nothing where they are not parts of one row."""
         first, second = part_of_edge(one), part_of_edge(other)
         parts = first.name == second.name in OF_ROWS and "whole" not in (first.part, second.part)
-        return self.edge(second.part) if parts and not (first.upper or second.upper) else ""
+        return self.edges[second.part] if parts and not (first.upper or second.upper) else ""

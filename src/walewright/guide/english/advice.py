@@ -82,7 +82,7 @@ LINES = {
     "word/held": "held",
     "meaning/held": "needles pushed right out, which the carriage passes without knitting; their loops stay",
     "word/waiting": "waiting",
-    "meaning/waiting": "a part that is held, or lies on waste yarn or a cord, until its turn",
+    "meaning/waiting": "a part whose stitches stay on needles until its turn, held or on ravel cord; not those on waste yarn",
     "word/wrap": "wrap",
     "meaning/wrap": "lay the yarn under a held needle, so that no hole is left where a row turns",
     "word/carriage-side": "carriage side",

@@ -88,7 +88,8 @@ LINES = {
     "meaning/held": "Nadeln in Haltestellung, ganz nach vorn geschoben: der Schlitten geht daran vorbei, ohne sie zu stricken, ihre"
     " Maschen bleiben",
     "word/waiting": "wartend",
-    "meaning/waiting": "ein Teil, der gehalten wird oder auf Hilfsgarn oder Trennfaden liegt, bis er an der Reihe ist",
+    "meaning/waiting": "ein Teil, dessen Maschen auf Nadeln bleiben, gehalten oder auf Trennfaden, bis er an der Reihe ist;"
+    " die auf Hilfsgarn zählen nicht mit",
     "word/wrap": "Faden um die Nadel legen",
     "meaning/wrap": "den Faden unter einer gehaltenen Nadel durchführen, damit kein Loch bleibt, wo eine Reihe wendet",
     "word/carriage-side": "Schlittenseite",

@@ -86,6 +86,7 @@ PHRASES: dict[str, str] = {
     "contradiction/steps-refer-on": "steps {first} to {last} of the {section} refer to others themselves",
     "contradiction/edges-hung": "{named:edge|edges} named here, and the steps that are referred to hang {there}",
     "contradiction/nothing-hung": "the steps that are referred to hang no first row of a piece",
+    "contradiction/graft-of-first-row": "of a first row, and of no other, the edge loop is counted and ravel cord pulled out",
     "contradiction/no-other-half": "these steps cannot be worked mirrored",
     "contradiction/steps-referred-to": "this is {wanted} steps, and {there} are referred to",
     "contradiction/stitches-on-bed": "{stitches} stitches should be on the bed, and {there} are",

@@ -86,6 +86,7 @@ PHRASES: dict[str, str] = {
     "contradiction/steps-refer-on": "die Schritte {first} bis {last} von {section} verweisen selbst auf andere",
     "contradiction/edges-hung": "{named:Kante|Kanten} hier genannt, und die Schritte, auf die verwiesen wird, hängen {there} ein",
     "contradiction/nothing-hung": "die Schritte, auf die verwiesen wird, hängen keine erste Reihe eines Teils ein",
+    "contradiction/graft-of-first-row": "nur bei einer ersten Reihe, und dort immer, zählt die Randschlinge mit",
     "contradiction/no-other-half": "diese Schritte lassen sich nicht gespiegelt arbeiten",
     "contradiction/steps-referred-to": "das sind {wanted} Schritte, und verwiesen wird auf {there}",
     "contradiction/stitches-on-bed": "{stitches} Maschen sollten auf dem Nadelbett sein, und es sind {there}",

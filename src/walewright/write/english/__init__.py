@@ -30,6 +30,7 @@ NOUNS = {
     "time": Noun("time", "times"),
     "loop": Noun("loop", "loops"),
     "open_loop": Noun("open loop", "open loops"),
+    "its": Noun("its", "their"),
     "needle": Noun("needle", "needles"),
     "number": Noun("number", "numbers"),
     "seam": Noun("seam", "seams"),

@@ -5,7 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "bring needles {@span} to working position: {stitches} {stitches|st}",
     "carriage_at": "take the carriage to the {side} without knitting",
-    "carriage_at/held": "take the carriage to the {side} without knitting, set to hold, if it is not there already",
+    "carriage_at/held": "if the carriage is not at the {side}, take it there without knitting, set to hold",
     "carriage_at/slip": "take the carriage to the {side} without knitting, set to slip",
     "carriage_at/lift": "take the carriage to the {side} without knitting, lifted off and put on again there",
     "carriage_at/hold": "take the carriage to the {side} without knitting, past the needles in work pulled right out, then push "
@@ -174,13 +174,13 @@ EDGINGS = {
     "rehang_start": "{facing}, hang the {stitches} {stitches|loop} of the first row of the {piece} on these needles, its edge"
     " loop counted, and pull out the ravel cord",
     "hang_to_link": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}, {left_end}, {@on_needles}{@over}"
-    ", and take out their waste yarn",
+    ", and take out {stitches|its} waste yarn",
     "over": ", over the {STS} of the other piece",
     "pick_up_along": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}{@stretch}{@ratio}, {left_end},"
     " {@on_needles}",
     "ratio": ", about {per} {per|st} for every {every} {every|row}",
     "pick_up_along/open": "{facing}, hang the {stitches} {stitches|open_loop} along the {@edge_told}{@stretch},"
-    " {left_end}, {@on_needles}, and take out their waste yarn",
+    " {left_end}, {@on_needles}, and take out {stitches|its} waste yarn",
     "pick_up_along/on_cord": "{facing}, hang the {stitches} {stitches|loop} along the {@edge_told}, {left_end},"
     " {@on_needles}, its edge loop counted, and pull out the ravel cord",
     "pick_up_along/cord": "{facing}, pick up {stitches} {stitches|st} along the {@edge_told}, {left_end}, {@on_needles},"
@@ -281,6 +281,7 @@ JOINS = {
     "how/no_tail": ", loop for loop with a new end of yarn, four times as long as the row",
     "how/grafted": ", loop for loop with the long tail",
     "how/at_tail": ", loop for loop with the long tail, which hangs there",
+    "how/first_row": ", counting the edge loop of the first row and pulling out its ravel cord a little at a time",
     "strips": ", and on along the ends of {strips}",
     "strips/beyond": ", {beyond:cm} cm in all, give or take {easing_mm:cm} cm",
     "strip": "{rows} {rows|row} of {name}",

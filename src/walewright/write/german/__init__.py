@@ -33,6 +33,7 @@ NOUNS = {
     "time": Noun("Mal", "Mal"),
     "loop": Noun("Masche", "Maschen"),
     "open_loop": Noun("offene Masche", "offenen Maschen"),
+    "its": Noun("ihr", "ihr"),
     "needle": Noun("Nadel", "Nadeln"),
     "number": Noun("Zahl", "Zahlen"),
     "seam": Noun("Naht", "Nähte"),

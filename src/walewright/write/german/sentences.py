@@ -5,7 +5,7 @@ from __future__ import annotations
 SETTING_UP = {
     "needles_to_work": "die Nadeln {@span} in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "carriage_at": "den Schlitten ohne zu stricken nach {side} bringen",
-    "carriage_at/held": "den Schlitten ohne zu stricken nach {side} bringen, auf Halten gestellt, falls er nicht schon dort ist",
+    "carriage_at/held": "steht der Schlitten nicht {side}, ihn ohne zu stricken dorthin bringen, auf Halten gestellt",
     "carriage_at/slip": "den Schlitten ohne zu stricken nach {side} bringen, auf Gleiten gestellt",
     "carriage_at/lift": "den Schlitten ohne zu stricken nach {side} bringen, abgehoben und dort wieder aufgesetzt",
     "carriage_at/hold": "den Schlitten ohne zu stricken nach {side} bringen, an den ganz nach vorn gezogenen Nadeln vorbei, und"
@@ -174,13 +174,13 @@ EDGINGS = {
     "rehang_start": "{facing}, die {stitches} {stitches|loop} der ersten Reihe von {piece} auf diese Nadeln einhängen, die"
     " Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "hang_to_link": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}, {left_end}, {@on_needles}"
-    " einhängen{@over}, dann ihr Hilfsgarn herausziehen",
+    " einhängen{@over}, dann {stitches|its} Hilfsgarn herausziehen",
     "over": ", über die {STS} des anderen Teils",
     "pick_up_along": "{facing}, {stitches} {stitches|st} entlang {@edge_told}{@stretch}{@ratio}, {left_end}, {@on_needles}"
     " auffassen",
     "ratio": ", etwa {per} {per|st} auf je {every} {every|row}",
     "pick_up_along/open": "{facing}, die {stitches} {stitches|open_loop} entlang {@edge_told}{@stretch}, {left_end},"
-    " {@on_needles} einhängen, dann ihr Hilfsgarn herausziehen",
+    " {@on_needles} einhängen, dann {stitches|its} Hilfsgarn herausziehen",
     "pick_up_along/on_cord": "{facing}, die {stitches} {stitches|loop} entlang {@edge_told}, {left_end}, {@on_needles}"
     " einhängen, die Randschlinge mitgezählt, und den Trennfaden herausziehen",
     "pick_up_along/cord": "{facing}, {stitches} {stitches|st} entlang {@edge_told}, {left_end}, {@on_needles} auffassen und den"
@@ -286,6 +286,7 @@ JOINS = {
     "how/no_tail": ", Masche auf Masche mit einem neuen Faden, viermal so lang wie die Reihe",
     "how/grafted": ", Masche auf Masche mit dem langen Fadenende",
     "how/at_tail": ", Masche auf Masche mit dem langen Fadenende, das dort hängt",
+    "how/first_row": ", dabei die Randschlinge der ersten Reihe mitzählen und ihren Trennfaden nach und nach herausziehen",
     "strips": ", und weiter an den Enden von {strips}",
     "strips/beyond": ", zusammen {beyond:cm} cm, {easing_mm:cm} cm mehr oder weniger",
     "strip": "{rows} {rows|row} von {name}",

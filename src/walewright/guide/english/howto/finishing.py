@@ -13,9 +13,10 @@ HOW_TO = {
     ),
     "off-on-waste-yarn-at-the-end": HowToText(
         "Off on waste yarn at the end",
-        "Thread the waste yarn in the carriage and knit the rows. See that a part which waits is right out and the carriage "
-        "set not to knit it. Take the weights off and hold the work: then take the yarn out and knit once more without it, "
-        "so that the work falls from the needles. Push the emptied needles out of work.",
+        "Thread the waste yarn in the carriage and knit the rows. See that a part which waits on its needles is right out and "
+        "the carriage set not to knit it; one on ravel cord stays as far back as it goes. Take the weights off and hold the "
+        "work: then take the yarn out and knit once more without it, so that the work falls from the needles. Push the "
+        "emptied needles out of work.",
         "empty needles; below them rows of waste yarn hold the last stitches",
     ),
     "closing-stitches-without-yarn": HowToText(

@@ -30,9 +30,11 @@ HOW_TO = {
     ),
     "grafting": HowToText(
         "Grafting",
-        "Lay the two rows of open loops against each other, right sides up, and unravel the waste a few loops at a time. With "
-        "a blunt needle go down through a loop and up through the next on one side, then on the other, as a row of stitches "
-        "runs, drawing each to the size of its neighbours. It takes three to four times the length of the row.",
+        "Lay the two rows of open loops against each other, right sides up, and unravel the waste a few loops at a time; where an "
+        "edge hangs on ravel cord, pull that out as you come to it. The first row of a piece has a loop less between its stitches "
+        "than it has stitches: the one at its edge is grafted with them. With a blunt needle go down through a loop and up "
+        "through the next on one side, then on the other, as a row of stitches runs, drawing each to the size of its neighbours. "
+        "It takes three to four times the length of the row.",
         "two rows of open loops joined by a thread that runs as a row of stitches does",
     ),
     "linking-on-the-bed": HowToText(

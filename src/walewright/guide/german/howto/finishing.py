@@ -14,10 +14,10 @@ HOW_TO = {
     ),
     "off-on-waste-yarn-at-the-end": HowToText(
         "Am Ende auf Hilfsgarn abstricken",
-        "Das Hilfsgarn in den Schlitten einfädeln und die Reihen stricken. Darauf achten, dass ein wartender Teil ganz vorn"
-        " steht und der Schlitten ihn nicht strickt. Die Gewichte abnehmen und das Gestrick halten: dann das Garn"
-        " herausnehmen und noch einmal ohne Garn hinüberfahren, so dass das Gestrick von den Nadeln fällt. Die leeren Nadeln"
-        " außer Arbeit schieben.",
+        "Das Hilfsgarn in den Schlitten einfädeln und die Reihen stricken. Darauf achten, dass ein Teil, der auf seinen Nadeln"
+        " wartet, ganz vorn steht und der Schlitten ihn nicht strickt; einer auf Trennfaden bleibt ganz hinten. Die Gewichte"
+        " abnehmen und das Gestrick halten: dann das Garn herausnehmen und noch einmal ohne Garn hinüberfahren, so dass das"
+        " Gestrick von den Nadeln fällt. Die leeren Nadeln außer Arbeit schieben.",
         "leere Nadeln; darunter halten Reihen Hilfsgarn die letzten Maschen",
     ),
     "closing-stitches-without-yarn": HowToText(

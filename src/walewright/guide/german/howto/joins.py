@@ -33,10 +33,11 @@ HOW_TO = {
     ),
     "grafting": HowToText(
         "Maschenstich",
-        "Die beiden Reihen offener Maschen aneinander legen, Außenseiten oben, und das Hilfsgarn einige Maschen weit abziehen."
-        " Mit einer stumpfen Wollnadel auf der einen Seite durch eine Masche hinunter und durch die nächste herauf, dann auf"
-        " der anderen, wie eine Reihe Maschen läuft, und jede auf die Größe ihrer Nachbarinnen ziehen. Es braucht das Drei-"
-        " bis Vierfache der Länge der Reihe.",
+        "Die beiden Reihen offener Maschen aneinander legen, Außenseiten oben, und das Hilfsgarn einige Maschen weit abziehen;"
+        " wo die Kante an Trennfaden hängt, diesen nach und nach herausziehen. Die erste Reihe eines Teils hat zwischen ihren"
+        " Maschen eine Schlinge weniger, als sie Maschen hat: die am Rand wird mit verbunden. Mit einer stumpfen Wollnadel auf"
+        " der einen Seite durch eine Masche hinunter und durch die nächste herauf, dann auf der anderen, wie eine Reihe Maschen"
+        " läuft, und jede auf die Größe ihrer Nachbarinnen ziehen. Es braucht das Drei- bis Vierfache der Länge der Reihe.",
         "zwei Reihen offener Maschen, verbunden durch einen Faden, der läuft wie eine Reihe Maschen",
     ),
     "linking-on-the-bed": HowToText(
