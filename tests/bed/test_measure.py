@@ -129,7 +129,9 @@ def test_a_start_is_all_that_was_hung_before_the_first_row(fabrics: Fabrics) -> 
 def test_seams(fabrics: Fabrics) -> None:
     assert seam(fabrics, (("back", "shoulder"),)) == SewnSeam(0, 12, pytest.approx(12 / 1.3))
     assert seam(fabrics, (("back", "armhole"), ("front", "armhole"))) == SewnSeam(16, 0, pytest.approx(16 / 1.85))
-    assert seam(fabrics, (("back", "neck"),)) == SewnSeam(12, 4, pytest.approx(4 / 1.3 + 2 * (5 / 1.85 + hypot(2 / 1.3, 1 / 1.85))))
+    assert seam(fabrics, (("back", "neck"),)) == SewnSeam(
+        12, 4, pytest.approx(4 / 1.3 + 2 * (5 / 1.85 + hypot(2 / 1.3, 1 / 1.85))), chained=4
+    )
     assert seam(fabrics, (("back", "hood"),)) is None
     assert seam(fabrics, (("hood", "end"),)) is None
 

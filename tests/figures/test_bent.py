@@ -93,7 +93,9 @@ def glued(name: str) -> DrawnGarment:
     design, counts, _, _ = outcome.result()
     assert outcome.glued is not None
     pieces = tuple(measured(design, counts, piece.name) for piece in design.pieces)
-    return drawn(design, counts, pieces, 0, outcome.glued.in_size(0))
+    # The size of the cover.
+    size = (len(design.sizes) - 1) // 2
+    return drawn(design, counts, pieces, size, outcome.glued.in_size(size))
 
 
 def test_pleats_are_folds_and_a_waistband_stands_above_them() -> None:

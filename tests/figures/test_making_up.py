@@ -322,4 +322,4 @@ def test_what_is_joined_by_then_is_said(joints: tuple[str, ...], told: str) -> N
     """The picture stands with the last joins, and has the numbers of all."""
     lines = [StepLine((), 1, row="", side="", check=False, sizes="", joint=joint) for joint in joints]
     made = _done(tuple(Stage("", "", (line,)) for line in lines))
-    assert _reading(LANGUAGE, made).endswith(told)
+    assert _reading(LANGUAGE, drawn("limpet"), made).endswith(told)

@@ -9,7 +9,6 @@ from tests.write.garments import joined, joining
 from walewright.knit import steps as st
 from walewright.knit.alike_seams import told_together
 from walewright.knit.steps import SizePlan
-from walewright.trade.edge_names import part_of_edge
 
 
 def seam(piece: str, rows: int, **more: object) -> st.JoinEdges:
@@ -110,26 +109,3 @@ def test_steps_before_all_joins_have_a_heading_of_their_own(name: str) -> None:
 
 def test_steps_before_the_making_up_begin_it() -> None:
     assert not any(block.opening for block in compiled("mooring").plans[0].blocks)
-
-
-@pytest.mark.parametrize("name", ["fulmar", "kittiwake", "marram"])
-def test_edges_are_named_that_something_is_joined_to(name: str) -> None:
-    """A name that nothing says again is none to a knitter."""
-    outcome = compiled(name)
-    assert outcome.glued is not None
-    glued, plan = outcome.glued.in_size(0), outcome.plans[0]
-    seams = [place for seam in glued.seams for place in (*seam.one, *seam.other)]
-    places = [*seams, *(place for line in glued.lines for place in line.along)]
-    spoken = {(place.owner, part_of_edge(place.edge).name) for place in places}
-    outer = ("outer", "left", "right")
-    made = {
-        (block.name, step.edge)
-        for block in plan.blocks
-        for _, steps in block.paragraphs
-        for step in steps
-        if isinstance(step, st.EdgeIs) and step.where in outer and block.name in {p.name for p in outcome.design.pieces}  # type: ignore[union-attr]
-    }
-    assert made
-    assert made <= spoken
-    unnamed = {"fulmar": "the face", "kittiwake": "the opening", "marram": "the face"}[name]
-    assert f"makes {unnamed}." not in (outcome.plain_text or "")

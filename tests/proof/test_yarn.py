@@ -190,7 +190,7 @@ def test_waste_and_ravel_are_no_yarn_of_the_garment(design: Design) -> None:
     assert uses[1].metres == pytest.approx(1_000 * cm / 100)
     assert uses[1].grams == pytest.approx(uses[1].metres * design.yarns[0].tex / 1000)
     assert isinstance(uses[1].way, AsInFabric)
-    assert "as thick as" in reckoned(LANGUAGE, uses[1:2])[0]
+    assert "as long as those of the garment" in reckoned(LANGUAGE, uses[1:2])[0]
     assert 0 <= uses[2].metres * 100 - (80 * cm + RAVEL_ENDS_CM) < 5
     assert isinstance(uses[2].way, OneLength)
     assert uses[2].way.times == 3

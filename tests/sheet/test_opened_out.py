@@ -8,9 +8,12 @@ from math import ceil
 
 import pytest
 
+from tests.figures.test_bent import glued
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import Wanted
+from walewright.figures.making_up import making_up
+from walewright.sheet.joins import _placed
 from walewright.sheet.model import JoinsPicture
 
 GUIDE = Wanted({}, (), language="english").guide
@@ -40,12 +43,21 @@ def test_no_list_is_much_higher_than_the_drawing_beside_it(name: str) -> None:
 
 
 def test_a_drawing_is_as_high_as_a_long_list_beside_it() -> None:
-    (picture,) = pictures("kittiwake")
+    garment = glued("kittiwake")
+    made = making_up(GUIDE, garment)
+    assert made is not None
+    numbers = tuple((str(number), "Back to front, sewn") for number in range(1, 13))
+    picture = _placed(GUIDE, garment, JoinsPicture(made.drawing, "", "Join them in their order:", numbers))
     high = picture.drawing.height * picture.drawing.scale
     assert not picture.columns
     assert high > 65, "a page's drawing is 61 mm high beside a short list"
-    assert high <= (len(picture.numbers) + ceil(len(picture.reading) * 1.7 / 110)) * 5.4
-    assert f"--wide: {round(picture.drawing.width * picture.drawing.scale, 2)}mm" in printed("kittiwake").page
+    assert high <= (len(numbers) + 1) * 5.4
+
+
+@pytest.mark.parametrize("name", ["kittiwake", "fairlead"])
+def test_a_drawing_is_printed_as_wide_as_it_is(name: str) -> None:
+    (picture,) = pictures(name)
+    assert f"--wide: {round(picture.drawing.width * picture.drawing.scale, 2)}mm" in printed(name).page
 
 
 @pytest.mark.parametrize("name", ["sanderling", "greylag"])

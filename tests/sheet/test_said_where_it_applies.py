@@ -78,10 +78,11 @@ def test_a_cloth_is_chosen_by_its_measurements() -> None:
 def test_what_must_not_slip_through_is_told_with_its_figures() -> None:
     made = compiled("sanderling")
     notes = size_notes(ENGLISH, made.result()[0], made.fit, "cm")
-    (neck,) = [note for note in notes if note.startswith("Front neck: ")]
+    (neck,) = [note for note in notes if note.startswith("Front neck and back neck, all round: ")]
     assert "the head, 40 (43: 45.5: 47: 47.5) cm, must not slip through" in neck
     # An edge of the trade's name is told in the words of the page.
-    assert any("ront Halsausschnitt: " in note for note in size_notes(GERMAN, made.result()[0], made.fit, "cm"))
+    german = size_notes(GERMAN, made.result()[0], made.fit, "cm")
+    assert any("ront Halsausschnitt und back Halsausschnitt, rundherum: " in note for note in german)
 
 
 # ----------------------------------------------------------------- cautions

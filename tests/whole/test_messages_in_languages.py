@@ -25,7 +25,7 @@ BOTH = {
         for words in (
             # Words that are German too.
             "alternative an block blocks definition hand in kind links minus name option rest ring so system systems terminal text",
-            "union upper was",
+            "stand union upper was",
             # Words of computers, formats, standards and units, as German has them.
             "byte bytes compiler editor jpeg link logo mb otf pdf pipe png python readme signal socket svg toml ttf utf wcag woff",
             "os rgb cm mm nm ne nek tex dtex denier lea en port",

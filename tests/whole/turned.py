@@ -110,7 +110,7 @@ def grammar(english: str) -> str:
 def _reordered(line: str) -> str:
     if line.startswith("return_some:"):
         return 'return_some: "return held at the"i _side_of "the" _STS NUMBER "to work"'
-    if line.startswith("worked_once:"):
+    if line.startswith(("worked_once:", "chained:")):
         return line
     if line.startswith("_STS:"):
         # It can begin a sentence.

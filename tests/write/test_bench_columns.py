@@ -60,11 +60,13 @@ def test_each_word_that_is_counted_has_its_plural(language: str) -> None:
             **{"st": ("st", "sts"), "row": ("row", "rows"), "time": ("time", "times"), "loop": ("loop", "loops")},
             **{"open_loop": ("open loop", "open loops"), "needle": ("needle", "needles"), "number": ("number", "numbers")},
             "seam": ("seam", "seams"),
+            "its": ("its", "their"),
         },
         "german": {
             **{"st": ("M", "M"), "row": ("Reihe", "Reihen"), "time": ("Mal", "Mal"), "loop": ("Masche", "Maschen")},
             **{"open_loop": ("offene Masche", "offenen Maschen"), "needle": ("Nadel", "Nadeln"), "number": ("Zahl", "Zahlen")},
             "seam": ("Naht", "Nähte"),
+            "its": ("ihr", "ihr"),
         },
     }[language]
     nouns = printed(language).writing.nouns

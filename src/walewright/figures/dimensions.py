@@ -75,6 +75,8 @@ class Ruler:
     lines: list[Box] = field(default_factory=list)
     edges: list[tuple[Point, Point]] = field(default_factory=list)
     """Of what is drawn: no lettering lies across them."""
+    borders: list[tuple[Point, Point]] = field(default_factory=list)
+    """Of panels, which figures may lie across, for want of room, but no name."""
     _guides: list[tuple[Point, Point]] = field(default_factory=list)
 
     # ------------------------------------------------------------- lettering

@@ -213,7 +213,7 @@ def _zone(bench: Bench, zone: SizedZone) -> None:
         bench.paper.draw("hatch", *hatched(((x0, high), (x1, high)), ((x0, low), (x1, low)), RIB))
     bench.paper.draw("seam", path(area, closed=True))
     if zone.panel is not None:
-        bench.ruler.edges.extend(itertools.pairwise([*area, area[0]]))
+        bench.ruler.borders.extend(itertools.pairwise([*area, area[0]]))
 
 
 def motifs(sized: SizedPiece) -> tuple[SizedChart, ...]:

@@ -164,6 +164,7 @@ def _drawn(guide: Guide, at: DesignInSize, piece: MeasuredPiece, units: str, sca
         for label, measure in labelled:
             if measure.place == place:
                 PLACES[place](bench, measure, label)
+    bench.ruler.edges.extend(bench.ruler.borders)
     edges_named(bench)
     words(bench)
     bench.ruler.draw_guides()

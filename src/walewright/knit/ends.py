@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 
 from walewright.counted.model import PickUp, SizedOpening, SizedPiece, SizedRun
 from walewright.counted.parts import open_at
@@ -174,10 +174,9 @@ def knitted_on(design: Design, piece: Piece, sized: SizedPiece, state: State, wo
 # ----------------------------------------------------------------- names of edges
 
 
-def edge_notes(piece: Piece, sized: SizedPiece, steps: Sequence[Step], told: Container[str]) -> Iterator[Step]:
-    """The edges by the names under which they are `told` of later, and openings, by what the row counter shows where they begin and
-    end in the `steps` of the piece."""
-    left, right = ([run for run in _named(runs) if run[0] in told] for runs in (sized.left, sized.right))
+def edge_notes(piece: Piece, sized: SizedPiece, steps: Sequence[Step]) -> Iterator[Step]:
+    """The named edges, by what the row counter shows where they begin and end in the `steps` of the piece."""
+    left, right = _named(sized.left), _named(sized.right)
     for run in left:
         # Edges alike of one statement are one name for both sides.
         yield _edge(sized, run, "outer" if piece.symmetric or run in right else "left")

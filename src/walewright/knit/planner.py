@@ -29,7 +29,7 @@ from walewright.knit.parts import PiecePart, PiecePattern, parts, pattern
 from walewright.knit.seaming import joins, links, made_on_the_bed, sewn_ends
 from walewright.knit.state import State
 from walewright.knit.steps import SizePlan, Step, StepBlock
-from walewright.knit.strips import Named, edges_told, end_note, named_strips
+from walewright.knit.strips import Named, end_note, named_strips
 from walewright.knit.tail_ends import top_of
 from walewright.knit.tails import Tails, agreed, tails
 from walewright.knit.weave import crowded, weave
@@ -146,8 +146,7 @@ def _knitted(
     piece, sized = design.piece(task.name), garment.piece(task.name)
     if task.kind == "edging":
         return edging_block(design, glued, piece, sized, start_facing(design, piece.name), needed)
-    names = named_strips(glued, piece), edges_told(glued, piece.name)
-    return _piece_block(drafts[task.name], sized, needed, names, dict(glued.worn)[piece.name])
+    return _piece_block(drafts[task.name], sized, needed, named_strips(glued, piece), dict(glued.worn)[piece.name])
 
 
 def _by_hand(design: Design, glued: Glued, garment: SizedGarment, needed: Tails, tasks: Sequence[Task]) -> Iterator[Step]:
@@ -181,14 +180,8 @@ def _titled(blocks: Sequence[StepBlock]) -> Iterator[StepBlock]:
 # ----------------------------------------------------------------- a piece's sentences
 
 
-NO_NAMES: tuple[Named, frozenset[str]] = (frozenset(), frozenset())
-
-
-def _piece_block(
-    draft: _Draft, sized: SizedPiece, needed: Tails, names: tuple[Named, frozenset[str]] = NO_NAMES, worn: Face = "knit"
-) -> StepBlock:
-    """`names`: where the ends of edgings have to be called something, and the edges of which it is said what they are called."""
-    design, piece, (named, told) = draft.pattern.design, draft.pattern.piece, names
+def _piece_block(draft: _Draft, sized: SizedPiece, needed: Tails, named: Named = frozenset(), worn: Face = "knit") -> StepBlock:
+    design, piece = draft.pattern.design, draft.pattern.piece
     fabrics = Fabrics(counted_piece(design, sized))
     state = State(piece.name, by_needle=False)
     paragraphs: list[PlannedParagraph] = []
@@ -231,7 +224,7 @@ def _piece_block(
         add(said("knit-on"), knitted_on(design, piece, sized, state, worn))
         add(said("finish"), off("end"))
     knitted = [step for _, steps in paragraphs for step in steps]
-    add(said("edges"), (*edge_notes(piece, sized, knitted, told), *end_note(design, piece, sized, named)))
+    add(said("edges"), (*edge_notes(piece, sized, knitted), *end_note(design, piece, sized, named)))
     return StepBlock(piece.name, sized.copies, tuple(p for p in paragraphs if p[1]), of=piece.name)
 
 

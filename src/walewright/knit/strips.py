@@ -11,7 +11,7 @@ from walewright.knit import steps as st
 from walewright.knit.folding import end_rows, sewn_rows
 from walewright.knit.steps import Step
 from walewright.report.said import said
-from walewright.trade.edge_names import StripAt, part_of_edge
+from walewright.trade.edge_names import StripAt
 from walewright.trade.edgings import EDGINGS
 
 Named = frozenset[StripAt]
@@ -34,12 +34,6 @@ def told_ends(glued: Glued) -> Iterator[Place]:
         yield from (*seam.one, *seam.other)
     for pair in glued.ends:
         yield from (pair.one, pair.other)
-
-
-def edges_told(glued: Glued, owner: str) -> frozenset[str]:
-    """The edges of a piece that something is joined to or hung along, by their names without the part of them that is meant: of
-    others a knitter need not know the name."""
-    return frozenset(part_of_edge(place.edge).name for place in told_ends(glued) if place.owner == owner)
 
 
 def strip_note(edging: Edging, piece: Piece, at: StripAt, rows: int, after: int = 0) -> Iterator[Step]:

@@ -27,7 +27,6 @@ def left_free(design: Design, garment: SizedGarment, glued: Glued, result: BedRe
     piece without a stitch between has no centre."""
     pieces = {p.name: p for p in design.pieces}
     pointed = {(p.name, f"{o.name} centre") for p in garment.pieces for o in p.openings if o.flat == 0}
-    unnamed = {(p.name, run.name) for p in garment.pieces for run in (*p.left, *p.right)} - _spoken_of(glued)
     wanted = {
         (place.owner, place.edge, place.copy)
         for opening in glued.openings
@@ -37,7 +36,6 @@ def left_free(design: Design, garment: SizedGarment, glued: Glued, result: BedRe
         and pieces[place.owner].strip_at(place.edge) is None
         and not _edged(pieces[place.owner], place.edge)
         and (place.owner, place.edge) not in pointed
-        and (place.owner, part_of_edge(place.edge).name) not in unnamed
     }
     # Ends of edgings are sewn together in the seam that they lie in line with.
     free = ((piece, _shoulder(edge), copy) for piece, edge, copy in result.free_edges if piece in pieces)
@@ -46,14 +44,6 @@ def left_free(design: Design, garment: SizedGarment, glued: Glued, result: BedRe
     for piece, edge, copy in sorted(wanted ^ found):
         if (piece, edge, copy) in wanted or (piece, edge) in known or edge not in ("end", "start"):
             yield said("edge-free", edge=edge, piece=piece, glued=(piece, edge, copy) in wanted)
-
-
-def _spoken_of(glued: Glued) -> set[tuple[str, str]]:
-    """The edges that seams and lines name. No other gets a name on the bed, and nothing could be sewn to it."""
-    seams = (place for seam in glued.seams for place in (*seam.one, *seam.other))
-    lines = (place for line in glued.lines for place in line.along)
-    ends = (place for pair in glued.ends for place in (pair.one, pair.other))
-    return {(place.owner, part_of_edge(place.edge).name) for place in (*seams, *lines, *ends)}
 
 
 def _edged(piece: Piece, edge: str) -> bool:

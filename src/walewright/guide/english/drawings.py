@@ -32,7 +32,7 @@ DRAWINGS = {
     "chart/centre-mark": "centre mark",
     # Of joins, beside the pieces opened out.
     "joined/reading": "The pieces opened out, wrong side up.{meeting:? Edges with the same number meet, dot to dot.|}"
-    "{alone:? Where a number stands at one edge only, something is knitted on there, or the edge is closed.|} Join them in the "
+    "{alone:? A number at one edge only: knitted on there, or closed.|} Join them in the "
     "order of the numbers{done:?; {done}}:",
     "joined/done/one": "{last} is joined already",
     "joined/done/two": "{first} and {last} are joined already",

@@ -34,7 +34,7 @@ DRAWINGS = {
     # Of joins, beside the pieces opened out.
     "joined/reading": "Die Teile ausgebreitet, Innenseite oben."
     "{meeting:? Kanten mit derselben Nummer treffen sich, Punkt an Punkt.|}"
-    "{alone:? Wo eine Nummer nur an einer Kante steht, wird dort angestrickt oder die Kante geschlossen.|} In der Reihenfolge der"
+    "{alone:? Eine Nummer nur an einer Kante: dort angestrickt, oder geschlossen.|} In der Reihenfolge der"
     " Nummern verbinden{done:?; {done}}:",
     "joined/done/one": "{last} ist schon verbunden",
     "joined/done/two": "{first} und {last} sind schon verbunden",
