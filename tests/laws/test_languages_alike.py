@@ -78,10 +78,9 @@ def test_a_language_is_written_and_read_alike(name: str) -> None:
         *(reading.dash, reading.opening, reading.between, reading.closing),
     )
     assert (marks.quotes, marks.point) == (reading.quotes, reading.point)
-    # Behind a name each word is the language's own; before one, that of a part is an author's.
-    assert {reading.edge(f"x {word}").removeprefix("x ") for word in tongue.writing.edges.values() if " " not in word} <= set(
-        tongue.writing.edges
-    )
+    # The word of a part is the language's own behind a name, and an author's before one.
+    behind = {edge: word for edge, word in tongue.writing.edges.items() if edge in PARTS}
+    assert {reading.edge(f"x {word}").removeprefix("x "): word for word in behind.values()} == behind
     own = {edge: word for edge, word in tongue.writing.edges.items() if edge not in PARTS}
     assert {reading.edge(word): word for word in own.values()} == own
     assert set(reading.edges) <= set(tongue.writing.edges.values())
