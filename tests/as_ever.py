@@ -2,7 +2,8 @@
 
 A folder's `conftest.py` says which functions of its stage are watched. Of each test that calls them a snapshot has how often, the
 codes of what is refused, and a digest of everything that they gave. What is asked for before a test begins, as by a fixture of a
-whole run, is not watched: it would belong to whichever test comes first.
+whole run, is not watched, nor is what is made for all tests at once (`shipped_once.kept`): it would belong to whichever test comes
+first.
 
 To see what is otherwise, run the tests before and after a change with a folder named by WRITTEN_WHOLE, which gets a file for each
 test with all that is digested, and compare the folders.
@@ -23,6 +24,7 @@ import pytest
 from syrupy.assertion import SnapshotAssertion
 
 from tests.kept import written
+from tests.whole.shipped_once import is_made_for_all
 
 WHOLE = "WRITTEN_WHOLE"
 Picked = Callable[[Any], object]
@@ -39,7 +41,8 @@ def watched(monkeypatch: pytest.MonkeyPatch, module: ModuleType, functions: Mapp
         def noted(*values: Any, **more: Any) -> Any:
             given = called(*values, **more)
             given = tuple(given) if isinstance(given, Iterator) else given
-            made.append(f"{name}: {written(pick(given), places=True)}")
+            if not is_made_for_all():
+                made.append(f"{name}: {written(pick(given), places=True)}")
             return given
 
         monkeypatch.setattr(module, name, noted)

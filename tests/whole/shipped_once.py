@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import os
 import pickle
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -19,6 +20,23 @@ SHIPPED = shipped()
 GARMENTS = tuple(name.removesuffix(".wale") for name in shipped_names("patterns", suffix=".wale"))
 _FOLDERS: list[Path] = []
 """The run's own temporary folder, when there is one. What lies there was written by this run, so it may be unpickled."""
+
+_FOR_ALL: list[bool] = []
+"""An entry for each making under way whose result is all tests', and so no test's own."""
+
+
+def is_made_for_all() -> bool:
+    """Whether what is made now is made for every test of the run: which test asks for it first is chance."""
+    return bool(_FOR_ALL)
+
+
+@contextmanager
+def made_for_all() -> Iterator[None]:
+    _FOR_ALL.append(True)
+    try:
+        yield
+    finally:
+        _FOR_ALL.pop()
 
 
 def keep_in(folder: Path) -> None:
@@ -36,7 +54,8 @@ def kept(name: str, make: Callable[[], Any]) -> Any:
     for path in paths:
         if path.is_file():
             return pickle.loads(path.read_bytes())
-    made = make()
+    with made_for_all():
+        made = make()
     for path in paths:
         # Another worker may read at any moment: the file is whole as soon as it has its name.
         whole = path.with_name(f"{name}.{os.getpid()}")
