@@ -39,8 +39,8 @@ def page(*heights: int) -> str:
 
 def laid_out(source: str) -> Any:
     fonts = FontConfiguration()
-    faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
-    return PrintedPage(source).laid_out(faces, fonts, {})
+    weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+    return PrintedPage(source).laid_out(fonts, {})
 
 
 def ruled(document: Any) -> list[list[tuple[int, int]]]:

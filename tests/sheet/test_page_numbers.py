@@ -36,8 +36,8 @@ def page(sections: int, first: str = "") -> str:
 
 def laid_out(source: str) -> Any:
     fonts = FontConfiguration()
-    faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
-    return PrintedPage(source).laid_out(faces, fonts, {})
+    weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly())
+    return PrintedPage(source).laid_out(fonts, {})
 
 
 def text(document: Any, at: int = 0) -> str:

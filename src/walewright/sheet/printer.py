@@ -47,13 +47,13 @@ class PrintedPage(weasyprint.HTML):  # type: ignore[misc]
         keep_figures(self.etree_element)
         with_fewer_boxes(self.etree_element)
 
-    def laid_out(self, faces: weasyprint.CSS, fonts: Any, options: Mapping[str, Any]) -> Any:
-        """The renderer's document of all pages, with the numbers of its contents, in fonts that the style sheet `faces` names."""
+    def laid_out(self, fonts: Any, options: Mapping[str, Any]) -> Any:
+        """The renderer's document of all pages, with the numbers of its contents, in the faces that `fonts` has been given."""
         lists = (block for block in self.etree_element.iter("div") if "contents" in block.get("class", "").split())
         asked = sum(1 for block in lists for _ in block.iter("a"))
         asked += sum(1 for link in self.etree_element.iter("a") if link.get("class") == "drawn")
         with_anchors_on_headings(self.etree_element)
-        sheets = [*own_sheets(self.etree_element), faces]
+        sheets = own_sheets(self.etree_element)
         if asked:
             document = self.render(fonts, stylesheets=[*sheets, _keeping_room()], **options)
             if numbered(document, asked):

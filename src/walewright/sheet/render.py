@@ -152,10 +152,11 @@ def on_paper(page: str, sheet: Sheet | BenchDocument) -> OnPaper:
         finish(document, made)
 
     with gathered() as said, _dated(sheet.date):
-        faces = weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
+        # Read for its faces, which `fonts` has from then on: as a sheet of the page it would be asked about each element.
+        weasyprint.CSS(string=font_face_css(), font_config=fonts, url_fetcher=ShippedOnly(page))
         identifier = hashlib.sha256(page.encode()).hexdigest()[:32].encode()
         options = {"pdf_variant": "pdf/ua-1", "pdf_identifier": identifier}
-        data: bytes = PrintedPage(page).laid_out(faces, fonts, options).write_pdf(finisher=completed, **options)
+        data: bytes = PrintedPage(page).laid_out(fonts, options).write_pdf(finisher=completed, **options)
     return OnPaper(data, laid[0], tuple(said))
 
 

@@ -25,6 +25,7 @@ def finish(_: Any, made: Any) -> None:
     for item in objects.values():
         if getattr(item, "compress", False):
             _compress(item)
+    _written_once(made)
 
 
 def _compress(item: Any) -> None:
@@ -34,6 +35,19 @@ def _compress(item: Any) -> None:
     _, _, rest = item.data.partition(b"\nstream\n")
     item.stream = [zlib.compress(rest.removesuffix(b"\nendstream"))]
     item.extra["Filter"] = "/FlateDecode"
+
+
+def _written_once(made: Any) -> None:
+    """Each object's bytes, which the renderer would put together twice, the second time for a hash of the file."""
+    from pydyf import Object, Stream
+
+    class Written(Object):  # type: ignore[misc]
+        data = b""
+
+    for at, item in enumerate(made.objects):
+        if item.free == "n" and not isinstance(item, Stream):
+            written = made.objects[at] = Written()
+            written.number, written.generation, written.data = item.number, item.generation, item.data
 
 
 def _at(reference: Any) -> int:

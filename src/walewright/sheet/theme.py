@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
+from functools import lru_cache
 from typing import Any
 
 import tinycss2
@@ -61,6 +62,7 @@ def _told(file: str, start: int, end: int, case: str, what: str) -> Diagnostic:
 # ----------------------------------------------------------------- colours
 
 
+@lru_cache(maxsize=8)
 def colours(css: str) -> Mapping[str, str]:
     """The custom properties of `:root`, the last of a name: "accent" -> "#1f5a61"; what stands for another is put in."""
     found = {one.name.removeprefix("--"): tinycss2.serialize(one.value).strip() for one in _properties(css)}
