@@ -207,6 +207,28 @@ def _straight(missing: Working) -> Working:
     return known
 
 
+def _once_for_all_alike(set_up: Working) -> Working:
+    """The styles of marks of lists, of what stands before and after, of pages and their margins, where the same rules hold of them
+    and they lie in the same style. Of elements the renderer does that by itself."""
+
+    def shared(style_for: Any, element: Any, parent: Any, root: Any = None, pseudo_type: Any = None, **more: Any) -> None:
+        if pseudo_type is None and hasattr(element, "attrib"):
+            set_up(style_for, element, parent, root, pseudo_type, **more)
+            return
+        styles = style_for.get_computed_styles()
+        cascaded = style_for.get_cascaded_styles().get((element, pseudo_type), {})
+        rules = ((name, id(values), str(weight)) for name, (values, weight) in cascaded.items())
+        alike = id(styles[parent, None]), pseudo_type, *rules
+        known = vars(style_for).setdefault("_styles_remembered", {})
+        if alike in known:
+            styles[element, pseudo_type] = known[alike]
+        else:
+            set_up(style_for, element, parent, root, pseudo_type, **more)
+            known[alike] = styles[element, pseudo_type]
+
+    return shared
+
+
 def _plain(read: Working) -> Working:
     """Lengths of drawings: a plain number without a look at its unit, which it has none of."""
 
@@ -235,6 +257,7 @@ REMEMBERED: tuple[tuple[str, str, Callable[[Working], Working]], ...] = (
     ("weasyprint.text.line_break", "Layout.setup", _taken),
     ("weasyprint.text.line_break", "Layout.deactivate", _given_back),
     ("weasyprint.css", "ComputedStyle.__missing__", _straight),
+    ("weasyprint.css", "StyleFor.set_computed_styles", _once_for_all_alike),
     ("weasyprint.svg", "size", _plain),
 )
 """Where a function is known, by its module and its name there, and what makes the one that takes its place."""
