@@ -13,7 +13,7 @@ from walewright import pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.guide.english import LANGUAGE
-from walewright.guide.numbers import whole_grams
+from walewright.guide.numbers import whole_grams, yarn_grams
 from walewright.sheet.supplies import tensions, yarn_notes, yarn_table
 from walewright.world import shipped_text
 
@@ -30,6 +30,23 @@ def test_what_has_most_to_lose_is_rounded_up() -> None:
     assert whole_grams(9.4, 8.3, 1.8) == (10, 8, 2, 20)
     assert whole_grams(84.0, 12.0, 4.8) == (84, 12, 5, 101)
     assert whole_grams(0.0, 0.0, 0.0) == (0, 0, 0, 0)
+
+
+@given(st.floats(0, 3000), st.floats(0, 300), st.floats(0, 300))
+def test_swatches_weigh_the_same_whatever_the_garment_weighs(garment: float, swatches: float, reserve: float) -> None:
+    *found, whole = yarn_grams(garment, swatches, reserve)
+    assert sum(found) == whole == whole_grams(garment, swatches, reserve)[-1]
+    assert found[1] == yarn_grams(0, swatches, 0)[1]
+    assert all(abs(rounded - part) < 1.001 for rounded, part in zip(found, (garment, swatches, reserve), strict=True))
+
+
+@pytest.mark.parametrize("name", ["tidewrack", "dunlin", "avocet"])
+def test_a_swatch_is_as_heavy_in_each_size(name: str) -> None:
+    design, _, _, proof = compiled(name).result()
+    rows = [row for group in yarn_table(LANGUAGE, design, proof).groups for row in group.rows]
+    of_swatches = [{cell.text for cell in row.cells} for row in rows if row.label == LANGUAGE.say("yarn/swatches")]
+    assert of_swatches
+    assert all(len(grams) == 1 for grams in of_swatches)
 
 
 @pytest.mark.parametrize("name", ["tidewrack", "limpet"])

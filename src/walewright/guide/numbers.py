@@ -101,10 +101,23 @@ def whole_grams(*parts: float) -> tuple[int, ...]:
     """Parts in whole grams, then all of it: they add up, as a buyer adds them. All of it is rounded up, for too little yarn is
     worse than too much; of the parts those are, that have most to lose."""
     whole = math.ceil(sum(parts) - 1e-9)
+    return *_shared(whole, parts), whole
+
+
+def yarn_grams(garment: float, swatches: float, reserve: float) -> tuple[int, ...]:
+    """The same of a yarn's garment, swatches and reserve. Swatches weigh the same for each size and are rounded up in each: in one
+    table they would be 23 g here and 22 g there."""
+    whole, of_swatches = whole_grams(garment, swatches, reserve)[-1], math.ceil(swatches - 1e-9)
+    of_garment, of_reserve = _shared(whole - of_swatches, (garment, reserve))
+    return of_garment, of_swatches, of_reserve, whole
+
+
+def _shared(whole: int, parts: Sequence[float]) -> list[int]:
+    """The parts rounded down, and up where most would be lost, until they are all of it."""
     found = [math.floor(part + 1e-9) for part in parts]
     for at in sorted(range(len(parts)), key=lambda at: found[at] - parts[at])[: whole - sum(found)]:
         found[at] += 1
-    return *found, whole
+    return found
 
 
 def metres(value: float) -> str:

@@ -13,6 +13,9 @@ _SETTINGS = {"knit all": "setting/knit", "hold": "setting/hold", "slip": "settin
 """What a message calls what the carriage is set to."""
 
 
+_RIGHT_OUT = frozenset({"held", "waiting", "waiting, held"})
+
+
 class Carriage(Mind):
     """Methods are named for the grammar's phrases."""
 
@@ -39,7 +42,7 @@ class Carriage(Mind):
 
     def _right_out(self) -> bool:
         """Whether any needle is right out, held or of a part that waits; a part on cord is not."""
-        return any(state in ("held", "waiting", "waiting, held") for state in self._needles.values())
+        return not _RIGHT_OUT.isdisjoint(self._needles.values())
 
     def _refuse_setting(self, *settings: str) -> None:
         if self._set in settings:

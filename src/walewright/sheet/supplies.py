@@ -10,7 +10,7 @@ from walewright.counted.model import SizedGarment
 from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
 from walewright.guide.model import Guide
-from walewright.guide.numbers import CM_PER_INCH, SizedFigure, figure, metres, sentence, unmarked, whole_grams
+from walewright.guide.numbers import CM_PER_INCH, SizedFigure, figure, metres, sentence, unmarked, yarn_grams
 from walewright.knit.operations import needle
 from walewright.proof.model import Proof, YarnKind, YarnUse
 from walewright.sheet.model import Fact, Row, RowGroup, SizesTable, TableCell, Tension
@@ -24,7 +24,7 @@ def yarn_table(guide: Guide, design: Design, proof: Proof) -> SizesTable:
     groups = []
     for yarn in design.bought():
         uses = [next((u for u in size.yarn if (u.yarn, u.kind) == (yarn.name, "yarn")), None) for size in proof.sizes]
-        parts = [whole_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
+        parts = [yarn_grams(u.garment_grams, u.swatch_grams, u.reserve_grams) if u else None for u in uses]
         rows = (
             Row(guide.say("yarn/balls"), tuple(TableCell(str(u.balls) if u else "–") for u in uses)),
             Row(guide.say("yarn/metres"), tuple(TableCell(str(math.ceil(u.metres - 1e-9)) if u else "–") for u in uses)),

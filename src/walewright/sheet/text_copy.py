@@ -12,7 +12,7 @@ from walewright.design.model import Design, Fabric
 from walewright.figures.measures import name_of
 from walewright.fit.model import Fit
 from walewright.guide.model import Advice, Guide
-from walewright.guide.numbers import CM_PER_INCH, graded, whole_grams
+from walewright.guide.numbers import CM_PER_INCH, graded, yarn_grams
 from walewright.proof.model import Proof
 from walewright.record import replace
 from walewright.sheet import fitting
@@ -210,7 +210,7 @@ def _materials(guide: Guide, sheet: Sheet, design: Design, proof: Proof) -> list
     lines = [guide.say("text/machine", bed=machine.called, needles=machine.needles, pitch=guide.decimal(f"{machine.pitch_mm:g}"))]
     for at, yarn in enumerate(design.bought()):
         uses = [size.yarn[at] for size in proof.sizes]
-        parts = zip(*(whole_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
+        parts = zip(*(yarn_grams(use.garment_grams, use.swatch_grams, use.reserve_grams) for use in uses), strict=True)
         garment, swatches, reserve, grams = (graded([str(part) for part in of]) for of in parts)
         lines.append(
             guide.say(
