@@ -238,26 +238,28 @@ def run(way: d.ShapingWay = d.ShapingWay("simple"), name: str = "", path: str = 
 def test_waste_yarn_is_wanted_where_stitches_wait(plain: d.Design) -> None:
     bare = with_piece(plain, start_way="chain", end_way="cast-off", left=(run(),), right=(run(),), slots=(), openings=())
     gap = d.Opening("gap", (4.0,), (), (4.0,), "edges", FASHIONED, AT, "hem", "top", ZERO, "waste", (run(),), (run(),))
-    assert of_tools(bare, "waste yarn") == []
+    only_swatches = ["Waste yarn, for the swatches only: smooth, of about the same thickness and in a contrasting colour"]
+    assert of_tools(bare, "waste yarn") == only_swatches
     for more in (
         {"start_way": "waste"}, {"start_way": "hand waste"}, {"end_way": "waste"}, {"left": (run(path="across"),)},
         {"openings": (gap,)}, {"slots": SLOTTED["slots"]},
     ):  # fmt: skip
         assert len(of_tools(with_piece(bare, **more), "waste yarn")) == 1, more
+        assert of_tools(with_piece(bare, **more), "waste yarn") != only_swatches, more
     for less in (
         {"openings": (replace(gap, taken="cast-off"),)}, {"openings": (replace(gap, flat=ZERO),)},
         {"slots": (replace(SLOTTED["slots"][0], taken="cast-off"),)}, {"start_way": "e-wrap"}, {"end_way": "gathered"},
     ):  # fmt: skip
-        assert of_tools(with_piece(bare, **less), "waste yarn") == [], less
+        assert of_tools(with_piece(bare, **less), "waste yarn") == only_swatches, less
 
 
 def test_cord_comb_and_weights(plain: d.Design) -> None:
     combed, by_hand_, hung = "WasteStart", "WasteStart by hand", "WasteStart hem"
-    assert of_tools(plain, "ravel cord", combed) == ["Ravel cord: one strong, slippery length, longer than the bed is wide"]
+    assert of_tools(plain, "ravel cord", combed) == ["Ravel cord: one strong, slippery length, as long as the note on it says"]
     assert of_tools(plain, "ravel cord", by_hand_) == of_tools(plain, "ravel cord", combed)
-    assert of_tools(plain, "ravel cord", hung) == ["Ravel cord: two strong, slippery lengths, longer than the bed is wide"]
+    assert of_tools(plain, "ravel cord", hung) == ["Ravel cord: two strong, slippery lengths, as long as the note on it says"]
     assert of_tools(plain, "ravel cord", "ClosedStart") == []
-    assert "three times as long" in of_tools(plain, "ravel cord", "PartOnCord")[0]
+    assert "for a part that waits" in of_tools(plain, "ravel cord", "PartOnCord")[0]
     assert "two strong, slippery lengths" in of_tools(plain, "ravel cord", combed, "PartOnCord")[0]
     assert of_tools(plain, "comb", combed) == ["Cast-on comb, and weights for the width in work"]
     assert of_tools(plain, "hem", hung)[0].startswith("Cast-on hem, at least as wide")

@@ -97,8 +97,8 @@ def _tools(guide: Guide, design: Design, kinds: frozenset[str]) -> Iterator[str]
     charts = worked(design)
     cells = {cell.kind for chart in charts for cell in used(chart)}
     starts = {p.start_way for p in design.pieces}
-    if any(_wants_waste(p) for p in design.pieces):
-        yield guide.say("tool/waste-yarn")
+    # A swatch lies between rows of it.
+    yield guide.say("tool/waste-yarn" if any(_wants_waste(p) for p in design.pieces) else "tool/waste-yarn-swatch")
     begun = kinds & {"WasteStart", "WasteStart hem", "WasteStart by hand"}
     yield from (guide.say(key) for key in (*_cord(begun, "PartOnCord" in kinds), *_weights(kinds)))
     yield from _transfer_tools(guide, design, kinds, charts)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 TOOLS = {
     "tool/waste-yarn": "Waste yarn: smooth, of about the same thickness and in a contrasting colour",
-    "tool/cord-both": "Ravel cord: two strong, slippery lengths, one longer than the bed is wide for the start, one for a part "
-    "that waits, three times as long as that is wide",
-    "tool/cord-start": "Ravel cord: one strong, slippery length, longer than the bed is wide",
-    "tool/cord-part": "Ravel cord: one strong, slippery length, three times as long as the part is wide that waits on it",
-    "tool/cord-hem": "Ravel cord: two strong, slippery lengths, longer than the bed is wide",
-    "tool/cord-hem-both": "Ravel cord: two strong, slippery lengths, longer than the bed is wide, for the start, and one for a "
-    "part "
-    "that waits, three times as long as that is wide",
+    "tool/waste-yarn-swatch": "Waste yarn, for the swatches only: smooth, of about the same thickness and in a contrasting colour",
+    "tool/cord-both": "Ravel cord: two strong, slippery lengths, one for the start and one for a part that waits"
+    ", as long as the note on it says",
+    "tool/cord-start": "Ravel cord: one strong, slippery length, as long as the note on it says",
+    "tool/cord-part": "Ravel cord: one strong, slippery length for a part that waits, as long as the note on it says",
+    "tool/cord-hem": "Ravel cord: two strong, slippery lengths, as long as the note on it says",
+    "tool/cord-hem-both": "Ravel cord: three strong, slippery lengths, two for the start and one for a part that waits"
+    ", as long as the note on it says",
     "tool/hem": "Cast-on hem, at least as wide as what is begun on it, and weights for the width in work",
     "tool/edge-weights": "Small weights for the edges",
     "tool/comb-and-weights": "Cast-on comb, and weights for the width in work",

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 TOOLS = {
     "tool/waste-yarn": "Hilfsgarn: glatt, etwa gleich dick und in einer Kontrastfarbe",
-    "tool/cord-both": "Trennfaden: zwei starke, rutschige Stücke, eines für den Anschlag, länger als das Nadelbett breit ist,"
-    " eines für einen Teil, der wartet, dreimal so lang wie dieser breit ist",
-    "tool/cord-start": "Trennfaden: ein starkes, rutschiges Stück, länger als das Nadelbett breit ist",
-    "tool/cord-part": "Trennfaden: ein starkes, rutschiges Stück, dreimal so lang wie der Teil breit ist, der darauf wartet",
+    "tool/waste-yarn-swatch": "Hilfsgarn, nur für die Maschenproben: glatt, etwa gleich dick und in einer Kontrastfarbe",
+    "tool/cord-both": "Trennfaden: zwei starke, rutschige Stücke, eines für den Anschlag und eines für einen Teil, der wartet"
+    ", so lang, wie es beim Garn steht",
+    "tool/cord-start": "Trennfaden: ein starkes, rutschiges Stück, so lang, wie es beim Garn steht",
+    "tool/cord-part": "Trennfaden: ein starkes, rutschiges Stück für einen Teil, der wartet, so lang, wie es beim Garn steht",
     "tool/comb-and-weights": "Anschlagkamm, und Gewichte für die Breite in Arbeit",
     "tool/weights": "Gewichte für die Breite in Arbeit",
-    "tool/cord-hem": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist",
-    "tool/cord-hem-both": "Trennfaden: zwei starke, rutschige Stücke, länger als das Nadelbett breit ist, für den Anschlag, und"
-    " eines für einen Teil, der wartet, dreimal so lang wie dieser breit ist",
+    "tool/cord-hem": "Trennfaden: zwei starke, rutschige Stücke, so lang, wie es beim Garn steht",
+    "tool/cord-hem-both": "Trennfaden: drei starke, rutschige Stücke, zwei für den Anschlag und eines für einen Teil, der wartet"
+    ", so lang, wie es beim Garn steht",
     "tool/hem": "Anschlagstreifen, mindestens so breit wie das, was daran begonnen wird, und Gewichte für die Breite in Arbeit",
     "tool/edge-weights": "Kleine Gewichte für die Ränder",
     "tool/transfer": "Decker mit {prongs:and} {most:=Zinke|Zinken}",
