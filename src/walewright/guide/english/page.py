@@ -75,7 +75,7 @@ PAGE = {
     "bench/page": "{page} of {pages}",
     "bench/head": "{tension} · {page}",
     "cover/size": "Size",
-    "cover/choice": "{taken}, or {others:or}",
+    "cover/choice": "{taken} in this copy; in others {others:or}",
     "cover/sizes": "Sizes",
     "cover/yarn": "Yarn",
     "cover/yarns": "{first:?{first}: }{rest:/, }",

@@ -75,7 +75,7 @@ PAGE = {
     "bench/page": "{page} von {pages}",
     "bench/head": "{tension} · {page}",
     "cover/size": "Größe",
-    "cover/choice": "{taken}, oder {others:or}",
+    "cover/choice": "{taken} in diesem Ausdruck; in anderen {others:or}",
     "cover/sizes": "Größen",
     "cover/yarn": "Garn",
     "cover/yarns": "{first:?{first}: }{rest:/, }",
