@@ -127,6 +127,23 @@ def test_the_swatch_of_a_rib_is_latched_up() -> None:
     assert ["drop its columns and latch them up" in words for words in told.values()] == [True, False]
 
 
+@pytest.mark.parametrize("name", ["lapwing", "kittiwake"])
+def test_a_deep_rib_is_latched_up_in_stages(name: str) -> None:
+    design = compiled(name).result()[0]
+    most = design.machine.stage[1]
+    assert max(fabric.swatch_rows for fabric in design.fabrics if fabric.rib_every and not fabric.swatch_of) > most
+    lines = swatch_first(ENGLISH, design).lines
+    at = next(at for at, line in enumerate(lines) if "latched rib" in line)
+    assert f"at each {most} rows of the block" in lines[at]
+    assert lines[at + 1].startswith("Knit the rows of the block")
+
+
+@pytest.mark.parametrize(("name", "charted"), [("hawser", True), ("barnacle", True), ("tidewrack", False)])
+def test_the_swatch_of_a_chart_is_worked_by_it(name: str, charted: bool) -> None:
+    lines = swatch_first(ENGLISH, compiled(name).result()[0]).lines
+    assert any("work the chart over the whole block" in line for line in lines) == charted
+
+
 # ----------------------------------------------------------------- the plain text
 
 

@@ -83,11 +83,18 @@ def trouble(guide: Guide) -> tuple[Advice, ...]:
 
 
 def swatch_first(guide: Guide, design: Design) -> Advice:
-    """How a swatch is knitted and measured; one of a latched rib is latched up on the bed."""
+    """How a swatch is knitted and measured; one of a latched rib is latched up on the bed, a deep one in stages, and one with a
+    chart is worked by it."""
     advice = guide.advice["swatch"]
-    if not any(fabric.rib_every and not fabric.swatch_of for fabric in design.fabrics):
-        return advice
-    return replace(advice, lines=(*advice.lines[:2], guide.say("swatch/rib"), *advice.lines[2:]))
+    own = [fabric for fabric in design.fabrics if not fabric.swatch_of]
+    ribs = [fabric for fabric in own if fabric.rib_every]
+    most = design.machine.stage[1]
+    in_stages = any(fabric.swatch_rows > most for fabric in ribs)
+    cast_on, knit, *rest = advice.lines
+    before = [guide.say("swatch/chart")] if any(fabric.stitch == "chart" for fabric in own) else []
+    before += [guide.say("swatch/rib-in-stages", most=most)] if in_stages else []
+    after = [guide.say("swatch/rib")] if ribs and not in_stages else []
+    return replace(advice, lines=(cast_on, *before, knit, *after, *rest))
 
 
 WornOn = Literal["body", "waist", "apart", "cloth", "feet"]

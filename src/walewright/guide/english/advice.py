@@ -98,6 +98,9 @@ LINES = {
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
     # What is measured is the rib itself.
     "swatch/rib": "A latched rib: now drop its columns and latch them up.",
+    "swatch/rib-in-stages": "A latched rib: at each {most} rows of the block, and after its last one, drop its columns and latch "
+    "them up, only as deep as they are not latched yet: dropped all at once they would hang below comb and weights.",
+    "swatch/chart": "A fabric with a chart: work the chart over the whole block, from its first row up, repeat beside repeat.",
     "children": "If a child wears it",
     "children/small-parts": "For children of under 3 years: buttons, beads and all that can come off are small parts that can "
     "choke. In the United States, articles for them may not have parts, nor lose parts in use, that fit wholly into the test "

@@ -104,6 +104,10 @@ LINES = {
     "meaning/times": "wie oft die Wörter davor gearbeitet werden, das erste Mal mitgezählt",
     # For children: figures as read in the sources named in each line; "common practice" where there is none.
     "swatch/rib": "Eine hochgehäkelte Rippe: jetzt ihre Stäbchen fallen lassen und hochhäkeln.",
+    "swatch/rib-in-stages": "Eine hochgehäkelte Rippe: bei je {most} Reihen des Blocks und nach der letzten ihre Stäbchen so tief "
+    "fallen lassen, wie sie noch nicht hochgehäkelt sind, und hochhäkeln: auf einmal fallen sie unter Kamm und Gewichte.",
+    "swatch/chart": "Ein Strickstück mit Muster: das Muster über den ganzen Block arbeiten, von seiner ersten Reihe an, Rapport "
+    "neben Rapport.",
     "children": "Wenn ein Kind es trägt",
     "children/small-parts": "Für Kinder unter 3 Jahren: Knöpfe, Perlen und alles, was sich lösen kann, sind Kleinteile, an"
     " denen ein Kind ersticken kann. In den Vereinigten Staaten dürfen Artikel für sie keine Teile haben und im Gebrauch"
