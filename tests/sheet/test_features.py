@@ -155,6 +155,12 @@ def test_a_seam_is_told_by_what_lies_along_it(one: str, other: str, told: str, p
     assert joined(plain, one, other, "gathered", **SLOTTED) == ["join gathered", f"join {told}"]
 
 
+@pytest.mark.parametrize(("change", "steps", "told"), [((-12.0,), (4,), "stitches to stitches"), ((-12.0,), (30,), "rows to rows")])
+def test_a_flank_in_wide_steps_is_stitches(change: tuple[float], steps: tuple[int], told: str, plain: d.Design) -> None:
+    flank = d.EdgeRun("flank", "top", "steps", change, ZERO, steps, d.ShapingWay("simple"), AT)
+    assert joined(plain, "flank", "flank", left=(flank,)) == ["join sewn", f"join {told}"]
+
+
 def test_other_ways_to_join(plain: d.Design) -> None:
     assert joined(plain, "end", "end", "grafted") == ["join grafted"]
     assert joined(plain, "end", "end", "linked") == [], "it is a section of its own"

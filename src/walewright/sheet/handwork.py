@@ -6,7 +6,7 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterable, Iterator
 
-from walewright.design.model import Chart, Design, EdgeJoin, EdgeName, Edging
+from walewright.design.model import Chart, Design, EdgeJoin, EdgeName, EdgeRun, Edging
 from walewright.figures.hands import TECHNIQUES, Technique
 from walewright.figures.hands.scene import Scene
 from walewright.figures.measures import name_of
@@ -92,13 +92,25 @@ def _waits(design: Design, edge: EdgeName) -> bool:
 
 
 def _of_stitches(design: Design, edge: EdgeName) -> bool:
-    """Whether stitches lie along the edge: a start, an end, the lips of a slot, what was taken at once of an opening; along any
-    other it is rows."""
+    """Whether stitches lie along the edge: a start, an end, the lips of a slot, what was taken at once of an opening, a flank in
+    steps, as at the side of what is knitted sideways; along any other it is rows."""
     if design.band(edge.piece) is not None:
         return False
     of = part_of_edge(edge.edge)
     piece = design.piece(edge.piece)
+    flank = [run for run in (*piece.left, *piece.right) if run.name == of.name]
+    if flank and all(map(_in_wide_steps, flank)):
+        return True
     return is_top(edge.edge) or of.name in ("start", *(s.name for s in piece.slots)) or of.part == "centre" or of.upper
+
+
+WIDE_STEP_CM = 1.0
+"""From so much on, the stitches of a step are sewn as stitches; a slant of single ones is sewn as rows (common practice; the figure is
+ours)."""
+
+
+def _in_wide_steps(run: EdgeRun) -> bool:
+    return run.path == "steps" and all(abs(cm) >= WIDE_STEP_CM * times for cm, times in zip(run.change, run.steps, strict=True))
 
 
 def _charts(design: Design, section: Section) -> list[Chart]:
