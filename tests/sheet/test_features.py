@@ -302,6 +302,6 @@ def test_what_charts_and_names_want(plain: d.Design) -> None:
     assert len(of_tools(charted(bare, replace(CELLS, picture=True)), "bobbins")) == 1
     corded = replace(bare, cords=(d.Cord("front_hood", (90.5,), AT),))
     assert of_tools(corded, "cord or ribbon") == ["Cord or ribbon for the front hood: 90.5 cm"]
-    assert listed(bare)[-1] == "Blunt sewing needle, tape measure, scissors with covered points"
+    assert listed(bare)[-1] == "Blunt sewing needle, pins that do not rust, tape measure, scissors with covered points"
     assert "Latch tool" not in listed(bare)
     assert "Latch tool" in listed(bare, "LatchRib")

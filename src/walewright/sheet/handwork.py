@@ -105,8 +105,8 @@ def _of_stitches(design: Design, edge: EdgeName) -> bool:
 
 
 WIDE_STEP_CM = 1.0
-"""From so much on, the stitches of a step are sewn as stitches; a slant of single ones is sewn as rows (common practice; the figure is
-ours)."""
+"""From so much on, the stitches of a step are sewn as stitches; a slant of single ones is sewn as rows (common practice; the figure
+is ours)."""
 
 
 def _in_wide_steps(run: EdgeRun) -> bool:

@@ -24,7 +24,7 @@ TOOLS = {
     "tool/bobbins": "Bobbins for picture knitting, one for each block of the row that has most",
     "tool/thread": "Short lengths of contrasting thread to mark edges",
     "tool/cord": "Cord or ribbon for the {piece}: {cm} cm",
-    "tool/last": "Blunt sewing needle, tape measure, scissors with covered points",
+    "tool/last": "Blunt sewing needle, pins that do not rust, tape measure, scissors with covered points",
     # What the author lists.
     "needed/count": "{count} {what}",
     "needed/length": "{what}: {length}",

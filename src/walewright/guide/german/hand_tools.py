@@ -24,7 +24,7 @@ TOOLS = {
     "tool/bobbins": "Spulen für das Intarsienmuster, eine für jede Fläche der Reihe, die die meisten hat",
     "tool/thread": "Kurze Fäden in einer Kontrastfarbe, um Kanten zu markieren",
     "tool/cord": "Kordel oder Band für {piece}: {cm} cm",
-    "tool/last": "Stumpfe Wollnadel, Maßband, Schere mit geschützten Spitzen",
+    "tool/last": "Stumpfe Wollnadel, nicht rostende Stecknadeln, Maßband, Schere mit geschützten Spitzen",
     # What the author lists.
     "needed/count": "{count} {what}",
     "needed/length": "{what}: {length}",
