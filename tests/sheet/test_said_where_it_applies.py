@@ -163,3 +163,13 @@ def test_the_plain_text_has_how_it_is_read_and_what_is_done_by_hand(guide: Guide
 
 def test_the_side_of_edges_is_said_to_be_the_bed_s() -> None:
     assert "not the wearer’s" in " ".join(sheet_of(compiled("lapwing")).reading.lines)
+
+
+@pytest.mark.parametrize("guide", [ENGLISH, GERMAN], ids=["english", "german"])
+@pytest.mark.parametrize(("name", "bracketed"), [("ebb", True), ("limpet", True), ("tidewrack", False), ("curlew", False)])
+def test_square_brackets_are_explained_where_there_are_any(name: str, bracketed: bool, guide: Guide) -> None:
+    """A round of work within another one."""
+    made = compiled(name)
+    assert ("[" in made.plain_text.replace("[ ]", "").replace("[1]", "")) >= bracketed
+    said = guide.say("reading/brackets")
+    assert (said in sheet_of(made, guide).reading.lines) == bracketed

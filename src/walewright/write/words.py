@@ -44,11 +44,13 @@ PLAIN: Mapping[type[Step], type[Step]] = {**IN_MIND, **LISTED}
 
 
 def kinds(said: StepSaid) -> tuple[str, ...]:
-    """Class names of the steps that the phrase says, those inside a repeat after "Repeat"; with the numbers where hands do
-    something else for each."""
+    """Class names of the steps that the phrase says, those inside a repeat after "Repeat", and after "Repeat inside" where some of
+    them stand in brackets; with the numbers where hands do something else for each."""
     if not isinstance(said.any, st.Repeat):
         return tuple(dict.fromkeys(kind(step) for step in said.steps if step is not None))
-    return ("Repeat", *(kind for inner in bodies(said) for kind in kinds(inner)))
+    body = bodies(said)
+    bracketed = ("Repeat inside",) if any(isinstance(inner.any, st.Repeat) for inner in body) else ()
+    return ("Repeat", *bracketed, *(kind for inner in body for kind in kinds(inner)))
 
 
 def kind(step: Step) -> str:

@@ -59,6 +59,7 @@ LINES = {
     "loop is "
     "in work: the carriage knits whatever is, and without yarn it drops the piece. What the row counter has counted by it, set "
     "back.",
+    "reading/brackets": "Words in square brackets are one round of work: do it as often as is said behind it, then go on.",
     "reading/together": "“At the same time”: the lines that follow, one for each edge, all begin at the same row. Knit each "
     "row once; after each row do what any of the lines asks for there: first wraps, then what returns to work, then what "
     "goes into hold, then the rest, each in the order of the lines. Words in square brackets are one round of work. For each "

@@ -61,6 +61,7 @@ LINES = {
     "reading/without-knitting/none": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen und darauf achten, dass keine"
     " Nadel mit einer Masche in Arbeit ist: der Schlitten strickt, was in Arbeit ist, und ohne Garn wirft er das Gestrick ab."
     " Was der Reihenzähler dabei gezählt hat, zurückstellen.",
+    "reading/brackets": "Wörter in eckigen Klammern sind ein Durchgang: so oft arbeiten, wie dahinter steht, dann weitergehen.",
     "reading/together": "„Gleichzeitig“: die folgenden Zeilen, eine für jeden Rand, beginnen alle bei derselben Reihe. Jede"
     " Reihe nur einmal stricken; nach jeder Reihe tun, was eine der Zeilen dort verlangt: zuerst den Faden um Nadeln legen,"
     " dann, was wieder in Arbeit kommt, dann, was in Haltestellung geht, dann das Übrige, jeweils in der Reihenfolge der"
