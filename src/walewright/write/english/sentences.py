@@ -240,7 +240,8 @@ PATTERNS = {
 
 JOINS = {
     "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} are called “{@edge_called}”",
-    "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, are called “{@edge_called}”",
+    "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, are called"
+    " “{@edge_called}”",
     "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} is called “{@edge_called}”",
     "join_edges": "{way} {@seams}{@turn}{@matched}{@chained}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} to {other}",

@@ -246,7 +246,8 @@ PATTERNS = {
 JOINS = {
     "edge_is": "die {where} Kanten von {RC} {from_row} bis {RC} {to_row} heißen „{@edge_called}“",
     "edge_is/one": "die {where} Kante von {RC} {from_row} bis {RC} {to_row} heißt „{@edge_called}“",
-    "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, heißen „{@edge_called}“",
+    "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, heißen"
+    " „{@edge_called}“",
     "join_edges": "{way}: {@seams}{@turn}{@matched}{@chained}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} mit {other}",
     "seam/own": "{one} mit dem Gegenstück {other}",
