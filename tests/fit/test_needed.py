@@ -90,7 +90,7 @@ def test_a_band_in_parts_is_measured_and_counted_over_all_of_them(copies: str, t
     parts = counts.sizes[0].bands
     assert len(parts) > 1
     words = " ".join((made.plain_text or "").split())
-    assert f"Part 1 of {len(parts)} of the long band: from the one of the scarf to the one of the scarf." in words
+    assert f"Part 1 of {len(parts)} of the long band: along one stretch of the one of the scarf." in words
     assert made.fit is not None
     ribbon, buttons = made.fit.needed
     assert abs(ribbon[0] - sum(part.stitches for part in parts) * 14 / 40) < 0.01

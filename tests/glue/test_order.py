@@ -13,6 +13,26 @@ def test_the_band_comes_between_the_shoulders() -> None:
     assert order[3:6] == [RIGHT, "neckband", LEFT]
 
 
+def test_a_join_that_a_band_does_not_need_comes_after_it() -> None:
+    order = work(sewn(VEST + NECKBAND + "join front side_left to back side_right\n" + SHOULDERS))
+    assert order[2:5] == [RIGHT, "neckband", "front side left ~ back side right"]
+    assert order[5:] == [LEFT]
+
+
+def test_a_join_stays_before_the_step_that_follows_it() -> None:
+    making = 'making up\n    join front side_left to back side_right\n    step "Press."\n    join back shoulder to front shoulder\n'
+    order = work(sewn(VEST + NECKBAND + making))
+    assert order[2:] == ["front side left ~ back side right", "step 0", RIGHT, "neckband", LEFT]
+
+
+def test_of_two_bands_each_has_the_joins_that_it_needs() -> None:
+    hem = "band hem_band with collar along front start + back start\n"
+    order = work(sewn(VEST + NECKBAND + hem + "join front side_left to back side_right\n" + SHOULDERS))
+    assert order[2:6] == ["front side left ~ back side right", "hem_band", RIGHT, "neckband"]
+    order = work(sewn(VEST + NECKBAND + hem + SHOULDERS + "join front side_left to back side_right\n"))
+    assert order[2:] == [RIGHT, "neckband", "front side left ~ back side right", "hem_band", LEFT]
+
+
 def test_without_a_band_the_author_s_order_holds() -> None:
     order = work(sewn(VEST + SIDES + SHOULDERS))
     assert order[2:] == ["back side left ~ front side right", "back side right ~ front side left", LEFT, RIGHT]

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from tests.fit.test_needed import LONG
 from tests.glue.test_parted import HUNG
 from tests.solve.test_band_places import jacket
 from tests.whole.shipped_once import source
-from walewright import pipeline
+from walewright import languages, pipeline
 from walewright.cli.sources import shipped
 from walewright.design import Changes
 from walewright.glue.model import runs_along
@@ -65,6 +67,24 @@ def runs(text: str) -> list[str]:
 )
 def test_a_part_is_told_by_where_it_begins_and_ends(front: int, needles: int, calls: str, parts: list[str]) -> None:
     assert runs(jacket(front, needles, "", calls).text) == parts
+
+
+def told(text: str, language: str = "english") -> list[str]:
+    """What the printed words say of each part of the band; they are read back."""
+    made = pipeline.compile(text, "parts.wale", shipped(), Changes(), languages.printed(language))
+    assert made.proven, made.diagnostics
+    words = " ".join((made.plain_text or "").replace("\N{NO-BREAK SPACE}", " ").split())
+    return re.findall(r"(?:Part|Stück) \d (?:of|von) \d (?:of the|von) [^:]*: ([^.]*)\.", words)
+
+
+def test_a_part_along_one_whole_edge_is_told_by_that_alone() -> None:
+    fronts = jacket(60, 62).text
+    across = "from the neckline of the right front to the neckline of the left front"
+    # What hangs on one piece is knitted first.
+    assert told(fronts) == ["along the edge of the right front", "along the edge of the left front", across]
+    assert told(fronts, "german")[0] == "entlang rechtes Vorderteil Kante"
+    assert told(LONG.format(copies=""))[0] == "along one stretch of the one of the scarf"
+    assert told(source("whimbrel"))[1] == "along the neck of the back"
 
 
 def test_the_centre_of_a_v_is_its_foot() -> None:

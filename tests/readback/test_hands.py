@@ -148,7 +148,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ("Cast on all needles in working position by latch-tool chain.", (op.CastOn("chain", -5, 4),)),
         ("Set the row counter to 084. Knit to RC 86.", (op.SetCounter(84), op.Pass("left"), op.Pass("right"))),
         ("10 sts, RC 0, COR.", (op.Check(10, 0, "right"),)),
-        ("Tie a marker thread at both ends for the armhole.", ()),
+        ("Tie a marker thread at both ends, where “armhole” begins.", ()),
         ("Take the centre 2 sts, L 1 to R 1, off on waste yarn (neck centre).", (op.OntoWaste(-1, 0, 8, "neck centre"),)),
         # From L 2 and R 2 every third, and neither of the two end needles.
         (
@@ -225,8 +225,8 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
             "RC 2: decrease 1 st at the left end; 9 sts.",
             (op.Pass("left"), op.Pass("right"), op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5)),
         ),
-        ("The left edge from RC 10 to RC 20 makes the front.", (op.NameEdge("front", "left", 10, 20),)),
-        ("The inner edges from RC 10 to RC 20 make the neck.", (op.NameEdge("neck", "inner", 10, 20),)),
+        ("The left edge from RC 10 to RC 20 is called “front”.", (op.NameEdge("front", "left", 10, 20),)),
+        ("The inner edges from RC 10 to RC 20 are called “neck”.", (op.NameEdge("neck", "inner", 10, 20),)),
     ],
 )  # fmt: skip
 def test_moves(words: str, made: tuple[op.Operation, ...]) -> None:

@@ -128,8 +128,8 @@ def test_the_words_name_the_ends_and_say_which_rows_they_are() -> None:
     told = words(skirt())
     assert "Join the left welt, then the left side of the back to the right welt, then the right side of the front" in told
     assert "row for row, 98 rows" in told
-    assert "The outer edges from RC 0 to RC 18 make the welt." in told
-    assert "The right edge from RC 0 to RC 8 makes the right end." in words(strapped())
+    assert "The outer edges from RC 0 to RC 18 are called “welt”." in told
+    assert "The right edge from RC 0 to RC 8 is called “right end”." in words(strapped())
 
 
 def test_free_welts_are_vents_and_nothing_is_sewn_there() -> None:
@@ -215,7 +215,7 @@ def _is_end(op: object) -> bool:
         ("welt, then the left side of the front", "side of the front"),
         ("welt, then the left side of the front", "welt, then the right side of the front"),
         ("98 rows", "96 rows"),
-        ("RC 0 to RC 18 make the welt", "RC 0 to RC 16 make the welt"),
+        ("RC 0 to RC 18 are called “welt”", "RC 0 to RC 16 are called “welt”"),
     ],
 )
 def test_other_words_are_found(old: str, new: str) -> None:

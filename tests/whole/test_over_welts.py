@@ -152,17 +152,17 @@ def test_both_layers_of_a_fold_are_taken_up_row_upon_row(welt: str) -> None:
 
 def test_the_words_say_which_rows_make_the_end_and_where_it_hangs() -> None:
     text = " ".join(plain_text(outcome(source("rib")).result()[2]).split())
-    assert "The outer edges from RC 0 to RC 18 make the welt." in text
+    assert "The outer edges from RC 0 to RC 18 are called “welt”." in text
     assert "along the left side of the cloth welt, about 3 sts for every 4 rows, from bottom to top" in text
     assert "along the right side of the cloth top" in text
     first = " ".join(plain_text(outcome(source("folded, first")).result()[2]).split())
-    assert "The outer edges from RC 17 to RC 33 make the welt." in first
-    assert "RC 33 make the welt. [ ] 14. Set the row counter to 000." in first.replace(" - ", " ")
+    assert "The outer edges from RC 17 to RC 33 are called “welt”." in first
+    assert "RC 33 are called “welt”. [ ] 14. Set the row counter to 000." in first.replace(" - ", " ")
 
 
 def test_nothing_is_named_that_nothing_comes_to() -> None:
     alone = "\n".join(line for line in source("rib").splitlines() if not line.startswith("band"))
-    assert "make the welt" not in plain_text(outcome(alone).result()[2])
+    assert "called “welt”" not in plain_text(outcome(alone).result()[2])
 
 
 def test_buttonholes_lie_on_the_part_over_the_welt() -> None:
@@ -259,9 +259,9 @@ def test_a_fold_that_is_not_hung_up_leaves_one_layer() -> None:
 @pytest.mark.parametrize(
     ("old", "new"),
     [
-        ("The outer edges from RC 0 to RC 18 make the welt", "The outer edges from RC 0 to RC 16 make the welt"),
+        ("The outer edges from RC 0 to RC 18 are called “welt”", "The outer edges from RC 0 to RC 16 are called “welt”"),
         ("left side of the cloth welt", "right side of the cloth welt"),
-        ("make the welt", "make the well"),
+        ("are called “welt”", "are called “well”"),
     ],
 )
 def test_other_words_are_other_fabric(old: str, new: str) -> None:

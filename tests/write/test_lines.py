@@ -105,7 +105,7 @@ def test_a_line_without_numbers_that_some_skip_gets_a_head() -> None:
 def test_several_lines_for_the_same_sizes_get_one_head() -> None:
     mine = (st.KnitTo(4), st.Decrease("left end", 1, 2), st.KnitTo(6))
     assert outline((st.MarkEdges("side"),), (st.MarkEdges("side"), *mine), (st.MarkEdges("side"), *mine)) == [
-        ("Knit", "", ["Tie a marker thread at both ends for the side."]),
+        ("Knit", "", ["Tie a marker thread at both ends, where “side” begins."]),
         ("", "s1, s2 only", ["Knit to RC 4.", "Decrease 1 st at the left end, 2 sts in.", "Knit to RC 6."]),
     ]
 

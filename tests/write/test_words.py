@@ -80,7 +80,7 @@ def test_a_number_or_none(step: st.Step) -> None:
         ),
         (
             (st.EdgeIs("front", "left", 0, 60), st.EdgeIs("front", "left", 0, 64)),
-            "the left edge from RC 0 to RC 60 (64) makes the front",
+            "the left edge from RC 0 to RC 60 (64) is called “front”",
         ),
         ((st.ReturnSome("left", 4), st.ReturnSome("left", 5)), "return the innermost 4 (5) sts held at the left to work"),
         # A way of spreading that no size uses is not said; one that a size does not use has a dash.
@@ -116,7 +116,7 @@ def test_a_number_or_none(step: st.Step) -> None:
         # Names of the source are words, held together by no-break spaces.
         (
             (st.MarkEdges("armhole_left", "left end"),) * 2,
-            "tie a marker thread at the left end for the armhole\N{NO-BREAK SPACE}left",
+            "tie a marker thread at the left end, where “armhole\N{NO-BREAK SPACE}left” begins",
         ),
         # A repeat within a repeat stands in square brackets; the outer one says that all of it is meant.
         (

@@ -43,6 +43,8 @@ class _Working:
     waiting: list[int] = field(default_factory=list)
     needs: dict[tuple[str, int], tuple[int, ...]] = field(default_factory=dict)
     spares: dict[tuple[str, int], list[int]] = field(default_factory=dict)
+    ahead: list[int] = field(default_factory=list)
+    """The seams up to the author's next step, in the author's order: these and no others may change places."""
 
     def key(self, line: HungCopy) -> tuple[str, int]:
         return line.hanging.owner, line.copy
@@ -93,13 +95,71 @@ class _Working:
         self.tasks += _knit(self.design, owner)
 
     def seam(self, number: int) -> None:
-        """The seam now, or, if it would close a line that can still be hung without it, after that line. A seam along several edges
-        waits for those that make them one line, and one of a piece that is still to be hung on others for that piece."""
-        if not self._ready(number) or any(self._closes(number, line) for line in self.lines):
+        """The seam now, or, if it would close a line that can still be hung without it, after that line, and so if the line that is
+        hung next does not need it. A seam along several edges waits for those that make them one line, and one of a piece that is
+        still to be hung on others for that piece."""
+        if self._waits(number):
             self.waiting.append(number)
             return
         self._make(number)
         self._what_waited()
+
+    def _waits(self, number: int) -> bool:
+        return not self._ready(number) or any(self._closes(number, line) for line in self.lines) or self._needless(number)
+
+    def _needless(self, number: int) -> bool:
+        """Whether a line is hung before the author's next step that this seam is nothing to. What would close a line comes when its
+        author says."""
+        needs = self._needs_of_next()
+        return bool(needs) and number not in needs and not any(self._shuts(number, line) for line in self.lines)
+
+    def _shuts(self, number: int, line: HungCopy) -> bool:
+        others = set(range(len(self.glueings))) - {number} | set(self.own.values())
+        known = self.made | (self._needed(line, others) or set())
+        return self.open(line, known) and not self.open(line, known | {number})
+
+    def _needs_of_next(self) -> set[int]:
+        """The seams still to be made for the lines that are the first to be hung if the author's order is gone through; nothing
+        where that is none before the author's next step."""
+        todo = [n for n in self.ahead if n not in self.made]
+        owners = dict.fromkeys(line.hanging.owner for line in self.lines)
+        for known in range(1, len(todo) + 1):
+            among = self.made | set(todo[:known])
+            for owner in owners:
+                needs = self._needs_among([line for line in self.lines if line.hanging.owner == owner], among)
+                if needs is not None and not any(self._held_up(n, owner) for n in needs):
+                    return needs
+        return set()
+
+    def _held_up(self, number: int, owner: str) -> bool:
+        """Whether a seam waits for another owner than the one that needs it."""
+        others = [line for line in self.lines if line.hanging.owner != owner]
+        both = (*self.glueings[number].one, *self.glueings[number].other)
+        of = {self.surface.edges[e].owner for e in both}
+        return any(line.hanging.owner in of or self._closes(number, line) for line in others)
+
+    def before_step(self) -> None:
+        """What waits for nothing but its turn is done before the author's step."""
+        self.ahead = []
+        self._what_waited()
+
+    def _needs_among(self, copies: Sequence[HungCopy], among: set[int]) -> set[int] | None:
+        """Of these seams the ones without which no line of an owner can be hung, with those that make their edges one line; None
+        where some is missing."""
+        edges, needs = self.surface.edges, set[int]()
+        ways = [self._needed(line, among) if self._knitted(line) else None for line in copies]
+        left = [n for way in ways for n in way or ()]
+        while left and None not in ways:
+            number = left.pop()
+            if number in needs or number in self.made:
+                continue
+            needs.add(number)
+            paths = (self.glueings[number].one, self.glueings[number].other)
+            for a, b in (pair for path in paths for pair in pairwise(path)):
+                way = self.surface.way(edges[a].end, edges[b].begin, among - {number})
+                ways.append(None if way is None else set(way))
+                left += way or ()
+        return None if None in ways or not all(self.open(line, self.made | needs) for line in copies) else needs
 
     def _make(self, number: int) -> None:
         self.made.add(number)
@@ -136,10 +196,14 @@ class _Working:
 
     def _what_waited(self) -> None:
         for number in list(self.waiting):
-            if number in self.waiting and self._ready(number) and not any(self._closes(number, line) for line in self.lines):
+            if number in self.waiting and not self._waits(number):
                 self.waiting.remove(number)
                 self._make(number)
                 self._what_waited()
+
+
+def _of_join(glueings: Sequence[Glueing], join: int) -> list[int]:
+    return [n for n, glueing in enumerate(glueings) if glueing.join == join]
 
 
 def _knit(design: Design, owner: str) -> list[Task]:
@@ -168,8 +232,13 @@ def ordered(
     steps = _steps_before(design)
     work.tasks += [Task("step", number=step) for step in steps.get(0, ())]
     for number in range(len(design.joins)):
-        for seam in _first_needed(work, [n for n, g in enumerate(glueings) if g.join == number]):
+        if not number or steps.get(number):
+            until = min((n for n in steps if n > number), default=len(design.joins))
+            work.ahead = [n for join in range(number, until) for n in _of_join(glueings, join)]
+        for seam in _first_needed(work, _of_join(glueings, number)):
             work.seam(seam)
+        if steps.get(number + 1) or number + 1 == len(design.joins):
+            work.before_step()
         work.tasks += [Task("step", number=step) for step in steps.get(number + 1, ())]
     shut = tuple((line, _closing(work, line)) for line in work.lines)
     for number in list(work.waiting):

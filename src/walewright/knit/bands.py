@@ -85,9 +85,18 @@ def _which_part(design: Design, glued: Glued, band: Band) -> Iterator[Step]:
     # Two parts alike are one band, knitted twice.
     if band.part_of and len(parts) == band.parts:
         along = glued.lines_of(band.name)[0].along
-        first, last = (said("edge", piece=place.owner, edge=place.edge) for place in (along[0], along[-1]))
         number, whole = parts.index(band.name) + 1, band.part_of
-        told = said("part-of-band", number=number, parts=band.parts, whole=whole, first=first, last=last)
+        first, last = (said("edge", piece=place.owner, edge=place.edge) for place in (along[0], along[-1]))
+        runs = runs_along(design, glued, band)
+        if len(along) == 1:
+            key = "part-of-band/within" if along[0].cut else "part-of-band/along"
+            told = said(key, number=number, parts=band.parts, whole=whole, edge=first)
+        elif runs is not None and runs.key == "runs/edge":
+            # A whole opening, whose edges are several.
+            opening = said("edge", piece=band.along[0].piece, edge=band.along[0].edge)
+            told = said("part-of-band/along", number=number, parts=band.parts, whole=whole, edge=opening)
+        else:
+            told = said("part-of-band", number=number, parts=band.parts, whole=whole, first=first, last=last)
         yield st.Say(told, origin=band.origin.path)
 
 

@@ -73,6 +73,8 @@ NOTES = {
     "at-once/in-row-order": "Note: {what:and} go on at the same time, here in the order of the rows. At each RC do what stands"
     " there; the sts are counted after it.",
     "part-of-band": "Part {number} of {parts} of the {whole}: from the {first} to the {last}.",
+    "part-of-band/along": "Part {number} of {parts} of the {whole}: along the {edge}.",
+    "part-of-band/within": "Part {number} of {parts} of the {whole}: along one stretch of the {edge}.",
     "edge-guides": "The width changes here. Each time, move the edge guides to the needles that are then the outermost in work.",
     "goes-on-as-it-stood": "What ended in the other part goes on here as it stood: the counter only goes by where it began.",
     "rows-of-shoulder": "The {edge} ends where the shoulder begins. The {rows} rows that are knitted at the outer end of the"

@@ -97,8 +97,9 @@ KNITTING = {
     "stop": ".",
     "between": ", ",
     "and": " and ",
-    "mark_edges": "tie a marker thread at {ends} for the {@end_of}{what}",
-    "end_of": "end of the ",
+    "mark_edges": "tie a marker thread at {ends}, where “{what}” {@begins_or_ends}",
+    "begins": "begins",
+    "ends": "ends",
     "now": "{stitches} {stitches|st}, {counter}, {carriage}",
     "now/short": "{stitches} {stitches|st}, {carriage}",
     "now_held": "{working} {working|st} in work, {held} held, {counter}, {carriage}",
@@ -238,9 +239,10 @@ PATTERNS = {
 }
 
 JOINS = {
-    "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} make the {edge}",
-    "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, make the {edge}",
-    "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} makes the {edge}",
+    "edge_is": "the {where} edges from {RC} {from_row} to {RC} {to_row} are called “{@edge_called}”",
+    "gap_is": "the inner edges of the {gap:ordinal} gap from the left, from {RC} {from_row} to {RC} {to_row}, are called"
+    " “{@edge_called}”",
+    "edge_is/one": "the {where} edge from {RC} {from_row} to {RC} {to_row} is called “{@edge_called}”",
     "join_edges": "{way} {@seams}{@turn}{@matched}{@chained}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} to {other}",
     "seam/own": "{one} to its {other}",

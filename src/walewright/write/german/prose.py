@@ -73,6 +73,8 @@ NOTES = {
     "at-once/in-row-order": "Hinweis: {what:and} gehen gleichzeitig weiter, hier in der Folge der Reihen. Bei jedem RZ tun, was"
     " dort steht; danach werden die M gezählt.",
     "part-of-band": "Stück {number} von {parts} von {whole}: von {first} bis {last}.",
+    "part-of-band/along": "Stück {number} von {parts} von {whole}: entlang {edge}.",
+    "part-of-band/within": "Stück {number} von {parts} von {whole}: entlang einem Abschnitt von {edge}.",
     "edge-guides": "Hier ändert sich die Breite. Jedes Mal die Randführungen zu den Nadeln schieben, die dann die äußersten in"
     " Arbeit sind.",
     "goes-on-as-it-stood": "Was im anderen Teil endete, geht hier weiter, wie es stand: der Reihenzähler gilt erst von dort an,"

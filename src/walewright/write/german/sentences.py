@@ -96,8 +96,9 @@ KNITTING = {
     "stop": ".",
     "between": ", ",
     "and": " und ",
-    "mark_edges": "{ends} einen Markierungsfaden für {@end_of}{what} einknoten",
-    "end_of": "das Ende von ",
+    "mark_edges": "{ends} einen Markierungsfaden einknoten, wo „{what}“ {@begins_or_ends}",
+    "begins": "beginnt",
+    "ends": "endet",
     "now": "{stitches} {stitches|st}, {counter}, {carriage}",
     "now/short": "{stitches} {stitches|st}, {carriage}",
     "now_held": "{working} {working|st} in Arbeit, {held} gehalten, {counter}, {carriage}",
@@ -243,9 +244,10 @@ PATTERNS = {
 }
 
 JOINS = {
-    "edge_is": "die {where} Kanten von {RC} {from_row} bis {RC} {to_row} bilden {edge}",
-    "edge_is/one": "die {where} Kante von {RC} {from_row} bis {RC} {to_row} bildet {edge}",
-    "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, bilden {edge}",
+    "edge_is": "die {where} Kanten von {RC} {from_row} bis {RC} {to_row} heißen „{@edge_called}“",
+    "edge_is/one": "die {where} Kante von {RC} {from_row} bis {RC} {to_row} heißt „{@edge_called}“",
+    "gap_is": "die inneren Kanten der {gap:ordinal} Lücke von links, von {RC} {from_row} bis {RC} {to_row}, heißen"
+    " „{@edge_called}“",
     "join_edges": "{way}: {@seams}{@turn}{@matched}{@chained}{@eased}{@how}{@strips}{@thread}",
     "seam": "{one} mit {other}",
     "seam/own": "{one} mit dem Gegenstück {other}",
