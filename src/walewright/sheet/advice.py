@@ -40,7 +40,7 @@ def reading(
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
     also = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
     # What is done at the same time stands in brackets too, and its line says so.
-    also += ["brackets"] if "Repeat inside" in kinds and "Together" not in kinds else []
+    also += ["brackets"] if "RepeatInside" in kinds and "Together" not in kinds else []
     keys += ["counter", "tick", *also, "bar", "left-and-right", "purl-side", "edges"]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
     lines = (guide.say(f"reading/{key}/text") if text and key in OF_TEXT else guide.say(f"reading/{key}") for key in keys)

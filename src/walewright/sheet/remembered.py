@@ -12,7 +12,7 @@ from copy import copy
 from importlib import import_module
 from typing import Any
 
-Working = Callable[..., Any]
+RendererFunction = Callable[..., Any]
 """A function of the renderer's, or what takes its place."""
 
 SIDES = ("top", "right", "bottom", "left")
@@ -45,7 +45,7 @@ def place(module: str, name: str) -> tuple[Any, str]:
     return (getattr(within, owner, None) if owner else within), called
 
 
-def _once(worked_out: Working) -> Working:
+def _once(worked_out: RendererFunction) -> RendererFunction:
     """A function of a style alone."""
     kept = f"_{worked_out.__name__}_remembered"
 
@@ -58,7 +58,7 @@ def _once(worked_out: Working) -> Working:
     return remembered
 
 
-def _once_a_property(worked_out: Working) -> Working:
+def _once_a_property(worked_out: RendererFunction) -> RendererFunction:
     """A function of a style and of the name of one of its properties."""
     kept = f"_{worked_out.__name__}_remembered"
 
@@ -71,7 +71,7 @@ def _once_a_property(worked_out: Working) -> Working:
     return remembered
 
 
-def _once_for_all_rooms(worked_out: Working) -> Working:
+def _once_for_all_rooms(worked_out: RendererFunction) -> RendererFunction:
     """The sides of a box. They depend on the room that it is in only where its style has a part of that among them. Where borders
     of a table are one with their neighbours', they are the box's own."""
     from weasyprint.formatting_structure.boxes import Box
@@ -103,7 +103,7 @@ def _is_absolute(value: Any) -> bool:
     return value is None or value == "auto" or getattr(value, "unit", "%") != "%"
 
 
-def _square(worked_out: Working) -> Working:
+def _square(worked_out: RendererFunction) -> RendererFunction:
     """The corners of a box. Nearly all are square, which is seen once a style."""
 
     def remembered(box: Any) -> None:
@@ -119,7 +119,7 @@ def _square(worked_out: Working) -> Working:
     return remembered
 
 
-def _once_a_line(split: Working) -> Working:
+def _once_a_line(split: RendererFunction) -> RendererFunction:
     """The first line of a text in a width: the same few words, figures and boxes to tick stand in most columns, and what is
     measured beforehand is set once more."""
 
@@ -135,7 +135,7 @@ def _once_a_line(split: Working) -> Working:
     return remembered
 
 
-def _taken(set_up: Working) -> Working:
+def _taken(set_up: RendererFunction) -> RendererFunction:
     """Where a piece of text is set: the renderer makes a place for each, and a second one to draw it. Here a place that is free
     again serves the next piece of text in its style."""
 
@@ -150,7 +150,7 @@ def _taken(set_up: Working) -> Working:
     return taken
 
 
-def _given_back(leave: Working) -> Working:
+def _given_back(leave: RendererFunction) -> RendererFunction:
     """A place is free again as it was made; not one that has marks of its text, of its tabs, of lines under it or of how it breaks
     words."""
     from weasyprint.text.line_break import pango
@@ -164,8 +164,9 @@ def _given_back(leave: Working) -> Working:
                 and style["letter_spacing"] in ("normal", 0)
                 and style["overflow_wrap"] == style["word_break"] == "normal"
                 and style["text_decoration_line"] == "none"
+                and style["white_space"] in ("normal", "nowrap", "pre-line")
             )
-        if known["_is_unmarked"] and not layout.justification_spacing and "\t" not in layout.text:
+        if known["_is_unmarked"] and not layout.justification_spacing:
             pango.pango_layout_set_width(layout.layout, -1)
             pango.pango_layout_set_single_paragraph_mode(layout.layout, False)
             pango.pango_layout_set_ellipsize(layout.layout, pango.PANGO_ELLIPSIZE_NONE)
@@ -179,7 +180,7 @@ def _given_back(leave: Working) -> Working:
 LINES_OF_TEXT = ("ascent", "underline_position", "strikethrough_position")
 
 
-def _straight(missing: Working) -> Working:
+def _straight(missing: RendererFunction) -> RendererFunction:
     """What a style has of a property that no rule names: what there is to begin with, or its parent's. The renderer looks at each
     in all the ways in which a rule may name it."""
     from weasyprint import css
@@ -207,7 +208,7 @@ def _straight(missing: Working) -> Working:
     return known
 
 
-def _once_for_all_alike(set_up: Working) -> Working:
+def _once_for_all_alike(set_up: RendererFunction) -> RendererFunction:
     """The styles of marks of lists, of what stands before and after, of pages and their margins, where the same rules hold of them
     and they lie in the same style. Of elements the renderer does that by itself."""
 
@@ -229,7 +230,7 @@ def _once_for_all_alike(set_up: Working) -> Working:
     return shared
 
 
-def _plain(read: Working) -> Working:
+def _plain(read: RendererFunction) -> RendererFunction:
     """Lengths of drawings: a plain number without a look at its unit, which it has none of."""
 
     def length(text: Any, *of: Any, **named: Any) -> Any:
@@ -243,7 +244,7 @@ def _plain(read: Working) -> Working:
 
 LAYING_OUT = ("absolute", "block", "float", "inline", "page", "table")
 
-REMEMBERED: tuple[tuple[str, str, Callable[[Working], Working]], ...] = (
+REMEMBERED: tuple[tuple[str, str, Callable[[RendererFunction], RendererFunction]], ...] = (
     ("weasyprint.text.line_break", "strut", _once),
     ("weasyprint.layout.inline", "strut", _once),
     ("weasyprint.text.line_break", "get_font_description", _once),

@@ -44,12 +44,12 @@ PLAIN: Mapping[type[Step], type[Step]] = {**IN_MIND, **LISTED}
 
 
 def kinds(said: StepSaid) -> tuple[str, ...]:
-    """Class names of the steps that the phrase says, those inside a repeat after "Repeat", and after "Repeat inside" where some of
+    """Class names of the steps that the phrase says, those inside a repeat after "Repeat", and after "RepeatInside" where some of
     them stand in brackets; with the numbers where hands do something else for each."""
     if not isinstance(said.any, st.Repeat):
         return tuple(dict.fromkeys(kind(step) for step in said.steps if step is not None))
     body = bodies(said)
-    bracketed = ("Repeat inside",) if any(isinstance(inner.any, st.Repeat) for inner in body) else ()
+    bracketed = ("RepeatInside",) if any(isinstance(inner.any, st.Repeat) for inner in body) else ()
     return ("Repeat", *bracketed, *(kind for inner in body for kind in kinds(inner)))
 
 
