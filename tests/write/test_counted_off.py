@@ -14,7 +14,7 @@ from walewright.languages import printed
 from walewright.write.language import PrintedLanguage
 from walewright.write.listed import KnitToListed, Way
 from walewright.write.on_the_way import FEW, _firsts, _regular, and_on_the_way
-from walewright.write.rounds import MOST_NEEDLES, few_wales, graded_row, rounds, wales
+from walewright.write.rounds import MOST_NEEDLES, few_wales, _graded_row, rounds, wales
 from walewright.write.said import StepSaid
 
 ENGLISH, GERMAN = printed("english").writing, printed("german").writing
@@ -125,7 +125,7 @@ def test_rows_are_told_in_words_and_graded() -> None:
 def test_shorter_lists_have_dashes_before_their_last(lists: list[tuple[int, ...] | None]) -> None:
     longest = max((len(rows) for rows in lists if rows), default=0)
     said = StepSaid((), tuple(range(len(lists))))
-    columns = [graded_row(lists, i, longest, said).values for i in range(longest)]
+    columns = [_graded_row(lists, i, longest, said).values for i in range(longest)]
     for size, rows in enumerate(lists):
         own = [column[size] for column in columns]
         assert [row for row in own if row is not None] == list(rows or ())

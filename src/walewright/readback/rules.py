@@ -17,6 +17,7 @@ from walewright.readback.phrases import (
     ReadPhrase,
     ReadRepeat,
     ReadRows,
+    ReadRowsBySize,
     ReadRun,
     ReadSaid,
     ReadStages,
@@ -78,7 +79,7 @@ class ReadRules(ReadTokens):
 
     def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        at = body.pop(0) if isinstance(body[0], ReadRows) else None
+        at = body.pop(0) if isinstance(body[0], ReadRows | ReadRowsBySize) else None
         return ReadTrack(title, tuple(body), at)
 
     def repeat(self, children: list[Any]) -> ReadRepeat:

@@ -102,6 +102,12 @@ class ReadTokens(Transformer[Token, Any]):
         told = (of.partition("(")[2].split(")") for of in token.split(";"))
         return ReadRowsBySize(tuple((sizes_named(sizes), tuple(map(int, re.findall(r"[0-9]+", rows)))) for sizes, rows in told))
 
+    EVENT_ROWS_BY_SIZE = ROWS_BY_SIZE
+
+    def CM_BY_SIZE(self, token: Token) -> ReadRowsBySize:
+        told = re.findall(r"([0-9.,]+) cm \((.+?)\)", token)
+        return ReadRowsBySize(tuple((sizes_named(sizes), (tenths(cm, self._language.point),)) for cm, sizes in told))
+
     def ORDINAL(self, token: Token) -> ReadGraded:
         return self._graded(token, figure)
 
