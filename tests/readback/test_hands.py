@@ -325,6 +325,16 @@ def test_each_size_eases_its_own_side() -> None:
     assert _join(words.replace("1.5 (–: –)", "– (–: –)"), "S (M: L)", 0) is None
 
 
+def test_easing_of_named_sizes() -> None:
+    words = (
+        "40 (38: 40.5) cm to 38.5 (40: 38.5) cm, easing in up to 1.5 cm (S), 2 cm (L), and up to 2 cm (M) of what it is joined to"
+    )
+    read = [_join(words, "S (M: L)", size) for size in range(3)]
+    assert [join and join.easing_mm for join in read] == [16, 21, 21]
+    for wrong in (words.replace("2 cm (L)", "1.5 cm (L)"), words.replace(", 2 cm (L)", ""), words.replace("(L)", "(XL)")):
+        assert _join(wrong, "S (M: L)", 2) is None
+
+
 def test_what_goes_on_along_a_strip_is_of_the_longer_side() -> None:
     along = ", and on along the ends of 12 rows of c welt, 7.5 cm in all, give or take 1 cm"
     for lengths, longer in (("51.5 cm to 44 cm", 75), ("44 cm to 51.5 cm", -75)):
