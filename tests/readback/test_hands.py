@@ -105,7 +105,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ),
         # Two at a time, those beside the needle first.
         (
-            "Decrease 1 st at both ends, on L 2 and R 3, the sts outside moved inwards 2 at a time.",
+            "Decrease 1 st on each of L 2 and R 3, the sts outside moved inwards 2 at a time.",
             (
                 *(op.Transfer(-4, -3, 1), op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5)),
                 *(op.Transfer(3, 4, -1), op.OutOfWork(4, 4)),
@@ -117,7 +117,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ),
         # Those at the edge first; the gap beside the needle is filled from its stitch.
         (
-            "Increase 1 st at the left end, beside R 1, the sts outside moved outwards 3 at a time.",
+            "Increase 1 st beside R 1, the sts to its left moved outwards 3 at a time.",
             (op.IntoWork(-6, -6), op.Transfer(-5, -3, -1), op.Transfer(-2, -1, -1), op.FillFromBelow(-1, 0)),
         ),
         (

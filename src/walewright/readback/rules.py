@@ -38,6 +38,14 @@ def on_the_way(what: str) -> Callable[[Any, list[Any]], ReadPhrase]:
     return lambda _, children: ReadPhrase("on_the_way", (ReadEvents(what, tuple(children)),))
 
 
+def _ends_first(children: list[Any]) -> tuple[Any, ...]:
+    """How many stitches are shaped, at which ends, which is said behind the needles, on which needles, and how many move at a
+    time."""
+    count, *rest = children
+    (ends,) = (c for c in rest if isinstance(c, str))
+    return (count, ends, *(c for c in rest if c is not ends))
+
+
 class ReadRules(ReadTokens):
     """Reads the words of a grammar; each rule becomes a `ReadPhrase` of its name."""
 
@@ -99,6 +107,12 @@ class ReadRules(ReadTokens):
 
     def stage_rows(self, children: list[Any]) -> ReadStages:
         return ReadStages(children[0], tuple(children[1:]))
+
+    def decrease_on(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("decrease_on", _ends_first(children))
+
+    def increase_beside(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("increase_beside", _ends_first(children))
 
     def for_some(self, children: list[Any]) -> ReadForSome:
         sizes, *body = children
