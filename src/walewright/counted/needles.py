@@ -74,8 +74,8 @@ def last_row(sized: SizedPiece, first: int, last: int, from_row: int, to_row: in
 
 
 def meets_edge(sized: SizedPiece, chart: SizedChart) -> bool:
-    """Whether a chart has columns among those that are knitted plain at an end of the work. Beside an opening, and where needles are
-    held, there is another end: then it may."""
+    """Whether a chart has columns among those that are knitted plain at an end of the work. Beside an opening, and where needles
+    are held, there is another end: then it may."""
     to_row = last_row(sized, chart.first, chart.last, chart.from_row, chart.to_row)
     if any(o.row < to_row and o.to_row > chart.from_row for o in sized.openings) or any(
         wedge.from_row < to_row and wedge.to_row > chart.from_row for wedge in sized.wedges
