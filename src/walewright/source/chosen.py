@@ -3,6 +3,7 @@ that the language has a word for is that word."""
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
@@ -71,12 +72,24 @@ BLOCKS = (
 
 def _chosen(statement: Statement, language: str) -> Statement:
     field = TEXTS.get(type(statement))
-    found = _told(getattr(statement, "others", ()), language) if field is not None else None
-    changed: dict[str, Any] = {field: found} if field is not None and found is not None else {}
+    changed: dict[str, Any] = {}
+    if field is not None:
+        own = getattr(statement, field)
+        found = _told(getattr(statement, "others", ()), language) or own
+        changed = {field: typographic(found)} if found else {}
     if isinstance(statement, BLOCKS):
         changed["body"] = _all(statement.body, language)
     chosen: Statement = replace(statement, **changed)
     return chosen
+
+
+APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?=\s)")
+"""Within a word or behind a plural; not a pair of them, nor the mark of feet."""
+
+
+def typographic(text: str) -> str:
+    """A text as it is printed: whoever types it has one mark for all."""
+    return APOSTROPHE.sub("\N{RIGHT SINGLE QUOTATION MARK}", text)
 
 
 def _all(body: tuple[Statement, ...], language: str) -> tuple[Statement, ...]:
