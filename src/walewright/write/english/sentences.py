@@ -215,7 +215,7 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "with the next row begin {@fabric_by}the chart {chart}, {@area}, {@first_column} on {start:needle}",
+    "start_chart": "with the next row begin {@fabric_by}the chart “{chart}”, {@area}, {@first_column} on {start:needle}",
     "fabric_by": "“{fabric}” by ",
     "area/whole": "on all {STS}{@but_ends}, now on needles {@span}",
     "but_ends": " but the {edge} at each end of the work",
@@ -224,8 +224,8 @@ PATTERNS = {
     "plain_ends": ", plain on the {edge} {edge|st} at each end of the work",
     "first_column": "its first column",
     "first_column/repeat": "its repeat starting",
-    "stop_chart": "the chart {chart} ends here: knit plain from now on, unless another begins",
-    "stop_chart_on": "the chart {chart} ends on needles {@span}: knit plain there from now on, unless another begins",
+    "stop_chart": "the chart “{chart}” ends here: its needles knit plain from now on",
+    "stop_chart_on": "the chart “{chart}” ends on needles {@span}: these knit plain from now on",
     "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, repeated from the first:"
     " {@stripes}; {@carrying}",
     "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, repeated from the first:"

@@ -218,7 +218,7 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, {@area},"
+    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift „{chart}“ arbeiten, ab deren Reihe 1, {@area},"
     " {@first_column} auf Nadel {start:needle}",
     "fabric_by": "„{fabric}“ ",
     "area/whole": "auf allen {STS}{@but_ends}, jetzt auf den Nadeln {@span}",
@@ -228,9 +228,8 @@ PATTERNS = {
     "plain_ends": ", glatt auf {edge} {edge|st} an jedem Ende der Arbeit",
     "first_column": "die erste Spalte",
     "first_column/repeat": "der Anfang des Rapports",
-    "stop_chart": "die Strickschrift {chart} endet hier: ab jetzt glatt stricken, außer wo eine andere beginnt",
-    "stop_chart_on": "die Strickschrift {chart} endet auf den Nadeln {@span}: dort ab jetzt glatt stricken, außer wo eine"
-    " andere beginnt",
+    "stop_chart": "die Strickschrift „{chart}“ endet hier: auf ihren Nadeln ab jetzt glatt stricken",
+    "stop_chart_on": "die Strickschrift „{chart}“ endet auf den Nadeln {@span}: dort ab jetzt glatt stricken",
     "start_stripes": "ab der nächsten Reihe „{fabric}“ stricken, Maschenweite {tension}, in Streifen, immer wieder vom ersten an:"
     " {@stripes}; {@carrying}",
     "start_stripes/plate": "ab der nächsten Reihe „{fabric}“ stricken, Platte {tension}, in Streifen, immer wieder vom ersten an:"
