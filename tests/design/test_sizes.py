@@ -43,7 +43,7 @@ def test_a_published_row_is_the_middle_of_its_range_with_its_credit(shipped: Shi
     assert bust is not None
     assert bust.values == (83.5, 94.0, 104.0)
     assert bust.to_fit
-    assert bust.credit == Credit(("Craft Yarn Council’s www.YarnStandards.com",))
+    assert bust.credit == Credit(("Craft Yarn Council's www.YarnStandards.com",))
 
 
 def test_chosen_sizes_keep_the_order_of_the_header(shipped: Shipped) -> None:

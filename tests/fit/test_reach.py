@@ -44,7 +44,7 @@ def test_three_centimetres_short_are_too_short(arm: str, codes: list[str]) -> No
 
 
 def test_the_table_of_the_arm_tells_the_reach() -> None:
-    """Source: Craft Yarn Council’s www.YarnStandards.com: woman M, back of neck to wrist 71 to 72.5 cm; an arm from it means
+    """Source: Craft Yarn Council's www.YarnStandards.com: woman M, back of neck to wrist 71 to 72.5 cm; an arm from it means
     sleeves to the wrist. A source that names neither may have short sleeves."""
     head = HEAD.replace("sizes one", "sizes M").replace(
         "80 cm, to fit", "80 cm, to fit\n    arm from women arm_length_to_underarm, to fit"

@@ -7,7 +7,7 @@ import re
 import pytest
 
 from walewright.languages import known, printed
-from walewright.source.chosen import typographic
+from walewright.report.typography import typographic
 
 STRAIGHT = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?=\s)")
 

@@ -52,7 +52,7 @@ FITS = [("very close fitting", -10, -5), ("close fitting", 0, 0), ("classic", 5,
 
 @pytest.mark.parametrize(("low", "high"), [fit[1:] for fit in FITS], ids=[fit[0] for fit in FITS])
 def test_the_ease_of_a_fit(low: float, high: float) -> None:
-    """Source: Craft Yarn Council’s www.YarnStandards.com, fit and ease: very close fitting 10 to 5 cm less than the bust, close
+    """Source: Craft Yarn Council's www.YarnStandards.com, fit and ease: very close fitting 10 to 5 cm less than the bust, close
     fitting as the bust, classic 5 to 10 cm more, loose 10 to 15, oversized 15 and more; busts of its woman sizes XS 28-30 in to 4X
     56-58 in."""
     rows = sized(WOMEN, "bust from women bust, to fit")
@@ -161,7 +161,7 @@ def test_the_reach_of_a_dropped_shoulder() -> None:
 
 
 def test_the_reach_of_the_woman_sizes() -> None:
-    """Source: Craft Yarn Council’s www.YarnStandards.com, centre back neck to wrist: XS 26-26.5 in, M 28-28.5 in, 4X 31.5-32 in.
+    """Source: Craft Yarn Council's www.YarnStandards.com, centre back neck to wrist: XS 26-26.5 in, M 28-28.5 in, 4X 31.5-32 in.
     What the body leaves of it is the sleeve's, in every size."""
     rows = sized(WOMEN, "bust from women bust, to fit", "reach from women centre_back_neck_to_wrist")
     body = BODY.format(half="bust / 2 + 4 cm") + SLEEVE.format(long="reach - (bust / 2 + 4 cm) / 2", cuff="22 cm", wide="40 cm")
@@ -257,7 +257,7 @@ FEET = [("toddler_shoe_5", 5.5), ("child_shoe_10", 6.0), ("woman_shoe_7", 8.0), 
 
 @pytest.mark.parametrize(("size", "inches"), FEET)
 def test_a_sock_is_a_tenth_less_than_the_foot(size: str, inches: float) -> None:
-    """Source: Craft Yarn Council’s www.YarnStandards.com, foot and sock sizes: round the foot 5.5 in for a toddler to 10 in for a
+    """Source: Craft Yarn Council's www.YarnStandards.com, foot and sock sizes: round the foot 5.5 in for a toddler to 10 in for a
     man's shoe 12; a sock is a tenth less (common practice)."""
     outcome = proven(
         """

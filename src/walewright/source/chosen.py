@@ -3,13 +3,13 @@ that the language has a word for is that word."""
 
 from __future__ import annotations
 
-import re
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from walewright.record import replace
 from walewright.report.model import Diagnostic
+from walewright.report.typography import typographic
 from walewright.source import syntax
 from walewright.source.author_names import unfit, with_authors
 from walewright.source.renamed import Renaming, named, renamed, renaming
@@ -81,15 +81,6 @@ def _chosen(statement: Statement, language: str) -> Statement:
         changed["body"] = _all(statement.body, language)
     chosen: Statement = replace(statement, **changed)
     return chosen
-
-
-APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?=\s)")
-"""Within a word or behind a plural; not a pair of them, nor the mark of feet."""
-
-
-def typographic(text: str) -> str:
-    """A text as it is printed: whoever types it has one mark for all."""
-    return APOSTROPHE.sub("\N{RIGHT SINGLE QUOTATION MARK}", text)
 
 
 def _all(body: tuple[Statement, ...], language: str) -> tuple[Statement, ...]:
