@@ -74,7 +74,7 @@ def heading(name: str, copies: tuple[int, ...]) -> str:
 
 
 def phrase(told: StepSaid) -> Phrase:
-    return words.phrase(told, WRITING)
+    return words.phrase(told, WRITING.for_sizes(("S", "M", "L")))
 
 
 def title(of: Words) -> str:

@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from tests.counted.test_piece import asked, zone
 from tests.solve.workshop import SIMPLE, origin
-from walewright.counted.model import ShapingPhrase, SizedOpening, SizedRepeat, SizedRun, SizedWedge
-from walewright.counted.needles import InWork, ends, last_row, moved_in, moves, stitches_at, top_width, tops, widest_of
+from walewright.counted.model import ShapingPhrase, SizedChart, SizedOpening, SizedRepeat, SizedRun, SizedWedge
+from walewright.counted.needles import InWork, ends, last_row, meets_edge, moved_in, moves, stitches_at, top_width, tops, widest_of
 from walewright.counted.ribs import ribs
 
 
@@ -46,6 +46,23 @@ def test_the_parts_beside_an_opening_lose_what_it_gains() -> None:
     # What ends below the opening is not ended by it.
     assert last_row(sized, -2, 1, 20, 36) == 36
     assert [sized.parted(row) is NECK for row in (39, 40, 59, 60)] == [False, True, True, False]
+
+
+def test_a_panel_meets_an_edge_where_its_columns_are_knitted_plain() -> None:
+    """40 stitches that become 24 by row 20: -12 to 11, of which 2 at each end are plain."""
+    narrowing = asked(left=NARROWING, right=NARROWING).sized
+
+    def meets(first: int, to_row: int = 60) -> bool:
+        return meets_edge(narrowing, SizedChart("", "", "panel", 0, to_row, first, 9, 2, first, 1, origin("panel")))
+
+    assert not meets(-10)
+    assert meets(-11)
+    assert not meets(-11, 12)
+    inside = SizedChart("", "", "panel", 0, 60, -10, 9, 2, -10, 1, origin("panel"))
+    assert meets_edge(asked(openings=(NECK,)).sized, inside)
+    assert not meets_edge(asked(openings=(NECK,)).sized, replace(inside, to_row=40))
+    wedge = SizedWedge("dart", "left", 20, (4, 3, 2), origin("dart"), "in", 5)
+    assert meets_edge(asked(wedges=(wedge,)).sized, inside)
 
 
 def test_the_counter_counts_every_time_of_a_repeat() -> None:

@@ -144,7 +144,7 @@ def test_own_figures_stand_where_the_table_has_none(shipped: Shipped) -> None:
     assert waist.values == pytest.approx((109.25, 132.0, 139.7))
     assert waist.credit is not None
     assert (waist.credit.recalled, waist.credit.own) == (True, ("3X", "4X"))
-    assert LANGUAGE.said(credited(waist.credit)).endswith("(from memory, not seen), but 3X, 4X the author's own")
+    assert LANGUAGE.said(credited(waist.credit)).endswith("(from memory, not seen), but 3X, 4X the author’s own")
 
 
 @pytest.mark.parametrize(

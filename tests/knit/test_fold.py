@@ -40,6 +40,15 @@ def test_holding_begins_a_round() -> None:
     assert fold([ROW, *turn * 3]) == (ROW, st.Repeat(tuple(turn), 3))
 
 
+def test_the_first_stitches_held_at_an_end_are_told_before_a_round_that_is_as_long_without_them() -> None:
+    """At the left all but a few, then two at each end in turn: the two that are the first at the right are read by themselves."""
+    left, right = ((st.HoldAtEnd(side, 2), ROW, st.WrapHeld(side)) for side in SIDES)
+    first = (st.HoldAtEnd("left", 34), ROW, st.WrapHeld("left"))
+    assert fold([*first, *right, *[*left, *right] * 4]) == (*first, *right, st.Repeat((*left, *right), 4))
+    # Where that would be longer they are the first round.
+    assert fold([*first, *right * 5]) == (*first, st.Repeat(right, 5))
+
+
 def test_steps_without_rows_are_no_round() -> None:
     assert fold([LEFT, RIGHT, LEFT, RIGHT]) == (LEFT, RIGHT, LEFT, RIGHT)
 

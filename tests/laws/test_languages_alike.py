@@ -49,7 +49,7 @@ def _written(english: PrintedIn, other: PrintedIn) -> Iterator[str]:
     yield from unlike("edges", one.edges, two.edges, bool)
     yield from unlike("prose", one.prose.phrases, two.prose.phrases, facts)
     # A sentence of its own may bend a word in its own way.
-    own = {name for name in two.terms if "." in name and name.partition(".")[2] in one.terms}
+    own = {name for name in two.terms.keys() - one.terms.keys() if name.partition(".")[2] in one.terms}
     terms = {name: words for name, words in two.terms.items() if name not in own}
     yield from unlike("terms", one.terms, terms, frozenset)
     yield from (f"terms: {name}" for name in own if two.terms[name].keys() != one.terms[name.partition(".")[2]].keys())

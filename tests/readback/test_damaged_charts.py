@@ -79,7 +79,7 @@ def test_another_fabric_is_read_from_other_words(there: str, instead: str) -> No
         ("Chart rose\n==========", "Chart lozenge\n=============", "words-contradict", "two charts lozenge"),
         ("Chart rose\n==========", "Chart daisy\n===========", "words-contradict", "there is no chart rose"),
         ("Key: x  lay navy.", "Key: x  knit plain.", "words-contradict", "only a chart whose yarns are laid by hand"),
-        ("The chart lozenge ends", "The chart wide ends", "words-contradict", "the chart wide is not being worked"),
+        ("The chart “lozenge” ends", "The chart “wide” ends", "words-contradict", "the chart wide is not being worked"),
     ],
 )  # fmt: skip
 def test_damage_is_found(there: str, instead: str, code: str, message: str) -> None:

@@ -105,7 +105,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ),
         # Two at a time, those beside the needle first.
         (
-            "Decrease 1 st at both ends, on L 2 and R 3, the sts outside moved inwards 2 at a time.",
+            "Decrease 1 st on each of L 2 and R 3, the sts outside moved inwards 2 at a time.",
             (
                 *(op.Transfer(-4, -3, 1), op.Transfer(-5, -5, 1), op.OutOfWork(-5, -5)),
                 *(op.Transfer(3, 4, -1), op.OutOfWork(4, 4)),
@@ -117,7 +117,7 @@ def test_a_needle_goes_out_of_work_beside_one_that_is_in_it(lines: tuple[str, ..
         ),
         # Those at the edge first; the gap beside the needle is filled from its stitch.
         (
-            "Increase 1 st at the left end, beside R 1, the sts outside moved outwards 3 at a time.",
+            "Increase 1 st beside R 1, the sts to its left moved outwards 3 at a time.",
             (op.IntoWork(-6, -6), op.Transfer(-5, -3, -1), op.Transfer(-2, -1, -1), op.FillFromBelow(-1, 0)),
         ),
         (
@@ -323,6 +323,16 @@ def test_each_size_eases_its_own_side() -> None:
     read = [_join(words, "S (M: L)", size) for size in range(3)]
     assert [join and join.easing_mm for join in read] == [16, 21, 4]
     assert _join(words.replace("1.5 (–: –)", "– (–: –)"), "S (M: L)", 0) is None
+
+
+def test_easing_of_named_sizes() -> None:
+    words = (
+        "40 (38: 40.5) cm to 38.5 (40: 38.5) cm, easing in up to 1.5 cm (S), 2 cm (L), and up to 2 cm (M) of what it is joined to"
+    )
+    read = [_join(words, "S (M: L)", size) for size in range(3)]
+    assert [join and join.easing_mm for join in read] == [16, 21, 21]
+    for wrong in (words.replace("2 cm (L)", "1.5 cm (L)"), words.replace(", 2 cm (L)", ""), words.replace("(L)", "(XL)")):
+        assert _join(wrong, "S (M: L)", 2) is None
 
 
 def test_what_goes_on_along_a_strip_is_of_the_longer_side() -> None:

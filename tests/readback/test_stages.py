@@ -60,8 +60,8 @@ def test_the_words_knit_the_plan() -> None:
         assert {row for _, row, *_ in planned.fabrics[0].latched} == rows
 
 
-def test_sizes_with_fewer_rows_have_dashes() -> None:
-    assert "at RC 12, 24, – (36) and 54 (60)" in " ".join(TEXT.split())
+def test_sizes_with_fewer_rows_have_their_own() -> None:
+    assert "at RC (S) 12, 24 and 54; (M) 12, 24, 36 and 60, each" in " ".join(TEXT.split())
 
 
 def flat(text: str) -> str:
@@ -90,11 +90,11 @@ def test_other_rows_are_another_fabric(there: str, instead: str) -> None:
     ("there", "instead"),
     [
         ("it waits 34 (40) rows", "it waits 33 (40) rows"),
-        ("at RC 12, 24,", "at RC 24, 12,"),
+        ("(S) 12, 24 and", "(S) 24, 12 and"),
         # What is told where the rows are knitted is something else then.
-        ("at RC 12, 24,", "at RC 12, 26,"),
-        ("at RC 12, 24,", "at RC 12,"),
-        ("at RC 12, 24,", "at RC 12, 12,"),
+        ("(S) 12, 24 and", "(S) 12, 26 and"),
+        ("(S) 12, 24 and", "(S) 12 and"),
+        ("(S) 12, 24 and", "(S) 12, 12 and"),
         ("beginning with L 2 and R 2", "beginning with L 2 and R 3"),
         ("Push the needles of the left part, L 12 (14) to L 3,", "Push the needles of the left part, L 12 (14) to L 4,"),
         ("Return the waiting left part, L 12 (14) to L 3,", "Return the waiting left part, L 11 (14) to L 2,"),
@@ -131,7 +131,7 @@ def test_a_cord_that_is_not_drawn_keeps_the_part() -> None:
             ((6, 8, 42, 60, 76), (7, 9, 44, 62, 80), (6, 8, 42, 60, 76)),
             "at RC (S, L) 6, 8, 42, 60 and 76; (M) 7, 9, 44, 62 and 80, each",
         ),
-        (((12, 24, 36, 48), (12, 24, 36)), "at RC 12, 24, 36 (–) and 48 (36), each"),
+        (((12, 24, 36, 48), (12, 24, 36)), "at RC (S) 12, 24, 36 and 48; (M) 12, 24 and 36, each"),
     ],
 )
 def test_many_rows_are_told_by_how_often_they_come(rows: tuple[tuple[int, ...], ...], told: str) -> None:

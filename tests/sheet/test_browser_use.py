@@ -165,7 +165,7 @@ BESIDE_ITS_NUMBER = """(number) => {
 def test_the_chart_row_in_work_is_marked(browser: Browser, tmp_path: Path) -> None:
     page = opened(browser, built("hawser"), tmp_path)
     pick(page, 2)
-    while "Before row 6 of the chart ropes" not in current(page):
+    while "Before row 6 of the chart “ropes”" not in current(page):
         assert not page.query_selector("svg .in-work")
         page.keyboard.press("PageDown")
     assert page.evaluate(BESIDE_ITS_NUMBER, "6")

@@ -15,7 +15,7 @@ from walewright.design.model.origin import Origin
 from walewright.report.model import Span
 from walewright.solve.edges.curves import quarter_ellipse, straight, targets
 from walewright.solve.schedule.schedule import ALLOWED_BEYOND, Taper, best_schedule, deviation, least_deviation
-from walewright.solve.schedule.structure import STRUCTURES, phrase_schedules
+from walewright.solve.schedule.structure import LONG, LONG_STRUCTURES, LONGEST_MOTIF, STRUCTURES, phrase_schedules
 
 
 def taper(moves: int, rows: int, gap: int = 1, step: int = 1, curved: bool = False) -> Taper:
@@ -110,6 +110,29 @@ def test_the_greatest_gap_goes_first_only_if_it_follows_the_line() -> None:
     made = phrase_schedules([taper(26, 65)], [-1])
     assert made is not None
     assert any(len(p.gaps) == 2 for p in made[0])
+
+
+def test_a_long_slope_has_few_phrases_of_several_gaps() -> None:
+    """A hundred and ten moves in 249 rows, and others beside them, keep to no four phrases of one gap or two."""
+    tapers = [taper(110, 249), taper(126, 287), taper(143, 325)]
+    made = phrase_schedules(tapers, [1, 1, 1])
+    assert made is not None
+    (lengths,) = {tuple(min(len(p.gaps), LONG) for p in phrases if p.times) for phrases in made}
+    assert lengths in LONG_STRUCTURES
+    for wanted, phrases in zip(tapers, made, strict=True):
+        used, least = rows_of(phrases), least_deviation(wanted)
+        assert least is not None
+        assert len(used) == wanted.moves
+        assert deviation(wanted, used) <= least + ALLOWED_BEYOND + 1e-6
+        long = [p.gaps for p in phrases if len(p.gaps) > 1]
+        assert all(LONG <= len(gaps) <= LONGEST_MOTIF for gaps in long)
+        assert all(len({*gaps[:-1]}) == 1 and abs(gaps[-1] - gaps[0]) in (1, 2) for gaps in long)
+
+
+def test_what_keeps_to_plain_phrases_has_no_others() -> None:
+    made = phrase_schedules([taper(26, 65), taper(30, 70)], [-1, -1])
+    assert made is not None
+    assert {tuple(len(p.gaps) for p in phrases) for phrases in made} <= set(STRUCTURES)
 
 
 def test_moves_that_do_not_fit_are_refused() -> None:

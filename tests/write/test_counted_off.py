@@ -14,7 +14,7 @@ from walewright.languages import printed
 from walewright.write.language import PrintedLanguage
 from walewright.write.listed import KnitToListed, Way
 from walewright.write.on_the_way import FEW, _firsts, _regular, and_on_the_way
-from walewright.write.rounds import MOST_NEEDLES, few_wales, graded_row, rounds, wales
+from walewright.write.rounds import MOST_NEEDLES, few_wales, readings, rounds, wales
 from walewright.write.said import StepSaid
 
 ENGLISH, GERMAN = printed("english").writing, printed("german").writing
@@ -122,15 +122,19 @@ def test_rows_are_told_in_words_and_graded() -> None:
 
 
 @given(st_.lists(st_.one_of(st_.none(), st_.lists(st_.integers(1, 99), min_size=1, max_size=5).map(tuple)), min_size=1, max_size=4))
-def test_shorter_lists_have_dashes_before_their_last(lists: list[tuple[int, ...] | None]) -> None:
-    longest = max((len(rows) for rows in lists if rows), default=0)
-    said = StepSaid((), tuple(range(len(lists))))
-    columns = [graded_row(lists, i, longest, said).values for i in range(longest)]
-    for size, rows in enumerate(lists):
-        own = [column[size] for column in columns]
-        assert [row for row in own if row is not None] == list(rows or ())
-        if rows and longest:
-            assert own == [*rows[:-1], *[None] * (longest - len(rows)), rows[-1]]
+def test_lists_of_one_length_are_graded_and_others_told_size_by_size(lists: list[tuple[int, ...] | None]) -> None:
+    sizes = tuple("ABCD"[: len(lists)])
+    if not any(lists):
+        return
+    told = text(readings(lists, tuple(range(len(lists))), ENGLISH.for_sizes(sizes)))
+    if len({len(rows) for rows in lists if rows}) == 1:
+        assert told.count(" and ") <= 1
+        assert ";" not in told
+        return
+    assert "–" not in told
+    own = {name: rows for part in told.split("; ") for names, _, rows in [part[1:].partition(") ")] for name in names.split(", ")}
+    listed = {size: ", ".join(map(str, rows)) for size, rows in zip(sizes, lists, strict=True) if rows}
+    assert {size: rows.replace(" and ", ", ") for size, rows in own.items()} == listed
 
 
 # -------------------------------------------------------------------------------------------------------------- rounds

@@ -73,6 +73,6 @@ def test_buttonholes_beside_shaping_are_looked_up() -> None:
     assert not any(p.table for p in made.paragraphs)
     (holes,) = [s.text for s in made.sentences if s.kinds == ("EyeletAt",)]
     assert holes == (
-        "For the buttonholes: at RC 3, 10 (–) and 17 (12) move the st of L 1 one needle to the right and leave the empty needle in"
-        " work."
+        "For the buttonholes: at RC (0X) 3, 10 and 17; (1X) 3 and 12 move the st of L 1 one needle to the right and leave"
+        " the empty needle in work."
     )

@@ -13,6 +13,7 @@ from walewright.knit import steps as st
 from walewright.languages import known, printed
 from walewright.readback import sentences
 from walewright.readback.phrases import ReadEvents, ReadPhrase
+from walewright.readback.sizes import of_sizes, strangers
 from walewright.report.english import in_english
 from walewright.write.english import LANGUAGE
 from walewright.write.listed import MOST_STAGES, KnitToListed, Way, told_briefly, way_of
@@ -20,10 +21,13 @@ from walewright.write.on_the_way import and_on_the_way
 from walewright.write.said import StepSaid, worded
 from walewright.write.words import phrase
 
+SIZES = ("XS", "S", "M", "L", "XL")
+
 
 def told(*sizes: tuple[int, ...]) -> str:
     steps = tuple(KnitToListed(200, way=Way(moved=rows, heights=(8,))) for rows in sizes)
-    return "".join(run.text for run in worded(*and_on_the_way(StepSaid(steps, tuple(range(len(sizes)))), LANGUAGE)))
+    language = LANGUAGE.for_sizes(SIZES[: len(sizes)])
+    return "".join(run.text for run in worded(*and_on_the_way(StepSaid(steps, tuple(range(len(sizes)))), language)))
 
 
 def test_needles_that_are_held_for_a_row_are_listed() -> None:
@@ -48,6 +52,8 @@ def rows(every: int, last: int, *firsts: int) -> tuple[int, ...]:
         ((rows(8, 61, 2, 4), rows(8, 50, 4, 6)), ", moving sts every 8 rows from RC 2 (4) and 4 (6) to RC 60 (46)"),
         (((2, 4, 10, 12, 20, 28),), ", moving sts at RC 2, 4, 10, 12, 20 and 28"),
         (((2, 5, 9),), ", moving sts at RC 2, 5 and 9"),
+        (((2, 5), (4, 9)), ", moving sts at RC 2 (4) and 5 (9)"),
+        (((2, 5), (9,), (2, 5)), ", moving sts at RC (XS, M) 2 and 5; (S) 9"),
     ],
 )
 def test_rows_are_told_as_short_as_they_can_be(sizes: tuple[tuple[int, ...], ...], words: str) -> None:
@@ -57,13 +63,16 @@ def test_rows_are_told_as_short_as_they_can_be(sizes: tuple[tuple[int, ...], ...
 
 def readings(words: str, sizes: int) -> list[tuple[int, ...] | None]:
     """At which readings of the counter stitches are moved, as the words are read; None where they go by what was said before."""
-    _, phrase = read(f"Knit to RC 200{words}.")
+    told = read(f"Knit to RC 200{words}.")
+    assert isinstance(told, tuple)
+    assert not strangers(told, SIZES[:sizes])
+    _, phrase = of_sizes(told, SIZES[:sizes])
     assert isinstance(phrase, ReadPhrase)
     (events,) = phrase.arguments
     assert isinstance(events, ReadEvents)
-    told = [events.of(size) for size in range(sizes)]
-    assert {what for what, _ in told} == {"move"}
-    return [rows for _, rows in told]
+    at = [events.of(size) for size in range(sizes)]
+    assert {what for what, _ in at} == {"move"}
+    return [rows for _, rows in at]
 
 
 REPEATED = st_.builds(
@@ -91,7 +100,7 @@ GONE_BY = ", moving sts where the chart asks for it"
 @pytest.mark.parametrize(
     ("sizes", "gone_by"),
     [
-        # One number of a list may be a dash, not two.
+        # One size may have one more than another, not two.
         (((2, 9), (3, 7, 9)), False),
         (((9,), (3, 7, 9)), True),
         # Counted off from a dash, or from a reading to itself.
@@ -118,7 +127,7 @@ def test_each_kind_but_purl_columns_has_words_that_hold_for_every_size() -> None
     steps = tuple(KnitToListed(200, way=way) for way in ways)
     for name in known():
         language = printed(name)
-        made = "".join(run.text for run in worded(*phrase(StepSaid(steps, (0, 1)), language.writing)))
+        made = "".join(run.text for run in worded(*phrase(StepSaid(steps, (0, 1)), language.writing.for_sizes(SIZES[:2]))))
         said = sentences.said(f"{made}.", language.reading)
         assert not isinstance(said, sentences.Unreadable), made
         events = [a for one in said if isinstance(one, ReadPhrase) for a in one.arguments if isinstance(a, ReadEvents)]
@@ -147,6 +156,9 @@ def changed(text: str, line: str, wrong: str) -> str:
     [
         # In a repeat, in rows before one move, in a row of a table: left out, or one too many.
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC – (180: –: 188: –: –)"),
+        ("anemone", "(M) 186 and 188; (L) 190;", "(M) 186; (L) 190;"),
+        ("anemone", "(M) 186 and 188; (L) 190;", "(M) 186 and 188;"),
+        ("anemone", "(M) 186 and 188; (L) 190;", "(M) 186 and 188; (L) 192;"),
         ("anemone", "moving sts at\n        RC – (180: –: 188: –: 196)", "moving sts at\n        RC 176 (180: –: 188: –: 196)"),
         ("marram", "latching up at RC 6, move", "latching up at RC 4 and 6, move"),
         ("marram", "latching up at RC 60 (60: 62:", "latching up at RC 60 (60: 60:"),

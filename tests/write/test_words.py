@@ -66,7 +66,7 @@ def test_a_number_or_none(step: st.Step) -> None:
         ),
         (
             (joined("a b", "c d + e f", 0, ends="left top"), joined("a b", "c d + e f", 5, ends="left top")),
-            "join the b of the a from its left end to the d of the c from its top, then the f of the e, easing in up to 0 (0.5) cm",
+            "join the b of the a from its left end to the d of the c from its top, then the f of the e, easing in up to 0.5 cm (M)",
         ),
         # One needle, where it is one for all, is named once.
         (
@@ -206,13 +206,13 @@ def _lengths(*pairs: tuple[int, int]) -> str:
 
 
 def test_easing_is_what_the_lengths_differ_by() -> None:
-    """Nothing is said of it where no size has a centimetre to ease in; of the second side it is said that it is that one. A size
-    that has less than half a centimetre has a dash."""
+    """Nothing is said of it where no size has a centimetre to ease in; of the second side it is said that it is that one. Where a
+    size has less than half a centimetre, the others are named."""
     assert _lengths((484, 463), (500, 490)).endswith(", 48.4 (50) cm to 46.3 (49) cm, easing in up to 2.1 (1) cm")
-    assert _lengths((484, 463), (504, 500)).endswith(" cm to 46.3 (50) cm, easing in up to 2.1 (–) cm")
+    assert _lengths((484, 463), (504, 500)).endswith(" cm to 46.3 (50) cm, easing in up to 2.1 cm (S)")
     assert _lengths((463, 484), (490, 500)).endswith(", easing in up to 2.1 (1) cm of what it is joined to")
-    assert _lengths((463, 484), (505, 500)).endswith(", easing in up to 2.1 (–) cm of what it is joined to")
-    both = ", easing in up to – (1) cm, and up to 2.1 (–) cm of what it is joined to"
+    assert _lengths((463, 484), (505, 500)).endswith(", easing in up to 2.1 cm (S) of what it is joined to")
+    both = ", easing in up to 1 cm (M), and up to 2.1 cm (S) of what it is joined to"
     assert _lengths((463, 484), (500, 490)).endswith(both)
     assert _lengths((114, 123), (128, 119)).endswith(", 11.4 (12.8) cm to 12.3 (11.9) cm")
     assert _lengths((406, 406)).endswith(", 40.6 cm to 40.6 cm")

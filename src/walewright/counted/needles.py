@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable
 from itertools import pairwise
 
-from walewright.counted.model import SizedOpening, SizedPiece, SizedRun
+from walewright.counted.model import SizedChart, SizedOpening, SizedPiece, SizedRun
 from walewright.record import record
 
 
@@ -71,6 +71,18 @@ def last_row(sized: SizedPiece, first: int, last: int, from_row: int, to_row: in
     """Where the needles of a chart or panel leave it: a gap that begins below its end, and takes all its needles, ends it there."""
     taken = (o.row for o in sized.openings if o.flat and o.first <= first and last < o.first + o.flat)
     return min((row for row in taken if from_row < row < to_row), default=to_row)
+
+
+def meets_edge(sized: SizedPiece, chart: SizedChart) -> bool:
+    """Whether a chart has columns among those that are knitted plain at an end of the work. Beside an opening, and where needles
+    are held, there is another end: then it may."""
+    to_row = last_row(sized, chart.first, chart.last, chart.from_row, chart.to_row)
+    if any(o.row < to_row and o.to_row > chart.from_row for o in sized.openings) or any(
+        wedge.from_row < to_row and wedge.to_row > chart.from_row for wedge in sized.wedges
+    ):
+        return True
+    ends_there = map(InWork(sized).about, range(chart.from_row, to_row + 1))
+    return any(chart.first < first + chart.edge or chart.last > last - chart.edge for first, last in ends_there)
 
 
 def moves(runs: Iterable[SizedRun]) -> Counter[int]:

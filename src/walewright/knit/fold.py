@@ -7,7 +7,7 @@ where it occurs but once in another, so that the sizes' texts keep one structure
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 from typing import Any
 
@@ -22,8 +22,8 @@ _HOLDING = (st.HoldAtEnd, st.ReturnSome)
 
 
 Cost = tuple[int, int, int]
-"""Lines to be read, repeats that begin in the middle of a thought, and, negative, the sizes that have its repeats: less is
-better."""
+"""Lines to be read, repeats that begin in the middle of a thought or with stitches that are the first held at their end, and,
+negative, the sizes that have its repeats: less is better."""
 
 
 @record
@@ -98,9 +98,9 @@ class _Folding:
 
     def best(self) -> tuple[Step, ...]:
         """All of the work, folded."""
-        return self._best(self.work, self.known).steps()
+        return self._best(self.work, self.known, _first_held(self.sentences[n] for n in self.work)).steps()
 
-    def _best(self, work: tuple[int, ...], known: Known) -> _Folded:
+    def _best(self, work: tuple[int, ...], known: Known, first_held: Sequence[bool] = ()) -> _Folded:
         alike = _alike(work)
         best = [_NOTHING] * (len(work) + 1)
         for i in range(len(work) - 1, -1, -1):
@@ -112,11 +112,11 @@ class _Folding:
                 rounds = 1 + same[i] // length
                 if rounds < 2:
                     continue
-                body = work[i : i + length]
+                body, begins_holding = work[i : i + length], any(first_held[i : i + length])
                 # A round less than there are may leave a better repeat for what follows.
                 for times in range(max(2, rounds - 1), rounds + 1):
                     own, after = self._cost(body, times, known), best[i + times * length].cost
-                    option = (own[0] + after[0], own[1] + after[1], own[2] + after[2])
+                    option = (own[0] + after[0], own[1] + after[1] + begins_holding, own[2] + after[2])
                     if option < cost or (option == cost and not repeats):
                         cost, repeats, taken = option, True, (body, times)
             if taken is None:
@@ -147,6 +147,20 @@ class _Folding:
         if not any(self.goes_on[n] for n in body):
             return tuple(self.sentences[n] for n in body) * times
         return (st.Repeat(self._inner(body), times, origin=self.sentences[body[-1]].origin),)
+
+
+def _first_held(steps: Iterable[Step]) -> list[bool]:
+    """Of each step whether it holds the first stitches at its end: in a repeat these are the next ones there, each time, and in
+    the sizes that hold as many no other time they are none of it."""
+    holding: set[str] = set()
+    found: list[bool] = []
+    for step in steps:
+        found.append(isinstance(step, st.HoldAtEnd) and step.side not in holding)
+        if isinstance(step, st.HoldAtEnd):
+            holding.add(step.side)
+        elif isinstance(step, st.ReturnHeld):
+            holding.discard(step.side)
+    return found
 
 
 def _alike(work: tuple[int, ...]) -> list[tuple[int, list[int]]]:

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from walewright.counted.model import SizedRun
 from walewright.knit import steps as st
+from walewright.knit.fold import fold
 from walewright.knit.inside import shaped_inside
 from walewright.knit.manners import EndsShaped
 from walewright.knit.order import Group, Move, Rank
@@ -55,7 +56,8 @@ def run_groups(track: str, run: SizedRun, number: int, ends: ShapedEnds, origin:
                     body.append(step)
                     moves.append(Move(row, Rank.SHAPE, step))
                     at = row
-            rounds.append((begin, moves, tuple(body)))
+            # Gaps that are alike within a round are counted by themselves.
+            rounds.append((begin, moves, fold(body) if len(phrase.gaps) > 2 else tuple(body)))
         # After a change worked first at one end, then at the other, the first round has a row less to knit: it stands alone.
         alone = 1 if len(rounds) > 1 and rounds[0][2] != rounds[1][2] else 0
         key = number * 100 + index * 2

@@ -48,8 +48,14 @@ class ReadRowsBySize:
 
     def in_order(self, sizes: tuple[str, ...]) -> ReadRows:
         """The same in the order of a text's sizes."""
-        own = [next((rows for names, rows in self.lists if size in names), ()) for size in sizes]
-        return ReadRows(tuple(map(ReadGraded, zip_longest(*own))))
+        return ReadRows(tuple(map(ReadGraded, zip_longest(*(self._own(size) for size in sizes)))))
+
+    def one_each(self, sizes: tuple[str, ...]) -> ReadGraded:
+        """Of lists of one number: that number in each of a text's sizes, and 0 in those that are not named."""
+        return ReadGraded(tuple(next(iter(self._own(size)), 0) for size in sizes))
+
+    def _own(self, size: str) -> tuple[int, ...]:
+        return next((rows for names, rows in self.lists if size in names), ())
 
 
 @record
@@ -66,7 +72,15 @@ class ReadCounts:
 class ReadEased:
     """(easing, longer, easing of the second, longer along strips) of a seam, each with a dash, or untold, where a size has none."""
 
-    numbers: tuple[ReadGraded, ...] = ()
+    told: tuple[ReadGraded | ReadRowsBySize, ...] = ()
+
+    @property
+    def numbers(self) -> tuple[ReadGraded, ...]:
+        """All of them, as soon as it is known which sizes the text has."""
+        return tuple(one for one in self.told if isinstance(one, ReadGraded))
+
+    def in_order(self, sizes: tuple[str, ...]) -> ReadEased:
+        return ReadEased(tuple(one.one_each(sizes) if isinstance(one, ReadRowsBySize) else one for one in self.told))
 
     def of(self, size: int) -> tuple[int | None, ...]:
         return tuple(graded.of(size) for graded in self.numbers)
@@ -92,12 +106,16 @@ class ReadEvents:
     as it was said before."""
 
     what: str
-    rows: tuple[ReadRows | tuple[int, *tuple[ReadGraded, ...]], ...]
+    rows: tuple[ReadRows | ReadRowsBySize | tuple[int, *tuple[ReadGraded, ...]], ...]
     """Every so many rows from each of some to the last of the numbers."""
 
     @property
     def numbers(self) -> tuple[ReadGraded, ...]:
-        return tuple(n for told in self.rows for n in (told.numbers if isinstance(told, ReadRows) else told[1:]))
+        return tuple(n for told in self.rows if not isinstance(told, ReadRowsBySize) for n in _told(told))
+
+    def in_order(self, sizes: tuple[str, ...]) -> ReadEvents:
+        told = tuple(rows.in_order(sizes) if isinstance(rows, ReadRowsBySize) else rows for rows in self.rows)
+        return ReadEvents(self.what, told)
 
     def of(self, size: int) -> tuple[str, tuple[int, ...] | None]:
         """What is done, and the rows in order; None where the line names no rows for any size."""
@@ -107,11 +125,15 @@ class ReadEvents:
         for told in self.rows:
             if isinstance(told, ReadRows):
                 found += told.of(size)
-            else:
+            elif not isinstance(told, ReadRowsBySize):
                 every, (*firsts, last) = told[0], (number.of(size) for number in told[1:])
                 for first in firsts:
                     found += range(first, last + 1, max(every, 1)) if first is not None and last is not None else ()
         return self.what, tuple(sorted(found))
+
+
+def _told(rows: ReadRows | tuple[int, *tuple[ReadGraded, ...]]) -> tuple[ReadGraded, ...]:
+    return rows.numbers if isinstance(rows, ReadRows) else rows[1:]
 
 
 @record
@@ -174,7 +196,7 @@ class ReadTrack:
 
     title: str
     body: tuple[ReadSaid, ...]
-    at: ReadRows | None = None
+    at: ReadRows | ReadRowsBySize | None = None
     """The readings of the counter at each of which all of it is done, where any are named."""
 
 

@@ -21,6 +21,7 @@ from walewright.readback.phrases import (
     Reading,
     ReadPhrase,
     ReadRepeat,
+    ReadRows,
     ReadRun,
     ReadSaid,
     ReadTrack,
@@ -168,7 +169,7 @@ def _numbers(told: tuple[ReadSaid, ...]) -> Iterator[ReadGraded]:
             yield from one.numbers
             yield from _numbers((*one.body, *one.on_the_way, one.stands))
         elif isinstance(one, ReadRepeat | ReadForSome | ReadTrack):
-            yield from one.at.numbers if isinstance(one, ReadTrack) and one.at is not None else ()
+            yield from one.at.numbers if isinstance(one, ReadTrack) and isinstance(one.at, ReadRows) else ()
             yield from _numbers(one.body)
         else:
             for argument in one.arguments:

@@ -17,6 +17,7 @@ from walewright.readback.phrases import (
     ReadPhrase,
     ReadRepeat,
     ReadRows,
+    ReadRowsBySize,
     ReadRun,
     ReadSaid,
     ReadStages,
@@ -35,6 +36,14 @@ _UNTOLD = ReadGraded((None,))
 def on_the_way(what: str) -> Callable[[Any, list[Any]], ReadPhrase]:
     """What makes a phrase of the children of a rule that tells at which rows something is done."""
     return lambda _, children: ReadPhrase("on_the_way", (ReadEvents(what, tuple(children)),))
+
+
+def _ends_first(children: list[Any]) -> tuple[Any, ...]:
+    """How many stitches are shaped, at which ends, which is said behind the needles, on which needles, and how many move at a
+    time."""
+    count, *rest = children
+    (ends,) = (c for c in rest if isinstance(c, str))
+    return (count, ends, *(c for c in rest if c is not ends))
 
 
 class ReadRules(ReadTokens):
@@ -78,7 +87,7 @@ class ReadRules(ReadTokens):
 
     def track(self, children: list[Any]) -> ReadTrack:
         title, *body = children
-        at = body.pop(0) if isinstance(body[0], ReadRows) else None
+        at = body.pop(0) if isinstance(body[0], ReadRows | ReadRowsBySize) else None
         return ReadTrack(title, tuple(body), at)
 
     def repeat(self, children: list[Any]) -> ReadRepeat:
@@ -98,6 +107,12 @@ class ReadRules(ReadTokens):
 
     def stage_rows(self, children: list[Any]) -> ReadStages:
         return ReadStages(children[0], tuple(children[1:]))
+
+    def decrease_on(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("decrease_on", _ends_first(children))
+
+    def increase_beside(self, children: list[Any]) -> ReadPhrase:
+        return ReadPhrase("increase_beside", _ends_first(children))
 
     def for_some(self, children: list[Any]) -> ReadForSome:
         sizes, *body = children

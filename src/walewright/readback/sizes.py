@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from walewright.readback.phrases import ReadForSome, ReadPhrase, ReadRepeat, ReadRowsBySize, ReadRun, ReadSaid, ReadTrack
+from walewright.readback.phrases import (
+    ReadEased,
+    ReadEvents,
+    ReadForSome,
+    ReadPhrase,
+    ReadRepeat,
+    ReadRowsBySize,
+    ReadRun,
+    ReadSaid,
+    ReadTrack,
+)
 from walewright.record import replace
 
 
@@ -20,12 +30,24 @@ def _of_sizes(one: ReadSaid, sizes: tuple[str, ...]) -> ReadSaid:
             return replace(one, body=of_sizes(one.body, sizes), sizes=numbers)
         case ReadRun():
             return replace(one, body=of_sizes(one.body, sizes), on_the_way=of_sizes(one.on_the_way, sizes))
+        case ReadTrack(at=ReadRowsBySize() as at):
+            return replace(one, body=of_sizes(one.body, sizes), at=at.in_order(sizes))
         case ReadRepeat() | ReadTrack():
             return replace(one, body=of_sizes(one.body, sizes))
-        case ReadPhrase() if any(isinstance(a, ReadRowsBySize) for a in one.arguments):
-            told = (a.in_order(sizes) if isinstance(a, ReadRowsBySize) else a for a in one.arguments)
+        case ReadPhrase() if any(isinstance(a, _BY_SIZE) for a in one.arguments):
+            told = (a.in_order(sizes) if isinstance(a, _BY_SIZE) else a for a in one.arguments)
             return ReadPhrase(one.kind, tuple(told))
     return one
+
+
+_BY_SIZE = ReadRowsBySize | ReadEvents | ReadEased
+"""Arguments that may name sizes."""
+
+
+def _lists(argument: object) -> Iterator[ReadRowsBySize]:
+    """What an argument tells of sizes that it names."""
+    told = argument.rows if isinstance(argument, ReadEvents) else argument.told if isinstance(argument, ReadEased) else (argument,)
+    return (one for one in told if isinstance(one, ReadRowsBySize))
 
 
 def strangers(told: tuple[ReadSaid, ...], sizes: tuple[str, ...]) -> frozenset[str]:
@@ -36,10 +58,15 @@ def strangers(told: tuple[ReadSaid, ...], sizes: tuple[str, ...]) -> frozenset[s
 def _names(one: ReadSaid) -> Iterator[str]:
     if isinstance(one, ReadForSome):
         yield from one.names
+    if isinstance(one, ReadTrack) and isinstance(one.at, ReadRowsBySize):
+        yield from _named(one.at)
     if isinstance(one, ReadPhrase):
-        for argument in one.arguments:
-            if isinstance(argument, ReadRowsBySize):
-                yield from (name for names, _ in argument.lists for name in names)
+        for told in (told for argument in one.arguments for told in _lists(argument)):
+            yield from _named(told)
     else:
-        for inner in one.body:
+        for inner in (*one.body, *(one.on_the_way if isinstance(one, ReadRun) else ())):
             yield from _names(inner)
+
+
+def _named(told: ReadRowsBySize) -> Iterator[str]:
+    return (name for names, _ in told.lists for name in names)

@@ -26,6 +26,7 @@ def sizes_named(written: str) -> frozenset[str]:
 
 MEANT: Mapping[str, str | int | ReadGraded] = {
     **{"LEFT": "left", "RIGHT": "right", "BOTH_ENDS": "both ends", "THE_LEFT_END": "left end", "THE_RIGHT_END": "right end"},
+    **{"OUTSIDE_BOTH": "both ends", "TO_ITS_LEFT": "left end", "TO_ITS_RIGHT": "right end"},
     **{"LEFT_PART": "left", "CENTRE_PART": "centre", "RIGHT_PART": "right", "CENTRE": "centre", "UPPER": "upper"},
     **{"LEFT_END": "left", "RIGHT_END": "right", "BOTTOM": "bottom", "TOP": "top", "FROM_BOTTOM": "bottom", "FROM_TOP": "top"},
     **{"LEFT_SHOULDER": "left", "RIGHT_SHOULDER": "right", "FROM_LEFT": "left", "FROM_RIGHT": "right"},
@@ -101,6 +102,12 @@ class ReadTokens(Transformer[Token, Any]):
     def ROWS_BY_SIZE(self, token: Token) -> ReadRowsBySize:
         told = (of.partition("(")[2].split(")") for of in token.split(";"))
         return ReadRowsBySize(tuple((sizes_named(sizes), tuple(map(int, re.findall(r"[0-9]+", rows)))) for sizes, rows in told))
+
+    EVENT_ROWS_BY_SIZE = ROWS_BY_SIZE
+
+    def CM_BY_SIZE(self, token: Token) -> ReadRowsBySize:
+        told = re.findall(r"([0-9.,]+) cm \((.+?)\)", token)
+        return ReadRowsBySize(tuple((sizes_named(sizes), (tenths(cm, self._language.point),)) for cm, sizes in told))
 
     def ORDINAL(self, token: Token) -> ReadGraded:
         return self._graded(token, figure)

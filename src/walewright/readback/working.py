@@ -15,6 +15,7 @@ from walewright.readback.phrases import (
     ReadGraded,
     ReadPhrase,
     ReadRepeat,
+    ReadRows,
     ReadRun,
     ReadSaid,
     ReadTrack,
@@ -141,7 +142,7 @@ class SectionAtWork:
             self.start, self.end = line.start, line.end
             if self._together is None:
                 raise Contradiction("contradiction/track-without-rows")
-            at = None if first.at is None else first.at.of(self._size)
+            at = first.at.of(self._size) if isinstance(first.at, ReadRows) else None
             if at is None or at:
                 self._together.tracks.append((first.title, list(self._counted(phrases(told, self._size))), at))
             self._together.stop = line.end

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 
 from walewright.counted.model import SizedChart, SizedPiece
-from walewright.counted.needles import last_row
+from walewright.counted.needles import last_row, meets_edge
 from walewright.design.model import Chart, Design
 from walewright.figures.chart_drawing import Centre
 from walewright.figures.measures import name_of
@@ -131,7 +131,8 @@ def _across(guide: Guide, chart: Chart, use: ChartUse) -> Iterator[Row]:
     yield row("last", lambda p, c: needle(c.last))
     if chart.repeat:
         panel = any(at is not None and at[1].area == "panel" for at in use.sized)
-        yield row("edge", lambda p, c: str(c.edge), guide.say("places/edge-note/panel" if panel else "places/edge-note"))
+        if not panel or any(at is not None and meets_edge(*at) for at in use.sized):
+            yield row("edge", lambda p, c: str(c.edge), guide.say("places/edge-note/panel" if panel else "places/edge-note"))
         yield row("start", lambda p, c: needle(c.start), guide.say("places/start-note", column=chart.before + 1))
         yield row("repeats", lambda p, c: str(c.repeats))
         yield row("centre", lambda p, c: _between(chart, column_right_of_centre(chart, c)), guide.say("places/centre-note"))

@@ -13,6 +13,7 @@ from walewright.fit.model import Fit
 from walewright.guide.model import Guide
 from walewright.guide.numbers import inches, sentence
 from walewright.report.said import Said, said
+from walewright.report.typography import typographic
 from walewright.sheet import fitting
 from walewright.sheet.model import Row, RowGroup, SizesTable, TableCell
 from walewright.sheet.saddles import Saddle, saddle
@@ -78,7 +79,7 @@ def _to_choose(guide: Guide, design: Design, fit: Fit | None, units: str) -> str
 
 def credit_words(guide: Guide, credit: Credit) -> str:
     """Where a row's figures are from."""
-    first, rest = shared(credit.published, "; ")
+    first, rest = shared(tuple(map(typographic, credit.published)), "; ")
     unit, numbers = shared(rest, " ") if first else ("", rest)
     told = (guide.say("credit/shared", first=first, unit=unit, rest=numbers),) if first else rest
     return guide.say("credit", published=told, recalled=credit.recalled, own=tuple(map(name_of, credit.own)))

@@ -9,6 +9,7 @@ from typing import Any
 
 from walewright.record import replace
 from walewright.report.model import Diagnostic
+from walewright.report.typography import typographic
 from walewright.source import syntax
 from walewright.source.author_names import unfit, with_authors
 from walewright.source.renamed import Renaming, named, renamed, renaming
@@ -71,8 +72,11 @@ BLOCKS = (
 
 def _chosen(statement: Statement, language: str) -> Statement:
     field = TEXTS.get(type(statement))
-    found = _told(getattr(statement, "others", ()), language) if field is not None else None
-    changed: dict[str, Any] = {field: found} if field is not None and found is not None else {}
+    changed: dict[str, Any] = {}
+    if field is not None:
+        own = getattr(statement, field)
+        found = _told(getattr(statement, "others", ()), language) or own
+        changed = {field: typographic(found)} if found else {}
     if isinstance(statement, BLOCKS):
         changed["body"] = _all(statement.body, language)
     chosen: Statement = replace(statement, **changed)

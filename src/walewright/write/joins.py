@@ -118,13 +118,26 @@ def eased(said: StepSaid, language: PrintedLanguage) -> list[Part]:
         return list(filled("eased/stretching" if said.any.longer_mm < 0 else folds, language, said))
     if not said.any.one_mm:
         easing = said.graded("easing_mm")
-        return [] if easing.always(0) else list(filled("eased", language, easing=easing))
+        return [] if easing.always(0) else list(filled("eased", language, easing=_up_to(easing, said, language)))
     told: list[Part] = []
     for key, sign in (("eased", 1), ("eased/second", -1)):
         longer = Graded(tuple(None if s is None else _longer(s, sign) for s in said.steps), said.group)
         if max((mm for mm in longer.values if mm), default=0) >= LEAST_MM:
-            told += filled(f"{key}_too" if told else key, language, easing=longer.unless_none)
+            told += filled(f"{key}_too" if told else key, language, easing=_up_to(longer.unless_none, said, language))
     return told
+
+
+def _up_to(easing: Graded, said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
+    """How much is eased in; where that is nothing in some sizes, the others are named. A size without the seam has its dash."""
+    if said.working != said.group or all(easing.values[size] for size in said.group):
+        return tuple(filled("eased/all", language, easing=easing))
+    of = {mm: tuple(size for size in easing.group if easing.values[size] == mm) for mm in (easing.values[i] for i in easing.group)}
+    told = (
+        filled("eased/sizes", language, easing=Graded((mm,), (0,)), sizes=language.named_sizes(sizes))
+        for mm, sizes in of.items()
+        if mm
+    )
+    return tuple(between(language.sentences["between"], told))
 
 
 def _longer(step: Step, sign: int) -> int:

@@ -11,7 +11,7 @@ from walewright.write.filling import Part, filled
 from walewright.write.grading import Graded
 from walewright.write.language import PrintedLanguage
 from walewright.write.listed import Readings, Way
-from walewright.write.rounds import MOST_NEEDLES, enumerated, graded_row
+from walewright.write.rounds import MOST_NEEDLES, enumerated, readings
 from walewright.write.said import StepSaid, between
 
 FEW = 4
@@ -73,9 +73,7 @@ def _told(
         return ()
     regular = _regular(lists, heights)
     if regular is None:
-        longest = max(len(rows) for rows in lists if rows)
-        columns = [graded_row(lists, i, longest, said) for i in range(longest)]
-        return tuple(filled(f"{key}/at", language, rows=enumerated(columns, language), needles=needles))
+        return tuple(filled(f"{key}/at", language, rows=readings(lists, said.group, language), needles=needles))
     every, firsts = regular
     begun = [Graded(tuple(_nth(rows, i) for rows in firsts), said.group) for i in range(max(map(len, firsts)))]
     last = Graded(tuple(rows[-1] if rows else None for rows in lists), said.group)

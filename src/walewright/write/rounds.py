@@ -112,17 +112,25 @@ def rows_listed(said: StepSaid, language: PrintedLanguage) -> list[Part]:
         if more:
             return list(filled("stages/more", language, every=every, first=nth(0), last=nth(-2), more=nth(-1)))
         return list(filled("stages/every", language, every=every, first=nth(0), last=nth(-1)))
-    numbers = [graded_row(lists, i, longest, said) for i in range(longest)]
-    if sum(not number.alone for number in numbers) > FEW_STAGES:
-        return list(filled("stages/at", language, rows=_size_by_size(lists, said, language)))
-    return list(filled("stages/at", language, rows=enumerated(numbers, language)))
+    if sum(not _graded_row(lists, i, longest, said.group).alone for i in range(longest)) > FEW_STAGES:
+        return list(filled("stages/at", language, rows=_size_by_size(lists, said.group, language)))
+    return list(filled("stages/at", language, rows=readings(lists, said.group, language)))
 
 
-def _size_by_size(lists: Sequence[tuple[int, ...] | None], said: StepSaid, language: PrintedLanguage) -> tuple[Part, ...]:
+def readings(lists: Sequence[tuple[int, ...] | None], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Part, ...]:
+    """Rows that all sizes have as many of one after the other, or else for each size by itself: a list with dashes in it has to be
+    searched for the own rows."""
+    longest = max(len(rows) for rows in lists if rows)
+    if any(0 < len(lists[i] or ()) < longest for i in group):
+        return _size_by_size(lists, group, language)
+    return enumerated([_graded_row(lists, i, longest, group) for i in range(longest)], language)
+
+
+def _size_by_size(lists: Sequence[tuple[int, ...] | None], group: tuple[int, ...], language: PrintedLanguage) -> tuple[Part, ...]:
     """The rows of those sizes that have the same, one after the other."""
-    of = {rows: tuple(i for i in said.working if lists[i] == rows) for rows in lists if rows}
+    of = {lists[i]: tuple(n for n in group if lists[n] == lists[i]) for i in group}
     told: list[Iterable[Part]] = []
-    for rows, sizes in of.items():
+    for rows, sizes in ((rows, sizes) for rows, sizes in of.items() if rows):
         listed = tuple(
             between(language.sentences["between"], ([Run(str(row), "number")] for row in rows), language.sentences["and"])
         )
@@ -142,7 +150,7 @@ def _every(lists: Sequence[tuple[int, ...] | None]) -> tuple[int, bool] | None:
     return None
 
 
-def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: int, said: StepSaid) -> Graded:
+def _graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: int, group: tuple[int, ...]) -> Graded:
     """Number `number` of lists of which the longest has so many; a shorter one has dashes before its last number."""
 
     def row(rows: tuple[int, ...] | None) -> int | None:
@@ -150,7 +158,7 @@ def graded_row(lists: Sequence[tuple[int, ...] | None], number: int, longest: in
             return None
         return rows[-1] if number == longest - 1 else rows[number]
 
-    return Graded(tuple(row(rows) for rows in lists), said.group)
+    return Graded(tuple(row(rows) for rows in lists), group)
 
 
 def enumerated(numbers: Sequence[Graded], language: PrintedLanguage) -> tuple[Part, ...]:

@@ -93,9 +93,10 @@ def together(kind: RunKind, parts: Iterable[str | Run]) -> Run:
 
 
 def capital(words: Phrase) -> Phrase:
-    """The words, the first with a capital."""
+    """The words, the first with a capital, which may have a square bracket before it."""
     first, *rest = words
-    return (replace(first, text=first.text[:1].upper() + first.text[1:]), *rest)
+    at = len(first.text) - len(first.text.lstrip("["))
+    return (replace(first, text=first.text[:at] + first.text[at : at + 1].upper() + first.text[at + 1 :]), *rest)
 
 
 def small(words: Phrase) -> Phrase:

@@ -14,7 +14,7 @@ from walewright.write.filling import phrase as filled_phrase
 from walewright.write.heads import only, varies
 from walewright.write.language import PrintedLanguage
 from walewright.write.model import Sentence
-from walewright.write.rounds import enumerated, graded_row
+from walewright.write.rounds import readings as rows_of
 from walewright.write.said import Phrase, StepSaid, between, capital, titled, worded
 from walewright.write.words import PARTS, has_number, kinds, phrase, repeated, worked
 
@@ -52,8 +52,7 @@ def _line(
     all_of_it = worded(*between(language.sentences["between"], phrases))
     if readings:
         lists = [tuple(row for row, _ in found) or None for found in at_each]
-        longest = max(len(rows) for rows in lists if rows)
-        rows = enumerated([graded_row(lists, i, longest, StepSaid((), group)) for i in range(longest)], language)
+        rows = rows_of(lists, group, language)
         runs = capital(filled_phrase("track/at", language, title=titled(title, language), rows=rows, steps=all_of_it))
     else:
         runs = capital(filled_phrase("track", language, title=titled(title, language), steps=all_of_it))

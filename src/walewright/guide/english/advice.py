@@ -161,7 +161,7 @@ ADVICE = {
         (
             "Do not trust the counter after a jam or an interruption: it counts crossings, not rows.",
             "Count the rows from the last marked row on the purl side, and set the counter to what you have counted.",
-            "Compare the carriage's side with the next line that gives row and side. An even number of rows after such a line it "
+            "Compare the carriage’s side with the next line that gives row and side. An even number of rows after such a line it "
             "is at the side that the line names; after an odd number opposite. A half that was begun with the counter set back has "
             "lines of its own.",
         ),
@@ -209,7 +209,7 @@ ADVICE = {
         (
             "Cast on at least 10 stitches more than the block that is measured, and knit about 15 rows of waste yarn as thick as "
             "the yarn and in another colour.",
-            "Knit the rows of the block in the yarn. Mark the block's sides with threads on the needles just outside it.",
+            "Knit the rows of the block in the yarn. Mark the block’s sides with threads on the needles just outside it.",
             "Knit 15 rows of the waste yarn and take it all off the bed. Let it rest overnight, and wash it as the garment will "
             "be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",
@@ -223,7 +223,7 @@ ADVICE = {
         (
             "Cast on at least 10 stitches more than the block that is measured, and knit about 15 rows of waste yarn as thick as "
             "the yarn and in another colour.",
-            "Knit the rows of the block in the yarn. Mark the block's sides with threads on the needles just outside it.",
+            "Knit the rows of the block in the yarn. Mark the block’s sides with threads on the needles just outside it.",
             "Knit 15 rows of the waste yarn and take it all off the bed. Let it rest overnight, and wash it as the garment will "
             "be washed.",
             "Lay it flat without pulling. Measure between the marks three times each way and take the mean.",

@@ -40,7 +40,7 @@ COMMANDS = {
     "check/no-loop": "no loop is open",
     "check/all": "every count, opening and join: --all",
     # Of what can be given.
-    "choices/head": "{file}: {title}, what can be given in place of the source's own",
+    "choices/head": "{file}: {title}, what can be given in place of the source’s own",
     "choices/measures": "--measure, in cm",
     "choices/about": "{about}{to_fit:? (to fit)}",
     "choices/others": "everything else",

@@ -34,7 +34,7 @@ TOOLS = {
     "stitch/latched rib": "latched rib",
     "stitch/stripes": "stripes",
     "stitch/every": "{stitch}, every {nth} needle",
-    "basis/given": "As you measured it{weighed:?|; its weight is reckoned from that of the source's swatch}.",
+    "basis/given": "As you measured it{weighed:?|; its weight is reckoned from that of the source’s swatch}.",
     "basis/reckoned": "Reckoned from your {fabric}: knit a swatch of it too.",
     "basis/source": "As measured for the source.",
     "tension/dial": "tension {dial}",

@@ -8,7 +8,7 @@ PAGE = {
     "page/page": "p.",
     "page/hand-operated": "Pattern for the hand-operated knitting machine",
     "page/sizes": "Sizes and measurements",
-    "page/yours": "This copy was regraded for you from the source's own edition, which stays as it is.",
+    "page/yours": "This copy was regraded for you from the source’s own edition, which stays as it is.",
     "page/materials": "Materials, tension and machine",
     "page/needed": "Also needed",
     "page/work-by-hand": "Work by hand",

@@ -139,7 +139,7 @@ TABLES = {
     "way/cord": "{cords:/; and }; accurate to about {error} %",
     "way/cord-part": "one length of {cm} cm for a part that waits, three times as long as that is wide",
     # Where figures are from.
-    "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author's own}",
+    "credit": "Source: {published:/; }{recalled:? (from memory, not seen)}{own:?, but {own} the author’s own}",
     "credit/shared": "{first}; {unit:?{unit} }{rest:/, }",
     "credit/of": "{rows}. {credit}.",
     # Edges and joins.

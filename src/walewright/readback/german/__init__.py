@@ -51,7 +51,6 @@ LANGUAGE = ReadLanguage(
     order={
         **dict.fromkeys(("decrease", "increase_fashioned"), (1, 0, 2)),
         **dict.fromkeys(("decrease_outer", "increase_outer"), (1, 0, 2, 3)),
-        **dict.fromkeys(("decrease_on", "increase_beside"), (1, 0, 2, 3, 4)),
     },
     quotes=("„", "“"),
     point=",",

@@ -13,12 +13,12 @@ _PASSING = {
 }
 
 CAUTIONS: dict[str, str] = {
-    "caution/us-hood": "United States: no drawstring at all in the hood or neck of children's upper outerwear, sizes 2T to 12 "
-    "(US CPSC, Drawstrings in Children's Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
+    "caution/us-hood": "United States: no drawstring at all in the hood or neck of children’s upper outerwear, sizes 2T to 12 "
+    "(US CPSC, Drawstrings in Children’s Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
     "caution/us-waist": "United States: at the waist or bottom, sizes 2T to 16, at most 7.6 cm (3 in) of drawstring outside its "
     "channel, no toggles or knots at its free ends, and the string sewn down if it is one piece (same source)",
     "caution/eu-small": "European Union: no cord or drawstring in the hood, head and neck area up to 7 years or 134 cm "
-    "(Finnish Safety and Chemicals Agency, Cords and drawstrings on children's clothing, on EN 14682)",
+    "(Finnish Safety and Chemicals Agency, Cords and drawstrings on children’s clothing, on EN 14682)",
     "caution/eu-older": "European Union: no drawstring with free ends in the head and neck area from 7 to 14 years (same source)",
 }
 

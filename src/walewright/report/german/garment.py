@@ -17,12 +17,12 @@ _TOO_TIGHT_HELPS = {
 
 CAUTIONS: dict[str, str] = {
     "caution/us-hood": "Vereinigte Staaten: keinerlei Kordel in Kapuze oder Halsausschnitt von Oberbekleidung für Kinder, Größen "
-    "2T bis 12 (US CPSC, Drawstrings in Children's Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
+    "2T bis 12 (US CPSC, Drawstrings in Children’s Upper Outerwear, FAQ; 16 CFR 1120.3(b); ASTM F1816-97)",
     "caution/us-waist": "Vereinigte Staaten: an Taille oder Unterkante, Größen 2T bis 16, höchstens 7,6 cm (3 in) Kordel außerhalb "
     "ihres Tunnels, keine Knebel oder Knoten an den freien Enden, und die Kordel festgenäht, wenn sie aus einem Stück ist "
     "(dieselbe Quelle)",
     "caution/eu-small": "Europäische Union: keine Kordel und kein Zugband in Kapuze, Kopf- und Halsbereich bis 7 Jahre oder 134 cm "
-    "(Finnish Safety and Chemicals Agency, Cords and drawstrings on children's clothing, zu EN 14682)",
+    "(Finnish Safety and Chemicals Agency, Cords and drawstrings on children’s clothing, zu EN 14682)",
     "caution/eu-older": "Europäische Union: kein Zugband mit freien Enden im Kopf- und Halsbereich von 7 bis 14 Jahren (dieselbe "
     "Quelle)",
 }

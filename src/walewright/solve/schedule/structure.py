@@ -1,7 +1,8 @@
 """Structures: the phrases that a schedule is written in, alike in all sizes where that can be.
 
 A structure is a list of motif lengths. (1, 2) is a phrase with one gap ("every 4th row 5 times") and then one with two
-("the 3rd and then the 2nd row, 4 times"). A size may work a phrase no times at all.
+("the 3rd and then the 2nd row, 4 times"); `LONG` is one of several equal gaps and another, however many they are in a size
+("3 times the 2nd row and then the 3rd, 20 times"). A size may work a phrase no times at all.
 """
 
 from __future__ import annotations
@@ -34,6 +35,27 @@ STRUCTURES: tuple[Structure, ...] = (
     (2, 1, 2, 1),
 )
 """Plainest first: fewest phrases, and of as many those with fewer gaps to keep in mind."""
+
+LONG = 3
+"""A motif of so many gaps or more, all alike but the last."""
+
+LONG_STRUCTURES: tuple[Structure, ...] = (
+    (LONG,),
+    (1, LONG),
+    (LONG, 1),
+    (2, LONG),
+    (LONG, 2),
+    (LONG, LONG),
+    (1, LONG, 1),
+    (1, LONG, LONG),
+    (LONG, LONG, 1),
+    (LONG, LONG, LONG),
+)
+"""For slopes so long that none of the others keeps to them: a count within a count is harder to keep, and a dozen phrases harder
+still."""
+
+LONGEST_MOTIF = 6
+"""Gaps of a motif: more than that no knitter keeps in mind for a round (from memory)."""
 
 ALIKE = 2
 """Rows by which the two gaps of a motif may differ: the next row, or the next that the carriage allows."""
@@ -102,11 +124,12 @@ def _search(taper: Taper) -> _PhraseSearch | None:
 def _common(searches: Sequence[_PhraseSearch]) -> Structure | None:
     """The plainest structure that suits all; rather one with a phrase more than one whose phrases some size leaves out: then every
     size reads the same sentences."""
-    suits = next((s for s in STRUCTURES if all(search.fits(s) for search in searches)), None)
+    suits = next((s for s in (*STRUCTURES, *LONG_STRUCTURES) if all(search.fits(s) for search in searches)), None)
     if suits is None:
         return None
     longest = len(suits) + MORE_PHRASES
-    whole = (s for s in STRUCTURES if len(s) <= longest and all(search.fits_whole(s) for search in searches))
+    of_its_kind = LONG_STRUCTURES if suits in LONG_STRUCTURES else STRUCTURES
+    whole = (s for s in of_its_kind if len(s) <= longest and all(search.fits_whole(s) for search in searches))
     return next(whole, suits)
 
 
@@ -194,19 +217,10 @@ class _PhraseSearch:
     ) -> None:
         places, moves, even = self.places, self.taper.moves, self.even
         worst, uneven, times = found.worst, found.uneven, 0
-        first = gaps[0]
-        second = gaps[1] if len(gaps) > 1 else 0
-        each = (first - even) ** 2 + ((second - even) ** 2 if second else 0.0)
+        each = sum((gap - even) ** 2 for gap in gaps)
         while made + len(gaps) <= moves:
-            slot += first
-            share = places[made].get(slot)
-            if share is None:
-                return
-            made += 1
-            if share > worst:
-                worst = share
-            if second:
-                slot += second
+            for gap in gaps:
+                slot += gap
                 share = places[made].get(slot)
                 if share is None:
                     return
@@ -225,11 +239,20 @@ class _PhraseSearch:
         for gap in self._gaps(made, slot):
             if length == 1:
                 yield (gap,)
-                continue
-            for second in self._gaps(made + 1, slot + gap):
+            elif length == LONG:
+                yield from self._long_motifs(made, slot, gap)
+            else:
                 # Twice the same gap is a phrase of one.
-                if 0 < abs(second - gap) <= ALIKE:
-                    yield gap, second
+                yield from ((gap, second) for second in self._gaps(made + 1, slot + gap) if 0 < abs(second - gap) <= ALIKE)
+
+    def _long_motifs(self, made: int, slot: int, gap: int) -> Iterator[tuple[int, ...]]:
+        """Several of that gap and another one."""
+        for alike in range(1, min(LONGEST_MOTIF, self.taper.moves - made)):
+            slot += gap
+            if slot not in self.places[made + alike - 1]:
+                return
+            if alike >= LONG - 1:
+                yield from ((*(gap,) * alike, last) for last in self._gaps(made + alike, slot) if 0 < abs(last - gap) <= ALIKE)
 
     def _gaps(self, made: int, slot: int) -> Iterator[int]:
         """Gaps that bring the next move to a place of its own. The first move of all waits for a row to be knitted."""

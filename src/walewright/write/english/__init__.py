@@ -36,10 +36,14 @@ NOUNS = {
     "seam": Noun("seam", "seams"),
 }
 
+_OUTSIDE = {"both ends": "outside", "left end": "to its left", "right end": "to its right"}
+
 TERMS = {
     "row": {"start": "first row", "end": "last row"},
     "side": {"left": "left", "middle": "middle", "right": "right"},
     "ends": {"both ends": "both ends", "left end": "the left end", "right end": "the right end"},
+    "decrease_on.ends": _OUTSIDE,
+    "increase_beside.ends": _OUTSIDE,
     "where": {"outer": "outer", "inner": "inner", "left": "left", "right": "right"},
     "part": {"whole": "", "left": "left side of the ", "centre": "centre of the ", "right": "right side of the "},
     "changed": {"two together": "2 loops", "an empty needle": "no loop"},

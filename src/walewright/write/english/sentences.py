@@ -73,12 +73,12 @@ KNITTING = {
     "needle_back": "bring {at:needle} back to work, empty: {stitches} {stitches|st}",
     "needles_back_every": "bring {first:needle} and every {every:ordinal} needle from there to {last:needle} back to work, empty:"
     " {stitches} {stitches|st}",
-    "decrease_on": "decrease {1} {1|st} at {ends}, on {@lines}, the {STS} outside moved inwards {prongs} at a time",
+    "decrease_on": "decrease {1} {1|st} on {@lines}, the {STS} {ends} moved inwards {prongs} at a time",
     "decrease_outer": "decrease {1} {1|st} at {ends}, the outer {stitches} {stitches|st} moved inwards {prongs} at a time",
-    "increase_beside": "increase {1} {1|st} at {ends}, beside {@lines}, the {STS} outside moved outwards {prongs} at a time",
+    "increase_beside": "increase {1} {1|st} beside {@lines}, the {STS} {ends} moved outwards {prongs} at a time",
     "increase_outer": "increase {1} {1|st} at {ends}, the outer {stitches} {stitches|st} moved outwards {prongs} at a time",
     "lines": "{first:needle}",
-    "lines/both": "{first:needle} and {last:needle}",
+    "lines/both": "each of {first:needle} and {last:needle}",
     "increase_at_carriage": "increase {1} {1|st} at the carriage side",
     "cast_off_at_carriage": "cast off {stitches} {stitches|st} at the carriage side",
     "cast_on_at_carriage": "cast on {stitches} {stitches|st} by e-wrap at the carriage side",
@@ -216,7 +216,7 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "with the next row begin {@fabric_by}the chart {chart}, {@area}, {@first_column} on {start:needle}",
+    "start_chart": "with the next row begin {@fabric_by}the chart “{chart}”, {@area}, {@first_column} on {start:needle}",
     "fabric_by": "“{fabric}” by ",
     "area/whole": "on all {STS}{@but_ends}, now on needles {@span}",
     "but_ends": " but the {edge} at each end of the work",
@@ -225,8 +225,8 @@ PATTERNS = {
     "plain_ends": ", plain on the {edge} {edge|st} at each end of the work",
     "first_column": "its first column",
     "first_column/repeat": "its repeat starting",
-    "stop_chart": "the chart {chart} ends here: knit plain from now on, unless another begins",
-    "stop_chart_on": "the chart {chart} ends on needles {@span}: knit plain there from now on, unless another begins",
+    "stop_chart": "the chart “{chart}” ends here: its needles knit plain from now on",
+    "stop_chart_on": "the chart “{chart}” ends on needles {@span}: these knit plain from now on",
     "start_stripes/plate": "from the next row knit “{fabric}”, plate {tension}, in stripes, repeated from the first:"
     " {@stripes}; {@carrying}",
     "start_stripes": "from the next row knit “{fabric}”, tension {tension}, in stripes, repeated from the first:"
@@ -270,9 +270,11 @@ JOINS = {
     "matched/lengths": ", {one_mm:cm} cm to {other_mm:cm} cm",
     "chained": ", laying the {one_chain} {STS} {chained} on both edges together",
     "chained/unlike": ", laying the {one_chain} {STS} {chained} against {other_chain}",
-    "eased": ", easing in up to {easing:cm} cm",
-    "eased/second": ", easing in up to {easing:cm} cm of what it is joined to",
-    "eased/second_too": ", and up to {easing:cm} cm of what it is joined to",
+    "eased": ", easing in up to {easing}",
+    "eased/second": ", easing in up to {easing} of what it is joined to",
+    "eased/second_too": ", and up to {easing} of what it is joined to",
+    "eased/all": "{easing:cm} cm",
+    "eased/sizes": "{easing:cm} cm ({sizes})",
     "eased/by": ", easing in {beyond:cm} cm, give or take {easing_mm:cm} cm",
     "eased/pleats": ", taking up {beyond:cm} cm in the folds, give or take {easing_mm:cm} cm",
     "eased/stretching": ", stretching it {beyond:cm} cm, give or take {easing_mm:cm} cm",

@@ -41,6 +41,8 @@ NOUNS = {
 
 _OBLIQUE = {"left": "linken", "middle": "mittleren", "right": "rechten"}
 
+_OUTSIDE = {"both ends": "außerhalb", "left end": "links davon", "right end": "rechts davon"}
+
 TERMS = {
     "side": {"left": "links", "middle": "Mitte", "right": "rechts"},
     "which_part.side": _OBLIQUE,
@@ -49,6 +51,8 @@ TERMS = {
     "edge_told.side": _OBLIQUE,
     "cross_stitches.side": _OBLIQUE,
     "ends": {"both ends": "beidseitig je", "left end": "am linken Rand", "right end": "am rechten Rand"},
+    "decrease_on.ends": _OUTSIDE,
+    "increase_beside.ends": _OUTSIDE,
     "where": {"outer": "äußeren", "inner": "inneren", "left": "linke", "right": "rechte"},
     "part": {"whole": "", "left": "der linken Seite von ", "centre": "der Mitte von ", "right": "der rechten Seite von "},
     "changed": {"two together": "2 Maschen", "an empty needle": "keine Masche"},

@@ -72,12 +72,12 @@ KNITTING = {
     "needle_back": "die Nadel {at:needle} leer wieder in Arbeitsstellung bringen: {stitches} {stitches|st}",
     "needles_back_every": "die Nadel {first:needle} und jede {every:ordinal} von dort bis {last:needle} leer wieder in"
     " Arbeitsstellung bringen: {stitches} {stitches|st}",
-    "decrease_on": "{ends} {1} {1|st} auf {@lines} abnehmen, die {STS} außerhalb je {prongs} zugleich nach innen umhängen",
+    "decrease_on": "{1} {1|st} auf {@lines} abnehmen, die {STS} {ends} je {prongs} zugleich nach innen umhängen",
     "decrease_outer": "{ends} {1} {1|st} abnehmen, die äußeren {stitches} {stitches|st} je {prongs} zugleich nach innen umhängen",
-    "increase_beside": "{ends} {1} {1|st} neben {@lines} zunehmen, die {STS} außerhalb je {prongs} zugleich nach außen umhängen",
+    "increase_beside": "{1} {1|st} neben {@lines} zunehmen, die {STS} {ends} je {prongs} zugleich nach außen umhängen",
     "increase_outer": "{ends} {1} {1|st} zunehmen, die äußeren {stitches} {stitches|st} je {prongs} zugleich nach außen umhängen",
     "lines": "{first:needle}",
-    "lines/both": "{first:needle} und {last:needle}",
+    "lines/both": "jeder der Nadeln {first:needle} und {last:needle}",
     "increase_at_carriage": "auf der Schlittenseite {1} {1|st} zunehmen",
     "cast_off_at_carriage": "auf der Schlittenseite {stitches} {stitches|st} abketten",
     "cast_on_at_carriage": "auf der Schlittenseite {stitches} {stitches|st} mit Wickelanschlag anschlagen",
@@ -219,7 +219,7 @@ EDGINGS = {
 }
 
 PATTERNS = {
-    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift {chart} arbeiten, ab deren Reihe 1, {@area},"
+    "start_chart": "ab der nächsten Reihe {@fabric_by}nach der Strickschrift „{chart}“ arbeiten, ab deren Reihe 1, {@area},"
     " {@first_column} auf Nadel {start:needle}",
     "fabric_by": "„{fabric}“ ",
     "area/whole": "auf allen {STS}{@but_ends}, jetzt auf den Nadeln {@span}",
@@ -229,9 +229,8 @@ PATTERNS = {
     "plain_ends": ", glatt auf {edge} {edge|st} an jedem Ende der Arbeit",
     "first_column": "die erste Spalte",
     "first_column/repeat": "der Anfang des Rapports",
-    "stop_chart": "die Strickschrift {chart} endet hier: ab jetzt glatt stricken, außer wo eine andere beginnt",
-    "stop_chart_on": "die Strickschrift {chart} endet auf den Nadeln {@span}: dort ab jetzt glatt stricken, außer wo eine"
-    " andere beginnt",
+    "stop_chart": "die Strickschrift „{chart}“ endet hier: auf ihren Nadeln ab jetzt glatt stricken",
+    "stop_chart_on": "die Strickschrift „{chart}“ endet auf den Nadeln {@span}: dort ab jetzt glatt stricken",
     "start_stripes": "ab der nächsten Reihe „{fabric}“ stricken, Maschenweite {tension}, in Streifen, immer wieder vom ersten an:"
     " {@stripes}; {@carrying}",
     "start_stripes/plate": "ab der nächsten Reihe „{fabric}“ stricken, Platte {tension}, in Streifen, immer wieder vom ersten an:"
@@ -275,9 +274,11 @@ JOINS = {
     "matched/lengths": ", {one_mm:cm} cm auf {other_mm:cm} cm",
     "chained": ", die an beiden Kanten {chained} {one_chain} {STS} aufeinander",
     "chained/unlike": ", die {chained} {one_chain} {STS} auf {other_chain}",
-    "eased": ", dabei bis zu {easing:cm} cm einhalten",
-    "eased/second": ", dabei von der Gegenkante bis zu {easing:cm} cm einhalten",
-    "eased/second_too": ", von der Gegenkante bis zu {easing:cm} cm",
+    "eased": ", dabei bis zu {easing} einhalten",
+    "eased/second": ", dabei von der Gegenkante bis zu {easing} einhalten",
+    "eased/second_too": ", von der Gegenkante bis zu {easing}",
+    "eased/all": "{easing:cm} cm",
+    "eased/sizes": "{easing:cm} cm ({sizes})",
     "eased/by": ", dabei {beyond:cm} cm einhalten, {easing_mm:cm} cm mehr oder weniger",
     "eased/pleats": ", dabei {beyond:cm} cm in die Falten legen, {easing_mm:cm} cm mehr oder weniger",
     "eased/stretching": ", dabei um {beyond:cm} cm dehnen, {easing_mm:cm} cm mehr oder weniger",
