@@ -135,7 +135,7 @@ def test_a_head_is_one_line_and_counts_no_single_page() -> None:
     assert lines.count("Fairlead, size M: Join the left shoulder of the back on the bed") == 1
     assert "1 of 1" not in lines
     assert not any(line.endswith("· 1 of 1") for line in lines)
-    assert {"tension 5 · 1 of 3", "tension 3"} <= {*lines}
+    assert {"Fairlead, size M: Back tension 5 · 1 of 3", "Fairlead, size M: Back welt tension 3"} <= {*lines}
 
 
 @pytest.mark.parametrize(("name", "size"), [("fairlead", "M"), ("hawser", "S")])
