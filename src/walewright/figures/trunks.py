@@ -98,8 +98,8 @@ def trunk_of(garment: DrawnGarment) -> Trunk | None:
     back = next((p for p in pieces if p.name != body.name and p.shape.neck), None)
     rounds = (round_opening(garment, body.name, o.name) for o in body.piece.openings)
     depth, trim = next((found for found in rounds if found[0]), (0.0, RIBBED))
-    lapped = any(laps_at_point(garment, body.name, o.name) for o in body.piece.openings)
-    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim, lapped=lapped)
+    at_point = any(laps_at_point(garment, body.name, o.name) for o in body.piece.openings)
+    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim, lapped=at_point)
 
 
 def _neck_cm(piece: LaidPiece) -> float:
