@@ -34,11 +34,11 @@ def titles(runs: list[list[HowTo]]) -> list[list[str]]:
     return [[w.title for w in run] for run in runs]
 
 
-def test_the_lowest_boxes_stand_under_the_heading_and_all_others_highest_first_in_two_columns() -> None:
+def test_boxes_keep_their_order_and_none_begins_above_the_one_before_it() -> None:
     ways = [way("a", 30), way("b", 10), way("c", 31), way("d", 11), way("e", 32), way("f", 12)]
     first, others = in_boxes(ways, 2)
-    assert titles(first) == [["b"], ["d"]]
-    assert titles(others) == [["e", "f"], ["c", "a"]]
+    assert titles(first) == [["a"], ["b"]]
+    assert titles(others) == [["c", "f"], ["d", "e"]]
     first, others = in_boxes(ways, 1)
     assert (titles(first), titles(others)) == ([["a"]], [["b", "c", "d", "e", "f"]])
     assert in_boxes(ways[:2], 2)[1] == []

@@ -14,7 +14,7 @@ from walewright.figures.hands import TECHNIQUES, Technique
 from walewright.figures.hands.scene import Scene
 from walewright.guide.english import LANGUAGE
 from walewright.sheet import html
-from walewright.sheet.handwork import anchor, handwork
+from walewright.sheet.handwork import anchor, by_hand, handwork
 from walewright.write.model import Paragraph, Run, Sentence
 
 Make = Callable[..., Any]
@@ -76,7 +76,42 @@ def everything(pattern: Make) -> Any:
 def test_every_technique_is_told_once(pattern: Make) -> None:
     made = everything(pattern)
     found = [h.title for h in handwork(LANGUAGE, made.design, made.instructions)]
-    assert found == [LANGUAGE.how_to[t.key].title for t in TECHNIQUES]
+    assert sorted(found) == sorted(LANGUAGE.how_to[t.key].title for t in TECHNIQUES)
+
+
+def test_boxes_follow_the_order_in_which_the_garment_needs_them(pattern: Make) -> None:
+    made = pattern(2)
+    first, *_ = made.instructions.sections
+    chart = d.Chart(
+        "holes", ("O.",), (d.CellKey("O", d.Cell("hole"), ORIGIN), d.CellKey(".", d.Cell("knit"), ORIGIN)), 0, 2, 0, False, ORIGIN
+    )
+    laced = replace(made.design.fabrics[0], name="laced", stitch="chart", chart="holes")
+    other, *pieces = made.design.pieces
+    other = replace(other, start_way="e-wrap", start_edging=None, end_edging=None)
+    design = replace(
+        made.design,
+        charts=(chart,),
+        fabrics=(*made.design.fabrics, laced),
+        pieces=(other, *(replace(piece, fabric="laced", start_edging=None, end_edging=None) for piece in pieces)),
+    )
+
+    def section(name: str, *steps: tuple[str, ...]) -> Any:
+        lines = tuple(Sentence((Run("So."),), (0, 1), "", "", "", False, kinds) for kinds in steps)
+        return replace(first, name=name, paragraphs=(Paragraph("", "", lines),))
+
+    sections = (
+        section(other.name, ("CastOffAll",), ("KnitRows", "HoldAtEnd"), ("WrapHeld",)),
+        section(pieces[0].name, ("WasteStart",), ("HoldAtEnd", "StartChart"), ("MarkEdges",), ("OffOnWaste",)),
+    )
+    told = handwork(LANGUAGE, design, replace(made.instructions, sections=sections))
+    keys = [how.anchor.removeprefix("how-") for how in told]
+    assert keys == [
+        *("e-wrap", "casting-off", "holding", "wrapping", "start-on-waste-yarn", "eyelet-and-lace", "a-marker"),
+        "off-on-waste-yarn-at-the-end",
+    ]
+    assert [key.removeprefix("how-") for key, _ in by_hand(LANGUAGE, design, sections[1])] == [
+        *("chart-holes", "start-on-waste-yarn", "holding", "eyelet-and-lace", "a-marker", "off-on-waste-yarn-at-the-end"),
+    ]
 
 
 def test_titles_and_places_are_unique() -> None:

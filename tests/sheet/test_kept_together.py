@@ -52,6 +52,18 @@ def test_what_must_be_true_in_the_end_stays_with_the_line_before_it_and_a_head_w
     assert re.search(r"tr\.closes[^{]*\{ break-before: avoid; \}", page_of(pattern(2), "back", *LINES))
 
 
+def test_short_lines_worked_at_the_same_time_are_on_one_page_and_long_ones_may_be_parted(pattern: Make) -> None:
+    def block(text: str) -> Paragraph:
+        tracks = tuple(replace(step(n, f"Edge {n}: {text}"), goes_on=True) for n in (2, 3, 4))
+        return Paragraph("Knit", "", (step(1), told("At the same time:"), *tracks, told("8 sts.", "check"), step(5)))
+
+    short, long = (page_of(pattern(2), "back", block(text)) for text in ("knit on.", "knit on, " * 40))
+    assert [kinds.split().count("kept") for _, kinds in classes(short)] == [0, 0, 0, 1, 1, 0, 0]
+    assert [kinds.split().count("kept") for _, kinds in classes(long)] == [0] * 7
+    assert all(classes(page)[1][1].split()[:2] == ["must", "leads"] for page in (short, long))
+    assert re.search(r"tr\.kept[^{]*\{ break-before: avoid; \}", short)
+
+
 def test_what_must_be_true_first_stays_with_its_heading(pattern: Make) -> None:
     page = page_of(pattern(2), "back", Paragraph("Knit", "", (told("8 sts.", "check"), step(1), step(2))))
     assert classes(page)[0] == ("8 sts.", "must leads first")

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+import io
 import re
 from functools import cache
 from math import ceil
+from pathlib import Path
 
+import pypdf
 import pytest
+import weasyprint
 
 from tests.figures.test_bent import glued
 from tests.whole.shipped_once import GARMENTS, compiled
 from walewright.cli.formats.format import Pattern
 from walewright.cli.options import Wanted
 from walewright.figures.making_up import making_up
+from walewright.sheet import render
 from walewright.sheet.joins import _placed
 from walewright.sheet.model import JoinsPicture
 
@@ -76,6 +81,27 @@ def test_pieces_end_to_end_lie_across_the_page(name: str) -> None:
 
 def test_a_block_is_parted_by_no_page_end() -> None:
     assert re.search(r"\.opened-out \{[^}]*break-inside: avoid", printed("greylag").page)
+
+
+def test_the_drawing_is_on_the_page_where_its_steps_begin() -> None:
+    """What stands between the drawing and the steps is kept with both."""
+    css = (Path(render.__file__).parent / "themes/booklet.css").read_text("utf-8")
+    kept = {
+        one.strip()
+        for names, rule in re.findall(r"^([^@{}\n]+)\{([^}]*)\}", css, re.MULTILINE)
+        if "break-after: avoid" in rule
+        for one in names.split(",")
+    }
+    assert kept >= {".opened-out", ".opened-out ~ .small", ".opened-out ~ .graded", ".opened-out ~ .by-hand"}
+    breaks = "".join(re.findall(r"^[.h][^@{}\n]*\{[^}]*break-[^}]*\}\n", css, re.MULTILINE))
+    steps = "".join(f"<tr><td>Join {n}.</td></tr>" for n in range(1, 9))
+    for high in (880, 900, 920):
+        text = f"""<style>@page {{ size: 800px 1000px; margin: 0 }} p, h2 {{ margin: 0; font: 20px/25px Arial }} {breaks}</style>
+            <div style="height: {high}px"></div><section class="part"><div class="head"><h2>Making up</h2></div>
+            <div class="opened-out">Opened out</div><p class="by-hand">Sewing</p><table class="steps">{steps}</table></section>"""
+        read = pypdf.PdfReader(io.BytesIO(weasyprint.HTML(string=text).write_pdf() or b""))
+        (page,) = (text for page in read.pages if "Opened out" in (text := page.extract_text()))
+        assert "Join 1." in page
 
 
 def tables(name: str) -> list[str]:

@@ -260,13 +260,29 @@ def test_cautions_only_for_children(pattern: Make) -> None:
     assert "If a child wears it" not in html(made.sheet())
     young = replace(made.design, for_children=True)
     words = html(replace(made, design=young).sheet())
-    for told in ("16 CFR 1501", "EN 14682", "7.6 cm", "loose threads", "Rules differ from place to place"):
+    for told in ("16 CFR 1501", "loose threads", "Rules differ from place to place"):
         assert told in words
-    assert "This garment has a cord" not in words
+    for of_cords in ("This garment has a cord", "EN 14682", "7.6 cm"):
+        assert of_cords not in words
     corded = replace(young, cords=(d.Cord("front", (50.0, 50.0), d.Origin("by hand")),))
-    assert "This garment has a cord" in html(replace(made, design=corded).sheet())
+    words = html(replace(made, design=corded).sheet())
+    for of_cords in ("This garment has a cord", "EN 14682", "7.6 cm"):
+        assert of_cords in words
     hooded = replace(young, pieces=(replace(young.pieces[0], purpose="hood"), *young.pieces[1:]))
-    assert "This garment has a hood" in html(replace(made, design=hooded).sheet())
+    words = html(replace(made, design=hooded).sheet())
+    assert "This garment has a hood" in words
+    assert ("EN 14682" in words, "7.6 cm" in words) == (True, False)
+
+
+def test_cautions_come_before_the_first_piece(pattern: Make) -> None:
+    made = pattern(2)
+    page = html(replace(made, design=replace(made.design, for_children=True)).sheet())
+    first = made.sheet().parts[0].anchor
+    places = [page.index(f'id="{anchor}"') for anchor in ("trouble", "safety", first, "regrade", "checked")]
+    assert places == sorted(places)
+    assert page.index("If a child wears it") < page.index(f'id="{first}"')
+    contents = [anchor for anchor, _ in made.sheet().contents]
+    assert contents.index("safety") < contents.index(first)
 
 
 @pytest.mark.parametrize("name", ["ebb", "kittiwake", "turnstone"])

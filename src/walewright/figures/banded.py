@@ -53,6 +53,21 @@ def round_opening(garment: DrawnGarment, piece: str, opening: str) -> tuple[floa
     return whole or (found["left"] if {"left", "right"} <= found.keys() else (0.0, Trim()))
 
 
+def laps_at_point(garment: DrawnGarment, piece: str, opening: str) -> bool:
+    """Whether the band round an opening is in two, one up each side, whose ends no join names: at its point one lies over the
+    other."""
+    design = garment.design
+    sides = {
+        split_part(edge.edge)[1]: band.name
+        for band, _, _ in seen_bands(garment)
+        for edge in band.along
+        if (edge.piece, split_part(edge.edge)[0]) == (piece, opening)
+    }
+    two = {sides.get("left", ""), sides.get("right", "")}
+    joined = any(two <= {e.piece for e in (*join.one, *join.other)} for join in design.joins)
+    return "" not in two and len(two) == 2 and not joined
+
+
 def rims(garment: DrawnGarment, piece: LaidPiece, without: Container[str] = ()) -> tuple[Rim, ...]:
     """The bands along the edges of a piece, without those round the openings and along the edges named."""
     return tuple(_rims(garment, piece, without))

@@ -19,6 +19,9 @@ UP_THE_NECK = (0.5, 0.35)
 SPREADS = 3.5
 """Of what lies between them: so long at most are the two sides of a V or a slit together, where their bands meet."""
 
+LAPS = 4.0
+"""Of a mitre, how far a band is looked for beyond it at most."""
+
 Placing = Callable[[Point], Point]
 
 
@@ -57,6 +60,24 @@ def inner_rim(line: Sequence[Point], depth: float) -> list[Point]:
         made.append((x + across * depth, y + up * depth))
         square += [at] if near == 0 else []
     return _mitred(line, made, square)
+
+
+def lapped_rim(line: Sequence[Point], rim: Sequence[Point]) -> tuple[list[Point], list[Point]] | None:
+    """Of a mitred rim (`inner_rim`) the band up the last side of a V, as it lies over the other: its line from the point up, and
+    its rim, which goes on to the line of the other side. None where nothing is mitred."""
+    met = next((at for at, (a, b) in enumerate(itertools.pairwise(rim)) if a == b), None)
+    if met is None:
+        return None
+    last = next(at for at in range(met, len(rim)) if at + 1 == len(rim) or rim[at + 1] != rim[met])
+    if last + 1 == len(rim):
+        return None
+    point = min(range(met, last + 1), key=lambda at: (line[at][1], -at))
+    (ax, ay), (bx, by) = rim[last + 1], rim[met]
+    far = LAPS * math.dist(rim[met], line[point]) / max(math.dist(rim[met], rim[last + 1]), 1e-6)
+    beyond = (bx, by), (bx + (bx - ax) * far, by + (by - ay) * far)
+    ends = (_meeting(beyond, side) for side in itertools.pairwise(line[: point + 1]))
+    end = next((one for one in ends if one is not None), None)
+    return None if end is None else ([line[point], *line[last + 1 :]], [end, *rim[last + 1 :]])
 
 
 def up_the_neck(line: Sequence[Point], rim: Sequence[Point], depth: float, way: int) -> list[Point]:

@@ -10,7 +10,7 @@ from dataclasses import field
 
 from walewright.counted.outline import Point
 from walewright.design.model import Design, DesignInSize, EdgeJoin
-from walewright.figures.banded import round_opening, seen_bands
+from walewright.figures.banded import laps_at_point, round_opening, seen_bands
 from walewright.figures.drawn import DrawnGarment
 from walewright.figures.measures import LaidPiece
 from walewright.figures.trims import RIBBED, Trim, shade_of
@@ -53,6 +53,8 @@ class Trunk:
     trim: Trim = RIBBED
     trims: Mapping[tuple[str, str], Trim] = field(default_factory=dict)
     behind: tuple[float, Trim] = (0.0, RIBBED)
+    lapped: bool = False
+    """Whether the band along the neck is in two, the ends of which lie over each other at its point."""
 
     @property
     def bodies(self) -> frozenset[str]:
@@ -96,7 +98,8 @@ def trunk_of(garment: DrawnGarment) -> Trunk | None:
     back = next((p for p in pieces if p.name != body.name and p.shape.neck), None)
     rounds = (round_opening(garment, body.name, o.name) for o in body.piece.openings)
     depth, trim = next((found for found in rounds if found[0]), (0.0, RIBBED))
-    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim)
+    at_point = any(laps_at_point(garment, body.name, o.name) for o in body.piece.openings)
+    return Trunk((Placed(body, 0.0),), (Placed(back, 0.0, -1),) if back else (), depth, trim=trim, lapped=at_point)
 
 
 def _neck_cm(piece: LaidPiece) -> float:

@@ -20,7 +20,7 @@ from walewright.figures.gathers import gathers
 from walewright.figures.measures import LaidPiece
 from walewright.figures.model import Drawing
 from walewright.figures.pens import Paper, hatched, path, turned
-from walewright.figures.rims import RIB, UP_THE_NECK, Placing, beside, draw_rim, inner_rim, up_the_neck
+from walewright.figures.rims import RIB, UP_THE_NECK, Placing, beside, draw_rim, inner_rim, lapped_rim, up_the_neck
 from walewright.figures.textures import show_charted
 from walewright.figures.trims import RIBBED, Trim, finish, lay, rule, shade_of, trim_of
 from walewright.figures.trunks import Placed, Trunk
@@ -326,7 +326,12 @@ def _back(paper: Paper, trunk: Trunk, place: Placing, strap: tuple[Point, ...]) 
 def _neckband(paper: Paper, trunk: Trunk, place: Placing, strap: tuple[Point, ...]) -> None:
     line = _round_the_neck(trunk.fronts[0].piece.shape.neckline, strap)
     if trunk.band and line:
-        draw_rim(paper, trunk.trim, line, inner_rim(line, trunk.band), place)
+        rim = inner_rim(line, trunk.band)
+        draw_rim(paper, trunk.trim, line, rim, place)
+        # The wearer's left one lies uppermost, at the right of the drawing.
+        up_right = 1 if place(line[-1])[0] > place(line[0])[0] else -1
+        if trunk.lapped and (upper := lapped_rim(line[::up_right], rim[::up_right])) is not None:
+            draw_rim(paper, trunk.trim, *upper, place)
 
 
 def _buttons(

@@ -30,18 +30,19 @@ def reading(
     some_sizes_only: bool,
     kinds: frozenset[str] = frozenset(),
     crossing: EmptyCrossing = "",
+    edges: str = "edges",
     text: bool = False,
 ) -> Advice:
     """How to read the pattern. `some_sizes_only`: it has lines that not all sizes work. `kinds` of steps that it has. `crossing`:
-    how the carriage of its bed passes loops without knitting them. `text`: of the plain text, which has brackets for boxes and no
-    bars."""
+    how the carriage of its bed passes loops without knitting them. `edges`: how left and right of edges are explained.
+    `text`: of the plain text, which has brackets for boxes and no bars."""
     keys = []
     if len(sizes) > 1:
         keys += ["order-of-sizes", *(["dashes"] if some_sizes_only else [])]
     also = [key for key, kind in (("again", "Again"), ("mirrored", "Mirrored"), ("together", "Together")) if kind in kinds]
     # What is done at the same time stands in brackets too, and its line says so.
     also += ["brackets"] if "RepeatInside" in kinds and "Together" not in kinds else []
-    keys += ["counter", "tick", *also, "bar", "left-and-right", "purl-side", "edges"]
+    keys += ["counter", "tick", *also, "bar", "left-and-right", "purl-side", edges]
     keys += [WITHOUT_KNITTING[crossing]] if kinds & CARRIED else []
     lines = (guide.say(f"reading/{key}/text") if text and key in OF_TEXT else guide.say(f"reading/{key}") for key in keys)
     return Advice(guide.say("reading"), tuple(lines))
@@ -134,19 +135,32 @@ def worn_on(design: Design, fit: Fit | None) -> WornOn:
     return "body" if about else found
 
 
+def about_edges(design: Design, fit: Fit | None) -> str:
+    """How left and right of edges are explained: with shoulders where a garment may have some, and with what left and right in the
+    name of a piece mean where there are several."""
+    if worn_on(design, fit) == "body":
+        return "edges"
+    return "edges/pieces" if len(design.pieces) > 1 else "edges/one-piece"
+
+
 def cautions(guide: Guide, design: Design, fit: Fit | None) -> Advice | None:
-    """Cautions for a garment that is for children, or has a hood and may be made for one; else None."""
+    """Cautions for a garment that is for children, or has a hood and may be made for one; else None. Of cords and drawstrings only
+    where it has one, or what one can be drawn through: a hood, a folded edging."""
     hood = any(p.purpose == "hood" for p in design.pieces)
     if design.for_children:
-        return children(guide, worn_on(design, fit), bool(design.cords), hood, design.cautions)
+        casing = any(edging.kind == "folded" for edging in design.edgings)
+        lacking = {*(() if hood or design.cords else ("no-cords",)), *(() if casing or design.cords else ("drawstrings",))}
+        told = tuple(key for key in OF_CHILDREN[worn_on(design, fit)] if key not in lacking)
+        return children(guide, told, bool(design.cords), hood, design.cautions)
     return guide.advice["hood"] if hood else None
 
 
-def children(guide: Guide, worn: WornOn, cords: bool, hoods: bool, own: tuple[Caution, ...]) -> Advice:
-    """Cautions for what a child wears there; `cords` and `hoods`: it has them; `own` are the design's own cautions."""
+def children(guide: Guide, told: tuple[str, ...], cords: bool, hoods: bool, own: tuple[Caution, ...]) -> Advice:
+    """Cautions for a child's garment: those `told` of what is worn there; `cords` and `hoods`: it has them; `own` are the design's
+    own cautions."""
     of_this = [*(["cord"] if cords else []), *(["hood"] if hoods else [])]
-    first, *others = OF_CHILDREN[worn]
-    keys = ["small-parts", first, *of_this, *others]
+    about_cords = [key for key in told if key == "no-cords"]
+    keys = ["small-parts", *about_cords, *of_this, *(key for key in told if key not in about_cords)]
     lines = [guide.say(f"children/{key}") for key in keys]
     return Advice(
         guide.say("children"), (*lines, *(guide.say(f"caution/{caution}") for caution in own), guide.say("children/rules-differ"))

@@ -1,7 +1,7 @@
 """The bench copy as pages: a sheet for each thing on the bed, its lines as the rows of a table, in large type.
 
-A sheet has also what is joined off the bed after it, since that is done before the next one. Charts, the drawings to which
-pieces are pinned out, and abbreviations stand at the end.
+A sheet has also what is joined off the bed after it, since that is done before the next one. Charts, abbreviations, and the
+drawings to which pieces are pinned out stand at the end.
 """
 
 from __future__ import annotations
@@ -53,6 +53,8 @@ class BenchStage:
 
     title: str
     rows: tuple[BenchRow, ...]
+    kept: bool = False
+    """Whether it begins on one page with the last row of the stage before it."""
 
 
 @record
@@ -85,6 +87,9 @@ class BenchSheet:
     joined: tuple[Joined, ...]
     several: bool = False
     """Whether it is knitted more than once, with a box to tick for each."""
+    counted: tuple[bool, bool, bool] = (True, True, True)
+    """Which of the needles in work, held and waiting any row counts: a column that has nothing in any row leaves its place to the
+    words."""
 
 
 @record
@@ -137,8 +142,8 @@ def with_heads(guide: Guide, made: BenchDocument, pages: Sequence[Sequence[str]]
             heads.append((made.title, ""))
             continue
         before, all_of_it = (sum(first.anchor in some for some in part) for part in (pages[: number + 1], pages))
-        of = guide.say("bench/page", page=before, pages=all_of_it) if first.on_bed or all_of_it > 1 else ""
-        tension = guide.say("bench/head", tension=first.tension, page=of) if first.tension else of
+        of = guide.say("bench/page", page=before, pages=all_of_it) if all_of_it > 1 else ""
+        tension = guide.say("bench/head", tension=first.tension, page=of) if first.tension and of else first.tension or of
         heads.append((guide.say("bench/part", title=made.title, part=first.title), tension))
     return replace(made, heads=tuple(heads))
 
@@ -150,18 +155,17 @@ class _HeadedPart:
     anchor: str
     title: str
     tension: str = ""
-    on_bed: bool = False
 
 
 def _headed(made: BenchDocument) -> Iterator[_HeadedPart]:
     """In the order of the pages."""
     for sheet in made.sheets:
         if sheet.stages:
-            yield _HeadedPart(sheet.anchor, sheet.title, sheet.tension, on_bed=True)
+            yield _HeadedPart(sheet.anchor, sheet.title, sheet.tension)
         yield from (_HeadedPart(joined.anchor, joined.title) for joined in sheet.joined)
     yield from (_HeadedPart(chart.anchor, chart.title) for chart in made.charts)
-    yield _HeadedPart(PINNED, made.words["bench-pinned"])
     yield _HeadedPart(SHORT, made.words["abbreviations"])
+    yield _HeadedPart(PINNED, made.words["bench-pinned"])
 
 
 PINNED, SHORT = "pinned", "abbreviations"
@@ -214,13 +218,15 @@ def _sheets(guide: Guide, plan: SizePlan, instructions: Instructions) -> Iterato
         if sheet is not None:
             yield sheet
         tension = _tension(plan, section.name)
+        stages = _kept_together(_stages(section))
         sheet = BenchSheet(
             anchor=_anchor(number, section.name),
             title=name_of(section.title),
             tension=guide.say("bench/tension", tension=tension) if tension else "",
-            stages=_kept_together(_stages(section)),
+            stages=stages,
             joined=(),
             several=section.most > 1,
+            counted=_counted(section),
         )
     if sheet is not None:
         yield sheet
@@ -251,15 +257,21 @@ def _stages(section: Section) -> tuple[BenchStage, ...]:
 
 
 def _kept_together(stages: tuple[BenchStage, ...]) -> tuple[BenchStage, ...]:
-    """No line stands alone on the last page."""
+    """No line stands alone on the last page, nor one with the heading of its stage."""
     if not stages:
         return ()
     *before, last = stages
     steps = [number for number, row in enumerate(last.rows) if not row.note]
     if len(steps) < 2:
-        return stages
+        return (*before, replace(last, kept=bool(before)))
     rows = tuple(replace(row, kept=row.kept or number == steps[-1]) for number, row in enumerate(last.rows))
     return (*before, replace(last, rows=rows))
+
+
+def _counted(section: Section) -> tuple[bool, bool, bool]:
+    """Needles in work are told of everything."""
+    cells = [s.bench for p in section.paragraphs for s in p.sentences if s.bench]
+    return True, any(c.held for c in cells), any(c.waiting for c in cells)
 
 
 def _names_edges(paragraph: Paragraph) -> bool:

@@ -193,7 +193,8 @@ def _said(
     yield "bobbins", lengths.bobbins(guide, design, proof)
     floats = lengths.floats(guide, design, proof)
     yield "floats", (floats,) if floats is not None else ()
-    yield "reading", advice.reading(guide, design.sizes, False, kinds, design.machine.crossing).lines
+    edges = advice.about_edges(design, worn)
+    yield "reading", advice.reading(guide, design.sizes, False, kinds, design.machine.crossing, edges=edges).lines
     yield "example", ()
     yield "abbreviations", (*copy.in_columns, *copy.abbreviations, *advice.glossary(guide, kinds, counted=True))
 

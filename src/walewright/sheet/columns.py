@@ -62,17 +62,13 @@ def _words(row: tuple[object, ...]) -> float:
 
 
 def in_boxes(ways: Sequence[HowTo], count: int) -> tuple[list[list[HowTo]], list[list[HowTo]]]:
-    """How-tos in so many columns: first a row of the lowest, which stay with the heading above them where little of the page is
-    left; then all others in columns about as long, which are parted wherever a page ends. The highest come first in each: where a
-    page ends a low one stays behind, and little of it stays white."""
-    if count == 1:
-        return [list(ways[:1])], [list(ways[1:])] if len(ways) > 1 else []
-    falling = sorted(ways, key=_height, reverse=True)
-    lowest = falling[-count:]
+    """How-tos in so many columns: first a row of the first ones, which stay with the heading above them; then all others in columns
+    about as long, which are parted wherever a page ends. They keep their order: each goes into the column that is shortest so far,
+    so that none begins higher up than the one before it."""
     columns: list[list[HowTo]] = [[] for _ in range(count)]
-    for way in falling[:-count]:
+    for way in ways[count:]:
         min(columns, key=lambda column: sum(map(_height, column))).append(way)
-    return [[way] for way in ways if way in lowest], [column for column in columns if column]
+    return [[way] for way in ways[:count]], [column for column in columns if column]
 
 
 def _height(way: HowTo) -> float:

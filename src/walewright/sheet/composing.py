@@ -7,6 +7,7 @@ from walewright.figures.garment import cover, middle_size
 from walewright.figures.hung import BAND, BAND_ACROSS, BAND_IN_A_COLUMN, band_hung
 from walewright.figures.measures import MeasuredPiece, measured, name_of
 from walewright.figures.schematic import IN_A_COLUMN, PRINTED
+from walewright.fit.model import Fit
 from walewright.guide.model import Advice, Guide
 from walewright.guide.numbers import graded, sentence
 from walewright.record import replace
@@ -64,7 +65,7 @@ def _sheet(guide: Guide, pattern: ProvenPattern, options: PageOptions) -> Sheet:
         swatch=advice.swatch_first(guide, design),
         care=care(guide, design),
         machine=supplies.machine(guide, design, counts),
-        reading=reading(guide, design, instructions),
+        reading=reading(guide, design, fit, instructions),
         handwork=handwork(guide, design, instructions),
         example=graded(design.sizes) if len(design.sizes) > 1 else "",
         abbreviations=_explained(guide, instructions),
@@ -177,19 +178,20 @@ def _contents(
         ("materials", guide.say("page/materials")),
         ("reading", guide.say("reading")),
         ("trouble", guide.say("page/trouble")),
+        ("safety", guide.advice["safety"].title),
         *((("by-hand", guide.say("page/work-by-hand")),) if by_hand else ()),
         *((chart.anchor, chart.title) for chart in charted),
         *((part.anchor, part.title) for part in sections),
-        ("safety", guide.advice["safety"].title),
         ("regrade", guide.say("page/regrade")),
         ("checked", guide.say("page/checked")),
     )
 
 
-def reading(guide: Guide, design: Design, instructions: Instructions, text: bool = False) -> Advice:
+def reading(guide: Guide, design: Design, fit: Fit | None, instructions: Instructions, text: bool = False) -> Advice:
     """How to read the page, or the plain `text`."""
     some, kinds = _for_some_sizes(instructions), _kinds(instructions)
-    return advice.reading(guide, design.sizes, some, kinds, design.machine.crossing, text=text)
+    edges = advice.about_edges(design, fit)
+    return advice.reading(guide, design.sizes, some, kinds, design.machine.crossing, edges=edges, text=text)
 
 
 def _kinds(instructions: Instructions) -> frozenset[str]:

@@ -4,7 +4,7 @@ refer to the boxes."""
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from walewright.design.model import Chart, Design, EdgeJoin, EdgeName, EdgeRun, Edging
 from walewright.figures.hands import TECHNIQUES, Technique
@@ -19,9 +19,33 @@ from walewright.write.model import Instructions, Section
 
 
 def handwork(guide: Guide, design: Design, instructions: Instructions) -> tuple[HowTo, ...]:
-    """What is done by hand in this pattern, one technique each; none when nothing needs a word."""
-    needed = frozenset(f for section in instructions.sections for f in features(design, section))
-    return tuple(_how_to(guide, t) for t in TECHNIQUES if needed & set(t.when))
+    """What is done by hand in this pattern, one technique each, in the order in which the garment first needs them; none when
+    nothing needs a word."""
+    told = dict.fromkeys(t for section in instructions.sections for t in _techniques(design, section))
+    return tuple(_how_to(guide, t) for t in told)
+
+
+def _techniques(design: Design, section: Section) -> list[Technique]:
+    """Those of a section, in the order of its steps; where one step needs several, in that of the house."""
+    needed = set(features(design, section))
+    steps = [kind for p in section.paragraphs for s in p.sentences for kind in s.kinds]
+    at = {kind: number for number, kind in reversed(list(enumerate(steps)))}
+    found = [t for t in TECHNIQUES if needed & set(t.when)]
+    return sorted(found, key=lambda t: min(_first(f, at, len(steps)) for f in t.when if f in needed))
+
+
+def _first(feature: str, at: Mapping[str, int], end: int) -> int:
+    """The step that a feature belongs to: a beginning comes first, cells come with their chart, and what no step names is done
+    at the end."""
+    if feature in at:
+        return at[feature]
+    if feature.startswith("start "):
+        return -1
+    return at.get("StartChart", end) if feature.startswith("cell ") or feature in OF_CHARTS else end
+
+
+OF_CHARTS = frozenset({"picture", "other yarn", "cross beside purl"})
+"""Features of charts that name no cell."""
 
 
 def _how_to(guide: Guide, technique: Technique) -> HowTo:
@@ -38,10 +62,9 @@ def anchor(technique: Technique) -> str:
 
 def by_hand(guide: Guide, design: Design, section: Section) -> tuple[tuple[str, str], ...]:
     """(anchor, title) of the charts that a section works and of the boxes that explain its handwork."""
-    needed = set(features(design, section))
-    worked = _charts(design, section) if "StartChart" in needed else []
+    worked = _charts(design, section) if "StartChart" in features(design, section) else []
     charts = ((chart_anchor(c.name), guide.say("chart", chart=name_of(c.name))) for c in worked)
-    return (*charts, *((anchor(t), guide.how_to[t.key].title) for t in TECHNIQUES if needed & set(t.when)))
+    return (*charts, *((anchor(t), guide.how_to[t.key].title) for t in _techniques(design, section)))
 
 
 def features(design: Design, section: Section) -> Iterator[str]:

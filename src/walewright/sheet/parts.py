@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import groupby
 
 from walewright.figures.measures import name_of
 from walewright.figures.model import Drawing
@@ -123,7 +124,23 @@ def _stage(guide: Guide, paragraph: Paragraph, copies: int, sizes: tuple[str, ..
         return Stage(
             paragraph.title, only, lines, tuple(_row_line(guide, s, copies) for s in paragraph.sentences if s.cells is not None)
         )
-    return Stage(paragraph.title, only, tuple(_line(guide, s, copies, sizes, named, narrow) for s in paragraph.sentences))
+    lines = tuple(_line(guide, s, copies, sizes, named, narrow) for s in paragraph.sentences)
+    kept = _beside(paragraph.sentences)
+    return Stage(paragraph.title, only, tuple(replace(line, kept=at in kept) for at, line in enumerate(lines)))
+
+
+SHORT_BLOCK = 900
+"""Characters of lines that are worked at the same time, about nine lines of paper, up to which they are not parted."""
+
+
+def _beside(sentences: Sequence[Sentence]) -> set[int]:
+    """Lines that stay with the one before them: of a short block of what goes on at the same time all but the first."""
+    kept: set[int] = set()
+    for goes_on, some in groupby(range(len(sentences)), key=lambda at: sentences[at].goes_on):
+        block = list(some)
+        if goes_on and sum(len(run.text) for at in block for run in sentences[at].runs) <= SHORT_BLOCK:
+            kept |= {*block[1:]}
+    return kept
 
 
 def _fits(paragraph: Paragraph) -> bool:

@@ -40,6 +40,8 @@ class StepLine:
     """The number, in the drawing of the pieces opened out, of what it joins."""
     note: bool = False
     """Whether it is a note, which is no step."""
+    kept: bool = False
+    """Whether it is on one page with the line before it, beside which it is worked."""
 
     @property
     def closes(self) -> bool:

@@ -34,6 +34,9 @@ LINES = {
     "wearer’s; the name of a whole piece, as of a left front, is the wearer’s. Worn with the knit side out, a front has its left "
     "edge at the wearer’s left and a back has it at the wearer’s right: so the left edge of a back meets the right edge of a "
     "front, and the right shoulder of a back is the wearer’s left one.",
+    "reading/edges/pieces": "Left and right of a piece and of its edges are those that it had on the bed, not the wearer’s; left "
+    "or right in the name of a whole piece is the wearer’s.",
+    "reading/edges/one-piece": "Left and right of the piece and of its edges are those that it had on the bed, not the wearer’s.",
     "reading/without-knitting": "“Without knitting”: take the yarn out of the feeder first. Then set the carriage to slip, if it "
     "can; or lift it off and put it on at the other side, if the bed allows; or pull every needle with a loop right out and set "
     "it to hold. With no loop in work it can simply cross, set to hold if any are held. Set to knit without yarn it drops "

@@ -43,12 +43,12 @@ PAGE = {
     "page/checked": "How the pattern was checked",
     "page/colophon": "{title}. Set from one source by {made}{date:?, {date}}. Cautions after the health and safety page for "
     "machine knitters at kcguild.org.uk.",
-    "page/bench-rows": "knit",
-    "page/bench-counter": "to RC",
-    "page/bench-what": "what to do",
-    "page/bench-in-work": "in work",
-    "page/bench-held": "held",
-    "page/bench-waiting": "waiting",
+    "page/bench-rows": "Knit",
+    "page/bench-counter": "To RC",
+    "page/bench-what": "What to do",
+    "page/bench-in-work": "In work",
+    "page/bench-held": "Held",
+    "page/bench-waiting": "Waiting",
     "page/bench-charts": "Charts",
     "page/bench-pinned": "Drawings and measurements",
     "page/bench-step": "Step in work",
@@ -67,8 +67,8 @@ PAGE = {
     "page/pick-larger-sign": "A+",
     "bench/title": "{title}, size {size}",
     "bench/how": "One line for each action. Knit the rows given; the counter and the carriage must then be as shown, or, "
-    "where the line itself moves the carriage, as in casting on, when it is done. Then do what the line says. The last columns "
-    "give the needles afterwards.",
+    "where the line itself moves the carriage, as in casting on, when it is done. Then do what the line says. On the right stand "
+    "the needles on the bed afterwards.",
     "bench/part": "{title}: {part}",
     "bench/tension": "tension {tension}",
     "bench/tension/plate": "plate {tension}",

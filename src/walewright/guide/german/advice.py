@@ -38,6 +38,10 @@ LINES = {
     " trägt. Getragen mit der rechten Maschenseite außen, hat ein Vorderteil seine linke Kante auf der linken Seite der Person"
     " und ein Rückenteil auf ihrer rechten: so trifft die linke Kante eines Rückenteils auf die rechte eines Vorderteils, und"
     " die rechte Schulter eines Rückenteils ist die linke der Person.",
+    "reading/edges/pieces": "Links und rechts eines Teils und seiner Kanten sind so, wie es auf dem Nadelbett lag, nicht wie es"
+    " getragen wird; links oder rechts im Namen eines ganzen Teils gilt für die Person, die es trägt.",
+    "reading/edges/one-piece": "Links und rechts des Teils und seiner Kanten sind so, wie es auf dem Nadelbett lag, nicht wie es"
+    " getragen wird.",
     "reading/without-knitting": "„Ohne zu stricken“: zuerst das Garn aus dem Fadenführer nehmen. Dann den Schlitten so"
     " einstellen, dass er an allen Nadeln vorbeigeht, wenn er das kann; oder ihn abheben und auf der anderen Seite aufsetzen,"
     " wenn das Nadelbett es erlaubt; oder jede Nadel mit einer Masche ganz nach vorn ziehen und ihn auf Halten stellen. Ist"

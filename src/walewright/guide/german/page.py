@@ -43,12 +43,12 @@ PAGE = {
     "page/checked": "Wie die Anleitung geprüft wurde",
     "page/colophon": "{title}. Aus einer Quelle gesetzt mit {made}{date:?, {date}}. Sicherheitshinweise nach der Seite über"
     " Gesundheit und Sicherheit beim Maschinenstricken auf kcguild.org.uk.",
-    "page/bench-rows": "stricken",
-    "page/bench-counter": "bis RZ",
-    "page/bench-what": "was zu tun ist",
-    "page/bench-in-work": "in Arbeit",
-    "page/bench-held": "gehalten",
-    "page/bench-waiting": "wartend",
+    "page/bench-rows": "Stricken",
+    "page/bench-counter": "Bis RZ",
+    "page/bench-what": "Was zu tun ist",
+    "page/bench-in-work": "In Arbeit",
+    "page/bench-held": "Gehalten",
+    "page/bench-waiting": "Wartend",
     "page/bench-charts": "Strickschriften",
     "page/bench-pinned": "Zeichnungen und Maße",
     "page/bench-step": "Schritt in Arbeit",
@@ -68,7 +68,7 @@ PAGE = {
     "bench/title": "{title}, Größe {size}",
     "bench/how": "Eine Zeile für jeden Handgriff. Die angegebenen Reihen stricken; Reihenzähler und Schlitten müssen dann stehen,"
     " wie angegeben, oder, wo die Zeile selbst den Schlitten bewegt, wie beim Anschlagen, wenn sie getan ist. Dann tun, was die"
-    " Zeile sagt. Die letzten Spalten nennen die Nadeln danach.",
+    " Zeile sagt. Rechts stehen die Nadeln, die danach auf dem Bett sind.",
     "bench/part": "{title}: {part}",
     "bench/tension": "Maschenweite {tension}",
     "bench/tension/plate": "Platte {tension}",
