@@ -221,11 +221,14 @@ def test_a_measure_of_the_bodys_name_is_named_once() -> None:
 
 
 def test_where_buttons_go_stands_where_they_are_sewn_on(pattern: Make) -> None:
-    """With the last of making up, in all sizes and in the one that is picked, and nowhere else but with the sizes."""
+    """With the last of making up, in all sizes and in the one that is picked, and nowhere else; with the sizes where nothing is
+    joined."""
     sheet = replace(pattern(2), fit=WORN).sheet(units="cm")
     notes = tuple(fitting.buttons_notes(LANGUAGE, WORN, "cm"))
     assert len(notes) == 1
-    assert set(notes) < set(sheet.size_notes)
+    assert not set(notes) & set(sheet.size_notes)
+    design = replace(pattern(2).design, joins=())
+    assert set(notes) < set(size_notes(LANGUAGE, design, WORN, "cm"))
     assert [part.buttons for part in sheet.parts if part.buttons] == [notes]
     assert sheet.parts[-1].buttons == notes
 

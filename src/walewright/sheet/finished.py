@@ -41,7 +41,8 @@ def size_table(
 
 
 def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tuple[str, ...]:
-    """What the finished measurements are, what passes where, and where the bodies' come from."""
+    """What the finished measurements are, what passes where, where buttons go if nothing is joined, and where the bodies' come
+    from."""
     rows: dict[Credit, list[str]] = {}
     for m in design.measurements:
         if m.credit is not None:
@@ -55,6 +56,8 @@ def size_notes(guide: Guide, design: Design, fit: Fit | None, units: str) -> tup
         seam_note(guide, design, fit, units),
         # Two openings of a pair say the same.
         *dict.fromkeys(fitting.notes(guide, fit, units) if fit is not None else ()),
+        # Where pieces are joined, it stands where the buttons are sewn on.
+        *(() if design.joins else fitting.buttons_notes(guide, fit, units)),
         *credits,
     )
 

@@ -86,7 +86,7 @@ def ease_label(guide: Guide, ease: Ease) -> str:
 
 
 def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
-    """What passes through which opening, and where buttons are sewn."""
+    """What passes through which opening."""
     good = [passing for passing in fit.passings if all(passing.good)]
     alike: dict[Hashable, list[Passing]] = {}
     for passing in good:
@@ -96,7 +96,6 @@ def notes(guide: Guide, fit: Fit, units: str) -> Iterator[str]:
         yield passing_note(guide, some[0], units, some[1:])
     for beside in fit.beside:
         yield beside_note(guide, beside, units)
-    yield from buttons_notes(guide, fit, units)
 
 
 def buttons_notes(guide: Guide, fit: Fit | None, units: str) -> Iterator[str]:

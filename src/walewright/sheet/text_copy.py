@@ -151,7 +151,7 @@ def _worn(guide: Guide, design: Design, fit: Fit | None, units: str) -> list[str
         eases = ((guide.within(label), _lengths(guide, values, units)) for label, values in fitting.eases(guide, fit))
         lines += [guide.say("text/ease", what=label, lengths=lengths) for label, lengths in eases]
         # Two openings of a pair say the same.
-        said += dict.fromkeys(fitting.notes(guide, fit, units))
+        said += dict.fromkeys((*fitting.notes(guide, fit, units), *fitting.buttons_notes(guide, fit, units)))
     return [*lines, *(textwrap.fill(line, WIDE) for line in said)]
 
 
