@@ -104,6 +104,12 @@ def test_the_drawing_is_on_the_page_where_its_steps_begin() -> None:
         assert "Join 1." in page
 
 
+@pytest.mark.parametrize(("name", "ahead"), [("marram", True), ("greylag", False), ("sanderling", False)])
+def test_only_before_a_page_of_steps_it_may_be_on_the_page_before(name: str, ahead: bool) -> None:
+    assert ('class="opened-out ahead"' in printed(name).page) == ahead
+    assert re.search(r"\.opened-out\.ahead \{[^}]*break-after: auto", printed(name).page)
+
+
 def tables(name: str) -> list[str]:
     return re.findall(r'<table class="sizes legend.*?</table>', printed(name).page, re.DOTALL)
 

@@ -124,6 +124,9 @@ class JoinsPicture:
 BESIDE_FACTS = 120.0
 """How wide a drawing is at most that has facts beside it, in its own mm; one in a column has them beneath it anyway."""
 
+PAGE_OF_STEPS = 2100
+"""Characters of steps with their rules between them on two thirds of a page."""
+
 MOST_ABREAST = 4
 """Tick boxes before one line."""
 
@@ -160,6 +163,11 @@ class SheetPart:
     def across(self) -> bool:
         """Whether its drawing is too wide for what it measures to stand beside it."""
         return self.drawing is not None and self.legend is None and self.drawing.width > BESIDE_FACTS
+
+    @property
+    def fills_a_page(self) -> bool:
+        """Whether its steps leave no room on their page for a drawing and what comes after them: that may be on the page before."""
+        return sum(len(run.text) for stage in self.stages for line in stage.lines for run in line.pieces) > PAGE_OF_STEPS
 
     @property
     def bare(self) -> bool:
