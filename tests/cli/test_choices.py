@@ -99,11 +99,14 @@ def test_a_copy_says_what_was_chosen_and_what_else_there_is(offered: Path) -> No
     own = ["--choose", "neckline=square", "--measure", "length=52 cm", "--size", "S"]
     assert main(["build", str(offered), "--out", str(out), "--as", "html,text,plan", *own]) == 0
     text = (out / "slackwater.txt").read_text(encoding="utf-8")
-    assert "Choices\n-------\nNeckline: square, or round\nDepth of welt: deep, or none\n" in text
+    assert (
+        "Choices\n-------\nNeckline: square in this copy; in others round\nDepth of welt: deep in this copy; in others none\n"
+        in text
+    )
     assert "Neckline: square (in the source round)" in text.partition("Regraded\n")[2].partition("\n\n")[0]
     assert "Depth of welt: none" not in text
     page = (out / "slackwater.html").read_text(encoding="utf-8")
-    assert "square, or round" in page
+    assert "square in this copy; in others round" in page
     plan = json.loads((out / "slackwater.plan.json").read_text(encoding="utf-8"))
     assert plan["choices"] == [
         {"name": "neckline", "alternatives": ["round", "square"], "alternative": "square", "chosen": True},

@@ -16,6 +16,7 @@ from walewright.write.lines import lines
 SAID_EITHER_WAY = {
     ("WasteStart", "way"),
     ("RehangStart", "facing"),
+    ("MarkEdges", "at"),
     *(("FoldUp", name) for name in ("way", "row", "begun")),
     *(("JoinEdges", name) for name in ("way", "edges", "longer_mm")),
 }

@@ -15,6 +15,7 @@ from walewright.design.reading.tables import size_table
 from walewright.guide.english import LANGUAGE
 from walewright.pipeline import compile
 from walewright.report.english import in_english
+from walewright.report.typography import typographic
 from walewright.sheet.finished import credit_words
 
 TABLES = Path(__file__).parents[2] / "patterns" / "tables"
@@ -137,7 +138,7 @@ def test_the_council_is_credited_with_what_is_used(name: str) -> None:
         size = next(iter(table.row(measurement)))
         credit = understood(name, size, measurement).credit
         assert credit is not None
-        assert credit_words(LANGUAGE, credit).startswith(f"Source: {CREDIT}")
+        assert credit_words(LANGUAGE, credit).startswith(f"Source: {typographic(CREDIT)}")
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -123,7 +123,8 @@ def test_notes_say_what_passes_and_where_buttons_are_sewn(pattern: Make) -> None
     (neck,) = [note for note in notes if note.startswith("Neck")]
     assert neck.startswith("Neck: 47 (50) cm at rest, stretched about 61 (65) cm, so that the head can pass; ")
     assert neck.endswith("it was reckoned with 56 cm for the head.")
-    (buttons,) = [note for note in notes if "button" in note]
+    assert not [note for note in notes if "button" in note], "these stand at making up"
+    (buttons,) = fitting.buttons_notes(LANGUAGE, WORN, "cm")
     assert "Sew 2 buttons on the button band, 1 cm in from its outer edge" in buttons
     assert "from the lower end, at 1.5 cm and 40 (42) cm" in buttons
     # What does not pass is no promise.

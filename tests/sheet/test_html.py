@@ -67,7 +67,7 @@ def test_every_word_of_the_instructions_is_on_the_page(pattern: Make) -> None:
         "The carriage jams",
         "clamps are firm",
         "read back by a reader of their own",
-        "published chart of women's sizes",
+        "published chart of women’s sizes",
         "The welts are knitted downwards",
         "with 8 % for ends",
     ],

@@ -62,7 +62,7 @@ def listed(line: str) -> str:
 def test_tools(line: str, prongs: str, waste: bool) -> None:
     found = listed(line)
     assert prongs in found
-    assert ("Waste yarn" in found) == waste
+    assert ("Waste yarn:" in found) == waste
 
 
 FOLDED = """\

@@ -31,6 +31,7 @@ from walewright.languages import ENGLISH, PrintedIn, known, printed
 from walewright.pipeline import Outcome, compile, understood
 from walewright.readback import read_back_all
 from walewright.readback.sentences import Unreadable, said
+from walewright.report.typography import typographic
 from walewright.sheet import PageOptions, ProvenPattern, compose, html
 from walewright.write import plain_text, write
 from walewright.write.lines import lines, sentence
@@ -182,7 +183,7 @@ def without_authors(text: str, outcome: Outcome) -> str:
     """The text without what the author wrote: each text in quotes, and each name, as a whole."""
     assert outcome.design is not None
     texts = (*re.findall(r'"([^"\n]*)"', outcome.text), *named(outcome.design), outcome.design.machine.called)
-    own = {" ".join(text.replace("_", " ").split()) for text in texts}
+    own = {" ".join(typographic(text).replace("_", " ").split()) for text in texts}
     text = " ".join(text.replace("_", " ").split())
     for phrase in sorted(own - {""}, key=len, reverse=True):
         text = re.sub(rf"(?<!\w){re.escape(phrase.rstrip('.'))}(?!\w)", "|", text, flags=re.IGNORECASE)

@@ -116,7 +116,7 @@ def _reordered(line: str) -> str:
         # It can begin a sentence.
         return f"{line}i"
     line = re.sub(r"\b(NUMBER|COUNT) (_[A-Z]\w*)", r"\2 \1", line)
-    line = re.sub(r"^(EVENT_ROWS: /at) RC (.*)(\(\?!.*)$", r"\1 \2 RC\3", line)
+    line = re.sub(r"^(EVENT_ROWS(?:_BY_SIZE\.1)?: /at) RC (.*)(\(\?!.*)$", r"\1 \2 RC\3", line)
     # Of several values the name stands after the last one.
     line = re.sub(r'"from RC" (NUMBER \(\("," NUMBER\)\* "and" NUMBER\)\?)', r'"from" \1 "RC"', line)
     return re.sub(r'"([^"]*?) ?RC"(i?) NUMBER', lambda m: f'{_quoted(m[1], m[2])}NUMBER "RC"', line)

@@ -165,7 +165,7 @@ def test_a_line_tells_the_kinds_of_its_steps() -> None:
     assert [s.kinds for s in paragraph.sentences] == [
         ("Say",),
         ("UseYarnStep", "SetRowCounter", "Now"),
-        ("Repeat", "KnitRows", "Repeat", "Decrease 1 in", "KnitRows", "Now"),
+        ("Repeat", "RepeatInside", "KnitRows", "Repeat", "Decrease 1 in", "KnitRows", "Now"),
     ]
 
 

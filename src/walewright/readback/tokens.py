@@ -106,7 +106,7 @@ class ReadTokens(Transformer[Token, Any]):
     EVENT_ROWS_BY_SIZE = ROWS_BY_SIZE
 
     def CM_BY_SIZE(self, token: Token) -> ReadRowsBySize:
-        told = re.findall(r"([0-9.,]+) cm \((.+?)\)", token)
+        told = re.findall(r"([0-9][0-9.,]*) \S+ \((.+?)\)", token)
         return ReadRowsBySize(tuple((sizes_named(sizes), (tenths(cm, self._language.point),)) for cm, sizes in told))
 
     def ORDINAL(self, token: Token) -> ReadGraded:
